@@ -1,0 +1,37 @@
+import { defineConfig } from 'astro/config';
+import mdx from '@astrojs/mdx';
+import { unified } from '@astrojs/markdown-remark';
+import remarkMath from 'remark-math';
+import rehypeKatex from 'rehype-katex';
+
+export default defineConfig({
+  // The address the site is published at; only link previews and the site map need it.
+  site: process.env['KEENFOLD_SITE'] ?? 'https://keenfold.example',
+  base: process.env['KEENFOLD_BASE'] ?? '/',
+  trailingSlash: 'always',
+  integrations: [mdx()],
+  markdown: {
+    syntaxHighlight: false,
+    processor: unified({
+      remarkPlugins: [remarkMath],
+      // MathML needs no inline style, which the content security policy forbids, and keeps the TeX for copying.
+      rehypePlugins: [[rehypeKatex, { output: 'mathml' }]],
+    }),
+  },
+  security: {
+    csp: {
+      directives: [
+        "default-src 'none'",
+        "font-src 'self'",
+        "img-src 'self' data:",
+        "connect-src 'self'",
+        "worker-src 'self'",
+        "manifest-src 'self'",
+        "base-uri 'none'",
+        "form-action 'none'",
+      ],
+    },
+  },
+  build: { inlineStylesheets: 'never' },
+  vite: { build: { assetsInlineLimit: 0 } },
+});

@@ -1,0 +1,26 @@
+import { defineConfig, devices } from '@playwright/test';
+import { findBrowser } from './tests/site/browser.ts';
+
+const executablePath = findBrowser();
+
+export default defineConfig({
+  testDir: 'tests/site',
+  outputDir: 'test-results',
+  fullyParallel: true,
+  forbidOnly: Boolean(process.env['CI']),
+  workers: 2,
+  reporter: [['list'], ['json', { outputFile: 'test-results/site.json' }]],
+  use: {
+    baseURL: 'http://127.0.0.1:4329/',
+    ...devices['Desktop Chrome'],
+    launchOptions: {
+      ...(executablePath ? { executablePath } : {}),
+      args: ['--no-sandbox', '--disable-background-networking', '--disable-component-update', '--disable-sync'],
+    },
+  },
+  webServer: {
+    command: 'astro preview --port 4329 --host 127.0.0.1',
+    url: 'http://127.0.0.1:4329/',
+    reuseExistingServer: !process.env['CI'],
+  },
+});

@@ -1,0 +1,34 @@
+import { defineCollection } from 'astro:content';
+import { glob } from 'astro/loaders';
+import { z } from 'astro/zod';
+
+/** A typo in a lesson's head fails the build and names the file. */
+const lessons = defineCollection({
+  loader: glob({
+    pattern: '*.mdx',
+    base: './content/lessons',
+    // A lesson's address is its name without its number.
+    generateId: ({ entry }) => entry.replace(/^\d+-/, '').replace(/\.mdx$/, ''),
+  }),
+  schema: z.strictObject({
+    order: z.number().int().min(1).max(99),
+    /** The question a viewer really asks: the title. */
+    question: z.string().endsWith('?'),
+    short: z.string(),
+    description: z.string().max(160),
+    /** One line to take away. */
+    take: z.string(),
+    minutes: z.number().int().min(1).max(60),
+    /** What the example changes in the loft's line-up. */
+    lineUp: z
+      .strictObject({
+        subject: z.string(),
+        baseline: z.string(),
+        reading: z.enum(['pocket', 'close']),
+        faceValues: z.array(z.number()).max(10).nullable(),
+      })
+      .partial(),
+  }),
+});
+
+export const collections = { lessons };

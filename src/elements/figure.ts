@@ -1,0 +1,78 @@
+import type { Scene } from '../lineup/scene.ts';
+import { draw } from '../plots/draw.ts';
+import { sizes } from '../plots/figure.ts';
+import { figureNamed } from '../plots/index.ts';
+import { SceneElement } from './scene-element.ts';
+
+/** How long the reader must pause before caption and table follow: they are read, not watched. */
+const pauseMs = 250;
+
+export class FigureElement extends SceneElement {
+  #timer = 0;
+  #frame = 0;
+  #latest: Scene | undefined;
+  #resize = new ResizeObserver(() => this.#draw());
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.#resize.observe(this);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#resize.disconnect();
+    clearTimeout(this.#timer);
+    cancelAnimationFrame(this.#frame);
+  }
+
+  /** The drawing follows within the next frame; what is read follows after a pause. */
+  protected override show(scene: Scene): void {
+    this.#latest = scene;
+    for (const drawing of this.querySelectorAll<HTMLElement>('.drawing')) delete drawing.dataset['drawn'];
+    cancelAnimationFrame(this.#frame);
+    this.#frame = requestAnimationFrame(() => this.#draw());
+    clearTimeout(this.#timer);
+    this.#timer = window.setTimeout(() => this.#write(scene), pauseMs);
+  }
+
+  /** Draws only the size that is on the page; the other follows when it comes to be shown. */
+  #draw(): void {
+    const scene = this.#latest;
+    if (!scene) return;
+    for (const drawing of this.querySelectorAll<HTMLElement>('.drawing')) {
+      if (drawing.dataset['drawn'] || drawing.getClientRects().length === 0) continue;
+      const size = drawing.dataset['size'] === 'narrow' ? 'narrow' : 'wide';
+      drawing.replaceChildren(draw(figureNamed(this.of), scene, sizes[size], document, `${this.of}-${size}`));
+      drawing.dataset['drawn'] = 'yes';
+    }
+  }
+
+  #write(scene: Scene): void {
+    const figure = figureNamed(this.of);
+    const { columns, rows } = figure.table(scene);
+    this.#set('title', figure.title(scene));
+    this.#set('reading', figure.reading(scene));
+    this.#set('caption', figure.caption(scene));
+    const table = this.part('table');
+    if (!table) return;
+    const cell = (name: 'th' | 'td', text: string, scope?: string) => {
+      const element = Object.assign(document.createElement(name), { textContent: text });
+      if (scope) element.setAttribute('scope', scope);
+      return element;
+    };
+    const line = (cells: HTMLElement[]) => {
+      const row = document.createElement('tr');
+      row.append(...cells);
+      return row;
+    };
+    table.querySelector('thead')?.replaceChildren(line(columns.map((text) => cell('th', text, 'col'))));
+    table.querySelector('tbody')?.replaceChildren(
+      ...rows.map(([head = '', ...cells]) => line([cell('th', head, 'row'), ...cells.map((text) => cell('td', text))])),
+    );
+  }
+
+  #set(part: string, text: string): void {
+    const element = this.part(part);
+    if (element && element.textContent !== text) element.textContent = text;
+  }
+}

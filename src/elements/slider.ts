@@ -1,0 +1,41 @@
+import { controlNamed, showControl } from '../lineup/controls.ts';
+import type { Scene } from '../lineup/scene.ts';
+import { store } from './page.ts';
+import { SceneElement } from './scene-element.ts';
+
+export class SliderElement extends SceneElement {
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.addEventListener('input', this.#write);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.removeEventListener('input', this.#write);
+  }
+
+  get #input(): HTMLInputElement | null {
+    return this.querySelector('input');
+  }
+
+  #write = (): void => {
+    const value = this.#input?.valueAsNumber;
+    if (value === undefined || Number.isNaN(value)) return;
+    store.change((entry) => controlNamed(this.of).write(entry, value), this.of);
+  };
+
+  protected override show({ entry }: Scene): void {
+    const control = controlNamed(this.of);
+    const value = control.read(entry);
+    const text = showControl(control, value);
+    const input = this.#input;
+    if (input) {
+      if (input.valueAsNumber !== value) input.value = String(value);
+      input.setAttribute('aria-valuetext', text);
+    }
+    const output = this.querySelector('output');
+    if (output) output.textContent = text;
+    const label = this.part('label');
+    if (label) label.textContent = control.label(entry);
+  }
+}

@@ -1,0 +1,18 @@
+import { wordsNamed } from '../lineup/words.ts';
+import type { Scene } from '../lineup/scene.ts';
+import { SceneElement } from './scene-element.ts';
+
+export class WordsElement extends SceneElement {
+  protected override show(scene: Scene): void {
+    const sentences = wordsNamed(this.of, scene);
+    if (this.getAttribute('as') === 'ul') {
+      this.querySelector('ul')?.replaceChildren(
+        ...sentences.map((sentence) => Object.assign(document.createElement('li'), { textContent: sentence })),
+      );
+    } else {
+      const paragraph = this.querySelector('p');
+      if (paragraph) paragraph.textContent = sentences.join(' ');
+    }
+    this.hidden = sentences.length === 0;
+  }
+}

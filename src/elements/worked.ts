@@ -1,0 +1,27 @@
+import { workedNamed } from '../lineup/worked.ts';
+import type { Scene } from '../lineup/scene.ts';
+import { SceneElement } from './scene-element.ts';
+
+/** Puts other numbers into the formulas set at build. */
+export class WorkedElement extends SceneElement {
+  protected override show(scene: Scene): void {
+    const { givens, steps } = workedNamed(this.of, scene);
+    const place = this.part('givens');
+    if (place) place.textContent = givens;
+    const items = [...this.querySelectorAll('ol > li')];
+    steps.forEach((step, index) => {
+      const item = items[index];
+      if (!item) return;
+      const say = item.querySelector('[data-part="say"]');
+      if (say) say.textContent = step.say;
+      for (const number of item.querySelectorAll('[data-value]')) {
+        number.textContent = step.values[number.getAttribute('data-value') ?? ''] ?? '';
+      }
+      // The TeX that goes along for copying holds the numbers of the build: better none than the wrong one.
+      if (scene.entry !== WorkedElement.#built) item.querySelector('annotation')?.remove();
+    });
+    WorkedElement.#built ??= scene.entry;
+  }
+
+  static #built: unknown;
+}

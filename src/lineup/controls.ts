@@ -1,0 +1,134 @@
+import { nominal } from '../model/index.ts';
+import type { Quantity } from '../model/index.ts';
+import type { KnifeEntry, LineUpEntry } from './schema.ts';
+import { plain } from './show.ts';
+
+/** A slider: what it shows, what it may be, and how it reads and writes the line-up. Only controls write. */
+export interface Control {
+  label(entry: LineUpEntry): string;
+  min: number;
+  max: number;
+  step: number;
+  unit: string;
+  read(entry: LineUpEntry): number;
+  write(entry: LineUpEntry, value: number): LineUpEntry;
+}
+
+type Role = 'subject' | 'baseline';
+
+const knifeOf = (entry: LineUpEntry, role: Role): KnifeEntry => {
+  const knife = entry.knives.find(({ id }) => id === entry[role]);
+  if (!knife) throw new RangeError(`${role} ${entry[role]} is not among the knives of the line-up`);
+  return knife;
+};
+
+const withKnife = (entry: LineUpEntry, role: Role, change: (knife: KnifeEntry) => KnifeEntry): LineUpEntry => ({
+  ...entry,
+  knives: entry.knives.map((knife) => (knife.id === entry[role] ? change(knife) : knife)),
+});
+
+/** A new middle value for a quantity; its ± stays what it was. */
+const moved = (quantity: Quantity | undefined, value: number): Quantity =>
+  typeof quantity === 'object' && 'plusMinus' in quantity ? { ...quantity, value } : value;
+
+const middle = (quantity: Quantity | { heel: number; middle: number; tip: number }): number =>
+  typeof quantity === 'object' && 'heel' in quantity
+    ? (quantity.heel + quantity.middle + quantity.tip) / 3
+    : nominal(quantity);
+
+const angle = (role: Role): Control => ({
+  label: (entry) => `${knifeOf(entry, role).name}: edge angle per side`,
+  min: 8,
+  max: 30,
+  step: 0.5,
+  unit: '°',
+  read: (entry) => {
+    const { angle } = knifeOf(entry, role);
+    return 'deg' in angle ? middle(angle.deg) : 20;
+  },
+  write: (entry, value) =>
+    withKnife(entry, role, (knife) => ({
+      ...knife,
+      angle: { deg: 'deg' in knife.angle && !isPlaced(knife.angle.deg) ? moved(knife.angle.deg, value) : value },
+    })),
+});
+
+const isPlaced = (value: Quantity | { heel: number; middle: number; tip: number }): value is { heel: number; middle: number; tip: number } =>
+  typeof value === 'object' && 'heel' in value;
+
+const edge = (role: Role): Control => ({
+  label: (entry) => `${knifeOf(entry, role).name}: thickness behind the edge`,
+  min: 0.1,
+  max: 1.2,
+  step: 0.01,
+  unit: ' mm',
+  read: (entry) => middle(knifeOf(entry, role).edgeMm),
+  write: (entry, value) =>
+    withKnife(entry, role, (knife) => ({
+      ...knife,
+      edgeMm: isPlaced(knife.edgeMm) ? value : moved(knife.edgeMm, value),
+    })),
+});
+
+/** How many percentages the sliders of the first lesson reach; more are typed on the bench. */
+export const longestChain = 10;
+
+const percentage = (index: number): Control => ({
+  label: () => `Effect ${index + 1}`,
+  min: -60,
+  max: 100,
+  step: 5,
+  unit: ' %',
+  read: (entry) => entry.faceValues?.[index] ?? 0,
+  write: (entry, value) => {
+    const values = [...(entry.faceValues ?? [])];
+    while (values.length <= index) values.push(0);
+    values[index] = value;
+    return { ...entry, faceValues: values };
+  },
+});
+
+export const controls: Record<string, Control> = {
+  'subject.angle': angle('subject'),
+  'baseline.angle': angle('baseline'),
+  'subject.edge': edge('subject'),
+  'baseline.edge': edge('baseline'),
+  friction: {
+    label: () => 'Friction coefficient µ₀',
+    min: 0,
+    max: 0.5,
+    step: 0.01,
+    unit: '',
+    read: (entry) => nominal(entry.friction),
+    write: (entry, value) => ({ ...entry, friction: moved(entry.friction, value) }),
+  },
+  slicePush: {
+    label: () => 'Slice to push, speed ratio ξ',
+    min: 0,
+    max: 10,
+    step: 0.25,
+    unit: '',
+    read: (entry) => entry.slicePush,
+    write: (entry, value) => ({ ...entry, slicePush: value }),
+  },
+  angleExponent: {
+    label: () => 'Angle exponent E at 15°',
+    min: 0.6,
+    max: 2.2,
+    step: 0.05,
+    unit: '',
+    read: (entry) => nominal(entry.assumptions.angleExponent ?? 1.3),
+    write: (entry, value) => ({ ...entry, assumptions: { ...entry.assumptions, angleExponent: value } }),
+  },
+  ...Object.fromEntries(Array.from({ length: longestChain }, (_, index) => [`percentage.${index + 1}`, percentage(index)])),
+};
+
+/** The control of that name. An unknown name is a mistake in the page and fails the build. */
+export function controlNamed(name: string): Control {
+  const control = controls[name];
+  if (!control) throw new RangeError(`there is no control named "${name}"; the names stand in src/lineup/controls.ts`);
+  return control;
+}
+
+export const showControl = (control: Control, value: number): string =>
+  `${control.unit === ' %' && value > 0 ? '+' : ''}${plain(value, 3)}${control.unit}`;

@@ -1,0 +1,59 @@
+import { compare, rankings } from '../model/index.ts';
+import type { Knife, LineUp, Reading, Row } from '../model/index.ts';
+import { toModel } from './schema.ts';
+import type { KnifeEntry, LineUpEntry } from './schema.ts';
+
+/**
+ * Everything a page shows is a function of one scene: the line-up as entered and what the model makes of it.
+ * Numbers, sentences, tables and figures all read this; none of them computes a ratio of its own.
+ */
+export interface Scene {
+  entry: LineUpEntry;
+  lineUp: LineUp;
+  /** The knife looked at, as entered and as the model takes it. */
+  subject: KnifeEntry;
+  subjectKnife: Knife;
+  baseline: KnifeEntry;
+  baselineKnife: Knife;
+  /** Rows against the baseline, one for each knife, by reading. */
+  rows: Record<Reading, Row[]>;
+  /** The row of the knife looked at, by reading. */
+  row: Record<Reading, Row>;
+  rankings: ReturnType<typeof rankings>;
+}
+
+function find<T extends { id: string }>(list: readonly T[], id: string, what: string): T {
+  const found = list.find((item) => item.id === id);
+  if (!found) throw new RangeError(`${what} ${id} is not among the knives of the line-up`);
+  return found;
+}
+
+function rowOf(rows: readonly Row[], knife: string): Row {
+  const row = rows.find((candidate) => candidate.knife === knife);
+  if (!row) throw new RangeError(`knife ${knife} is not among the knives of the line-up`);
+  return row;
+}
+
+/**
+ * The scene of a line-up.
+ *
+ * @throws RangeError where the model refuses the line-up; the message names knife, parameter and range.
+ */
+export function sceneOf(entry: LineUpEntry): Scene {
+  const lineUp = toModel(entry);
+  const rows = {
+    pocket: compare(lineUp, { reading: 'pocket' }).rows,
+    close: compare(lineUp, { reading: 'close' }).rows,
+  };
+  return {
+    entry,
+    lineUp,
+    subject: find(entry.knives, entry.subject, 'knife'),
+    subjectKnife: find(lineUp.knives, entry.subject, 'knife'),
+    baseline: find(entry.knives, entry.baseline, 'baseline'),
+    baselineKnife: find(lineUp.knives, entry.baseline, 'baseline'),
+    rows,
+    row: { pocket: rowOf(rows.pocket, entry.subject), close: rowOf(rows.close, entry.subject) },
+    rankings: rankings(lineUp),
+  };
+}

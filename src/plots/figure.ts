@@ -1,0 +1,38 @@
+import type { PlotOptions } from '@observablehq/plot';
+import type { Scene } from '../lineup/scene.ts';
+
+/** A table of the very numbers a figure draws. */
+export interface Table {
+  columns: readonly string[];
+  rows: readonly (readonly string[])[];
+}
+
+export interface Size {
+  /** Width of the drawing in CSS px; the height is the figure's own affair. */
+  width: number;
+  /** True on a sheet too narrow for labels beside the marks. */
+  narrow: boolean;
+}
+
+/** The two sizes every figure is drawn at; a page shows the one its column has room for. */
+export const sizes = { wide: { width: 640, narrow: false }, narrow: { width: 330, narrow: true } } as const;
+
+/**
+ * A figure: values in, Plot options out. Drawn by the same code at build and in the browser.
+ * `title`, `units`, `scale`, `reading` and `source` fill the title block of its sheet.
+ */
+export interface Figure {
+  id: string;
+  title(scene: Scene): string;
+  units: string;
+  /** "to scale", "not to scale", "logarithmic axis" … */
+  scale: string;
+  /** Which reading the numbers belong to. */
+  reading(scene: Scene): string;
+  /** Where the numbers come from: source ids or "assumed", "derived", "invented". */
+  source: string;
+  options(scene: Scene, size: Size): PlotOptions;
+  table(scene: Scene): Table;
+  /** One sentence with the computed result: the caption and the drawing's name for those who do not see it. */
+  caption(scene: Scene): string;
+}

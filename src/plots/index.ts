@@ -1,0 +1,14 @@
+import { chain } from './chain.ts';
+import type { Figure } from './figure.ts';
+import { growingBars } from './growing-bars.ts';
+
+const figures: readonly Figure[] = [chain, growingBars];
+
+const byId = new Map(figures.map((figure) => [figure.id, figure]));
+
+/** The figure of that name. An unknown name is a mistake in the page and fails the build. */
+export function figureNamed(id: string): Figure {
+  const figure = byId.get(id);
+  if (!figure) throw new RangeError(`there is no figure named "${id}"; the names stand in src/plots/index.ts`);
+  return figure;
+}

@@ -1,0 +1,65 @@
+/** Runs every check in turn and closes with one line of counts; `npm test` calls it after the install. */
+import { spawnSync } from 'node:child_process';
+import { mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { getBrowser } from './site/browser.ts';
+
+const results = 'test-results';
+rmSync(results, { recursive: true, force: true });
+mkdirSync(results, { recursive: true });
+
+let passed = 0;
+let failed = 0;
+
+function step(name: string, command: string, args: string[]): boolean {
+  console.log(`\n— ${name}`);
+  const { status } = spawnSync(command, args, { stdio: 'inherit', shell: process.platform === 'win32' });
+  return status === 0;
+}
+
+/** A check that is one yes or no. */
+function check(name: string, command: string, ...args: string[]): void {
+  if (step(name, command, args)) passed += 1;
+  else failed += 1;
+}
+
+interface VitestResult {
+  numPassedTests: number;
+  numFailedTests: number;
+}
+interface PlaywrightResult {
+  stats: { expected: number; unexpected: number; flaky: number };
+}
+
+const read = <T>(file: string): T | undefined => {
+  try {
+    return JSON.parse(readFileSync(`${results}/${file}`, 'utf8')) as T;
+  } catch {
+    return undefined;
+  }
+};
+
+/** A runner that counts its own tests; one that ends badly without a failed test counts as one failure. */
+function runner(name: string, command: string, args: string[], count: () => { good: number; bad: number } | undefined): void {
+  const ok = step(name, command, args);
+  const counted = count() ?? { good: 0, bad: 1 };
+  passed += counted.good;
+  failed += counted.bad === 0 && !ok ? 1 : counted.bad;
+}
+
+getBrowser();
+check('build', 'astro', 'build');
+check('types', 'astro', 'check');
+check('types of the model alone', 'tsc', '-p', 'src/model/tsconfig.json');
+check('lint', 'eslint', '.');
+check('format', 'prettier', '--check', '.');
+runner('unit and reference tests', 'vitest', ['run', '--reporter=default', '--reporter=json', `--outputFile.json=${results}/unit.json`], () => {
+  const result = read<VitestResult>('unit.json');
+  return result && { good: result.numPassedTests, bad: result.numFailedTests };
+});
+runner('browser tests', 'playwright', ['test'], () => {
+  const stats = read<PlaywrightResult>('site.json')?.stats;
+  return stats && { good: stats.expected + stats.flaky, bad: stats.unexpected };
+});
+
+console.log(`\n${passed} passed, ${failed} failed`);
+process.exitCode = failed === 0 ? 0 : 1;
