@@ -1,0 +1,123 @@
+/** How many runs it takes to tell a ratio apart from the scatter. */
+
+import { noncentralTCdf, studentQuantile } from '../distributions.ts';
+
+/** What is to be told apart, and how surely. */
+export interface Plan {
+  /** Coefficient of variation of one knife's runs, above 0 and up to 5: 0.1 is 10 %. */
+  cv: number;
+  /** The true ratio of the two lives that the test should notice, above 0 and not 1. */
+  ratio: number;
+  /** Chance of noticing it, above `alpha` and below 1; 0.8 if left out. */
+  power?: number | undefined;
+  /** Chance of calling equal knives different, 0.000001 to 0.5; 0.05 if left out. */
+  alpha?: number | undefined;
+}
+
+/** Beyond this many runs the question is not answered by cutting. */
+const MOST_RUNS = 1_000_000;
+
+/**
+ * Standard deviation of the logarithm of a lognormal variable with coefficient of variation `cv`.
+ *
+ * @param cv 0 or above; 0.1 is 10 %
+ * @example logSd(0.1).toFixed(6) // → '0.099751'
+ */
+export function logSd(cv: number): number {
+  if (!(cv >= 0 && Number.isFinite(cv))) throw new RangeError(`cv ${cv} is not a number of 0 or above`);
+  return Math.sqrt(Math.log1p(cv * cv));
+}
+
+/** Chance that a two-sided t test at level alpha notices a difference of `delta` standard errors; both tails count. */
+function tTestPower(delta: number, df: number, alpha: number): number {
+  const limit = studentQuantile(1 - alpha / 2, df);
+  return 1 - noncentralTCdf(limit, df, delta) + noncentralTCdf(-limit, df, delta);
+}
+
+/**
+ * Chance that a pooled two-sample t test notices two means that lie `effect` standard deviations apart.
+ *
+ * @param effect difference over the standard deviation of one run, 0 or above
+ * @param n runs a knife, whole, at least 2
+ * @param alpha two-sided level, 0.000001 to 0.5
+ * @throws RangeError for an effect, n or alpha outside those limits
+ * @example twoSamplePower(0.5, 64, 0.05).toFixed(5) // → '0.80146'
+ */
+export function twoSamplePower(effect: number, n: number, alpha = 0.05): number {
+  if (!(effect >= 0 && Number.isFinite(effect))) {
+    throw new RangeError(`effect ${effect} is not a number of 0 or above`);
+  }
+  if (!Number.isInteger(n) || n < 2)
+    throw new RangeError(`runs a knife ${n} is not a whole number of 2 or above`);
+  checkAlpha(alpha);
+  return tTestPower(effect * Math.sqrt(n / 2), 2 * n - 2, alpha);
+}
+
+function checkAlpha(alpha: number): void {
+  if (!(alpha >= 1e-6 && alpha <= 0.5))
+    throw new RangeError(`alpha ${alpha} is not between 0.000001 and 0.5`);
+}
+
+function check({ cv, ratio, power = 0.8, alpha = 0.05 }: Plan): { power: number; alpha: number } {
+  if (!(cv > 0 && cv <= 5)) throw new RangeError(`cv ${cv} is not above 0 and up to 5`);
+  if (!(ratio > 0 && Number.isFinite(ratio) && ratio !== 1)) {
+    throw new RangeError(`ratio ${ratio} is not a number above 0 other than 1`);
+  }
+  checkAlpha(alpha);
+  if (!(power > alpha && power < 1))
+    throw new RangeError(`power ${power} is not between alpha ${alpha} and 1`);
+  return { power, alpha };
+}
+
+/** The least n of 2 or above whose power is enough; power grows with n. */
+function least(powerAt: (n: number) => number, power: number, ratio: number): number {
+  let enough = 2;
+  while (powerAt(enough) < power) {
+    enough *= 2;
+    if (enough > MOST_RUNS) {
+      throw new RangeError(
+        `ratio ${ratio} is too close to 1 for this scatter: more than ${MOST_RUNS} runs a knife`,
+      );
+    }
+  }
+  let short = enough === 2 ? 1 : enough / 2;
+  while (enough - short > 1) {
+    const middle = Math.floor((short + enough) / 2);
+    if (powerAt(middle) < power) short = middle;
+    else enough = middle;
+  }
+  return enough;
+}
+
+/**
+ * Runs a knife, each a sharpening of its own, for a pooled t test on logarithms to notice a true ratio of lives:
+ * exact power by the noncentral t, both tails counted, the same number for both knives.
+ *
+ * Below 5 a knife the test that does not assume equal scatter notices less often than this says.
+ *
+ * @throws RangeError for a cv, ratio, power or alpha outside the limits of `Plan`, or where over a million are needed
+ * @example runsNeeded({ cv: 0.2, ratio: 1.2 }) // → 20
+ * @example runsNeeded({ cv: 0.1, ratio: 1.1 }) // → 19
+ */
+export function runsNeeded(plan: Plan): number {
+  const { power, alpha } = check(plan);
+  const effect = Math.abs(Math.log(plan.ratio)) / logSd(plan.cv);
+  return least((n) => twoSamplePower(effect, n, alpha), power, plan.ratio);
+}
+
+/**
+ * Pairs of runs, each pair on the same stock, for a paired t test on logarithms to notice a true ratio of lives.
+ *
+ * @param plan as for `runsNeeded`, with `correlation`, that of the two logarithms within a pair: −1 to below 1
+ * @throws RangeError as `runsNeeded`, and for a correlation outside its limits
+ * @example pairsNeeded({ cv: 0.2, ratio: 1.2, correlation: 0.5 }) // → 12
+ */
+export function pairsNeeded(plan: Plan & { correlation: number }): number {
+  const { power, alpha } = check(plan);
+  const { correlation } = plan;
+  if (!(correlation >= -1 && correlation < 1)) {
+    throw new RangeError(`correlation ${correlation} is not from -1 to below 1`);
+  }
+  const effect = Math.abs(Math.log(plan.ratio)) / (logSd(plan.cv) * Math.sqrt(2 * (1 - correlation)));
+  return least((n) => tTestPower(effect * Math.sqrt(n), n - 1, alpha), power, plan.ratio);
+}
