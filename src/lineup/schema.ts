@@ -1,0 +1,362 @@
+import * as v from 'valibot';
+import { compare, jobProfiles } from '../model/index.ts';
+import type { Assumptions, CarbideVolPercent, Finish, Grind, Quantity, Reading } from '../model/index.ts';
+import { migrate } from './migrations.ts';
+import { toModel } from './to-model.ts';
+
+export { angleQuestions, perSideDeg, toModel } from './to-model.ts';
+export type { AngleQuestion } from './to-model.ts';
+
+/** Three readings along the edge of one knife, in the unit of the attribute. */
+export interface Along {
+  heel: number;
+  middle: number;
+  tip: number;
+}
+
+/** One value for the whole edge, or readings along it. */
+export type Placed = Quantity | Along;
+
+/**
+ * How the edge angle was found. `deg` is per side. `bevelMm` is the thickness at the shoulder of the bevel;
+ * `plusMinus` then is the ± of each caliper reading, mm.
+ */
+export type AngleEntry =
+  | {
+      deg: Placed;
+      /** The visitor confirmed that an angle over 30° is meant per side. */
+      perSide?: true;
+    }
+  | { bevelMm: number; slantWidthMm: number; plusMinus?: number }
+  | { bevelMm: number; heightMm: number; plusMinus?: number };
+
+/** Typical hardened volumes by standard designation, or the volume per cent of each kind. */
+export type CarbideEntry = { volPercent: CarbideVolPercent } | { designation: string };
+
+/** One knife as a visitor enters it. Lengths in mm, angles per side in degrees. */
+export interface KnifeEntry {
+  /** Small letters, digits and hyphens, 1–24. */
+  id: string;
+  /** 1–80 characters of any script. */
+  name: string;
+  state: 'as bought' | 'resharpened' | 'modified' | 'not recorded';
+  angle: AngleEntry;
+  microbevelDeg?: Quantity;
+  edgeMm: Placed;
+  finish: Finish;
+  grind: Grind;
+  hrc: Quantity;
+  carbide: CarbideEntry;
+  toughness?: Quantity;
+}
+
+/** What can be evened up: the subject then takes the baseline's value. */
+export const evenable = ['angleDeg', 'edgeMm', 'finish', 'grind', 'hrc', 'carbideVolPercent'] as const;
+export type Evenable = (typeof evenable)[number];
+
+/** A whole line-up as it is entered, stored, linked and exported. */
+export interface LineUpEntry {
+  /** 1–120 characters. */
+  title: string;
+  /** Demo data, shown as such. */
+  invented?: true;
+  /** Two to eight. */
+  knives: KnifeEntry[];
+  /** The id of the knife everything is compared with. */
+  baseline: string;
+  /** The id of the knife looked at; not the baseline. */
+  subject: string;
+  reading: Reading;
+  /** The id of a job profile of the model. */
+  work: string;
+  /** Slice/push speed ratio; 0 takes the friction as already effective. */
+  slicePush: number;
+  contactDepthMm: number;
+  friction: Quantity;
+  assumptions: Assumptions;
+  /** How lengths are shown and typed; they are stored in mm. */
+  lengthUnit: 'mm' | 'thou';
+  evenedUp: Evenable[];
+  /** A chain of percentages typed instead of measurements, at most ten; each above −100. */
+  faceValues: number[] | null;
+}
+
+const shown = (input: unknown): string =>
+  typeof input === 'string' ? `“${input.length > 40 ? `${input.slice(0, 40)}…` : input}”` : String(input);
+
+/** A finite number between two limits; what it is and its unit stand in the message. */
+function number(what: string, unit: string, low: number, high: number, perSide = '') {
+  const range = `between ${low}${unit} and ${high}${unit}${perSide}`;
+  const message = ({ input }: { input: unknown }) => `${what} ${shown(input)}${unit} is not ${range}`;
+  return v.pipe(
+    v.number(({ input }) => `${what} ${shown(input)} is not a number`),
+    v.minValue(low, message),
+    v.maxValue(high, message),
+  );
+}
+
+/** The same as a quantity: known, known to within ±, or not known beyond a range. */
+function quantity(what: string, unit: string, low: number, high: number, perSide = '') {
+  const value = number(what, unit, low, high, perSide);
+  return v.union(
+    [
+      value,
+      v.strictObject({
+        value,
+        plusMinus: number(`the ± of ${what}`, unit, 0, high - low),
+        shape: v.exactOptional(v.picklist(['uniform', 'triangular', 'normal'])),
+      }),
+      v.pipe(
+        v.strictObject({ unknown: v.literal(true), low: value, high: value }),
+        v.check(
+          (range) => range.low <= range.high,
+          ({ input }) => `the range of ${what} runs backwards: ${input.low}–${input.high}`,
+        ),
+      ),
+    ],
+    `${what} must be a number, a number with its ±, or “not known” with a range`,
+  );
+}
+
+function placed(what: string, unit: string, low: number, high: number, perSide = '') {
+  const value = number(what, unit, low, high, perSide);
+  const along = v.strictObject({ heel: value, middle: value, tip: value });
+  return v.union(
+    [...quantity(what, unit, low, high, perSide).options, along],
+    `${what} must be a number, a number with its ±, “not known” with a range, or readings at heel, middle and tip`,
+  );
+}
+
+const controlCharacter = /\p{Cc}/u;
+
+/** Words of any script: not empty, not longer than so many characters, nothing invisible that breaks a line. */
+function words(what: string, longest: number) {
+  return v.pipe(
+    v.string(`${what} must be text`),
+    v.minLength(1, `${what} is empty`),
+    v.maxLength(longest, ({ input }) => `${what} has ${input.length} characters; at most ${longest} fit`),
+    v.check((text) => text.trim() !== '', `${what} is empty`),
+    v.check(
+      (text) => text.isWellFormed() && !controlCharacter.test(text),
+      `${what} holds a character that cannot be shown`,
+    ),
+  );
+}
+
+const id = v.pipe(
+  v.string('a knife’s id must be text'),
+  v.regex(
+    /^[a-z0-9-]{1,24}$/,
+    ({ input }) => `the id ${shown(input)} is not 1–24 small letters, digits and hyphens`,
+  ),
+);
+
+function oneOf<const T extends readonly string[]>(what: string, options: T) {
+  return v.picklist(options, ({ input }) => `${what} ${shown(input)} is none of: ${options.join(', ')}`);
+}
+
+const plusMinusMm = v.exactOptional(number('the ± of a caliper reading', ' mm', 0, 2));
+const bevelMm = number('the thickness at the shoulder of the bevel', ' mm', 0.01, 10);
+
+const angle = v.union(
+  [
+    v.strictObject({
+      deg: placed('edge angle', '°', 4, 45, ' per side'),
+      perSide: v.exactOptional(v.literal(true)),
+    }),
+    v.strictObject({
+      bevelMm,
+      slantWidthMm: number('the width of the bevel', ' mm', 0.01, 30),
+      plusMinus: plusMinusMm,
+    }),
+    v.strictObject({
+      bevelMm,
+      heightMm: number('the height of the bevel', ' mm', 0.01, 30),
+      plusMinus: plusMinusMm,
+    }),
+  ],
+  'the edge angle must be degrees per side (deg), or the thickness at the shoulder (bevelMm) with the width (slantWidthMm) or the height (heightMm) of the bevel',
+);
+
+const volume = v.exactOptional(quantity('carbide', ' vol %', 0, 40));
+
+const knife = v.strictObject({
+  id,
+  name: words('the name', 80),
+  state: oneOf('the state', ['as bought', 'resharpened', 'modified', 'not recorded']),
+  angle,
+  microbevelDeg: v.exactOptional(quantity('microbevel angle', '°', 4, 45, ' per side')),
+  edgeMm: placed('thickness behind the edge', ' mm', 0.01, 5),
+  finish: v.union(
+    [
+      v.strictObject({
+        scale: oneOf('the grit scale', ['FEPA-P', 'FEPA-F', 'JIS', 'CAMI']),
+        grit: number('grit', '', 80, 8000),
+      }),
+      v.strictObject({ um: quantity('median particle size', ' µm', 0.1, 250) }),
+    ],
+    'the finish must be a grit with its scale, or a median particle size in µm (um)',
+  ),
+  grind: v.strictObject({
+    form: oneOf('the grind', ['flat', 'hollow', 'convex']),
+    spineMm: number('thickness at the spine', ' mm', 0.1, 20),
+    heightMm: number('height of the grind', ' mm', 0.5, 150),
+    radiusMm: v.exactOptional(number('radius of the grind', ' mm', 1, 10000)),
+  }),
+  hrc: quantity('hardness', ' HRC', 20, 68),
+  carbide: v.union(
+    [
+      v.strictObject({
+        volPercent: v.strictObject({
+          Fe3C: volume,
+          CrC: volume,
+          CrVC: volume,
+          MC: volume,
+          M6C: volume,
+          MN: volume,
+          CrN: volume,
+        }),
+      }),
+      v.strictObject({ designation: words('the designation', 24) }),
+    ],
+    'the carbide must be volume per cent by kind (volPercent), or a standard designation',
+  ),
+  toughness: v.exactOptional(quantity('toughness', '', 0.001, 10000)),
+});
+
+const share = number('a share of the cutting force', '', 0, 1);
+
+/** The shape of the stored document. Checks between fields and the model's own are in `validate`. */
+export const lineUpSchema = v.strictObject({
+  title: words('the title', 120),
+  invented: v.exactOptional(v.literal(true)),
+  knives: v.pipe(
+    v.array(knife, 'the knives must be a list'),
+    v.minLength(2, ({ input }) => `a line-up has two to eight knives, not ${input.length}`),
+    v.maxLength(8, ({ input }) => `a line-up has two to eight knives, not ${input.length}`),
+  ),
+  baseline: id,
+  subject: id,
+  reading: oneOf('the reading', ['pocket', 'close']),
+  work: oneOf(
+    'the work',
+    jobProfiles.map((profile) => profile.id),
+  ),
+  slicePush: number('slice to push', '', 0, 100),
+  contactDepthMm: number('depth of contact', ' mm', 0.1, 100),
+  friction: quantity('friction', '', 0, 1.5),
+  assumptions: v.strictObject({
+    angleExponent: v.exactOptional(quantity('the angle exponent', '', 0, 4)),
+    thicknessExponent: v.exactOptional(quantity('the thickness exponent', '', 0, 3)),
+    finishExponent: v.exactOptional(quantity('the finish exponent', '', -1, 2)),
+    hardnessExponent: v.exactOptional(quantity('the hardness exponent', '', 0, 4)),
+    rivalShares: v.exactOptional(v.strictObject({ wedge: share, thickness: share, grind: share })),
+  }),
+  lengthUnit: oneOf('the unit of length', ['mm', 'thou']),
+  evenedUp: v.pipe(
+    v.array(oneOf('what is evened up,', evenable)),
+    v.check((list) => new Set(list).size === list.length, 'an attribute is evened up twice'),
+  ),
+  faceValues: v.nullable(
+    v.pipe(
+      v.array(
+        v.pipe(
+          v.number('a percentage must be a number'),
+          v.gtValue(-100, ({ input }) => `${input} % leaves nothing: a percentage is above −100 %`),
+          v.maxValue(1000, ({ input }) => `${input} % is above 1000 %`),
+        ),
+      ),
+      v.maxLength(10, ({ input }) => `a chain has at most ten percentages, not ${input.length}`),
+    ),
+  ),
+}) satisfies v.GenericSchema<LineUpEntry>;
+
+/** What is wrong and where: `knives.1.angle.deg`. */
+export interface Problem {
+  path: string;
+  message: string;
+}
+
+export type Validated = { ok: true; entry: LineUpEntry } | { ok: false; problems: Problem[] };
+
+/**
+ * Checks a line-up from any source: shape, limits, and whether the model can compute it.
+ *
+ * @param input Anything: a parsed file, link or form. Documents of earlier versions are brought up to date.
+ * @returns The entry, or every problem found, each with the path of its field and a sentence in plain words.
+ */
+export function validate(input: unknown): Validated {
+  const read = v.safeParse(lineUpSchema, migrate(input));
+  if (!read.success) return { ok: false, problems: read.issues.map(problemOf) };
+  const entry: LineUpEntry = read.output;
+  const problems = [...contradictions(entry)];
+  if (problems.length === 0) problems.push(...refusals(entry));
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, entry };
+}
+
+function problemOf(issue: v.InferIssue<typeof lineUpSchema>): Problem {
+  const path = issue.path?.map(({ key }) => String(key)).join('.') ?? '';
+  if (issue.type !== 'strict_object') return { path, message: issue.message };
+  if (issue.expected === 'never') return { path, message: `${path} is not a field of a line-up` };
+  return {
+    path,
+    message: path === '' ? 'this is not a line-up' : `${path} is missing or not what a line-up holds there`,
+  };
+}
+
+/** What the fields say about each other. */
+function* contradictions(entry: LineUpEntry): Generator<Problem> {
+  const ids = entry.knives.map((knife) => knife.id);
+  for (const [index, own] of ids.entries()) {
+    if (ids.indexOf(own) < index)
+      yield { path: `knives.${index}.id`, message: `two knives have the id “${own}”` };
+  }
+  for (const role of ['baseline', 'subject'] as const) {
+    if (!ids.includes(entry[role])) {
+      yield {
+        path: role,
+        message: `the ${role} “${entry[role]}” is not among the knives: ${ids.join(', ')}`,
+      };
+    }
+  }
+  if (entry.baseline === entry.subject) {
+    yield {
+      path: 'subject',
+      message: `“${entry.subject}” cannot be compared with itself: choose another knife or another baseline`,
+    };
+  }
+}
+
+/** What the model refuses, knife by knife, so that the message lands on the knife it is about. */
+function* refusals(entry: LineUpEntry): Generator<Problem> {
+  const whole = refusalOf(entry);
+  if (whole === undefined) return;
+  let found = false;
+  for (const [index, knife] of entry.knives.entries()) {
+    // A knife beside its own copy: refused only for what it is itself.
+    const alone = {
+      ...entry,
+      evenedUp: [],
+      knives: [knife, { ...knife, id: 'copy' }],
+      baseline: knife.id,
+      subject: 'copy',
+    };
+    const message = refusalOf(alone);
+    if (message === undefined) continue;
+    found = true;
+    yield { path: `knives.${index}`, message };
+  }
+  if (!found) yield { path: '', message: whole };
+}
+
+function refusalOf(entry: LineUpEntry): string | undefined {
+  try {
+    const lineUp = toModel(entry);
+    compare(lineUp, { reading: 'pocket' });
+    compare(lineUp, { reading: 'close' });
+    return undefined;
+  } catch (error) {
+    if (error instanceof RangeError) return error.message;
+    throw error;
+  }
+}

@@ -1,0 +1,109 @@
+import { carbidesByDesignation, edgeAngleDeg, evenUp } from '../model/index.ts';
+import type { CarbideVolPercent, Knife, LineUp, Quantity } from '../model/index.ts';
+import type { AngleEntry, Along, CarbideEntry, KnifeEntry, LineUpEntry, Placed } from './schema.ts';
+
+const isAlong = (value: Placed): value is Along => typeof value === 'object' && 'heel' in value;
+
+/** Readings along the edge as one quantity: their mean ± half their spread. */
+function oneQuantity(value: Placed): Quantity {
+  if (!isAlong(value)) return value;
+  const readings = [value.heel, value.middle, value.tip];
+  const plusMinus = (Math.max(...readings) - Math.min(...readings)) / 2;
+  // Equal readings are one value; their mean could differ from it in the last digit.
+  if (plusMinus === 0) return value.middle;
+  return { value: (value.heel + value.middle + value.tip) / 3, plusMinus };
+}
+
+/**
+ * The edge angle per side of a knife, degrees, however it was found.
+ *
+ * From caliper readings the ± of the angle is half the way between the readings that make it largest and smallest.
+ */
+export function perSideDeg(angle: AngleEntry): Quantity {
+  if ('deg' in angle) return oneQuantity(angle.deg);
+  const at = (error: number): number =>
+    edgeAngleDeg(
+      'slantWidthMm' in angle
+        ? { thicknessMm: angle.bevelMm + error, slantWidthMm: angle.slantWidthMm - error }
+        : { thicknessMm: angle.bevelMm + error, heightMm: angle.heightMm - error },
+    ) / 2;
+  const { plusMinus } = angle;
+  if (!plusMinus) return at(0);
+  return { value: at(0), plusMinus: (at(plusMinus) - at(-plusMinus)) / 2 };
+}
+
+function volumes(carbide: CarbideEntry): CarbideVolPercent {
+  if ('volPercent' in carbide) return carbide.volPercent;
+  const { designation } = carbide;
+  const known = Object.hasOwn(carbidesByDesignation, designation)
+    ? carbidesByDesignation[designation]
+    : undefined;
+  if (!known) {
+    throw new RangeError(
+      `steel designation “${designation}” is none of: ${Object.keys(carbidesByDesignation).join(', ')}; enter the carbide by volume`,
+    );
+  }
+  return known;
+}
+
+function knifeOf(entry: KnifeEntry): Knife {
+  return {
+    id: entry.id,
+    name: entry.name,
+    angleDeg: perSideDeg(entry.angle),
+    ...(entry.microbevelDeg === undefined ? {} : { microbevelAngleDeg: entry.microbevelDeg }),
+    edgeMm: oneQuantity(entry.edgeMm),
+    finish: entry.finish,
+    grind: entry.grind,
+    hrc: entry.hrc,
+    carbideVolPercent: volumes(entry.carbide),
+    ...(entry.toughness === undefined ? {} : { toughness: entry.toughness }),
+  };
+}
+
+/**
+ * The line-up as the model takes it, what is evened up included.
+ *
+ * @throws RangeError where caliper readings make no bevel, or a designation is not in the model's table.
+ */
+export function toModel(entry: LineUpEntry): LineUp {
+  const lineUp: LineUp = {
+    knives: entry.knives.map(knifeOf),
+    baseline: entry.baseline,
+    contactDepthMm: entry.contactDepthMm,
+    friction: entry.friction,
+    slicePush: entry.slicePush,
+    assumptions: entry.assumptions,
+  };
+  return entry.evenedUp.length === 0 ? lineUp : evenUp(lineUp, entry.subject, entry.evenedUp);
+}
+
+/** An angle that could be an included angle by mistake: what to ask before using it. */
+export interface AngleQuestion {
+  /** The id of the knife. */
+  knife: string;
+  /** What was given as the angle per side, degrees. */
+  deg: number;
+  /** What the angle per side is if an included angle was given. */
+  perSideIfIncluded: number;
+}
+
+const likelyIncludedAboveDeg = 30;
+
+const largest = (value: Placed): number => {
+  if (typeof value === 'number') return value;
+  if ('heel' in value) return Math.max(value.heel, value.middle, value.tip);
+  return 'unknown' in value ? (value.low + value.high) / 2 : value.value;
+};
+
+/**
+ * Knives whose typed angle per side is over 30° and not confirmed. Angles from caliper readings are not asked about:
+ * nobody typed them.
+ */
+export function angleQuestions(entry: LineUpEntry): AngleQuestion[] {
+  return entry.knives.flatMap(({ id, angle }) => {
+    if (!('deg' in angle) || angle.perSide) return [];
+    const deg = largest(angle.deg);
+    return deg > likelyIncludedAboveDeg ? [{ knife: id, deg, perSideIfIncluded: deg / 2 }] : [];
+  });
+}
