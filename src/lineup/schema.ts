@@ -1,7 +1,6 @@
 import * as v from 'valibot';
 import { compare, jobProfiles } from '../model/index.ts';
 import type { Assumptions, CarbideVolPercent, Finish, Grind, Quantity, Reading } from '../model/index.ts';
-import { migrate } from './migrations.ts';
 import { toModel } from './to-model.ts';
 
 export { angleQuestions, perSideDeg, toModel } from './to-model.ts';
@@ -282,11 +281,11 @@ export type Validated = { ok: true; entry: LineUpEntry } | { ok: false; problems
 /**
  * Checks a line-up from any source: shape, limits, and whether the model can compute it.
  *
- * @param input Anything: a parsed file, link or form. Documents of earlier versions are brought up to date.
+ * @param input Anything: a parsed file, link or form, of the current document version.
  * @returns The entry, or every problem found, each with the path of its field and a sentence in plain words.
  */
 export function validate(input: unknown): Validated {
-  const read = v.safeParse(lineUpSchema, migrate(input));
+  const read = v.safeParse(lineUpSchema, input);
   if (!read.success) return { ok: false, problems: read.issues.map(problemOf) };
   const entry: LineUpEntry = read.output;
   const problems = [...contradictions(entry)];

@@ -1,0 +1,72 @@
+import { decodeLink, encodeLink } from './link.ts';
+import type { LineUpEntry } from './schema.ts';
+
+const key = 'keenfold.line-up';
+
+export type KeepTrouble = 'denied' | 'full' | 'corrupted';
+
+/** Trouble with the storage. `first` is true once for each kind: then it is said, afterwards it is known. */
+export interface NotKept {
+  ok: false;
+  kind: KeepTrouble;
+  message: string;
+  first: boolean;
+}
+
+/** Keeps the last line-up on the visitor's machine. Never throws: without storage the page goes on in memory. */
+export interface Keeper {
+  keep(entry: LineUpEntry): { ok: true } | NotKept;
+  /** The line-up kept, null where there is none yet. */
+  recall(): { ok: true; entry: LineUpEntry | null } | NotKept;
+}
+
+const messages: Record<KeepTrouble, string> = {
+  denied:
+    'This browser does not let the page keep your line-up. It is here until you close the page; copy its link to keep it.',
+  full: 'There is no room left on this machine to keep your line-up. It is here until you close the page; copy its link to keep it.',
+  corrupted: 'The line-up kept from your last visit cannot be read.',
+};
+
+/** The part of `Storage` that is used. */
+export type Shelf = Pick<Storage, 'getItem' | 'setItem'>;
+
+/**
+ * @param openShelf Opens the storage. A function, since a browser that denies storage throws on the mere mention of it.
+ */
+export function createKeeper(openShelf: () => Shelf = () => localStorage): Keeper {
+  const said = new Set<KeepTrouble>();
+  const notKept = (kind: KeepTrouble, detail = ''): NotKept => {
+    const first = !said.has(kind);
+    said.add(kind);
+    return {
+      ok: false,
+      kind,
+      message: detail === '' ? messages[kind] : `${messages[kind]} ${detail}`,
+      first,
+    };
+  };
+  return {
+    keep(entry) {
+      try {
+        openShelf().setItem(key, encodeLink(entry));
+        return { ok: true };
+      } catch (error) {
+        return notKept(isFull(error) ? 'full' : 'denied');
+      }
+    },
+    recall() {
+      let text: string | null;
+      try {
+        text = openShelf().getItem(key);
+      } catch {
+        return notKept('denied');
+      }
+      if (text === null) return { ok: true, entry: null };
+      const read = decodeLink(text);
+      return read.ok ? { ok: true, entry: read.entry } : notKept('corrupted', read.why);
+    },
+  };
+}
+
+const isFull = (error: unknown): boolean =>
+  error instanceof Error && /^(QuotaExceededError|NS_ERROR_DOM_QUOTA_REACHED)$/.test(error.name);

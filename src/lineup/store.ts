@@ -1,0 +1,135 @@
+import { batch, computed, signal } from '@preact/signals-core';
+import type { ReadonlySignal } from '@preact/signals-core';
+import { compare } from '../model/index.ts';
+import type { LineUp, Reading, Row } from '../model/index.ts';
+import { toModel, validate } from './schema.ts';
+import type { LineUpEntry, Problem } from './schema.ts';
+
+/** What became of a change. A refused one leaves everything as it was. */
+export type Changed = { ok: true } | { ok: false; problems: Problem[] };
+
+/** The one state of a page. Only controls and fields write it. */
+export interface Store {
+  entry: ReadonlySignal<LineUpEntry>;
+  /** Changes the line-up. Changes in a row with the same label, each within 800 ms of the last, undo as one. */
+  change(update: (entry: LineUpEntry) => LineUpEntry, label: string): Changed;
+  /** Puts another line-up in its place, as one step to undo. */
+  replace(entry: LineUpEntry): Changed;
+  undo(): void;
+  redo(): void;
+  canUndo: ReadonlySignal<boolean>;
+  canRedo: ReadonlySignal<boolean>;
+  /** Why the last change was refused; empty after one that was not. */
+  message: ReadonlySignal<string>;
+  /** What the model makes of the line-up. */
+  model: ReadonlySignal<LineUp>;
+  rows: ReadonlySignal<Record<Reading, Row[]>>;
+  /** The row of the subject, by reading. */
+  subjectRow: ReadonlySignal<Record<Reading, Row>>;
+}
+
+const mergeWithinMs = 800;
+const mostSteps = 200;
+
+/**
+ * The store of a line-up.
+ *
+ * @param initial The line-up to begin with.
+ * @param now The clock, in ms.
+ * @throws RangeError where `initial` is no line-up the model can compute.
+ */
+export function createStore(initial: LineUpEntry, now: () => number = () => performance.now()): Store {
+  const first = validate(initial);
+  if (!first.ok) throw new RangeError(`the line-up to begin with: ${sentence(first.problems)}`);
+
+  const entry = signal(first.entry);
+  const past = signal<readonly LineUpEntry[]>([]);
+  const future = signal<readonly LineUpEntry[]>([]);
+  const message = signal('');
+  let last = { label: '', at: -Infinity };
+
+  const refuse = (problems: Problem[]): Changed => {
+    message.value = sentence(problems);
+    return { ok: false, problems };
+  };
+
+  const accept = (next: LineUpEntry, merge: boolean): Changed => {
+    batch(() => {
+      if (!merge) past.value = [...past.value, entry.value].slice(-mostSteps);
+      future.value = [];
+      entry.value = next;
+      message.value = '';
+    });
+    return { ok: true };
+  };
+
+  const step = (from: typeof past, to: typeof future): void => {
+    const next = from.value.at(-1);
+    if (!next) return;
+    batch(() => {
+      to.value = [...to.value, entry.value];
+      from.value = from.value.slice(0, -1);
+      entry.value = next;
+      message.value = '';
+    });
+    last = { label: '', at: -Infinity };
+  };
+
+  const model = computed(() => toModel(entry.value));
+  const rows = computed(() => ({
+    pocket: compare(model.value, { reading: 'pocket' }).rows,
+    close: compare(model.value, { reading: 'close' }).rows,
+  }));
+
+  return {
+    entry,
+    change(update, label) {
+      const proposed = attempt(() => update(entry.value));
+      if (!proposed.ok) return refuse(proposed.problems);
+      if (proposed.entry === entry.value) return { ok: true };
+      const checked = validate(proposed.entry);
+      if (!checked.ok) return refuse(checked.problems);
+      const at = now();
+      const merge = label === last.label && at - last.at <= mergeWithinMs;
+      last = { label, at };
+      return accept(checked.entry, merge);
+    },
+    replace(next) {
+      const checked = validate(next);
+      if (!checked.ok) return refuse(checked.problems);
+      last = { label: '', at: -Infinity };
+      return accept(checked.entry, false);
+    },
+    undo: () => step(past, future),
+    redo: () => step(future, past),
+    canUndo: computed(() => past.value.length > 0),
+    canRedo: computed(() => future.value.length > 0),
+    message,
+    model,
+    rows,
+    subjectRow: computed(() => {
+      const { subject } = entry.value;
+      return { pocket: rowOf(rows.value.pocket, subject), close: rowOf(rows.value.close, subject) };
+    }),
+  };
+}
+
+const sentence = (problems: readonly Problem[]): string => problems.map(({ message }) => message).join('; ');
+
+/** A change may itself refuse, as the model's functions do. */
+function attempt(
+  update: () => LineUpEntry,
+): { ok: true; entry: LineUpEntry } | { ok: false; problems: Problem[] } {
+  try {
+    return { ok: true, entry: update() };
+  } catch (error) {
+    if (error instanceof RangeError) return { ok: false, problems: [{ path: '', message: error.message }] };
+    throw error;
+  }
+}
+
+function rowOf(rows: readonly Row[], knife: string): Row {
+  const row = rows.find((candidate) => candidate.knife === knife);
+  if (!row) throw new RangeError(`knife ${knife} is not among the knives of the line-up`);
+  return row;
+}
