@@ -18,7 +18,8 @@ function touched(event: Event): void {
   const target = event.target;
   if (!(target instanceof Element) || !target.closest('[data-own], [data-live]')) return;
   if (root.dataset['live'] === 'on') return;
-  const again = event.type === 'input' || event.type === 'change' || event.type === 'click' ? event.type : undefined;
+  const again =
+    event.type === 'input' || event.type === 'change' || event.type === 'click' ? event.type : undefined;
   void load().then(() => {
     if (again) target.dispatchEvent(new Event(again, { bubbles: true }));
   });

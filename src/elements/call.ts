@@ -6,7 +6,10 @@ import { times } from '../lineup/show.ts';
 import { SceneElement } from './scene-element.ts';
 
 const answers: Record<string, (scene: Scene) => { answer: number; sum: number | null }> = {
-  percentages: (scene) => ({ answer: compound(percentagesOf(scene)), sum: additiveGuess(percentagesOf(scene)) }),
+  percentages: (scene) => ({
+    answer: compound(percentagesOf(scene)),
+    sum: additiveGuess(percentagesOf(scene)),
+  }),
   close: ({ row }) => ({ answer: row.close.product, sum: null }),
 };
 

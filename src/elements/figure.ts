@@ -66,9 +66,13 @@ export class FigureElement extends SceneElement {
       return row;
     };
     table.querySelector('thead')?.replaceChildren(line(columns.map((text) => cell('th', text, 'col'))));
-    table.querySelector('tbody')?.replaceChildren(
-      ...rows.map(([head = '', ...cells]) => line([cell('th', head, 'row'), ...cells.map((text) => cell('td', text))])),
-    );
+    table
+      .querySelector('tbody')
+      ?.replaceChildren(
+        ...rows.map(([head = '', ...cells]) =>
+          line([cell('th', head, 'row'), ...cells.map((text) => cell('td', text))]),
+        ),
+      );
   }
 
   #set(part: string, text: string): void {

@@ -45,7 +45,9 @@ function openAddress(): void {
     say('');
   } else {
     root.dataset['lineUp'] = 'refused';
-    say(`The line-up in this address could not be opened: ${read.why} What you see is the page's own example.`);
+    say(
+      `The line-up in this address could not be opened: ${read.why} What you see is the page's own example.`,
+    );
   }
 }
 

@@ -7,7 +7,9 @@ export class WordsElement extends SceneElement {
     const sentences = wordsNamed(this.of, scene);
     if (this.getAttribute('as') === 'ul') {
       this.querySelector('ul')?.replaceChildren(
-        ...sentences.map((sentence) => Object.assign(document.createElement('li'), { textContent: sentence })),
+        ...sentences.map((sentence) =>
+          Object.assign(document.createElement('li'), { textContent: sentence }),
+        ),
       );
     } else {
       const paragraph = this.querySelector('p');

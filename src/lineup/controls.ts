@@ -22,7 +22,11 @@ const knifeOf = (entry: LineUpEntry, role: Role): KnifeEntry => {
   return knife;
 };
 
-const withKnife = (entry: LineUpEntry, role: Role, change: (knife: KnifeEntry) => KnifeEntry): LineUpEntry => ({
+const withKnife = (
+  entry: LineUpEntry,
+  role: Role,
+  change: (knife: KnifeEntry) => KnifeEntry,
+): LineUpEntry => ({
   ...entry,
   knives: entry.knives.map((knife) => (knife.id === entry[role] ? change(knife) : knife)),
 });
@@ -49,12 +53,15 @@ const angle = (role: Role): Control => ({
   write: (entry, value) =>
     withKnife(entry, role, (knife) => ({
       ...knife,
-      angle: { deg: 'deg' in knife.angle && !isPlaced(knife.angle.deg) ? moved(knife.angle.deg, value) : value },
+      angle: {
+        deg: 'deg' in knife.angle && !isPlaced(knife.angle.deg) ? moved(knife.angle.deg, value) : value,
+      },
     })),
 });
 
-const isPlaced = (value: Quantity | { heel: number; middle: number; tip: number }): value is { heel: number; middle: number; tip: number } =>
-  typeof value === 'object' && 'heel' in value;
+const isPlaced = (
+  value: Quantity | { heel: number; middle: number; tip: number },
+): value is { heel: number; middle: number; tip: number } => typeof value === 'object' && 'heel' in value;
 
 const edge = (role: Role): Control => ({
   label: (entry) => `${knifeOf(entry, role).name}: thickness behind the edge`,
@@ -120,13 +127,16 @@ export const controls: Record<string, Control> = {
     read: (entry) => nominal(entry.assumptions.angleExponent ?? 1.3),
     write: (entry, value) => ({ ...entry, assumptions: { ...entry.assumptions, angleExponent: value } }),
   },
-  ...Object.fromEntries(Array.from({ length: longestChain }, (_, index) => [`percentage.${index + 1}`, percentage(index)])),
+  ...Object.fromEntries(
+    Array.from({ length: longestChain }, (_, index) => [`percentage.${index + 1}`, percentage(index)]),
+  ),
 };
 
 /** The control of that name. An unknown name is a mistake in the page and fails the build. */
 export function controlNamed(name: string): Control {
   const control = controls[name];
-  if (!control) throw new RangeError(`there is no control named "${name}"; the names stand in src/lineup/controls.ts`);
+  if (!control)
+    throw new RangeError(`there is no control named "${name}"; the names stand in src/lineup/controls.ts`);
   return control;
 }
 

@@ -46,7 +46,10 @@ const perReading = (reading: 'pocket' | 'close'): Record<string, NumberOf> => ({
     ]),
   ),
   ...Object.fromEntries(
-    families.map((family): [string, NumberOf] => [`${reading}.family.${family}`, ({ row }) => times(row[reading].families[family])]),
+    families.map((family): [string, NumberOf] => [
+      `${reading}.family.${family}`,
+      ({ row }) => times(row[reading].families[family]),
+    ]),
   ),
 });
 
@@ -73,7 +76,7 @@ export const numbers: Record<string, NumberOf> = {
 
   ...perReading('pocket'),
   ...perReading('close'),
-  'rolling': ({ row }) => times(row.close.sideLoad.rolling),
+  rolling: ({ row }) => times(row.close.sideLoad.rolling),
 };
 
 function typedOrRounded(value: number): string {
@@ -83,6 +86,7 @@ function typedOrRounded(value: number): string {
 /** The number of that name in the scene. An unknown name is a mistake in the page and fails the build. */
 export function numberNamed(name: string, scene: Scene): string {
   const read = numbers[name];
-  if (!read) throw new RangeError(`there is no number named "${name}"; the names stand in src/lineup/numbers.ts`);
+  if (!read)
+    throw new RangeError(`there is no number named "${name}"; the names stand in src/lineup/numbers.ts`);
   return read(scene);
 }

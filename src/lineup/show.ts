@@ -31,7 +31,8 @@ export const signedPercent = (share: number, decimals = 0): string => {
 };
 
 /** The same number of per cent as typed, without trailing zeros: `+12.5 %`. */
-export const typedPercent = (value: number): string => `${value >= 0 ? '+' : ''}${minus(String(Number(value.toFixed(4))))} %`;
+export const typedPercent = (value: number): string =>
+  `${value >= 0 ? '+' : ''}${minus(String(Number(value.toFixed(4))))} %`;
 
 /** A ratio in words a listener keeps: "about 3 times as long". */
 export function ratioInWords(ratio: number): string {
@@ -49,7 +50,8 @@ export function ratioInWords(ratio: number): string {
 
 function ordinal(part: number): string {
   return (
-    { 2: 'half', 3: 'third', 4: 'quarter', 5: 'fifth', 6: 'sixth', 7: 'seventh', 8: 'eighth', 9: 'ninth' }[part] ??
-    `${part}th`
+    { 2: 'half', 3: 'third', 4: 'quarter', 5: 'fifth', 6: 'sixth', 7: 'seventh', 8: 'eighth', 9: 'ninth' }[
+      part
+    ] ?? `${part}th`
   );
 }

@@ -31,7 +31,8 @@ function list(parts: readonly string[]): string {
   return `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`;
 }
 
-const incomplete = (row: Row): string => (row.complete ? '' : ' The total is incomplete: a term is left out, not taken as 1.');
+const incomplete = (row: Row): string =>
+  row.complete ? '' : ' The total is incomplete: a term is left out, not taken as 1.';
 
 export const words: Record<string, WordsOf> = {
   /** One sentence: the answer. */
@@ -45,13 +46,19 @@ export const words: Record<string, WordsOf> = {
   /** Which term does most, which pull the other way, what changes nothing. */
   reasons: ({ entry, row, subject, baseline }) => {
     const terms = standing(row[entry.reading]);
-    const helping = terms.filter((term) => changes(term) && term.factor > 1).sort((a, b) => b.factor - a.factor);
-    const hurting = terms.filter((term) => changes(term) && term.factor < 1).sort((a, b) => a.factor - b.factor);
+    const helping = terms
+      .filter((term) => changes(term) && term.factor > 1)
+      .sort((a, b) => b.factor - a.factor);
+    const hurting = terms
+      .filter((term) => changes(term) && term.factor < 1)
+      .sort((a, b) => a.factor - b.factor);
     const same = terms.filter((term) => !changes(term));
-    const phrase = ({ id, factor }: { id: TermId; factor: number }) => `${about[id]({} as Scene).replace(/,$/, '')} ${times(factor)}`.replace(', ', ', ');
+    const phrase = ({ id, factor }: { id: TermId; factor: number }) =>
+      `${about[id]({} as Scene).replace(/,$/, '')} ${times(factor)}`.replace(', ', ', ');
     const sentences: string[] = [];
     if (helping.length > 0) sentences.push(`For ${subject.name} speak ${list(helping.map(phrase))}.`);
-    if (hurting.length > 0) sentences.push(`Against it ${hurting.length > 1 ? 'stand' : 'stands'} ${list(hurting.map(phrase))}.`);
+    if (hurting.length > 0)
+      sentences.push(`Against it ${hurting.length > 1 ? 'stand' : 'stands'} ${list(hurting.map(phrase))}.`);
     if (same.length > 0) {
       sentences.push(
         same.length === terms.length
@@ -64,9 +71,12 @@ export const words: Record<string, WordsOf> = {
 
   families: ({ entry, row, subject }) => {
     const { families } = row[entry.reading];
-    const sorted = (Object.entries(families) as [Family, number][]).sort((a, b) => Math.abs(Math.log(b[1])) - Math.abs(Math.log(a[1])));
+    const sorted = (Object.entries(families) as [Family, number][]).sort(
+      (a, b) => Math.abs(Math.log(b[1])) - Math.abs(Math.log(a[1])),
+    );
     const [first, ...others] = sorted;
-    if (!first || Math.abs(Math.log(first[1])) < 5e-4) return [`No family of causes sets ${subject.name} apart.`];
+    if (!first || Math.abs(Math.log(first[1])) < 5e-4)
+      return [`No family of causes sets ${subject.name} apart.`];
     return [
       `By the ${entry.reading} reading most of the difference lies in ${familyPhrase[first[0]]}: ${times(first[1])}. Beside it, ${list(others.map(([family, factor]) => `${familyPhrase[family]} ${Math.abs(factor - 1) < 5e-4 ? 'makes no difference' : `makes ${times(factor)}`}`))}.`,
     ];
@@ -76,7 +86,9 @@ export const words: Record<string, WordsOf> = {
     const { logShares, terms } = row[entry.reading];
     if (!logShares) {
       return standing(row[entry.reading]).some(changes)
-        ? [`The terms for and against ${subject.name} nearly cancel, so a share of the total would mean nothing; the bars show each with its sign.`]
+        ? [
+            `The terms for and against ${subject.name} nearly cancel, so a share of the total would mean nothing; the bars show each with its sign.`,
+          ]
         : [];
     }
     const parts = terms.filter((term) => term.factor !== null && Math.abs(logShares[term.id] ?? 0) >= 0.005);
@@ -116,6 +128,7 @@ export const words: Record<string, WordsOf> = {
 /** The sentences of that name in the scene. An unknown name is a mistake in the page and fails the build. */
 export function wordsNamed(name: string, scene: Scene): string[] {
   const read = words[name];
-  if (!read) throw new RangeError(`there are no words named "${name}"; the names stand in src/lineup/words.ts`);
+  if (!read)
+    throw new RangeError(`there are no words named "${name}"; the names stand in src/lineup/words.ts`);
   return read(scene).filter((sentence) => sentence !== '');
 }

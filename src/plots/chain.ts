@@ -45,7 +45,15 @@ export const chain: Figure = {
       marginRight: narrow ? 14 : 20,
       marginTop: 6,
       marginBottom: 42,
-      x: { type: 'log', domain: [low, high], label: 'times as long as the baseline', labelAnchor: 'center', labelArrow: 'none', ticks: tickValues(low, high, narrow), tickFormat: (d: number) => plain(d, 3) },
+      x: {
+        type: 'log',
+        domain: [low, high],
+        label: 'times as long as the baseline',
+        labelAnchor: 'center',
+        labelArrow: 'none',
+        ticks: tickValues(low, high, narrow),
+        tickFormat: (d: number) => plain(d, 3),
+      },
       y: { domain: order, label: null, tickSize: 0 },
       marks: [
         Plot.gridX(tickValues(low, high, narrow), { className: 'kf-grid' }),
@@ -67,9 +75,22 @@ export const chain: Figure = {
           dx: 6,
           className: 'kf-value',
         }),
-        Plot.text(left, { y: label, x: 1, text: () => 'left out', textAnchor: 'start', dx: 6, className: 'kf-faint' }),
+        Plot.text(left, {
+          y: label,
+          x: 1,
+          text: () => 'left out',
+          textAnchor: 'start',
+          dx: 6,
+          className: 'kf-faint',
+        }),
         Plot.ruleX([row.product], { className: 'kf-dimension', y1: order[0], y2: 'Together' } as never),
-        Plot.dot([{ y: 'Together', x: row.product }, { y: 'Rival', x: row.rival }], { x: 'x', y: 'y', r: 5, className: 'kf-answer', symbol: 'diamond' }),
+        Plot.dot(
+          [
+            { y: 'Together', x: row.product },
+            { y: 'Rival', x: row.rival },
+          ],
+          { x: 'x', y: 'y', r: 5, className: 'kf-answer', symbol: 'diamond' },
+        ),
         Plot.text(
           [
             { y: 'Together', x: row.product, text: times(row.product) },
@@ -108,6 +129,9 @@ export const chain: Figure = {
 export function tickValues(low: number, high: number, narrow: boolean): number[] {
   const all = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000];
   const inside = all.filter((tick) => tick >= low && tick <= high);
-  if (inside.length < 3) return [0.5, 0.6, 0.7, 0.8, 0.9, 1, 1.2, 1.5, 2, 3].filter((tick) => tick >= low && tick <= high);
-  return inside.length > (narrow ? 6 : 10) ? inside.filter((tick) => Number.isInteger(Math.log10(tick))) : inside;
+  if (inside.length < 3)
+    return [0.5, 0.6, 0.7, 0.8, 0.9, 1, 1.2, 1.5, 2, 3].filter((tick) => tick >= low && tick <= high);
+  return inside.length > (narrow ? 6 : 10)
+    ? inside.filter((tick) => Number.isInteger(Math.log10(tick)))
+    : inside;
 }

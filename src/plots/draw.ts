@@ -10,14 +10,21 @@ let drawings = 0;
  * the inner labels that assistive technology would read one by one are replaced by one name with the
  * result, and ids are made unique in the page.
  */
-export function draw(figure: Figure, scene: Scene, size: Size, document: Document, scope?: string): SVGSVGElement {
+export function draw(
+  figure: Figure,
+  scene: Scene,
+  size: Size,
+  document: Document,
+  scope?: string,
+): SVGSVGElement {
   const svg = Plot.plot({
     ...figure.options(scene, size),
     document,
     width: size.width,
     className: 'kf-plot',
   }) as SVGSVGElement;
-  if (svg.tagName.toLowerCase() !== 'svg') throw new Error(`figure ${figure.id} must draw one SVG, without title or legend`);
+  if (svg.tagName.toLowerCase() !== 'svg')
+    throw new Error(`figure ${figure.id} must draw one SVG, without title or legend`);
 
   for (const style of svg.querySelectorAll('style')) style.remove();
   for (const labelled of svg.querySelectorAll('[aria-label], [aria-description]')) {

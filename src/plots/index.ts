@@ -1,14 +1,18 @@
 import { chain } from './chain.ts';
 import type { Figure } from './figure.ts';
 import { growingBars } from './growing-bars.ts';
+import { rankingsFigure } from './rankings.ts';
+import { readings } from './readings.ts';
+import { sections } from './sections.ts';
 
-const figures: readonly Figure[] = [chain, growingBars];
+const figures: readonly Figure[] = [chain, growingBars, readings, rankingsFigure, sections];
 
 const byId = new Map(figures.map((figure) => [figure.id, figure]));
 
 /** The figure of that name. An unknown name is a mistake in the page and fails the build. */
 export function figureNamed(id: string): Figure {
   const figure = byId.get(id);
-  if (!figure) throw new RangeError(`there is no figure named "${id}"; the names stand in src/plots/index.ts`);
+  if (!figure)
+    throw new RangeError(`there is no figure named "${id}"; the names stand in src/plots/index.ts`);
   return figure;
 }

@@ -1,0 +1,277 @@
+import { refuse, within } from './check.ts';
+import { frictionAngleDeg } from './geometry.ts';
+import { angleFloorDeg, chippingRatio, rollingRatio } from './limits.ts';
+import { checkQuantity, isUnknown, nominal, parameters } from './quantities.ts';
+import { signedShares } from './ratio.ts';
+import { nameOf, pointOf, terms, workOf } from './terms.ts';
+import type { Point, Work } from './terms.ts';
+import type { Family, Knife, LineUp, Quantity, Reading, Row, Term, TermId } from './types.ts';
+
+interface Laid {
+  lineUp: LineUp;
+  work: Work;
+  points: { knife: Knife; point: Point }[];
+  baseline: { knife: Knife; point: Point };
+}
+
+/** Refuses what cannot be computed, naming the knife, and lays the rest out for the terms. */
+function lay(lineUp: LineUp): Laid {
+  const ids = lineUp.knives.map(({ id }) => id);
+  const twice = ids.find((id, index) => ids.indexOf(id) !== index);
+  if (twice !== undefined) refuse(`knife id ${twice} stands twice in the line-up: every id is used once`);
+  const contactDepthMm = within(
+    'contact depth',
+    lineUp.contactDepthMm ?? parameters.contactDepthMm.default,
+    0.1,
+    200,
+    ' mm',
+  );
+  within('slice/push ratio', lineUp.slicePush ?? 0, 0, 1e6);
+  within(
+    'friction',
+    nominal(checkQuantity('friction', lineUp.friction ?? parameters.friction.default)),
+    0,
+    2,
+  );
+  for (const [name, value] of Object.entries(lineUp.assumptions ?? {})) {
+    if (name !== 'rivalShares') checkQuantity(name, value as Quantity);
+  }
+  const points = lineUp.knives.map((knife) => ({
+    knife,
+    point: named(knife, () => checkedPoint(knife, contactDepthMm)),
+  }));
+  const baseline = points.find(({ knife }) => knife.id === lineUp.baseline);
+  if (!baseline) return refuse(`baseline ${lineUp.baseline} is not among the knives: ${ids.join(', ')}`);
+  return {
+    lineUp,
+    points,
+    baseline,
+    work: workOf(
+      lineUp,
+      points.map(({ point }) => point),
+    ),
+  };
+}
+
+function checkedPoint(knife: Knife, contactDepthMm: number): Point {
+  checkQuantity('edge angle', knife.angleDeg);
+  checkQuantity('thickness behind the edge', knife.edgeMm);
+  checkQuantity('hardness', knife.hrc);
+  if ('um' in knife.finish) checkQuantity('grain size', knife.finish.um);
+  if (knife.toughness !== undefined) checkQuantity('toughness', knife.toughness);
+  const point = pointOf(knife, contactDepthMm);
+  if (point.apexAngleDeg < point.angleDeg)
+    refuse(`microbevel angle ${point.apexAngleDeg}° is not at least the bevel's ${point.angleDeg}°`);
+  return point;
+}
+
+/** Runs a computation for a knife and says in a refusal which knife it was. */
+function named<T>(knife: Knife, compute: () => T): T {
+  try {
+    return compute();
+  } catch (error) {
+    if (error instanceof RangeError)
+      throw new RangeError(`${nameOf(knife)}: ${error.message}`, { cause: error });
+    throw error;
+  }
+}
+
+/** Where the factors of a row nearly cancel, a share of the total means nothing. */
+const cancelling = 0.1;
+
+/** The baseline's shares of the cutting force: given, or a third each; always adding up to 1. */
+function sharesOf(lineUp: LineUp): { wedge: number; thickness: number; grind: number } {
+  const { wedge, thickness, grind } = lineUp.assumptions?.rivalShares ?? { wedge: 1, thickness: 1, grind: 1 };
+  for (const [name, share] of Object.entries({ wedge, thickness, grind }))
+    within(`share of ${name}`, share, 0, 1e6);
+  const sum = wedge + thickness + grind;
+  if (sum <= 0)
+    refuse(
+      `shares of the cutting force ${wedge}, ${thickness}, ${grind} add up to 0, not to a number above 0`,
+    );
+  return { wedge: wedge / sum, thickness: thickness / sum, grind: grind / sum };
+}
+
+const factorOf = (all: readonly Term[], id: TermId): number =>
+  all.find((term) => term.id === id)?.factor ?? 1;
+
+/** Wedge, thickness and grind as resistances side by side: their forces add. */
+function rivalGeometry(all: readonly Term[], lineUp: LineUp): number {
+  const c = sharesOf(lineUp);
+  const [w, t, g] = [factorOf(all, 'wedge'), factorOf(all, 'thickness'), factorOf(all, 'grind')];
+  // Written so that equal knives give exactly 1.
+  return 1 / (1 + c.wedge * (1 / w - 1) + c.thickness * (1 / t - 1) + c.grind * (1 / g - 1));
+}
+
+function rowOf(laid: Laid, { knife, point }: Laid['points'][number], reading: Reading): Row {
+  const { work, baseline, lineUp } = laid;
+  const all: Term[] = named(knife, () =>
+    terms.map((term) => ({
+      id: term.id,
+      family: term.family,
+      ...term[reading](point, baseline.point, work),
+    })),
+  );
+  const standing = all.filter((term): term is Term & { factor: number } => term.factor !== null);
+  const product = standing.reduce((total, { factor }) => total * factor, 1);
+  const forces = standing.filter(({ id }) => id !== 'wedge' && id !== 'thickness' && id !== 'grind');
+  const rival = rivalGeometry(all, lineUp) * forces.reduce((total, { factor }) => total * factor, 1);
+
+  const logs = standing.map(({ factor }) => Math.log(factor));
+  const total = logs.reduce((sum, log) => sum + log, 0);
+  const size = logs.reduce((sum, log) => sum + Math.abs(log), 0);
+  const byId = (values: readonly number[]) =>
+    Object.fromEntries(standing.map(({ id }, index) => [id, values[index] ?? 0]));
+  const families: Record<Family, number> = { geometry: 1, finish: 1, steel: 1 };
+  for (const { family, factor } of standing) families[family] *= factor;
+
+  return {
+    knife: knife.id,
+    terms: all,
+    product,
+    rival,
+    complete: standing.length === all.length,
+    logShares:
+      size === 0 || Math.abs(total) < cancelling * size ? null : byId(logs.map((log) => log / total)),
+    signedShares: byId(signedShares(standing.map(({ factor }) => factor))),
+    families,
+    sideLoad: sideLoadOf(knife, point, baseline),
+    notes: notesOf(laid, knife, point, reading, all),
+  };
+}
+
+function sideLoadOf(knife: Knife, point: Point, baseline: Laid['baseline']): Row['sideLoad'] {
+  const angles = { angleDeg: point.apexAngleDeg, baselineAngleDeg: baseline.point.apexAngleDeg };
+  return {
+    rolling: rollingRatio({ ...angles, hrc: point.hrc, baselineHrc: baseline.point.hrc }),
+    chipping:
+      knife.toughness === undefined || baseline.knife.toughness === undefined
+        ? null
+        : chippingRatio({
+            ...angles,
+            toughness: nominal(knife.toughness),
+            baselineToughness: nominal(baseline.knife.toughness),
+          }),
+  };
+}
+
+const short = (value: number): string => String(Number(value.toPrecision(3)));
+
+/** What the reader should know about this knife beside its numbers. */
+function notesOf(
+  { work, baseline }: Laid,
+  knife: Knife,
+  point: Point,
+  reading: Reading,
+  all: readonly Term[],
+): string[] {
+  const name = nameOf(knife);
+  const notes: string[] = [];
+  const floor = angleFloorDeg(point.vickers);
+  if (point.apexAngleDeg <= Math.max(6, floor)) {
+    notes.push(
+      `${name} is at the floor: at ${short(point.apexAngleDeg)}° per side the bevel itself may break away, somewhere between 4° and 6° in clean slicing of card and about ${short(floor)}° for its hardness.`,
+    );
+  }
+  if (point.angleDeg > 30)
+    notes.push(
+      `${name} has ${short(point.angleDeg)}° per side, which looks like an included angle: half of it would be ${short(point.angleDeg / 2)}°.`,
+    );
+  if (reading === 'close' && point.angleDeg <= frictionAngleDeg(work.friction)) {
+    notes.push(
+      `${name} is slimmer than its friction angle, so it sticks when let go; that changes nothing in the ratio.`,
+    );
+  }
+  if (knife.microbevelAngleDeg !== undefined) {
+    notes.push(
+      `${name} has a microbevel at ${short(point.apexAngleDeg)}°: the apex term and the side load take that angle, the wedge term the bevel's ${short(point.angleDeg)}° (assumed).`,
+    );
+  }
+  if (knife.grind.form === 'hollow' && point.grindHalfAngleDeg === 0) {
+    notes.push(
+      `${name} has a waist: above the shoulder its hollow grind is nowhere thicker than the edge within the contact depth.`,
+    );
+  }
+  for (const [what, quantity, unit] of unknowns(knife)) {
+    notes.push(
+      `The ${what} of ${name} is not known: the middle of ${short(quantity.low)}–${short(quantity.high)}${unit} stands in here, and the true ratio may be well off.`,
+    );
+  }
+  for (const { id, factor, status } of all) {
+    if (factor === null)
+      notes.push(
+        `For ${name} the term ${id} is ${status}. It is not taken as 1; the total covers the other terms only.`,
+      );
+  }
+  if (knife.id !== baseline.knife.id && knife.toughness === undefined) {
+    notes.push(`The toughness of ${name} is not known, so nothing is said of how it resists chipping.`);
+  }
+  return notes;
+}
+
+function unknowns(knife: Knife): [string, { low: number; high: number }, string][] {
+  const all: [string, Quantity | undefined, string][] = [
+    ['edge angle', knife.angleDeg, '° per side'],
+    ['microbevel angle', knife.microbevelAngleDeg, '° per side'],
+    ['thickness behind the edge', knife.edgeMm, ' mm'],
+    ['finish', 'um' in knife.finish ? knife.finish.um : undefined, ' µm'],
+    ['hardness', knife.hrc, ' HRC'],
+    ...Object.values(knife.carbideVolPercent).map((volume): [string, Quantity, string] => [
+      'carbide volume',
+      volume,
+      ' %',
+    ]),
+    ['toughness', knife.toughness, ''],
+  ];
+  return all.flatMap(([what, quantity, unit]) =>
+    quantity !== undefined && isUnknown(quantity) ? [[what, quantity, unit]] : [],
+  );
+}
+
+/**
+ * Every knife of a line-up against its baseline: seven terms, their product and its rival, shares and notes.
+ * Quantities count with their middle; a term that cannot be computed is left out and the row marked incomplete.
+ *
+ * @param lineUp one or more knives, the baseline among them; angles per side, lengths in mm
+ * @param options.reading `pocket`, sums one can do in the head, or `close` (the default)
+ * @returns one row a knife, in the order of the line-up; the baseline's own factors are exactly 1
+ * @throws RangeError naming knife, parameter, value and range for input outside what the model takes
+ */
+export function compare(lineUp: LineUp, options?: { reading: Reading }): { rows: Row[] } {
+  const laid = lay(lineUp);
+  const reading = options?.reading ?? 'close';
+  return { rows: laid.points.map((entry) => rowOf(laid, entry, reading)) };
+}
+
+/**
+ * The rival's shares of the cutting force when another knife becomes the baseline: (cᵢ/fᵢ)/Σ, so that the rival's
+ * ratios stay consistent.
+ *
+ * @throws RangeError where the knife is not in the line-up
+ */
+export function carryRivalShares(lineUp: LineUp, newBaseline: string): LineUp {
+  const row = compare(lineUp).rows.find(({ knife }) => knife === newBaseline);
+  if (!row)
+    return refuse(
+      `baseline ${newBaseline} is not among the knives: ${lineUp.knives.map(({ id }) => id).join(', ')}`,
+    );
+  const c = sharesOf(lineUp);
+  const carried = {
+    wedge: c.wedge / factorOf(row.terms, 'wedge'),
+    thickness: c.thickness / factorOf(row.terms, 'thickness'),
+    grind: c.grind / factorOf(row.terms, 'grind'),
+  };
+  const sum = carried.wedge + carried.thickness + carried.grind;
+  return {
+    ...lineUp,
+    baseline: newBaseline,
+    assumptions: {
+      ...lineUp.assumptions,
+      rivalShares: {
+        wedge: carried.wedge / sum,
+        thickness: carried.thickness / sum,
+        grind: carried.grind / sum,
+      },
+    },
+  };
+}

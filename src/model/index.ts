@@ -1,0 +1,73 @@
+/**
+ * The factor model: its one door. Pure TypeScript without dependencies, importable by Node as it stands.
+ * Angles are per side unless a name says included; every function refuses what it cannot compute with a
+ * `RangeError` that names parameter, value and allowed range.
+ */
+export type {
+  Assumptions,
+  CarbideKind,
+  CarbideVolPercent,
+  Family,
+  Finish,
+  Grind,
+  GrindForm,
+  GritScale,
+  Knife,
+  LineUp,
+  Quantity,
+  Reading,
+  Row,
+  Term,
+  TermId,
+} from './types.ts';
+export { MODEL_NUMBER } from './number.ts';
+export { isUnknown, nominal, parameters, rangeOf } from './quantities.ts';
+export type { Parameter, ParameterId } from './quantities.ts';
+export { additiveGuess, compound, logShares, percentReadings, signedShares, undoPercent } from './ratio.ts';
+export {
+  apexFactors,
+  checkSection,
+  edgeAngleDeg,
+  edgeAngleRange,
+  effectiveFriction,
+  flankSagMm,
+  frictionAngleDeg,
+  grindHalfAngleDeg,
+  grindThicknessMm,
+  pushForceShare,
+  steelRemovedMm2,
+  toothDepthUm,
+  toothFactor,
+  wearAreaUm2,
+  wedgeFactor,
+  wedgeFactorRange,
+} from './geometry.ts';
+export { grainSizeUm, gritTable, nearestGrit, scratchDepthUm } from './finish.ts';
+export { tensileStrengthMpa, vickersFromRockwellC } from './hardness.ts';
+export {
+  abrasiveOverPhase,
+  austeniteCarbonPercent,
+  carbideVolumePercent,
+  carbidesByDesignation,
+  carbonWeightPercent,
+  cardCutMm,
+  densities,
+  leverRule,
+  regression,
+} from './carbide.ts';
+export { angleFloorDeg, chippingRatio, criticalFlawUm, jobProfiles, rollingRatio } from './limits.ts';
+export type { JobProfile } from './limits.ts';
+export { carryRivalShares, compare } from './compare.ts';
+export { apexExponent } from './terms.ts';
+export { attributesOf, evenUp } from './even-up.ts';
+export type { Attribute } from './even-up.ts';
+export { rankings } from './rankings.ts';
+export type { Ranked } from './rankings.ts';
+export { predict } from './uncertainty.ts';
+export type { Prediction } from './uncertainty.ts';
+export { whatItTakes } from './solve.ts';
+export type { Answer, Question, SolvableAttribute } from './solve.ts';
+export { fitPower } from './runs/fit.ts';
+export { runsNeeded } from './runs/planning.ts';
+export { geometricMeanRatio, ratioOfMeans } from './runs/ratios.ts';
+export { welch } from './runs/welch.ts';

@@ -1,0 +1,103 @@
+import * as Plot from '@observablehq/plot';
+import type { Scene } from '../lineup/scene.ts';
+import { plain, times } from '../lineup/show.ts';
+import { tickValues } from './chain.ts';
+import type { Figure } from './figure.ts';
+
+interface Place {
+  job: string;
+  name: string;
+  ratio: number;
+}
+
+/** Every knife of the line-up in the three jobs of an edge. */
+function placesOf({ entry, rows }: Scene): Place[] {
+  return entry.knives.flatMap(({ id, name }) => {
+    const row = rows.close.find(({ knife }) => knife === id);
+    if (!row) return [];
+    const places: Place[] = [
+      { job: 'Slicing', name, ratio: row.product },
+      { job: 'Rolling', name, ratio: row.sideLoad.rolling },
+    ];
+    if (row.sideLoad.chipping !== null) places.push({ job: 'Chipping', name, ratio: row.sideLoad.chipping });
+    return places;
+  });
+}
+
+const jobs = ['Slicing', 'Rolling', 'Chipping'];
+
+/** The line-up ranked by slicing, by resistance to rolling and by resistance to chipping, side by side. */
+export const rankingsFigure: Figure = {
+  id: 'rankings',
+  title: ({ baseline }) => `Three jobs of an edge, against ${baseline.name}`,
+  units: 'times the baseline',
+  scale: 'logarithmic axis',
+  reading: () => 'close reading',
+  source: 'derived',
+  options(scene, { narrow }) {
+    const places = placesOf(scene);
+    const present = jobs.filter((job) => places.some((place) => place.job === job));
+    const ratios = [1, ...places.map(({ ratio }) => ratio)];
+    const low = Math.min(...ratios) / 1.3;
+    const high = Math.max(...ratios) * 1.8;
+    const ticks = tickValues(low, high, narrow);
+    // One line a knife in each job, in the order of the job's ranking, so that no two labels meet.
+    const lines = present.flatMap((job) =>
+      places
+        .filter((place) => place.job === job)
+        .sort((a, b) => b.ratio - a.ratio)
+        .map((place, index) => ({ ...place, line: `${job}-${index}`, first: index === 0 })),
+    );
+    const short = (name: string) =>
+      name.length > (narrow ? 12 : 24) ? `${name.slice(0, narrow ? 11 : 23)}…` : name;
+    return {
+      height: lines.length * 24 + 50,
+      marginLeft: 74,
+      marginRight: narrow ? 110 : 180,
+      marginTop: 6,
+      marginBottom: 40,
+      x: {
+        type: 'log',
+        domain: [low, high],
+        label: 'times the baseline',
+        labelAnchor: 'center',
+        labelArrow: 'none',
+        ticks,
+        tickFormat: (d: number) => plain(d),
+      },
+      y: {
+        domain: lines.map(({ line }) => line),
+        label: null,
+        tickSize: 0,
+        tickFormat: (line: string) => (line.endsWith('-0') ? line.slice(0, -2) : ''),
+      },
+      marks: [
+        Plot.gridX(ticks, { className: 'kf-grid' }),
+        Plot.ruleX([1], { className: 'kf-baseline' }),
+        Plot.ruleY(lines, { y: 'line', x1: 1, x2: 'ratio', className: 'kf-stem' }),
+        Plot.dot(lines, { x: 'ratio', y: 'line', r: 4.5, className: 'kf-answer' }),
+        Plot.text(lines, {
+          x: 'ratio',
+          y: 'line',
+          text: ({ name, ratio }: Place) => `${short(name)} ${times(ratio)}`,
+          dx: 9,
+          textAnchor: 'start',
+        }),
+      ],
+    };
+  },
+  table: (scene) => ({
+    columns: ['Job', 'Knife', 'Times the baseline'],
+    rows: placesOf(scene)
+      .sort((a, b) => jobs.indexOf(a.job) - jobs.indexOf(b.job) || b.ratio - a.ratio)
+      .map(({ job, name, ratio }) => [job, name, times(ratio)]),
+  }),
+  caption(scene) {
+    const places = placesOf(scene);
+    const best = (job: string) =>
+      places.filter((place) => place.job === job).sort((a, b) => b.ratio - a.ratio)[0];
+    const [slicing, rolling, chipping] = jobs.map(best);
+    const first = `${slicing?.name} leads in slicing, ${rolling?.name === slicing?.name ? 'and in resisting a roll too' : `${rolling?.name} in resisting a roll`}`;
+    return `${first}; ${chipping ? `${chipping.name} in resisting chips.` : 'chipping cannot be ranked, since no toughness is known.'}`;
+  },
+};
