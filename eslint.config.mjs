@@ -5,7 +5,10 @@ import ts from 'typescript-eslint';
 
 /** Imports run one way: content → layout → figure → line-up → model; plots and exercises read line-up and model. */
 const not = (folders, why) => ({
-  'no-restricted-imports': ['error', { patterns: folders.map((folder) => ({ group: [`**/${folder}/**`], message: why })) }],
+  'no-restricted-imports': [
+    'error',
+    { patterns: folders.map((folder) => ({ group: [`**/${folder}/**`], message: why })) },
+  ],
 });
 
 export default defineConfig(
@@ -25,18 +28,30 @@ export default defineConfig(
   },
   {
     files: ['src/model/**'],
-    rules: not(['lineup', 'plots', 'figures', 'elements', 'bench', 'layouts', 'exercises'], 'the model knows nothing of the site'),
+    rules: not(
+      ['lineup', 'plots', 'figures', 'elements', 'bench', 'layouts', 'exercises'],
+      'the model knows nothing of the site',
+    ),
   },
   {
     files: ['src/exercises/**'],
-    rules: not(['plots', 'figures', 'elements', 'bench', 'layouts', 'lineup'], 'exercises know the model only'),
+    rules: not(
+      ['plots', 'figures', 'elements', 'bench', 'layouts', 'lineup'],
+      'exercises know the model only',
+    ),
   },
   {
     files: ['src/lineup/**'],
-    rules: not(['plots', 'figures', 'elements', 'bench', 'layouts', 'exercises'], 'the line-up knows the model only'),
+    rules: not(
+      ['plots', 'figures', 'elements', 'bench', 'layouts', 'exercises'],
+      'the line-up knows the model only',
+    ),
   },
   {
     files: ['src/plots/**'],
-    rules: not(['figures', 'elements', 'bench', 'layouts', 'exercises'], 'a plot takes values and knows no page'),
+    rules: not(
+      ['figures', 'elements', 'bench', 'layouts', 'exercises'],
+      'a plot takes values and knows no page',
+    ),
   },
 );

@@ -15,7 +15,12 @@ export default defineConfig({
     ...devices['Desktop Chrome'],
     launchOptions: {
       ...(executablePath ? { executablePath } : {}),
-      args: ['--no-sandbox', '--disable-background-networking', '--disable-component-update', '--disable-sync'],
+      args: [
+        '--no-sandbox',
+        '--disable-background-networking',
+        '--disable-component-update',
+        '--disable-sync',
+      ],
     },
   },
   webServer: {

@@ -39,7 +39,12 @@ const read = <T>(file: string): T | undefined => {
 };
 
 /** A runner that counts its own tests; one that ends badly without a failed test counts as one failure. */
-function runner(name: string, command: string, args: string[], count: () => { good: number; bad: number } | undefined): void {
+function runner(
+  name: string,
+  command: string,
+  args: string[],
+  count: () => { good: number; bad: number } | undefined,
+): void {
   const ok = step(name, command, args);
   const counted = count() ?? { good: 0, bad: 1 };
   passed += counted.good;
@@ -52,10 +57,15 @@ check('types', 'astro', 'check');
 check('types of the model alone', 'tsc', '-p', 'src/model/tsconfig.json');
 check('lint', 'eslint', '.');
 check('format', 'prettier', '--check', '.');
-runner('unit and reference tests', 'vitest', ['run', '--reporter=default', '--reporter=json', `--outputFile.json=${results}/unit.json`], () => {
-  const result = read<VitestResult>('unit.json');
-  return result && { good: result.numPassedTests, bad: result.numFailedTests };
-});
+runner(
+  'unit and reference tests',
+  'vitest',
+  ['run', '--reporter=default', '--reporter=json', `--outputFile.json=${results}/unit.json`],
+  () => {
+    const result = read<VitestResult>('unit.json');
+    return result && { good: result.numPassedTests, bad: result.numFailedTests };
+  },
+);
 runner('browser tests', 'playwright', ['test'], () => {
   const stats = read<PlaywrightResult>('site.json')?.stats;
   return stats && { good: stats.expected + stats.flaky, bad: stats.unexpected };

@@ -17,7 +17,12 @@ export function mathOf({ tex, values }: Formula): string {
     if (index < 0) throw new RangeError(`formula ${tex} has no value for ${name}`);
     return String(9_000_001 + index);
   });
-  const math = katex.renderToString(marked, { output: 'mathml', displayMode: true, strict: 'error', throwOnError: true });
+  const math = katex.renderToString(marked, {
+    output: 'mathml',
+    displayMode: true,
+    strict: 'error',
+    throwOnError: true,
+  });
   return names.reduce(
     (html, name, index) =>
       html

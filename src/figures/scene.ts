@@ -9,7 +9,9 @@ import type { LineUpEntry } from '../lineup/schema.ts';
 export function loft(): LineUpEntry {
   const checked = validate(parse(readFileSync('content/comparisons/loft.yaml', 'utf8')));
   if (!checked.ok) {
-    throw new Error(`content/comparisons/loft.yaml: ${checked.problems.map(({ path, message }) => `${path}: ${message}`).join('; ')}`);
+    throw new Error(
+      `content/comparisons/loft.yaml: ${checked.problems.map(({ path, message }) => `${path}: ${message}`).join('; ')}`,
+    );
   }
   return checked.entry;
 }

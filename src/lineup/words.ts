@@ -1,6 +1,7 @@
+import { additiveGuess, compound } from '../model/index.ts';
 import type { Family, Row, Term, TermId } from '../model/index.ts';
 import type { Scene } from './scene.ts';
-import { plain, ratioInWords, times } from './show.ts';
+import { plain, ratioInWords, times, typedPercent } from './show.ts';
 
 /** Sentences of the scene. Every sentence that depends on the line-up has its name here. */
 export type WordsOf = (scene: Scene) => string[];
@@ -105,6 +106,30 @@ export const words: Record<string, WordsOf> = {
         ? 'The pocket reading counts every effect at face value; friction and the exponents damp them in the close reading.'
         : 'Here the close reading is the larger of the two: what the pocket reading counts at face value nearly cancels.',
       `If the forces of wedge, thickness and grind add instead of multiplying, the close reading becomes ${times(close.rival)}: that is the rival, and no one yet knows which form is true.`,
+    ];
+  },
+
+  /** Whose numbers these are, on a page that carries a visitor's line-up. */
+  whose: ({ entry, subject, baseline }) => [
+    `This page speaks of “${entry.title}”, the line-up in its address: ${subject.name} against ${baseline.name}.${entry.invented ? ' Its numbers are invented.' : ''}`,
+  ],
+
+  /** The first lesson's arithmetic on the line-up's own factors. */
+  percentages: (scene) => {
+    const { entry, row, subject, baseline } = scene;
+    const factors = standing(row.close).filter(changes);
+    if (factors.length === 0)
+      return [
+        `${subject.name} and ${baseline.name} do not differ in any term, so there is nothing to multiply.`,
+      ];
+    const percents = factors.map(({ factor }) => (factor - 1) * 100);
+    const parts = factors.map(
+      ({ id }, index) => `${id} ${typedPercent(Number((percents[index] ?? 0).toFixed(0)))}`,
+    );
+    return [
+      `By the close reading ${subject.name} differs from ${baseline.name} by ${list(parts)}.`,
+      `Added, that would be ${times(additiveGuess(percents))}; multiplied it is ${times(compound(percents))}.`,
+      entry.faceValues ? 'The bars above show the percentages typed on the bench.' : '',
     ];
   },
 

@@ -5,12 +5,25 @@ import subsetFont from 'subset-font';
 
 const latin = String.fromCodePoint(
   ...Array.from({ length: 95 }, (_, i) => 32 + i),
-  0xa0, 0xa3, 0xa7, 0xb0, 0xb1, 0xb2, 0xb3, 0xb5, 0xb7, 0xbc, 0xbd, 0xbe, ...Array.from({ length: 64 }, (_, i) => 0xc0 + i),
+  0xa0,
+  0xa3,
+  0xa7,
+  0xb0,
+  0xb1,
+  0xb2,
+  0xb3,
+  0xb5,
+  0xb7,
+  0xbc,
+  0xbd,
+  0xbe,
+  ...Array.from({ length: 64 }, (_, i) => 0xc0 + i),
 );
 const text = latin + '–—‘’“”…′″‹›•−∕€→←↑↓≤≥≈≠√∞';
 
 /** Letters MathML turns italic, Greek and digits, operators the lessons' formulas use. */
-const range = (from, to) => Array.from({ length: to - from + 1 }, (_, i) => String.fromCodePoint(from + i)).join('');
+const range = (from, to) =>
+  Array.from({ length: to - from + 1 }, (_, i) => String.fromCodePoint(from + i)).join('');
 const math =
   latin.slice(0, 95) + range(0x1d434, 0x1d467) + 'ℎ' + '𝛼𝛽𝛾𝜃𝜇𝜉𝜎𝜑𝜙αβγθµμξσφϕ' + '×÷±−·⋅≈≤≥≠√∑∏∞∂⁡⁢′°%…→⇒|‖∣';
 
