@@ -1,7 +1,8 @@
 import { carbidesByDesignation } from '../model/index.ts';
 import type { CarbideKind, Grind, GrindForm, GritScale, Quantity } from '../model/index.ts';
 import { readNumber, readQuantity, showQuantity } from '../lineup/read.ts';
-import type { KnifeEntry, LineUpEntry } from '../lineup/schema.ts';
+import type { Expected } from '../lineup/read.ts';
+import type { KnifeEntry, LineUpEntry, Placed } from '../lineup/schema.ts';
 import { plain } from '../lineup/show.ts';
 
 /**
@@ -33,7 +34,6 @@ export interface ChoiceField extends Shared {
 
 export type Field = TextField | ChoiceField;
 
-type Placed = Quantity | { heel: number; middle: number; tip: number };
 
 const mmPerThou = 0.0254;
 
@@ -59,28 +59,20 @@ const showPlaced = (value: Placed): string =>
 type ReadPlaced = { ok: true; value: Placed } | { ok: false; message: string };
 
 /** One quantity, or three readings from heel to tip: "22 / 23 / 25". */
-function readPlaced(text: string, unknown: { low: number; high: number } | undefined): ReadPlaced {
+function readPlaced(text: string, expected: Expected): ReadPlaced {
   const parts = text.split('/');
-  if (parts.length === 1) return readOne(text, unknown);
-  if (parts.length !== 3)
+  if (parts.length === 1) return readQuantity(text, expected);
+  if (parts.length !== 3) {
     return { ok: false, message: 'Readings along the edge are three, heel / middle / tip: 22 / 23 / 25.' };
-  const read = parts.map((part) => readNumber(part));
-  const wrong = read.find((part) => !part.ok);
-  if (wrong && !wrong.ok) return { ok: false, message: wrong.message };
-  const [heel, middle, tip] = read.map((part) => (part.ok ? part.value : 0)) as [number, number, number];
+  }
+  const values: number[] = [];
+  for (const part of parts) {
+    const read = readNumber(part, expected);
+    if (!read.ok) return read;
+    values.push(read.value);
+  }
+  const [heel = 0, middle = 0, tip = 0] = values;
   return { ok: true, value: { heel, middle, tip } };
-}
-
-function readOne(
-  text: string,
-  unknown: { low: number; high: number } | undefined,
-): { ok: true; value: Quantity } | { ok: false; message: string } {
-  const trimmed = text.trim();
-  if (unknown && (trimmed === '' || /^(not known|unknown|\?)$/i.test(trimmed)))
-    return { ok: true, value: { unknown: true, ...unknown } };
-  const read = readQuantity(trimmed);
-  if (read.ok) return { ok: true, value: read.value };
-  return { ok: false, message: read.message };
 }
 
 interface QuantityFieldOptions {
@@ -127,8 +119,12 @@ function quantityField({
     },
     write(knife, text, entry) {
       if (none && text.trim() === '') return good(none(knife));
-      const range = unknown && { low: unknown.low / by(entry), high: unknown.high / by(entry) };
-      const read = placed ? readPlaced(text, range) : readOne(text, range);
+      const expected: Expected = {
+        what: label.toLowerCase(),
+        ...(length ? { unit: entry.lengthUnit } : {}),
+        ...(unknown ? { unknown: { low: unknown.low / by(entry), high: unknown.high / by(entry) } } : {}),
+      };
+      const read = placed ? readPlaced(text, expected) : readQuantity(text, expected);
       return read.ok ? good(set(knife, scaled(read.value, by(entry)))) : bad(read.message);
     },
   };
@@ -321,7 +317,7 @@ export const fields = {
     unknown: { low: 3, high: 80 },
     show: ({ finish }) => ('um' in finish ? showQuantity(finish.um, 4) : String(finish.grit)),
     write(knife, text) {
-      const read = readOne(text, fields.finish.unknown);
+      const read = readQuantity(text, { what: 'um' in knife.finish ? 'particle size' : 'grit', unknown: { low: 3, high: 80 } });
       if (!read.ok) return bad(read.message);
       if ('um' in knife.finish || (typeof read.value === 'object' && 'unknown' in read.value))
         return good({ ...knife, finish: { um: read.value } });

@@ -74,6 +74,8 @@ export const numbers: Record<string, NumberOf> = {
   'percentages.gap': (scene) =>
     `${fixed((compound(percentagesOf(scene)) - additiveGuess(percentagesOf(scene))) * 100, 0)} percentage points`,
 
+  'reading.product': ({ entry, row }) => times(row[entry.reading].product),
+
   ...perReading('pocket'),
   ...perReading('close'),
   rolling: ({ row }) => times(row.close.sideLoad.rolling),

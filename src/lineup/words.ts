@@ -1,4 +1,4 @@
-import { additiveGuess, compound } from '../model/index.ts';
+import { additiveGuess, compound, jobProfiles } from '../model/index.ts';
 import type { Family, Row, Term, TermId } from '../model/index.ts';
 import type { Scene } from './scene.ts';
 import { plain, ratioInWords, times, typedPercent } from './show.ts';
@@ -37,11 +37,31 @@ const incomplete = (row: Row): string =>
 
 export const words: Record<string, WordsOf> = {
   /** One sentence: the answer. */
-  answer: ({ entry, row, subject, baseline }) => {
+  answer: (scene) => {
+    const { entry, row, subject, baseline } = scene;
     const chosen = row[entry.reading];
+    const job = jobProfiles.find(({ id }) => id === entry.work);
+    if (job && !job.slicingChain) return words['job']?.(scene) ?? [];
     return [
       `${subject.name} should cut ${ratioInWords(chosen.product)} as ${baseline.name}: ${times(chosen.product)} by the ${entry.reading} reading.${incomplete(chosen)}`,
     ];
+  },
+
+  question: ({ subject, baseline }) => [`How many times as long does ${subject.name} cut as ${baseline.name}?`],
+
+  /** What the work says to the chain: refused, with the reason, where wear does not end the edge. */
+  job: ({ entry, row, subject, baseline }) => {
+    const job = jobProfiles.find(({ id }) => id === entry.work);
+    if (!job) return [];
+    if (job.slicingChain) return [`In ${job.name}, ${job.reason}: the slicing chain speaks of this work.`];
+    const { rolling, chipping } = row.close.sideLoad;
+    const told =
+      job.endsBy === 'rolling'
+        ? `What tells is resistance to rolling: ${subject.name} has ${times(rolling)} that of ${baseline.name}.`
+        : chipping === null
+          ? `What tells is resistance to chipping, and that needs the toughness of both ${subject.name} and ${baseline.name}.`
+          : `What tells is resistance to chipping: ${subject.name} has ${times(chipping)} that of ${baseline.name}.`;
+    return [`The slicing chain is refused for this work (${job.name}): ${job.reason}.`, told];
   },
 
   /** Which term does most, which pull the other way, what changes nothing. */

@@ -1,7 +1,12 @@
 import { refuse, within } from './check.ts';
+import { vickersFromRockwellC } from './hardness.ts';
 import type { CarbideKind, CarbideVolPercent } from './types.ts';
 
-/** IUPAC standard atomic weights, abridged. */
+/**
+ * IUPAC standard atomic weights, abridged.
+ *
+ * @source iupac-2021-weights
+ */
 const atomicWeight: Record<string, number> = {
   C: 12.011,
   Fe: 55.845,
@@ -23,7 +28,7 @@ function atoms(formula: string): Map<string, number> {
       if (match[3] !== undefined) read(match[3], times * Number(match[4] || 1));
       else {
         const element = match[1] ?? '';
-        if (!(element in atomicWeight))
+        if (!Object.hasOwn(atomicWeight, element))
           refuse(
             `formula ${formula}: element ${element} is not one of ${Object.keys(atomicWeight).join(', ')}`,
           );
@@ -42,6 +47,7 @@ function atoms(formula: string): Map<string, number> {
  *
  * @param formula such as `Fe3C`, `Cr7C3` or `(Cr4Fe3)C3`
  * @throws RangeError where the formula cannot be read or holds an element the table lacks
+ * @source iupac-2021-weights
  * @example carbonWeightPercent('Fe3C') // → 6.6897
  */
 export function carbonWeightPercent(formula: string): number {
@@ -143,10 +149,15 @@ export const regression = {
 
 const kinds = Object.keys(regression.perVolPercent) as CarbideKind[];
 
-/** What the regression adds for carbide, mm. */
+/**
+ * What the regression adds for carbide, mm.
+ *
+ * @throws RangeError for a kind it does not know, or a volume outside 0–60 %
+ */
 export function carbideCardMm(volumes: Partial<Record<CarbideKind, number>>): number {
   for (const kind of Object.keys(volumes)) {
-    if (!(kind in regression.perVolPercent)) refuse(`carbide kind ${kind} is not one of ${kinds.join(', ')}`);
+    if (!Object.hasOwn(regression.perVolPercent, kind))
+      refuse(`carbide kind ${kind} is not one of ${kinds.join(', ')}`);
   }
   return kinds.reduce(
     (sum, kind) =>
@@ -167,6 +178,8 @@ export const cardLineMm = (hrc: number, includedAngleDeg: number, carbideMm: num
  * @param p.hrc 50–66 (assumed range)
  * @param p.includedAngleDeg **included**, 20–40°
  * @throws RangeError outside these ranges, or where the result would be below 100 mm
+ * @source thomas-2018-card
+ * @source iso-8442-5-card
  * @example cardCutMm({ hrc: 62, includedAngleDeg: 30, carbideVolPercent: { CrVC: 13, MC: 9 } }) // → 714.2
  */
 export function cardCutMm(p: {
@@ -212,9 +225,9 @@ export const carbidesByDesignation: Record<string, CarbideVolPercent> = {
   'EN 1.4116': typical('CrC', 1, 2),
 };
 
-/** Hardness of an abrasive over that of a phase: below 1 the phase holds. Quartz 1290 HV. */
+/** Hardness of quartz, 1290 HV, over that of a phase: below 1 the phase stands up to it (ratios of carbides from memory). */
 export const abrasiveOverPhase = {
-  steel60Hrc: 1290 / 697,
+  steel60Hrc: 1290 / vickersFromRockwellC(60),
   cementite: 1.3,
   Cr7C3: { low: 0.7, high: 1.0 },
   VC: 0.47,

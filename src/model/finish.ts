@@ -104,10 +104,16 @@ const tables: Record<GritScale, { source: string; rows: GritTable }> = {
   },
 };
 
-/** The grits of a scale with their median particle sizes, µm, from coarse to fine, and the id of their source. */
+/**
+ * The grits of a scale with their median particle sizes, µm, from coarse to fine, and the id of their source.
+ *
+ * @throws RangeError for a scale that is not one of the four
+ * @example gritTable('JIS').rows[9] // → [1000, 11.5]
+ */
 export function gritTable(scale: GritScale): { source: string; rows: GritTable } {
-  const table = tables[scale] as { source: string; rows: GritTable } | undefined;
-  return table ?? refuse(`grit scale ${String(scale)} is not one of ${Object.keys(tables).join(', ')}`);
+  if (!Object.hasOwn(tables, scale))
+    refuse(`grit scale ${String(scale)} is not one of ${Object.keys(tables).join(', ')}`);
+  return tables[scale];
 }
 
 /**
@@ -142,6 +148,7 @@ export const finishUm = (finish: Finish): number =>
 /**
  * The grit of a scale whose size is nearest, in ratio, to the one given.
  *
+ * @throws RangeError where the size is not above 0; a size beyond the scale gives its last grit
  * @example nearestGrit('FEPA-P', 34) // → 400
  */
 export function nearestGrit(scale: GritScale, um: number): number {
@@ -154,7 +161,10 @@ export function nearestGrit(scale: GritScale, um: number): number {
 /**
  * Depth of the scratches a grain leaves: 3–5 % of its size, read off two published charts, good to a factor 2.
  *
- * @example scratchDepthUm(100).low // → 3
+ * @param um median particle size, µm
+ * @returns µm
+ * @throws RangeError where the size is not above 0
+ * @example scratchDepthUm(100) // → { low: 3, high: 5 }
  */
 export function scratchDepthUm(um: number): { low: number; high: number } {
   const size = positive('grain size', um, ' µm');

@@ -41,7 +41,12 @@ export function edgeAngleDeg(
   return 2 * degrees(Math.asin(thicknessMm / (2 * slantWidthMm)));
 }
 
-/** The friction angle φ = arctan µ, degrees. */
+/**
+ * The friction angle φ = arctan µ, degrees.
+ *
+ * @throws RangeError outside 0–2
+ * @example frictionAngleDeg(0.25) // → 14.0362
+ */
 export const frictionAngleDeg = (friction: number): number =>
   degrees(Math.atan(within('friction', friction, 0, 2)));
 
@@ -56,10 +61,16 @@ export const frictionAngleDeg = (friction: number): number =>
 export function effectiveFriction(p: { friction: number; slicePush: number; angleDeg: number }): number {
   const friction = within('friction', p.friction, 0, 2);
   const slicePush = within('slice/push ratio', p.slicePush, 0, 1e6);
-  return friction / Math.hypot(1, slicePush * Math.cos(radians(p.angleDeg)));
+  return friction / Math.hypot(1, slicePush * Math.cos(radians(within('angle', p.angleDeg, 0, 90, '°'))));
 }
 
-/** What is left of the push force of a frictionless cut at slice/push ratio ξ: 1/(1 + ξ²) (Atkins, Xu & Jeronimidis 2004). */
+/**
+ * What is left of the push force of a frictionless cut at slice/push ratio ξ: 1/(1 + ξ²).
+ *
+ * @throws RangeError where ξ is negative or not finite
+ * @source atkins-2004-slice
+ * @example pushForceShare(2) // → 0.2
+ */
 export function pushForceShare(slicePush: number): number {
   const xi = within('slice/push ratio', slicePush, 0, 1e6);
   return 1 / (1 + xi * xi);
@@ -98,6 +109,7 @@ export function wedgeFactor(p: { angleDeg: number; baselineAngleDeg: number; fri
  * The assumption of equal spread force, varied: on an elastic bed at equal depth F ∝ tan θ·tan(θ + φ); on a bevel
  * buried to equal thickness F ∝ tan(θ + φ)/tan θ. Factors for a against the baseline.
  *
+ * @throws RangeError as `wedgeFactor`
  * @example wedgeFactorRange({ angleDeg: 10, baselineAngleDeg: 20, friction: 0.25 }).elasticBed // → 3.126
  */
 export function wedgeFactorRange(p: { angleDeg: number; baselineAngleDeg: number; friction: number }): {
@@ -128,6 +140,7 @@ export function toothFactor(p: { angleDeg: number; baselineAngleDeg: number }): 
 /**
  * Both candidate mechanisms of the apex: tooth depth (sin) and steel to wear away to a flat of one width (tan).
  *
+ * @throws RangeError outside 4–45°
  * @example apexFactors({ angleDeg: 10, baselineAngleDeg: 20 }).wear // → 2.06418
  */
 export function apexFactors(p: { angleDeg: number; baselineAngleDeg: number }): {
@@ -141,8 +154,11 @@ export function apexFactors(p: { angleDeg: number; baselineAngleDeg: number }): 
 }
 
 /**
- * Steel to wear away until the edge has a flat of width b: b²/(4 tan θ), µm² of cross-section.
+ * Steel to wear away until the edge has a flat of width b: b²/(4 tan θ), µm² of cross-section. With wear in proportion
+ * to load and distance over hardness, life goes as this area times the hardness.
  *
+ * @throws RangeError where the flat is not above 0, or the angle outside 4–45°
+ * @source archard-1953-wear
  * @example wearAreaUm2({ flatUm: 10, angleDeg: 15 }) // → 93.3013
  */
 export function wearAreaUm2(p: { flatUm: number; angleDeg: number }): number {
@@ -151,7 +167,13 @@ export function wearAreaUm2(p: { flatUm: number; angleDeg: number }): number {
   );
 }
 
-/** How far a scratch of depth d on one bevel sets the apex back: d/(2 sin θ); on both bevels twice that. */
+/**
+ * How far a scratch of depth d on one bevel sets the apex back: d/(2 sin θ); on both bevels twice that.
+ *
+ * @returns µm
+ * @throws RangeError where the depth is not above 0, or the angle outside 4–45°
+ * @example toothDepthUm({ scratchUm: 2, angleDeg: 30, bevels: 1 }) // → 2
+ */
 export function toothDepthUm(p: { scratchUm: number; angleDeg: number; bevels: 1 | 2 }): number {
   return (
     (p.bevels * positive('scratch depth', p.scratchUm, ' µm')) /
@@ -159,7 +181,13 @@ export function toothDepthUm(p: { scratchUm: number; angleDeg: number; bevels: 1
   );
 }
 
-/** What one flank of a curved primary grind lies inside its chord, mm: hollow above 0, convex below. */
+/**
+ * What one flank of a curved primary grind lies inside its chord, mm: hollow above 0, convex below, flat 0.
+ * The face is a circle through both ends of the chord.
+ *
+ * @param atMm distance above the shoulder, mm, 0 to the grind's height
+ * @example flankSagMm({ form: 'hollow', spineMm: 3, heightMm: 25, radiusMm: 127 }, 12.5) // → 0.6167
+ */
 export function flankSagMm(g: Grind, atMm: number): number {
   if (g.form === 'flat') return 0;
   const half = g.heightMm / 2;
@@ -181,12 +209,15 @@ function turningPointMm(g: Section): number {
 /**
  * Refuses a section that cannot be: edge thicker than the spine, a radius below half the height, ground through.
  *
- * @returns the least thickness of the primary grind, mm
+ * @returns the least thickness of the primary grind, mm; below that at the shoulder where the section has a waist
+ * @example checkSection({ form: 'flat', spineMm: 3, heightMm: 10, edgeMm: 0.5 }) // → 0.5
  */
 export function checkSection(g: Section): number {
   positive('thickness behind the edge', g.edgeMm, ' mm');
   positive('spine thickness', g.spineMm, ' mm');
   positive('grind height', g.heightMm, ' mm');
+  if (!['flat', 'hollow', 'convex'].includes(g.form))
+    refuse(`grind form ${String(g.form)} is not one of flat, hollow, convex`);
   if (g.edgeMm > g.spineMm)
     refuse(`thickness behind the edge ${g.edgeMm} mm is not at most the spine thickness ${g.spineMm} mm`);
   if (g.form === 'flat') return g.edgeMm;

@@ -9,6 +9,7 @@ export const rockwellRange = { low: 20, high: 68 } as const;
  *
  * @param hrc 20–68
  * @throws RangeError outside 20–68 HRC
+ * @source astm-e140-hardness
  * @example vickersFromRockwellC(60) // → 697
  */
 export function vickersFromRockwellC(hrc: number): number {
@@ -38,6 +39,7 @@ const strengthRows: readonly (readonly [vickers: number, mpa: number])[] = [
  * @param vickers 250–650 HV
  * @returns MPa
  * @throws RangeError outside 250–650 HV
+ * @source iso-18265-strength
  * @example tensileStrengthMpa(600) // → 1995
  */
 export function tensileStrengthMpa(vickers: number): number {

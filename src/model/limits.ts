@@ -1,4 +1,5 @@
 import { positive } from './check.ts';
+import { edgeAngle } from './geometry.ts';
 import { vickersFromRockwellC } from './hardness.ts';
 
 const tan = (degrees: number): number => Math.tan((degrees * Math.PI) / 180);
@@ -9,6 +10,7 @@ const tan = (degrees: number): number => Math.tan((degrees * Math.PI) / 180);
  *
  * @param vickers HV, above 0
  * @returns degrees per side
+ * @throws RangeError where the hardness is not above 0
  * @example angleFloorDeg(720) // → 4.92
  */
 export function angleFloorDeg(vickers: number): number {
@@ -19,6 +21,8 @@ export function angleFloorDeg(vickers: number): number {
  * Side load to bend the apex (rolling), a against the baseline: it goes as HV·tan² θ, from σ = 1.5 F/(w x tan² θ)
  * at equal depth x.
  *
+ * @param p angles per side, degrees; hardness, 20–68 HRC
+ * @throws RangeError outside 4–45° or 20–68 HRC
  * @example rollingRatio({ angleDeg: 10, hrc: 60, baselineAngleDeg: 15, baselineHrc: 60 }) // → 0.433
  */
 export function rollingRatio(p: {
@@ -28,8 +32,8 @@ export function rollingRatio(p: {
   baselineHrc: number;
 }): number {
   return (
-    (vickersFromRockwellC(p.hrc) * tan(p.angleDeg) ** 2) /
-    (vickersFromRockwellC(p.baselineHrc) * tan(p.baselineAngleDeg) ** 2)
+    (vickersFromRockwellC(p.hrc) * tan(edgeAngle('edge angle', p.angleDeg)) ** 2) /
+    (vickersFromRockwellC(p.baselineHrc) * tan(edgeAngle('baseline edge angle', p.baselineAngleDeg)) ** 2)
   );
 }
 
@@ -37,6 +41,7 @@ export function rollingRatio(p: {
  * Side load to break pieces out of the edge (chipping), a against the baseline: it goes as K·tan² θ.
  *
  * @param p.toughness K, MPa√m or one relative index for both
+ * @throws RangeError outside 4–45°, or where a toughness is not above 0
  * @example chippingRatio({ angleDeg: 20, toughness: 20, baselineAngleDeg: 20, baselineToughness: 10 }) // → 2
  */
 export function chippingRatio(p: {
@@ -46,8 +51,9 @@ export function chippingRatio(p: {
   baselineToughness: number;
 }): number {
   return (
-    (positive('toughness', p.toughness) * tan(p.angleDeg) ** 2) /
-    (positive('toughness of the baseline', p.baselineToughness) * tan(p.baselineAngleDeg) ** 2)
+    (positive('toughness', p.toughness) * tan(edgeAngle('edge angle', p.angleDeg)) ** 2) /
+    (positive('toughness of the baseline', p.baselineToughness) *
+      tan(edgeAngle('baseline edge angle', p.baselineAngleDeg)) ** 2)
   );
 }
 
@@ -57,6 +63,7 @@ export function chippingRatio(p: {
  * @param p.toughness K, MPa√m
  * @param p.stressMpa σ, MPa
  * @returns µm
+ * @throws RangeError where either is not above 0
  * @example criticalFlawUm({ toughness: 20, stressMpa: 2000 }) // → 25.38
  */
 export function criticalFlawUm(p: { toughness: number; stressMpa: number }): number {

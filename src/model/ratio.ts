@@ -35,6 +35,8 @@ export function additiveGuess(percents: readonly number[]): number {
 /**
  * The percentage that undoes a change of p per cent: −p/(1 + p/100).
  *
+ * @param percent above −100
+ * @throws RangeError naming the percentage that is not
  * @example undoPercent(25) // → -20
  */
 export function undoPercent(percent: number): number {
