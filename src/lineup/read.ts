@@ -80,6 +80,10 @@ function prepared(typed: string, expected: Expected): Prepared | Refused {
   }
   const text = typed.trim();
   if (text === '') return refused('empty', `${what} is empty`);
+  // Taking spaces out would make one number of two.
+  if (/[\d.,]\s+[\d.,]/.test(text)) {
+    return refused('not readable', `${what}: ${quoted(text)} is not readable: a space between digits`);
+  }
   const unit = unitBehind.exec(text)?.[1];
   if (unit === undefined) return { ok: true, text: text.replaceAll(/\s/g, ''), scale: 1 };
   const scale = conversion(unitNamed(unit), expected.unit);

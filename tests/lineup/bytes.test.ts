@@ -38,7 +38,7 @@ test('CRC-32 of 123456789 is CBF43926, the check value of ISO-HDLC (ITU-T V.42 p
   expect(crc32(bytesOf('123456789'))).toBe(0xcbf43926));
 
 test('CRC-32 agrees with zlib', () =>
-  fc.assert(fc.property(fc.uint8Array(), (bytes) => expect(crc32(bytes)).toBe(zlibCrc32(bytes)))));
+  fc.assert(fc.property(fc.uint8Array(), (bytes) => crc32(bytes) === zlibCrc32(bytes))));
 
 describe('raw deflate', () => {
   test('goes to zlib and comes from it unchanged', () =>
