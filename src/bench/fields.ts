@@ -34,7 +34,6 @@ export interface ChoiceField extends Shared {
 
 export type Field = TextField | ChoiceField;
 
-
 const mmPerThou = 0.0254;
 
 const good = (knife: KnifeEntry): Written => ({ ok: true, knife });
@@ -317,7 +316,10 @@ export const fields = {
     unknown: { low: 3, high: 80 },
     show: ({ finish }) => ('um' in finish ? showQuantity(finish.um, 4) : String(finish.grit)),
     write(knife, text) {
-      const read = readQuantity(text, { what: 'um' in knife.finish ? 'particle size' : 'grit', unknown: { low: 3, high: 80 } });
+      const read = readQuantity(text, {
+        what: 'um' in knife.finish ? 'particle size' : 'grit',
+        unknown: { low: 3, high: 80 },
+      });
       if (!read.ok) return bad(read.message);
       if ('um' in knife.finish || (typeof read.value === 'object' && 'unknown' in read.value))
         return good({ ...knife, finish: { um: read.value } });

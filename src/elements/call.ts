@@ -35,7 +35,7 @@ export class CallElement extends SceneElement {
 
   protected override show(scene: Scene): void {
     this.#scene = scene;
-    const said = this.part('said');
+    const said = this.place('said');
     const input = this.querySelector('input');
     const held = answers[this.of];
     if (!said || !input || !held || this.dataset['kept'] !== 'yes') return;

@@ -1,3 +1,4 @@
+import { BenchElement } from './bench.ts';
 import { CallElement } from './call.ts';
 import { CheckElement } from './check.ts';
 import { FigureElement } from './figure.ts';
@@ -7,6 +8,7 @@ import { WordsElement } from './words.ts';
 import { WorkedElement } from './worked.ts';
 
 const elements: Record<string, CustomElementConstructor> = {
+  'kf-bench': BenchElement,
   'kf-call': CallElement,
   'kf-check': CheckElement,
   'kf-figure': FigureElement,

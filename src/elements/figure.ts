@@ -53,7 +53,7 @@ export class FigureElement extends SceneElement {
     this.#set('title', figure.title(scene));
     this.#set('reading', figure.reading(scene));
     this.#set('caption', figure.caption(scene));
-    const table = this.part('table');
+    const table = this.place('table');
     if (!table) return;
     const cell = (name: 'th' | 'td', text: string, scope?: string) => {
       const element = Object.assign(document.createElement(name), { textContent: text });
@@ -76,7 +76,7 @@ export class FigureElement extends SceneElement {
   }
 
   #set(part: string, text: string): void {
-    const element = this.part(part);
+    const element = this.place(part);
     if (element && element.textContent !== text) element.textContent = text;
   }
 }

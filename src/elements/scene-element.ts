@@ -21,7 +21,7 @@ export abstract class SceneElement extends HTMLElement {
 
   protected abstract show(scene: Scene): void;
 
-  protected part(name: string): HTMLElement | null {
+  protected place(name: string): HTMLElement | null {
     return this.querySelector<HTMLElement>(`[data-part="${name}"]`);
   }
 }

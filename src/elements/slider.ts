@@ -35,7 +35,7 @@ export class SliderElement extends SceneElement {
     }
     const output = this.querySelector('output');
     if (output) output.textContent = text;
-    const label = this.part('label');
+    const label = this.place('label');
     if (label) label.textContent = control.label(entry);
   }
 }

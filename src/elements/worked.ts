@@ -6,7 +6,7 @@ import { SceneElement } from './scene-element.ts';
 export class WorkedElement extends SceneElement {
   protected override show(scene: Scene): void {
     const { givens, steps } = workedNamed(this.of, scene);
-    const place = this.part('givens');
+    const place = this.place('givens');
     if (place) place.textContent = givens;
     const items = [...this.querySelectorAll('ol > li')];
     steps.forEach((step, index) => {

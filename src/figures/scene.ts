@@ -16,10 +16,14 @@ export function loft(): LineUpEntry {
   return checked.entry;
 }
 
+/** Opens the scene of a page; a page whose own markup shows parts of it calls this before its layout does. */
+export function openScene(locals: App.Locals, entry: LineUpEntry): void {
+  locals.scene = sceneOf(entry);
+  locals.figures ??= 0;
+}
+
 /** The scene a page is built with; its layout puts it there before anything on the page is rendered. */
 export function pageScene(locals: App.Locals): Scene {
   if (!locals.scene) throw new Error('this page has no scene: its layout sets Astro.locals.scene first');
   return locals.scene;
 }
-
-export { sceneOf };

@@ -1,7 +1,7 @@
 import { nominal } from '../model/index.ts';
 import type { Quantity } from '../model/index.ts';
 import type { KnifeEntry, LineUpEntry } from './schema.ts';
-import { plain } from './show.ts';
+import { brief } from './show.ts';
 
 /** A slider: what it shows, what it may be, and how it reads and writes the line-up. Only controls write. */
 export interface Control {
@@ -141,4 +141,4 @@ export function controlNamed(name: string): Control {
 }
 
 export const showControl = (control: Control, value: number): string =>
-  `${control.unit === ' %' && value > 0 ? '+' : ''}${plain(value, 3)}${control.unit}`;
+  `${control.unit === ' %' && value > 0 ? '+' : ''}${brief(value)}${control.unit}`;

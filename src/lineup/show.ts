@@ -15,6 +15,9 @@ export function plain(value: number, digits = 3): string {
   return minus(rounded.toFixed(Math.min(decimals, 6)));
 }
 
+/** A number as short as it can be said, for ticks and typed values: 10, 0.5, 40. */
+export const brief = (value: number): string => minus(String(Number(value.toPrecision(4))));
+
 /** A factor: `×1.96`. */
 export const times = (factor: number, digits = 3): string => `×${plain(factor, digits)}`;
 

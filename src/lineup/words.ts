@@ -47,7 +47,9 @@ export const words: Record<string, WordsOf> = {
     ];
   },
 
-  question: ({ subject, baseline }) => [`How many times as long does ${subject.name} cut as ${baseline.name}?`],
+  question: ({ subject, baseline }) => [
+    `How many times as long does ${subject.name} cut as ${baseline.name}?`,
+  ],
 
   /** What the work says to the chain: refused, with the reason, where wear does not end the edge. */
   job: ({ entry, row, subject, baseline }) => {

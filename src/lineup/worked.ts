@@ -1,7 +1,7 @@
 import { additiveGuess, compound } from '../model/index.ts';
 import { percentagesOf } from './numbers.ts';
 import type { Scene } from './scene.ts';
-import { plain, times, typedPercent } from './show.ts';
+import { brief, plain, times, typedPercent } from './show.ts';
 
 /** One step: what is done, its formula with named places, and the values put in. */
 export interface WorkedStep {
@@ -28,7 +28,7 @@ export const worked: Record<string, (scene: Scene) => Worked> = {
         {
           say: 'Turn each percentage into a multiplier.',
           tex: '1 + \\frac{{{a}}}{100} = {{fa}} \\qquad 1 + \\frac{{{b}}}{100} = {{fb}}',
-          values: { a: plain(a), b: plain(b), fa: plain(1 + a / 100), fb: plain(1 + b / 100) },
+          values: { a: brief(a), b: brief(b), fa: plain(1 + a / 100), fb: plain(1 + b / 100) },
         },
         {
           say: 'The second works on what the first left: multiply.',
@@ -38,12 +38,12 @@ export const worked: Record<string, (scene: Scene) => Worked> = {
         {
           say: 'The tempting sum takes both of the start.',
           tex: '1 + \\frac{{{a}}}{100} + \\frac{{{b}}}{100} = {{sum}}',
-          values: { a: plain(a), b: plain(b), sum: plain(additiveGuess(two)) },
+          values: { a: brief(a), b: brief(b), sum: plain(additiveGuess(two)) },
         },
         {
           say: `Side by side: ${times(compound(two))} and ${times(additiveGuess(two))}. The gap is the second effect taken of the first.`,
           tex: '\\frac{{{a}}}{100} \\times \\frac{{{b}}}{100} = {{gap}}',
-          values: { a: plain(a), b: plain(b), gap: plain((a / 100) * (b / 100)) },
+          values: { a: brief(a), b: brief(b), gap: plain((a / 100) * (b / 100)) },
         },
       ],
     };

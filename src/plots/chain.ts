@@ -1,7 +1,6 @@
 import * as Plot from '@observablehq/plot';
 import type { Term } from '../model/index.ts';
-import type { Scene } from '../lineup/scene.ts';
-import { plain, ratioInWords, times } from '../lineup/show.ts';
+import { brief, plain, ratioInWords, times } from '../lineup/show.ts';
 import type { Figure } from './figure.ts';
 import { familyLetter, hatch, ink, termName } from './inks.ts';
 
@@ -52,7 +51,7 @@ export const chain: Figure = {
         labelAnchor: 'center',
         labelArrow: 'none',
         ticks: tickValues(low, high, narrow),
-        tickFormat: (d: number) => plain(d, 3),
+        tickFormat: brief,
       },
       y: { domain: order, label: null, tickSize: 0 },
       marks: [

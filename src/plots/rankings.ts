@@ -1,6 +1,6 @@
 import * as Plot from '@observablehq/plot';
 import type { Scene } from '../lineup/scene.ts';
-import { plain, times } from '../lineup/show.ts';
+import { brief, times } from '../lineup/show.ts';
 import { tickValues } from './chain.ts';
 import type { Figure } from './figure.ts';
 
@@ -63,7 +63,7 @@ export const rankingsFigure: Figure = {
         labelAnchor: 'center',
         labelArrow: 'none',
         ticks,
-        tickFormat: (d: number) => plain(d),
+        tickFormat: brief,
       },
       y: {
         domain: lines.map(({ line }) => line),

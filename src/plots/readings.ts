@@ -1,6 +1,6 @@
 import * as Plot from '@observablehq/plot';
 import type { Scene } from '../lineup/scene.ts';
-import { plain, times } from '../lineup/show.ts';
+import { brief, times } from '../lineup/show.ts';
 import { tickValues } from './chain.ts';
 import type { Figure } from './figure.ts';
 
@@ -44,7 +44,7 @@ export const readings: Figure = {
         labelAnchor: 'center',
         labelArrow: 'none',
         ticks,
-        tickFormat: (d: number) => plain(d),
+        tickFormat: brief,
       },
       y: { domain: answers.map(({ name }) => name), label: null, tickSize: 0 },
       marks: [

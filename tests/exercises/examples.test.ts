@@ -15,7 +15,8 @@ const examples = readdirSync(folder, { recursive: true, encoding: 'utf8' })
     ]),
   );
 
-const run = (code: string): unknown => new Function(...Object.keys(scope), `return (${code});`)(...Object.values(scope));
+const run = (code: string): unknown =>
+  new Function(...Object.keys(scope), `return (${code});`)(...Object.values(scope));
 
 test('there are examples to run', () => {
   expect(examples.length).toBeGreaterThan(5);

@@ -14,7 +14,17 @@ const fortyAndForty = workedExample('forward-chain');
 
 describe('forty and forty', () => {
   // By hand: 1.4 × 1.4 = 1.96.
-  test.each([['1.96'], ['1,96'], ['×1.96'], ['+96 %'], ['196 %'], ['49/25'], ['1 24/25'], ['1.95'], ['1.97']])('%s is right', (typed) => {
+  test.each([
+    ['1.96'],
+    ['1,96'],
+    ['×1.96'],
+    ['+96 %'],
+    ['196 %'],
+    ['49/25'],
+    ['1 24/25'],
+    ['1.95'],
+    ['1.97'],
+  ])('%s is right', (typed) => {
     expect(judge(fortyAndForty, typed)).toEqual({ verdict: 'right', message: 'Yes: 1.96 times as long.' });
   });
 
@@ -67,7 +77,10 @@ describe('a question for per cent more', () => {
   });
 
   test('knows the whole given for the part, and a number of times', () => {
-    expect(judge(problem, `${(more + 100).toFixed(1)} %`)).toMatchObject({ misstep: 'forgot the base', step: 2 });
+    expect(judge(problem, `${(more + 100).toFixed(1)} %`)).toMatchObject({
+      misstep: 'forgot the base',
+      step: 2,
+    });
     expect(judge(problem, problem.answer.toFixed(3))).toMatchObject({ misstep: 'slip of writing' });
   });
 });

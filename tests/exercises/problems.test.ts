@@ -2,7 +2,14 @@ import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import katex from 'katex';
 import { describe, expect, test, vi } from 'vitest';
-import { contextIds, contextsFor, kinds, levels, makeProblem, workedExample } from '../../src/exercises/index.ts';
+import {
+  contextIds,
+  contextsFor,
+  kinds,
+  levels,
+  makeProblem,
+  workedExample,
+} from '../../src/exercises/index.ts';
 import type { Kind, Problem } from '../../src/exercises/index.ts';
 
 const SEEDS = 10_000;
@@ -24,13 +31,15 @@ const values = (problem: Problem): number[] => problem.givens.map(({ value }) =>
 const recompute: Record<Kind, (problem: Problem) => number> = {
   // In whole numbers: hundredths of hundredths, divided once at the end.
   'forward-chain': (problem) =>
-    Number(values(problem).reduce((total, percent) => total * BigInt(100 + percent), 1n)) / 100 ** values(problem).length,
+    Number(values(problem).reduce((total, percent) => total * BigInt(100 + percent), 1n)) /
+    100 ** values(problem).length,
   // Statics of a symmetric wedge: push 2N(sin θ + µ cos θ) for a spread N(cos θ − µ sin θ). The depth of a
   // scratch on one bevel sets the apex back by 1/(2 sin θ).
   'two-routes': (problem) => {
     const [angle = NaN, baseline = NaN, mu = NaN] = values(problem);
     const [a, b] = [(angle * Math.PI) / 180, (baseline * Math.PI) / 180];
-    const pushPerSpread = (t: number) => (2 * (Math.sin(t) + mu * Math.cos(t))) / (Math.cos(t) - mu * Math.sin(t));
+    const pushPerSpread = (t: number) =>
+      (2 * (Math.sin(t) + mu * Math.cos(t))) / (Math.cos(t) - mu * Math.sin(t));
     const setBack = (t: number) => 1 / (2 * Math.sin(t));
     return (pushPerSpread(b) / pushPerSpread(a)) * (setBack(a) / setBack(b));
   },
@@ -49,7 +58,8 @@ const recompute: Record<Kind, (problem: Problem) => number> = {
 describe.each(kinds)('%s over ten thousand seeds a level', (kind) => {
   test('the key equals an independent recomputation', () => {
     let worst = 0;
-    for (const problem of problems(kind)) worst = Math.max(worst, Math.abs(problem.answer / recompute[kind](problem) - 1));
+    for (const problem of problems(kind))
+      worst = Math.max(worst, Math.abs(problem.answer / recompute[kind](problem) - 1));
     expect(worst).toBeLessThan(1e-9);
   });
 
@@ -62,7 +72,10 @@ describe.each(kinds)('%s over ten thousand seeds a level', (kind) => {
       // Two bands of ± the tolerance stay clear of each other, so that no typed number falls into both.
       all.slice(1).forEach((larger, index) => {
         const smaller = Number(all[index]);
-        nearest = Math.min(nearest, (larger * (1 - tolerance.relative)) / (smaller * (1 + tolerance.relative)));
+        nearest = Math.min(
+          nearest,
+          (larger * (1 - tolerance.relative)) / (smaller * (1 + tolerance.relative)),
+        );
       });
     }
     expect(fewest).toBeGreaterThanOrEqual(3);
@@ -73,12 +86,14 @@ describe.each(kinds)('%s over ten thousand seeds a level', (kind) => {
     for (const problem of problems(kind)) {
       for (const { value, unit } of problem.givens) {
         const grain = unit === '%' ? 5 : unit === '°' ? 1 : problem.kind === 'two-routes' ? 0.05 : 0.1;
-        if (Math.abs(value / grain - Math.round(value / grain)) > 1e-9) expect.fail(`${value} ${unit} is not pretty`);
+        if (Math.abs(value / grain - Math.round(value / grain)) > 1e-9)
+          expect.fail(`${value} ${unit} is not pretty`);
       }
       const last = problem.steps.at(-1)?.value;
       const key = problem.unit === '% more' ? problem.answer - 1 : problem.answer;
       if (Math.abs(Number(last) - key) > 1e-9) expect.fail(`the steps end at ${last}, the key is ${key}`);
-      for (const { id, step } of problem.missteps) if (!problem.steps[step]) expect.fail(`${id} points at no step`);
+      for (const { id, step } of problem.missteps)
+        if (!problem.steps[step]) expect.fail(`${id} points at no step`);
     }
   });
 
@@ -89,7 +104,8 @@ describe.each(kinds)('%s over ten thousand seeds a level', (kind) => {
 
   test('every formula can be set', () => {
     for (const { steps } of problems(kind, 100)) {
-      for (const { tex } of steps) katex.renderToString(tex, { output: 'mathml', strict: 'error', throwOnError: true });
+      for (const { tex } of steps)
+        katex.renderToString(tex, { output: 'mathml', strict: 'error', throwOnError: true });
     }
   });
 });
@@ -155,21 +171,27 @@ describe('worked examples', () => {
 
   // From 20° to 10° at friction 0.2: wedge 1.56 by statics, apex sin 20°/sin 10° = 1.970 by a table of sines.
   test('both routes of the angle', () => {
-    const { answer, steps } = workedExample('two-routes', { angleDeg: 10, baselineAngleDeg: 20, friction: 0.2 });
+    const { answer, steps } = workedExample('two-routes', {
+      angleDeg: 10,
+      baselineAngleDeg: 20,
+      friction: 0.2,
+    });
     expect(steps[1]?.value).toBeCloseTo(1.56, 2);
     expect(steps[2]?.value).toBeCloseTo(0.34202 / 0.173648, 4);
     expect(answer).toBeCloseTo(1.56 * 1.9696, 2);
   });
 
   test.each(kinds)('%s has one in every context it allows', (kind) => {
-    for (const context of contextsFor(kind)) expect(workedExample(kind, undefined, context).missteps.length).toBeGreaterThanOrEqual(3);
+    for (const context of contextsFor(kind))
+      expect(workedExample(kind, undefined, context).missteps.length).toBeGreaterThanOrEqual(3);
   });
 
   test('the context without blades has no word of them', () => {
     const blades = /knif|knives|blade|edge|steel|bevel|apex|wedge|\bcut|sharp|grind/i;
     for (const kind of kinds.filter((one) => contextsFor(one).includes('seed-trays'))) {
       for (const level of levels) {
-        for (let seed = 0; seed < 50; seed += 1) expect(JSON.stringify(makeProblem(kind, seed, 'seed-trays', level))).not.toMatch(blades);
+        for (let seed = 0; seed < 50; seed += 1)
+          expect(JSON.stringify(makeProblem(kind, seed, 'seed-trays', level))).not.toMatch(blades);
       }
     }
   });
@@ -179,10 +201,19 @@ describe('what is refused', () => {
   test.each([
     [() => makeProblem('forward-chain', 1.5), 'seed 1.5 is not a whole number from 0 to 4294967295'],
     [() => makeProblem('forward-chain', NaN), 'seed NaN is not a whole number from 0 to 4294967295'],
-    [() => makeProblem('toString' as Kind, 1), 'kind of problem "toString" is not one of forward-chain, two-routes, range-product'],
-    [() => makeProblem('two-routes', 1, 'seed-trays'), 'context "seed-trays" is not one of rigging-loft for two-routes'],
+    [
+      () => makeProblem('toString' as Kind, 1),
+      'kind of problem "toString" is not one of forward-chain, two-routes, range-product',
+    ],
+    [
+      () => makeProblem('two-routes', 1, 'seed-trays'),
+      'context "seed-trays" is not one of rigging-loft for two-routes',
+    ],
     [() => makeProblem('forward-chain', 1, 'rigging-loft', 4 as 1), 'level 4 is not between 1 and 3'],
-    [() => workedExample('forward-chain', { percents: [40] }), 'number of percentages 1 is not between 2 and 4'],
+    [
+      () => workedExample('forward-chain', { percents: [40] }),
+      'number of percentages 1 is not between 2 and 4',
+    ],
     [() => workedExample('forward-chain', { percents: [4, 4] }), 'too alike to tell apart'],
     [
       () => workedExample('range-product', { geometry: [{ low: 2, high: 1 }], steel: [{ low: 1, high: 2 }] }),
@@ -195,7 +226,9 @@ describe('what is refused', () => {
 
   test('what the model refuses', () => {
     expect(() => workedExample('forward-chain', { percents: [-100, 40] })).toThrow(RangeError);
-    expect(() => workedExample('two-routes', { angleDeg: 91, baselineAngleDeg: 20, friction: 0.2 })).toThrow(/91/);
+    expect(() => workedExample('two-routes', { angleDeg: 91, baselineAngleDeg: 20, friction: 0.2 })).toThrow(
+      /91/,
+    );
   });
 
   test('every context is used by some kind', () => {

@@ -12,28 +12,64 @@ const value = (text: string, asks: Asks = 'times as long'): number => {
 describe('an answer asked as a number of times', () => {
   // One ratio, written in the ways people write it: all of these are 4.49 times as long.
   test.each([
-    ['4.49'], ['4,49'], ['×4.49'], ['x 4,49'], ['4.49×'], ['4.49 times'], ['4.49 times as long'], ['4.49-fold'],
-    ['+349 %'], ['+349%'], ['349 % more'], ['349 per cent more'], ['449 %'], ['449%'], ['449 % as long'], ['449/100'],
-    ['4 49/100'], ['  4.49  '], ['４.４９'], ['+349\u202f%'],
+    ['4.49'],
+    ['4,49'],
+    ['×4.49'],
+    ['x 4,49'],
+    ['4.49×'],
+    ['4.49 times'],
+    ['4.49 times as long'],
+    ['4.49-fold'],
+    ['+349 %'],
+    ['+349%'],
+    ['349 % more'],
+    ['349 per cent more'],
+    ['449 %'],
+    ['449%'],
+    ['449 % as long'],
+    ['449/100'],
+    ['4 49/100'],
+    ['  4.49  '],
+    ['４.４９'],
+    ['+349\u202f%'],
   ])('%s', (text) => {
     expect(value(text)).toBe(4.49);
   });
 
   test.each([
-    ['9/4', 2.25], ['2 1/4', 2.25], ['2¼', 2.25], ['9⁄4', 2.25], ['9 / 4', 2.25], ['½', 0.5], ['.5', 0.5],
-    ['−40 %', 0.6], ['-40 %', 0.6], ['40 % less', 0.6], ['40 %', 0.4], ['1 234,5', 1234.5], ["1'234.5", 1234.5],
+    ['9/4', 2.25],
+    ['2 1/4', 2.25],
+    ['2¼', 2.25],
+    ['9⁄4', 2.25],
+    ['9 / 4', 2.25],
+    ['½', 0.5],
+    ['.5', 0.5],
+    ['−40 %', 0.6],
+    ['-40 %', 0.6],
+    ['40 % less', 0.6],
+    ['40 %', 0.4],
+    ['1 234,5', 1234.5],
+    ["1'234.5", 1234.5],
   ])('%s is %d', (text, expected) => {
     expect(value(text)).toBe(expected);
   });
 });
 
 describe('an answer asked as per cent more', () => {
-  test.each([['125'], ['125 %'], ['+125 %'], ['+125'], ['125,0'], ['×2.25'], ['2.25 times'], ['9/4'], ['225 % as long'], ['125 % more']])(
-    '%s',
-    (text) => {
-      expect(value(text, '% more')).toBe(2.25);
-    },
-  );
+  test.each([
+    ['125'],
+    ['125 %'],
+    ['+125 %'],
+    ['+125'],
+    ['125,0'],
+    ['×2.25'],
+    ['2.25 times'],
+    ['9/4'],
+    ['225 % as long'],
+    ['125 % more'],
+  ])('%s', (text) => {
+    expect(value(text, '% more')).toBe(2.25);
+  });
 
   test('a minus means less', () => {
     expect(value('−40', '% more')).toBe(0.6);
@@ -47,8 +83,27 @@ describe('what cannot be read', () => {
   });
 
   test.each([
-    ['3O'], ['about four'], ['1e308'], ['9'.repeat(400)], ['9/0'], ['1/2/3'], ['2 9/4'], ['1.2.3'], ['--4'], ['0'], ['−2'],
-    ['−100 %'], ['0/5'], ['NaN'], ['Infinity'], ['<b>4</b>'], ['-5 % less'], ['4 4'], ['%'], ['x'], ['١٫٥'],
+    ['3O'],
+    ['about four'],
+    ['1e308'],
+    ['9'.repeat(400)],
+    ['9/0'],
+    ['1/2/3'],
+    ['2 9/4'],
+    ['1.2.3'],
+    ['--4'],
+    ['0'],
+    ['−2'],
+    ['−100 %'],
+    ['0/5'],
+    ['NaN'],
+    ['Infinity'],
+    ['<b>4</b>'],
+    ['-5 % less'],
+    ['4 4'],
+    ['%'],
+    ['x'],
+    ['١٫٥'],
   ])('%s', (text) => {
     const read = readAnswer(text, 'times as long');
     expect(read).toMatchObject({ ok: false, kind: 'not readable' });
@@ -72,7 +127,11 @@ describe('what cannot be read', () => {
 // What is right in each locale is taken from the locale data of the running Node (CLDR through Intl).
 describe.each([['en-GB'], ['de-DE'], ['fr-FR']])('numbers as %s writes them', (locale) => {
   const decimal = new Intl.NumberFormat(locale, { minimumFractionDigits: 2, maximumFractionDigits: 2 });
-  const more = new Intl.NumberFormat(locale, { style: 'percent', signDisplay: 'always', minimumFractionDigits: 1 });
+  const more = new Intl.NumberFormat(locale, {
+    style: 'percent',
+    signDisplay: 'always',
+    minimumFractionDigits: 1,
+  });
   const hundredths = fc.integer({ min: 1, max: 9_999_999 });
 
   test('ratios', () => {
