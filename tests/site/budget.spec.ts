@@ -1,0 +1,95 @@
+import { brotliCompressSync } from 'node:zlib';
+import type { Page } from '@playwright/test';
+import { expect, live, test } from './test.ts';
+import { isBench, pages } from './pages.ts';
+
+declare global {
+  interface Window {
+    shifts: { value: number; what: string[] }[];
+  }
+}
+
+interface Fetched {
+  kind: string;
+  url: string;
+  /** Bytes after brotli; a font is packed already. */
+  size: number;
+}
+
+function fetched(page: Page): () => Promise<Fetched[]> {
+  const pending: Promise<Fetched>[] = [];
+  page.on('response', (response) => {
+    const kind = response.request().resourceType();
+    pending.push(
+      response.body().then((body) => ({
+        kind,
+        url: response.url(),
+        size: kind === 'font' ? body.length : brotliCompressSync(body).length,
+      })),
+    );
+  });
+  return () => Promise.all(pending);
+}
+
+const sum = (parts: Fetched[], ...kinds: string[]): number =>
+  parts.filter(({ kind }) => kinds.includes(kind)).reduce((total, { size }) => total + size, 0);
+
+const KB = 1024;
+
+for (const path of pages()) {
+  test(`${path} keeps its budget of bytes and requests`, async ({ page }) => {
+    const parts = fetched(page);
+    await page.goto(path, { waitUntil: 'networkidle' });
+    const before = await parts();
+    const told = before.map(({ url, size }) => `${url} ${size}`).join('\n');
+    expect(before.filter(({ kind }) => kind === 'document')).toHaveLength(1);
+    expect(before.length, told).toBeLessThanOrEqual(6);
+    expect(sum(before, 'font'), told).toBeLessThanOrEqual(60 * KB);
+    // The bench is its fields: its script comes with the page, and is counted as if touched.
+    if (isBench(path)) expect(sum(before, 'document', 'stylesheet'), told).toBeLessThanOrEqual(30 * KB);
+    else {
+      expect(sum(before, 'script'), told).toBeLessThanOrEqual(8 * KB);
+      expect(sum(before, 'document', 'stylesheet', 'script'), told).toBeLessThanOrEqual(30 * KB);
+    }
+    const control = page.locator('main [data-own] input, main [data-live] input').first();
+    if ((await control.count()) > 0) {
+      await control.focus();
+      await live(page);
+      await page.waitForLoadState('networkidle');
+      const after = await parts();
+      expect(sum(after, 'script')).toBeGreaterThan(sum(before, 'script') - 1);
+      expect(sum(after, 'script')).toBeLessThanOrEqual(95 * KB);
+    }
+  });
+
+  for (const height of [900, 1600]) {
+    test(`${path} does not move by itself or at the first touch, ${height} px tall`, async ({ page }) => {
+      await page.setViewportSize({ width: 1200, height });
+      await page.addInitScript(() => {
+        window.shifts = [];
+        new PerformanceObserver((list) => {
+          for (const entry of list.getEntries() as (PerformanceEntry & {
+            value: number;
+            sources: { node: Node | null }[];
+          })[])
+            window.shifts.push({
+              value: entry.value,
+              what: entry.sources.map(({ node }) =>
+                node instanceof Element ? node.outerHTML.slice(0, 120) : String(node?.textContent),
+              ),
+            });
+        }).observe({ type: 'layout-shift', buffered: true });
+      });
+      await page.goto(path, { waitUntil: 'networkidle' });
+      expect(await page.evaluate(() => window.shifts), 'at load').toEqual([]);
+      const control = page.locator('main [data-own] input, main [data-live] input').first();
+      if ((await control.count()) === 0) return;
+      await control.hover();
+      // Scrolling the control into view moves nothing in the page itself; the touch must not either.
+      await control.focus();
+      await live(page);
+      await page.waitForTimeout(600);
+      expect(await page.evaluate(() => window.shifts), 'at the first touch').toEqual([]);
+    });
+  }
+}

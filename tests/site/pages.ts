@@ -1,0 +1,23 @@
+import { readdirSync } from 'node:fs';
+
+/** Where the built site lies. */
+export const dist = 'dist';
+
+/** The files of the built site, below `dist`. */
+export const builtFiles = (ending: string): string[] =>
+  readdirSync(dist, { recursive: true, encoding: 'utf8' })
+    .map((file) => file.replaceAll('\\', '/'))
+    .filter((file) => file.endsWith(ending) && !file.startsWith('.'))
+    .sort();
+
+/** The address of every built page. A build that left none is a mistake, not a pass. */
+export function pages(): string[] {
+  const found = builtFiles('.html').map((file) => `/${file.replace(/index\.html$/, '')}`);
+  if (!found.includes('/')) throw new Error('no built site in dist: run the build first');
+  return found;
+}
+
+export const lessons = (): string[] => pages().filter((page) => /^\/lessons\/.+\/$/.test(page));
+
+/** Pages with a control to touch, as the built HTML says. */
+export const isBench = (page: string): boolean => page === '/bench/';

@@ -1,0 +1,28 @@
+import { expect, test } from '@playwright/test';
+import { pages } from './pages.ts';
+
+test.use({ javaScriptEnabled: false });
+
+for (const path of pages()) {
+  test(`${path} is whole without script`, async ({ page }) => {
+    await page.goto(path);
+    await expect(page.locator('h1')).toBeVisible();
+    for (const figure of await page.locator('kf-figure').all()) {
+      await expect(figure.locator('.drawing > svg').filter({ visible: true })).toHaveCount(1);
+      await expect(figure.locator('figcaption')).toHaveText(/\d/);
+      const table = figure.locator('table');
+      if (!(await table.isVisible())) await figure.locator('summary', { hasText: 'numbers of this' }).click();
+      await expect(table).toBeVisible();
+      expect(await table.locator('tbody tr').count()).toBeGreaterThan(0);
+    }
+    for (const number of await page.locator('kf-num').all()) {
+      await expect(number).toBeVisible();
+      await expect(number).toHaveText(/\S/);
+    }
+    for (const worked of await page.locator('kf-worked').all()) {
+      await expect(worked.locator('math').first()).toBeVisible();
+    }
+    // A message about the address has nothing to say here.
+    await expect(page.locator('.message:visible')).toHaveCount(0);
+  });
+}

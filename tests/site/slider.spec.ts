@@ -1,0 +1,106 @@
+import type { Page } from '@playwright/test';
+import { expect, live, test, unfold } from './test.ts';
+import { pages } from './pages.ts';
+
+const drawing = (page: Page): Promise<string> =>
+  page.locator('main').evaluate((main) =>
+    [...main.querySelectorAll('.drawing')]
+      .filter((part) => part.checkVisibility())
+      .map(({ innerHTML }) => innerHTML)
+      .join(),
+  );
+const texts = (page: Page, selector: string): Promise<string> =>
+  page
+    .locator(selector)
+    .allTextContents()
+    .then((all) => all.join('|'));
+
+const withSliders = (): string[] => pages().filter((path) => path === '/' || /^\/lessons\/./.test(path));
+
+for (const path of withSliders()) {
+  test(`${path}: a slider moves drawing, prose, caption and table, by keyboard`, async ({ page }) => {
+    await page.goto(path);
+    await unfold(page);
+    const sliders = page.locator('main input[type="range"]');
+    expect(await sliders.count()).toBeGreaterThan(0);
+    const slider = sliders.first();
+    await slider.focus();
+    await live(page);
+    await page.waitForTimeout(400);
+    const parts = {
+      drawing: () => drawing(page),
+      prose: () => texts(page, 'main > :not(kf-figure) kf-num, main p kf-num, main kf-words'),
+      caption: () => texts(page, '[data-part="caption"]'),
+      table: () => texts(page, '[data-part="table"]'),
+      value: () => texts(page, 'kf-slider output'),
+    };
+    const before = Object.fromEntries(
+      await Promise.all(Object.entries(parts).map(async ([name, part]) => [name, await part()] as const)),
+    );
+    const value = await slider.inputValue();
+    for (let press = 0; press < 4; press += 1) await slider.press('ArrowRight');
+    expect(await slider.inputValue()).not.toBe(value);
+    for (const [name, part] of Object.entries(parts)) {
+      await expect.poll(part, { message: `${name} follows` }).not.toBe(before[name]);
+    }
+    for (let press = 0; press < 4; press += 1) await slider.press('ArrowLeft');
+    for (const [name, part] of Object.entries(parts)) {
+      await expect.poll(part, { message: `${name} comes back` }).toBe(before[name]);
+    }
+  });
+
+  test(`${path}: every slider changes a drawing and never makes it senseless`, async ({ page }) => {
+    test.setTimeout(60_000);
+    await page.goto(path);
+    await unfold(page);
+    const sliders = page.locator('main input[type="range"]');
+    await sliders.first().focus();
+    await live(page);
+    for (const slider of await sliders.all()) {
+      const start = await slider.inputValue();
+      for (const key of ['End', 'Home']) {
+        const before = await drawing(page);
+        await slider.press(key);
+        await expect.poll(() => drawing(page), { message: `${key} changes the drawing` }).not.toBe(before);
+        await page.waitForTimeout(300);
+        expect(await page.locator('main').textContent()).not.toMatch(/NaN|undefined|Infinity|\bnull\b/);
+        expect(await drawing(page)).not.toMatch(/NaN|undefined|Infinity/);
+      }
+      await slider.fill(start);
+    }
+  });
+
+  test(`${path}: a first movement made before the live half is there is not lost`, async ({ page }) => {
+    await page.route('**/_astro/live*.js', async (route) => {
+      await new Promise((done) => setTimeout(done, 800));
+      await route.continue();
+    });
+    await page.goto(path);
+    const before = await drawing(page);
+    const slider = page.locator('main input[type="range"]').first();
+    const target = await slider.getAttribute('max');
+    await slider.fill(target ?? '');
+    await expect(page.locator('html')).not.toHaveAttribute('data-live', 'on');
+    await live(page);
+    await expect(slider).toHaveValue(target ?? '');
+    await expect.poll(() => drawing(page)).not.toBe(before);
+  });
+}
+
+test('an answer sent before the live half is there is judged, and does not leave the page', async ({
+  page,
+}) => {
+  await page.route('**/_astro/live*.js', async (route) => {
+    await new Promise((done) => setTimeout(done, 800));
+    await route.continue();
+  });
+  await page.goto('/lessons/forty-and-forty/');
+  const input = page.locator('kf-check input');
+  await input.fill('3');
+  await input.press('Enter');
+  await expect(page.locator('html')).not.toHaveAttribute('data-live', 'on');
+  await live(page);
+  await expect(page.locator('kf-check [data-part="said"]')).toHaveText(/\S/);
+  await expect(input).toHaveValue('3');
+  expect(new URL(page.url()).search).toBe('');
+});

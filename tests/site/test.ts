@@ -1,0 +1,54 @@
+import { test as base, expect } from '@playwright/test';
+import type { Page } from '@playwright/test';
+
+export { expect };
+
+declare global {
+  interface Window {
+    policyViolations: string[];
+  }
+}
+
+/**
+ * Every test of the site also fails on an error in the page, a breach of the content security policy, a request
+ * that leaves the site's own origin, or a cookie.
+ */
+export const test = base.extend<{ watched: undefined }>({
+  watched: [
+    async ({ page, context, baseURL }, use) => {
+      const complaints: string[] = [];
+      const origin = new URL(baseURL ?? '').origin;
+      page.on('console', (message) => {
+        if (message.type() === 'error' || message.type() === 'warning') complaints.push(message.text());
+      });
+      page.on('pageerror', (error) => complaints.push(error.message));
+      page.on('request', (request) => {
+        const url = new URL(request.url());
+        if (url.protocol !== 'data:' && url.protocol !== 'blob:' && url.origin !== origin)
+          complaints.push(`a request left the site: ${request.url()}`);
+      });
+      await page.addInitScript(() => {
+        window.policyViolations = [];
+        addEventListener('securitypolicyviolation', ({ violatedDirective, blockedURI, sample }) =>
+          window.policyViolations.push(`${violatedDirective} ${blockedURI} ${sample}`),
+        );
+      });
+      await use(undefined);
+      complaints.push(...(await page.evaluate(() => window.policyViolations ?? []).catch(() => [])));
+      expect(complaints).toEqual([]);
+      expect(await context.cookies()).toEqual([]);
+    },
+    { auto: true },
+  ],
+});
+
+/** Opens every part of a page that is folded away. */
+export const unfold = (page: Page): Promise<void> =>
+  page.evaluate(() => {
+    for (const details of document.querySelectorAll('details')) details.open = true;
+  });
+
+/** Resolves once the live half of the page is there. */
+export const live = async (page: Page): Promise<void> => {
+  await expect(page.locator('html')).toHaveAttribute('data-live', 'on');
+};
