@@ -95,7 +95,8 @@ test.each(kinds)('%s: the key and every misstep, typed, are known for what they 
           const judged = judge(problem, `×${answer.toFixed(6)}`);
           expect(judged).toMatchObject({ verdict: 'misstep', misstep: id, step });
           // The reader tries again before the key is told.
-          expect(judged.message).not.toContain(answerInWords(problem));
+          // A longer number may end in the key's digits: only the key as a number of its own tells it.
+          expect(` ${judged.message}`).not.toContain(` ${answerInWords(problem)}`);
         }
       }
     }

@@ -140,7 +140,7 @@ describe('the same seed gives the same bytes', () => {
 
   test('where the last bit of a tangent or a logarithm differs', () => {
     const before = digest();
-    const spies = (['tan', 'sin', 'atan', 'log1p', 'expm1'] as const).map((name) => {
+    const spies = (['tan', 'sin', 'atan', 'log1p', 'exp'] as const).map((name) => {
       const original = Math[name];
       return vi.spyOn(Math, name).mockImplementation((x) => original(x) * (1 + Number.EPSILON));
     });
