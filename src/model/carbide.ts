@@ -147,7 +147,8 @@ export const regression = {
   leastMm: 100,
 } as const;
 
-const kinds = Object.keys(regression.perVolPercent) as CarbideKind[];
+/** The kinds of carbide and nitride the regression knows. */
+export const carbideKinds = Object.keys(regression.perVolPercent) as CarbideKind[];
 
 /**
  * What the regression adds for carbide, mm.
@@ -157,9 +158,9 @@ const kinds = Object.keys(regression.perVolPercent) as CarbideKind[];
 export function carbideCardMm(volumes: Partial<Record<CarbideKind, number>>): number {
   for (const kind of Object.keys(volumes)) {
     if (!Object.hasOwn(regression.perVolPercent, kind))
-      refuse(`carbide kind ${kind} is not one of ${kinds.join(', ')}`);
+      refuse(`carbide kind ${kind} is not one of ${carbideKinds.join(', ')}`);
   }
-  return kinds.reduce(
+  return carbideKinds.reduce(
     (sum, kind) =>
       sum + regression.perVolPercent[kind] * within(`${kind} volume`, volumes[kind] ?? 0, 0, 60, ' %'),
     0,

@@ -1,7 +1,8 @@
 import { refuse, within } from './check.ts';
-import { frictionAngleDeg } from './geometry.ts';
+import { checkSection, edgeAngle, edgeAngleRange, effectiveFriction, frictionAngleDeg } from './geometry.ts';
 import { angleFloorDeg, chippingRatio, rollingRatio } from './limits.ts';
-import { checkQuantity, isUnknown, nominal, parameters } from './quantities.ts';
+import { checkQuantity, isUnknown, measures, nominal, parameters } from './quantities.ts';
+import type { MeasureId, ParameterId } from './quantities.ts';
 import { signedShares } from './ratio.ts';
 import { nameOf, pointOf, terms, workOf } from './terms.ts';
 import type { Point, Work } from './terms.ts';
@@ -17,25 +18,13 @@ interface Laid {
 /** Refuses what cannot be computed, naming the knife, and lays the rest out for the terms. */
 function lay(lineUp: LineUp): Laid {
   const ids = lineUp.knives.map(({ id }) => id);
-  const twice = ids.find((id, index) => ids.indexOf(id) !== index);
+  const twice = ids.length === new Set(ids).size ? undefined : ids.find((id, i) => ids.indexOf(id) !== i);
   if (twice !== undefined) refuse(`knife id ${twice} stands twice in the line-up: every id is used once`);
-  const contactDepthMm = within(
-    'contact depth',
-    lineUp.contactDepthMm ?? parameters.contactDepthMm.default,
-    0.1,
-    200,
-    ' mm',
-  );
-  within('slice/push ratio', lineUp.slicePush ?? 0, 0, 1e6);
-  within(
-    'friction',
-    nominal(checkQuantity('friction', lineUp.friction ?? parameters.friction.default)),
-    0,
-    2,
-  );
-  for (const [name, value] of Object.entries(lineUp.assumptions ?? {})) {
-    if (name !== 'rivalShares') checkQuantity(name, value as Quantity);
-  }
+  checkParameter('contactDepthMm', lineUp.contactDepthMm, ' mm');
+  checkParameter('slicePush', lineUp.slicePush);
+  checkParameter('friction', lineUp.friction);
+  for (const id of exponents) checkParameter(id, lineUp.assumptions?.[id]);
+  const contactDepthMm = lineUp.contactDepthMm ?? parameters.contactDepthMm.default;
   const points = lineUp.knives.map((knife) => ({
     knife,
     point: named(knife, () => checkedPoint(knife, contactDepthMm)),
@@ -53,15 +42,36 @@ function lay(lineUp: LineUp): Laid {
   };
 }
 
+const exponents = ['angleExponent', 'thicknessExponent', 'finishExponent', 'hardnessExponent'] as const;
+
+function checkParameter(id: ParameterId, value: Quantity | undefined, unit = ''): void {
+  const { name, accepts } = parameters[id];
+  if (value !== undefined) checkQuantity(name, value, { ...accepts, unit });
+}
+
+function checkMeasure(id: MeasureId, value: Quantity | undefined): void {
+  if (value !== undefined) checkQuantity(measures[id].name, value, measures[id]);
+}
+
 function checkedPoint(knife: Knife, contactDepthMm: number): Point {
-  checkQuantity('edge angle', knife.angleDeg);
-  checkQuantity('thickness behind the edge', knife.edgeMm);
-  checkQuantity('hardness', knife.hrc);
-  if ('um' in knife.finish) checkQuantity('grain size', knife.finish.um);
-  if (knife.toughness !== undefined) checkQuantity('toughness', knife.toughness);
+  // The angle's own refusal says "per side", which its range alone would not.
+  edgeAngle('edge angle', nominal(checkQuantity('edge angle', knife.angleDeg)));
+  if (knife.microbevelAngleDeg !== undefined)
+    edgeAngle('microbevel angle', nominal(checkQuantity('microbevel angle', knife.microbevelAngleDeg)));
+  checkQuantity(measures.edgeMm.name, knife.edgeMm, measures.edgeMm);
+  checkQuantity(measures.hrc.name, knife.hrc, measures.hrc);
+  if ('um' in knife.finish) checkQuantity(measures.finishUm.name, knife.finish.um, measures.finishUm);
+  checkQuantity(measures.spineMm.name, knife.grind.spineMm, measures.spineMm);
+  checkQuantity(measures.heightMm.name, knife.grind.heightMm, measures.heightMm);
+  if (knife.grind.form !== 'flat') checkMeasure('radiusMm', knife.grind.radiusMm);
+  for (const [kind, volume] of Object.entries(knife.carbideVolPercent))
+    checkQuantity(`${kind} volume`, volume, measures.carbideVolPercent);
+  checkMeasure('toughness', knife.toughness);
   const point = pointOf(knife, contactDepthMm);
   if (point.apexAngleDeg < point.angleDeg)
-    refuse(`microbevel angle ${point.apexAngleDeg}° is not at least the bevel's ${point.angleDeg}°`);
+    refuse(
+      `microbevel angle ${point.apexAngleDeg}° is not between the bevel's ${point.angleDeg}° and ${edgeAngleRange.high}° per side`,
+    );
   return point;
 }
 
@@ -177,9 +187,13 @@ function notesOf(
     notes.push(
       `${name} has ${short(point.angleDeg)}° per side, which looks like an included angle: half of it would be ${short(point.angleDeg / 2)}°.`,
     );
-  if (reading === 'close' && point.angleDeg <= frictionAngleDeg(work.friction)) {
+  const { friction, slicePush } = work;
+  const frictionAngle = frictionAngleDeg(
+    effectiveFriction({ friction, slicePush, angleDeg: point.angleDeg }),
+  );
+  if (reading === 'close' && point.angleDeg <= frictionAngle) {
     notes.push(
-      `${name} is slimmer than its friction angle, so it sticks when let go; that changes nothing in the ratio.`,
+      `At ${short(point.angleDeg)}° per side ${name} is no wider than the friction angle of ${short(frictionAngle)}°, so it sticks in the cut when you let go; that changes nothing in the ratio.`,
     );
   }
   if (knife.microbevelAngleDeg !== undefined) {
@@ -187,9 +201,15 @@ function notesOf(
       `${name} has a microbevel at ${short(point.apexAngleDeg)}°: the apex term and the side load take that angle, the wedge term the bevel's ${short(point.angleDeg)}° (assumed).`,
     );
   }
-  if (knife.grind.form === 'hollow' && point.grindHalfAngleDeg === 0) {
+  const least = checkSection({ ...knife.grind, edgeMm: point.edgeMm });
+  if (least < point.edgeMm) {
     notes.push(
-      `${name} has a waist: above the shoulder its hollow grind is nowhere thicker than the edge within the contact depth.`,
+      `${name} has a waist: its hollow grind thins to ${short(least)} mm above a shoulder of ${short(point.edgeMm)} mm.`,
+    );
+  }
+  if (knife.grind.heightMm < work.contactDepthMm) {
+    notes.push(
+      `The cut reaches ${short(work.contactDepthMm)} mm above the shoulder of ${name}, past the top of its grind at ${short(knife.grind.heightMm)} mm; from there on the blade counts as ${short(knife.grind.spineMm)} mm thick throughout.`,
     );
   }
   for (const [what, quantity, unit] of unknowns(knife)) {
@@ -231,6 +251,8 @@ function unknowns(knife: Knife): [string, { low: number; high: number }, string]
 /**
  * Every knife of a line-up against its baseline: seven terms, their product and its rival, shares and notes.
  * Quantities count with their middle; a term that cannot be computed is left out and the row marked incomplete.
+ * Within a line-up a/b · b/a and a/b · b/c · c/a are 1 in both readings. Whether the published regression speaks of
+ * hardness and carbide is decided for the line-up as a whole, so one knife more or less can change both terms.
  *
  * @param lineUp one or more knives, the baseline among them; angles per side, lengths in mm
  * @param options.reading `pocket`, sums one can do in the head, or `close` (the default)
@@ -238,8 +260,9 @@ function unknowns(knife: Knife): [string, { low: number; high: number }, string]
  * @throws RangeError naming knife, parameter, value and range for input outside what the model takes
  */
 export function compare(lineUp: LineUp, options?: { reading: Reading }): { rows: Row[] } {
-  const laid = lay(lineUp);
   const reading = options?.reading ?? 'close';
+  if (!['pocket', 'close'].includes(reading)) refuse(`reading ${reading} is not one of pocket, close`);
+  const laid = lay(lineUp);
   return { rows: laid.points.map((entry) => rowOf(laid, entry, reading)) };
 }
 
@@ -247,10 +270,15 @@ export function compare(lineUp: LineUp, options?: { reading: Reading }): { rows:
  * The rival's shares of the cutting force when another knife becomes the baseline: (cᵢ/fᵢ)/Σ, so that the rival's
  * ratios stay consistent.
  *
+ * @param options.reading whose factors the shares are carried by; `close` is the default
  * @throws RangeError where the knife is not in the line-up
  */
-export function carryRivalShares(lineUp: LineUp, newBaseline: string): LineUp {
-  const row = compare(lineUp).rows.find(({ knife }) => knife === newBaseline);
+export function carryRivalShares(
+  lineUp: LineUp,
+  newBaseline: string,
+  options?: { reading: Reading },
+): LineUp {
+  const row = compare(lineUp, options).rows.find(({ knife }) => knife === newBaseline);
   if (!row)
     return refuse(
       `baseline ${newBaseline} is not among the knives: ${lineUp.knives.map(({ id }) => id).join(', ')}`,

@@ -221,7 +221,11 @@ export function checkSection(g: Section): number {
   if (g.edgeMm > g.spineMm)
     refuse(`thickness behind the edge ${g.edgeMm} mm is not at most the spine thickness ${g.spineMm} mm`);
   if (g.form === 'flat') return g.edgeMm;
-  const radiusMm = positive('grind radius', g.radiusMm ?? Number.NaN, ' mm');
+  if (g.radiusMm === undefined)
+    refuse(
+      `grind radius is not given: a ${g.form} grind needs one of at least half its height, ${g.heightMm / 2} mm`,
+    );
+  const radiusMm = positive('grind radius', g.radiusMm, ' mm');
   if (radiusMm < g.heightMm / 2)
     refuse(`grind radius ${radiusMm} mm is not at least half the grind height, ${g.heightMm / 2} mm`);
   if (g.form === 'convex') return g.edgeMm;

@@ -21,8 +21,8 @@ export type {
   TermId,
 } from './types.ts';
 export { MODEL_NUMBER } from './number.ts';
-export { isUnknown, nominal, parameters, rangeOf } from './quantities.ts';
-export type { Parameter, ParameterId } from './quantities.ts';
+export { isUnknown, measures, nominal, parameters, rangeOf } from './quantities.ts';
+export type { Measure, MeasureId, Parameter, ParameterId } from './quantities.ts';
 export { additiveGuess, compound, logShares, percentReadings, signedShares, undoPercent } from './ratio.ts';
 export {
   apexFactors,
@@ -62,7 +62,7 @@ export { apexExponent } from './terms.ts';
 export { attributesOf, evenUp } from './even-up.ts';
 export type { Attribute } from './even-up.ts';
 export { rankings } from './rankings.ts';
-export type { Ranked } from './rankings.ts';
+export type { Ranked, Rankings } from './rankings.ts';
 export { predict } from './uncertainty.ts';
 export type { Prediction } from './uncertainty.ts';
 export { whatItTakes } from './solve.ts';

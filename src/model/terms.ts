@@ -1,4 +1,4 @@
-import { carbideCardMm, cardLineMm, regression } from './carbide.ts';
+import { carbideCardMm, carbideKinds, cardLineMm, regression } from './carbide.ts';
 import { finishUm } from './finish.ts';
 import {
   edgeAngle,
@@ -9,7 +9,7 @@ import {
 } from './geometry.ts';
 import { vickersFromRockwellC } from './hardness.ts';
 import { nominal, parameters, rangeOf } from './quantities.ts';
-import type { CarbideKind, Family, Knife, LineUp, Quantity, Reading, TermId } from './types.ts';
+import type { CarbideKind, Family, Knife, LineUp, Quantity, TermId } from './types.ts';
 
 /** What a term reads of the whole line-up: its parameters' middle values and ranges, and what reaches where. */
 export interface Work {
@@ -46,6 +46,8 @@ export interface Point {
   hrc: number;
   vickers: number;
   carbides: Partial<Record<CarbideKind, number>>;
+  /** What its carbide adds in the published regression, mm of card. */
+  carbideMm: number;
   carbideVolPercent: number;
 }
 
@@ -60,7 +62,6 @@ export function pointOf(knife: Knife, contactDepthMm: number): Point {
   ) as Partial<Record<CarbideKind, number>>;
   const edgeMm = nominal(knife.edgeMm);
   const hrc = nominal(knife.hrc);
-  carbideCardMm(carbides);
   return {
     name: nameOf(knife),
     angleDeg,
@@ -74,6 +75,7 @@ export function pointOf(knife: Knife, contactDepthMm: number): Point {
     hrc,
     vickers: vickersFromRockwellC(hrc),
     carbides,
+    carbideMm: carbideCardMm(carbides),
     carbideVolPercent: Object.values(carbides).reduce((sum, volume) => sum + volume, 0),
   };
 }
@@ -82,8 +84,14 @@ const parameter = (
   value: Quantity | undefined,
   id: keyof typeof parameters,
 ): { middle: number; range: Range } => {
-  if (value !== undefined) return { middle: nominal(value), range: rangeOf(value) };
-  const { default: middle, low, high } = parameters[id];
+  const { default: middle, low, high, accepts } = parameters[id];
+  if (value !== undefined) {
+    const ends = rangeOf(value);
+    return {
+      middle: nominal(value),
+      range: { low: Math.max(accepts.low, ends.low), high: Math.min(accepts.high, ends.high) },
+    };
+  }
   return { middle, range: { low, high } };
 };
 
@@ -120,7 +128,7 @@ function regressionRefusal(points: readonly Point[]): string | null {
   if (outside)
     return `${outside.name} has ${outside.hrc} HRC, and the published regression is used for ${low}–${high} HRC`;
   const softest = points.reduce((a, b) => (b.hrc < a.hrc ? b : a));
-  const plainest = points.reduce((a, b) => (carbideCardMm(b.carbides) < carbideCardMm(a.carbides) ? b : a));
+  const plainest = points.reduce((a, b) => (b.carbideMm < a.carbideMm ? b : a));
   const least = cardMm(softest, plainest);
   return least < regression.leastMm
     ? `the hardness of ${softest.name} with the carbide of ${plainest.name} would cut ${least.toFixed(0)} mm of card, below the ${regression.leastMm} mm the published regression is used from`
@@ -128,8 +136,7 @@ function regressionRefusal(points: readonly Point[]): string | null {
 }
 
 /** The regression at 30° included with the hardness of one knife and the carbide of another. */
-const cardMm = (hardness: Point, carbide: Point): number =>
-  cardLineMm(hardness.hrc, 30, carbideCardMm(carbide.carbides));
+const cardMm = (hardness: Point, carbide: Point): number => cardLineMm(hardness.hrc, 30, carbide.carbideMm);
 
 export interface Valued {
   factor: number | null;
@@ -159,7 +166,14 @@ const wedgeAt = (angleDeg: number, friction: number, slicePush: number): number 
 
 /**
  * The exponent of the apex factor, chosen so that wedge and apex together have the local exponent E at 15°:
- * e = (E − w)/(θ/tan θ), w = 2θ/sin 2(θ + φ), θ = 15°.
+ * e = (E − w)/(θ/tan θ), w = 2θ/sin 2(θ + φ), θ = 15°. It is not held above 0: an E below the wedge's own exponent means
+ * that the apex takes some of the wedge's worth back, and over E's stated range a lower angle still cuts longer in all.
+ *
+ * @param totalExponent E
+ * @param friction µ₀, 0–2
+ * @param slicePush ξ, 0 or more
+ * @source thomas-2018-card
+ * @example apexExponent(1.3, 0.25, 0) // → 0.69851
  */
 export function apexExponent(totalExponent: number, friction: number, slicePush: number): number {
   const theta = radians(15);
@@ -168,11 +182,9 @@ export function apexExponent(totalExponent: number, friction: number, slicePush:
   return (totalExponent - wedge) / (theta / Math.tan(theta));
 }
 
-/** The residual of the regression, as a band about a factor; none where the two steels are one. */
+/** The residual of the regression, one coefficient of variation to either side; none where the two steels are one. */
 const withResidual = (factor: number, same: boolean): Valued => {
-  const spread = same
-    ? 1
-    : Math.sqrt((1 + parameters.residualCv.default) / (1 - parameters.residualCv.default));
+  const spread = same ? 1 : 1 + parameters.residualCv.default;
   return {
     factor,
     low: factor / spread,
@@ -188,13 +200,21 @@ const exchanged = (first: number, second: number): number =>
 /** A grind flatter than this counts as this in the pocket reading, degrees. */
 const flattestDeg = 0.5;
 
+/** Whether two knives hold the same carbide, kind by kind. */
+const sameCarbides = (a: Point, b: Point): boolean =>
+  carbideKinds.every((kind) => (a.carbides[kind] ?? 0) === (b.carbides[kind] ?? 0));
+
 const leftOut = (status: string): Valued => ({ factor: null, low: null, high: null, status });
 
 /**
  * The seven terms, each a written function by reading. To add a factor, add an entry here and its id to `TermId`.
  *
+ * Hardness and carbide share the regression, which adds them, so each takes the mean of being exchanged first and second.
+ * Their product is T(Ha,Ca)/T(Hb,Cb) and consistent through any third knife; each alone is so only nearly.
+ *
  * The pocket grind is continuous, (αb/αa)^(log₂ 1.1): each halving of the grind's wedge half angle counts a tenth.
- * A step ("a tenth if clearly slimmer") could not satisfy a/b · b/c = a/c.
+ * A step ("a tenth if clearly slimmer") could not satisfy a/b · b/c = a/c. Below 0.5° it counts as 0.5°, so that a grind
+ * with parallel faces still has a ratio.
  */
 export const terms: readonly { id: TermId; family: Family; pocket: TermOf; close: TermOf }[] = [
   {
@@ -286,20 +306,15 @@ export const terms: readonly { id: TermId; family: Family; pocket: TermOf; close
         2 ** ((a.carbideVolPercent - b.carbideVolPercent) / 20),
         'twenty volume per cent doubles; assumed',
       ),
-    close: (a, b, { regressionRefused }) =>
-      regressionRefused === null
+    close: (a, b, { regressionRefused }) => {
+      // Alike by whatever law: this 1 is known, not taken for want of better.
+      if (sameCarbides(a, b)) return single(1, 'the same carbide in both');
+      return regressionRefused === null
         ? withResidual(
             exchanged(cardMm(a, a) / cardMm(a, b), cardMm(b, a) / cardMm(b, b)),
-            carbideCardMm(a.carbides) === carbideCardMm(b.carbides),
+            a.carbideMm === b.carbideMm,
           )
-        : leftOut(`left out: ${regressionRefused}`),
+        : leftOut(`left out: ${regressionRefused}`);
+    },
   },
 ];
-
-export const valueOf = (
-  reading: Reading,
-  term: (typeof terms)[number],
-  a: Point,
-  b: Point,
-  work: Work,
-): Valued => term[reading](a, b, work);
