@@ -10,6 +10,8 @@ export interface Context {
   causes: readonly string[];
   /** What there is more of. */
   yields: string;
+  /** `less` rope, `fewer` seedlings. */
+  less: 'less' | 'fewer';
   asks: Exclude<Asks, '% more'>;
   /** "how many times as long does Dunlin cut as Plover?" */
   timesAs: (subject: string, baseline: string) => string;
@@ -27,6 +29,7 @@ export const contexts: Record<ContextId, Context> = {
     names: ['Dunlin', 'Plover', 'Curlew', 'Avocet'],
     causes: ['its edge angle', 'its finish', 'its thickness behind the edge', 'its steel'],
     yields: 'rope',
+    less: 'less',
     asks: 'times as long',
     timesAs: (subject, baseline) => `how many times as long does ${subject} cut as ${baseline}?`,
     perCentMore: (subject, baseline) => `how many per cent more rope does ${subject} cut than ${baseline}?`,
@@ -39,6 +42,7 @@ export const contexts: Record<ContextId, Context> = {
     names: ['the east bench', 'the west bench', 'the north bench', 'the south bench'],
     causes: ['its light', 'its warmth', 'its soil', 'its watering'],
     yields: 'seedlings',
+    less: 'fewer',
     asks: 'times as many',
     timesAs: (subject, baseline) => `how many times as many seedlings does ${subject} raise as ${baseline}?`,
     perCentMore: (subject, baseline) =>

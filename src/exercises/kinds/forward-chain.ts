@@ -38,7 +38,7 @@ export const forwardChain: Maker<NumbersOf['forward-chain']> = {
 
     const said = percents.map(
       (percent, index) =>
-        `${String(causes[index])} alone gives ${inFigures(Math.abs(percent))} % ${percent < 0 ? 'less' : 'more'} ${context.yields}`,
+        `${String(causes[index])} alone gives ${inFigures(Math.abs(percent))} % ${percent < 0 ? context.less : 'more'} ${context.yields}`,
     );
     const asked = (asksMore ? context.perCentMore : context.timesAs)(subject, baseline);
 

@@ -67,6 +67,11 @@ export const rangeProduct: Maker<NumbersOf['range-product']> = {
     const multiplied = (ranges: readonly Ends[]): string =>
       `${ranges.map((range) => inFigures(room(range))).join(' \\times ')} ${ranges.length > 1 ? result(product(ranges.map(room))) : ''}`.trim();
 
+    const gather = (count: number, name: string): string =>
+      count > 1
+        ? `Multiply the rooms that belong to ${name}.`
+        : `Only one room belongs to ${name}: take it as it is.`;
+
     return {
       question: `${context.place}, each cause is worth so many times an ordinary one. ${capital(done.name)}: ${said(doable)}. ${capital(given.name)}: ${said(fixed)}. ${capital(subject)} has the best of ${done.name} and the worst of ${given.name}; ${baseline} has the reverse. The causes multiply. So ${context.timesAs(subject, baseline)}`,
       givens: [...doable, ...fixed].flatMap(({ name, low, high }) => [
@@ -81,8 +86,8 @@ export const rangeProduct: Maker<NumbersOf['range-product']> = {
           tex: rooms.join(' \\qquad '),
           value: product(geometry.slice(0, 1).map(room)),
         },
-        { text: `Multiply the rooms that belong to ${done.name}.`, tex: multiplied(geometry), value: ofDone },
-        { text: `Multiply the rooms that belong to ${given.name}.`, tex: multiplied(steel), value: ofGiven },
+        { text: gather(doable.length, done.name), tex: multiplied(geometry), value: ofDone },
+        { text: gather(fixed.length, given.name), tex: multiplied(steel), value: ofGiven },
         {
           text: `${capital(done.name)} speaks for ${subject} and ${given.name} for ${baseline}: divide the first by the second.`,
           tex: `\\frac{${inFigures(ofDone)}}{${inFigures(ofGiven)}} ${result(against)}`,
