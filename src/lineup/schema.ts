@@ -80,8 +80,13 @@ export interface LineUpEntry {
   faceValues: number[] | null;
 }
 
-const shown = (input: unknown): string =>
-  typeof input === 'string' ? `“${input.length > 40 ? `${input.slice(0, 40)}…` : input}”` : String(input);
+/** What was given, as messages quote it. */
+function shown(input: unknown): string {
+  if (typeof input === 'string') return `“${input.length > 40 ? `${input.slice(0, 40)}…` : input}”`;
+  // Turning any other object into text may call what it brings along.
+  if (typeof input === 'object' && input !== null) return Array.isArray(input) ? '(a list)' : '(an object)';
+  return typeof input === 'function' ? '(a function)' : String(input);
+}
 
 /** A finite number between two limits; what it is and its unit stand in the message. */
 function number(what: string, unit: string, low: number, high: number, perSide = '') {
@@ -285,7 +290,8 @@ export type Validated = { ok: true; entry: LineUpEntry } | { ok: false; problems
  * @returns The entry, or every problem found, each with the path of its field and a sentence in plain words.
  */
 export function validate(input: unknown): Validated {
-  const read = v.safeParse(lineUpSchema, input);
+  if (Array.isArray(input)) return { ok: false, problems: [{ path: '', message: 'this is not a line-up' }] };
+  const read = v.safeParse(lineUpSchema, input, { abortPipeEarly: true });
   if (!read.success) return { ok: false, problems: read.issues.map(problemOf) };
   const entry: LineUpEntry = read.output;
   const problems = [...contradictions(entry)];

@@ -1,9 +1,12 @@
 /** How far the inputs' ± and the model's disputed parameters carry through to the ratio. */
 
+import { refuse } from './check.ts';
 import { compare } from './compare.ts';
 import { drawable, type Input } from './inputs.ts';
+import { parameters } from './quantities.ts';
 import { uniformStream } from './random.ts';
 import { draw } from './sampling.ts';
+import { pointOf, terms, workOf } from './terms.ts';
 import type { LineUp } from './types.ts';
 import { slices, varianceShares } from './variance.ts';
 
@@ -63,8 +66,8 @@ export function predict(lineUp: LineUp, options: { samples: number; seed: number
     for (let refusals = 0; ; refusals += 1) {
       redrawn += drawAll(inputs, values, i, uniform);
       try {
-        compare(draft).rows.forEach((row, k) => {
-          put(logRatios[k], i, Math.log(row.product));
+        logRatiosOf(draft).forEach((value, k) => {
+          put(logRatios[k], i, value);
         });
         break;
       } catch (error) {
@@ -94,6 +97,26 @@ export function predict(lineUp: LineUp, options: { samples: number; seed: number
       variance: varianceShares(logs, own),
       redrawn,
     };
+  });
+}
+
+/** ln of each knife's ratio to the baseline: the terms of `compare`, without its notes and shares. */
+function logRatiosOf(lineUp: LineUp): number[] {
+  const depth = lineUp.contactDepthMm ?? parameters.contactDepthMm.default;
+  const points = lineUp.knives.map((knife) => pointOf(knife, depth));
+  for (const { name, angleDeg, apexAngleDeg } of points) {
+    if (apexAngleDeg < angleDeg) {
+      refuse(`${name}: microbevel angle ${apexAngleDeg}° is not at least the bevel's ${angleDeg}°`);
+    }
+  }
+  const work = workOf(lineUp, points);
+  const baseline = points[lineUp.knives.findIndex(({ id }) => id === lineUp.baseline)];
+  return points.map((point) => {
+    if (baseline === undefined || point === baseline) return 0;
+    return terms.reduce((sum, term) => {
+      const { factor } = term.close(point, baseline, work);
+      return factor === null ? sum : sum + Math.log(factor);
+    }, 0);
   });
 }
 

@@ -39,7 +39,8 @@ export function varianceShares(
   const n = results.length;
   const mean = results.reduce((sum, v) => sum + v, 0) / n;
   const total = results.reduce((sum, v) => sum + (v - mean) ** 2, 0);
-  if (total <= n * (1e-14 * Math.max(1, Math.abs(mean))) ** 2) return {};
+  // Differences of a few last digits are rounding, not variation.
+  if (Math.sqrt(total / n) < 1e-12 * Math.max(1, Math.abs(mean))) return {};
 
   const shares: Record<string, number> = {};
   let explained = 0;

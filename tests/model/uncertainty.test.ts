@@ -50,6 +50,28 @@ describe('a prediction', () => {
     }
   });
 
+  it('runs the very terms of the close reading: microbevel, graded finish, hardness outside the regression', () => {
+    const awkward: Knife = {
+      ...curlew,
+      microbevelAngleDeg: 18,
+      finish: { scale: 'JIS', grit: 1000 },
+      hrc: 49,
+    };
+    for (const lineUp of [
+      loft(awkward),
+      loft(awkward, plover, { ...fixed, slicePush: 3, contactDepthMm: 12 }),
+    ]) {
+      const exact = of(compare(lineUp).rows, 'curlew');
+      expect(exact.complete).toBe(false);
+      expect(of(predict(lineUp, { samples: 100, seed: 1 }), 'curlew').median / exact.product).toBeCloseTo(
+        1,
+        12,
+      );
+    }
+    const blunt = { ...curlew, microbevelAngleDeg: within(14.5, 1) };
+    expect(of(predict(loft(blunt), run), 'curlew').redrawn).toBeGreaterThan(500);
+  });
+
   it('is the same for the same seed and another for another', () => {
     const lineUp = loft({ ...curlew, angleDeg: within(14, 2) }, plover, {});
     expect(predict(lineUp, run)).toEqual(predict(lineUp, run));

@@ -1,0 +1,198 @@
+import { readFileSync } from 'node:fs';
+import fc from 'fast-check';
+import { parse } from 'yaml';
+import { carbidesByDesignation, jobProfiles } from '../../src/model/index.ts';
+import type { Quantity } from '../../src/model/index.ts';
+import { evenable, validate } from '../../src/lineup/schema.ts';
+import type { KnifeEntry, LineUpEntry } from '../../src/lineup/schema.ts';
+
+/** The committed line-up of the rigging loft, as parsed. */
+export const loftDocument = (): Record<string, unknown> =>
+  parse(readFileSync('content/comparisons/loft.yaml', 'utf8')) as Record<string, unknown>;
+
+/** The same, checked: a line-up to change in tests. */
+export function loft(): LineUpEntry {
+  const checked = validate(loftDocument());
+  if (!checked.ok)
+    throw new Error(checked.problems.map(({ path, message }) => `${path}: ${message}`).join('; '));
+  return checked.entry;
+}
+
+/** The loft with one knife changed. */
+export function loftWith(id: string, change: Partial<KnifeEntry>): LineUpEntry {
+  const entry = loft();
+  return {
+    ...entry,
+    knives: entry.knives.map((knife) => (knife.id === id ? { ...knife, ...change } : knife)),
+  };
+}
+
+/** A decimal between two limits, as people type it. */
+const decimal = (low: number, high: number, places: number) =>
+  fc
+    .integer({ min: Math.ceil(low * 10 ** places), max: Math.floor(high * 10 ** places) })
+    .map((n) => n / 10 ** places);
+
+const quantity = (low: number, high: number, places: number): fc.Arbitrary<Quantity> => {
+  const value = decimal(low, high, places);
+  const plusMinus = decimal(0, (high - low) / 4, places);
+  return fc.oneof(
+    value,
+    fc.record({ value, plusMinus }),
+    fc.record({
+      value,
+      plusMinus,
+      shape: fc.constantFrom('uniform' as const, 'triangular' as const, 'normal' as const),
+    }),
+    fc.tuple(value, value).map(([one, other]) => ({
+      unknown: true as const,
+      low: Math.min(one, other),
+      high: Math.max(one, other),
+    })),
+  );
+};
+
+const along = (low: number, high: number, places: number) =>
+  fc.record({
+    heel: decimal(low, high, places),
+    middle: decimal(low, high, places),
+    tip: decimal(low, high, places),
+  });
+
+const title = (most: number) =>
+  fc
+    .string({ unit: 'grapheme', minLength: 1, maxLength: most })
+    .filter((text) => text.length <= most && text.trim() !== '' && !/\p{Cc}/u.test(text));
+
+const knife: fc.Arbitrary<Omit<KnifeEntry, 'id'>> = fc.record(
+  {
+    name: title(80),
+    state: fc.constantFrom(
+      'as bought' as const,
+      'resharpened' as const,
+      'modified' as const,
+      'not recorded' as const,
+    ),
+    angle: fc.oneof(
+      fc.record(
+        { deg: fc.oneof(quantity(6, 40, 1), along(6, 40, 1)), perSide: fc.constant(true as const) },
+        { requiredKeys: ['deg'] },
+      ),
+      fc.record(
+        {
+          bevelMm: decimal(0.3, 0.8, 2),
+          slantWidthMm: decimal(0.8, 1.8, 2),
+          plusMinus: decimal(0.01, 0.05, 2),
+        },
+        { requiredKeys: ['bevelMm', 'slantWidthMm'] },
+      ),
+      fc.record(
+        { bevelMm: decimal(0.3, 0.8, 2), heightMm: decimal(0.8, 1.3, 2), plusMinus: decimal(0.01, 0.05, 2) },
+        { requiredKeys: ['bevelMm', 'heightMm'] },
+      ),
+    ),
+    microbevelDeg: quantity(40, 44, 1),
+    edgeMm: fc.oneof(quantity(0.1, 1, 2), along(0.1, 1, 2)),
+    finish: fc.oneof(
+      fc.record({
+        scale: fc.constantFrom('FEPA-P' as const, 'FEPA-F' as const, 'JIS' as const, 'CAMI' as const),
+        grit: fc.constantFrom(240, 320, 400, 500, 600, 800, 1000),
+      }),
+      fc.record({ um: quantity(2, 90, 1) }),
+    ),
+    grind: fc.oneof(
+      fc.record({
+        form: fc.constant('flat' as const),
+        spineMm: decimal(1.5, 4, 1),
+        heightMm: decimal(8, 20, 1),
+      }),
+      fc.record({
+        form: fc.constantFrom('hollow' as const, 'convex' as const),
+        spineMm: decimal(1.5, 4, 1),
+        heightMm: decimal(8, 20, 1),
+        // So wide that no hollow of these heights is ground through.
+        radiusMm: decimal(600, 2000, 0),
+      }),
+    ),
+    hrc: quantity(51, 65, 1),
+    carbide: fc.oneof(
+      fc.record({ designation: fc.constantFrom(...Object.keys(carbidesByDesignation)) }),
+      fc.record({
+        volPercent: fc.record(
+          {
+            Fe3C: quantity(0, 6, 1),
+            CrC: quantity(0, 15, 1),
+            CrVC: quantity(0, 9, 1),
+            MC: quantity(0, 9, 1),
+            M6C: quantity(0, 9, 1),
+            MN: quantity(0, 4, 1),
+            CrN: quantity(0, 4, 1),
+          },
+          { requiredKeys: [] },
+        ),
+      }),
+    ),
+    toughness: quantity(5, 40, 1),
+  },
+  { requiredKeys: ['name', 'state', 'angle', 'edgeMm', 'finish', 'grind', 'hrc', 'carbide'] },
+);
+
+/** Line-ups of every shape that the model can compute. */
+export const anyEntry: fc.Arbitrary<LineUpEntry> = fc
+  .record(
+    {
+      title: title(120),
+      invented: fc.constant(true as const),
+      knives: fc
+        .array(knife, { minLength: 2, maxLength: 8 })
+        .map((knives) => knives.map((one, index) => ({ id: `k-${index}`, ...one }))),
+      reading: fc.constantFrom('pocket' as const, 'close' as const),
+      work: fc.constantFrom(...jobProfiles.map(({ id }) => id as string)),
+      slicePush: decimal(0, 10, 1),
+      contactDepthMm: decimal(2, 20, 1),
+      friction: quantity(0.05, 0.5, 2),
+      assumptions: fc.record(
+        {
+          angleExponent: quantity(1, 1.8, 2),
+          thicknessExponent: quantity(0.2, 1, 2),
+          finishExponent: quantity(0, 0.7, 2),
+          hardnessExponent: quantity(0.6, 2, 2),
+          rivalShares: fc.constantFrom(
+            { wedge: 0.5, thickness: 0.25, grind: 0.25 },
+            { wedge: 0.25, thickness: 0.5, grind: 0.25 },
+          ),
+        },
+        { requiredKeys: [] },
+      ),
+      lengthUnit: fc.constantFrom('mm' as const, 'thou' as const),
+      evenedUp: fc.subarray([...evenable]),
+      faceValues: fc.option(fc.array(decimal(-90, 200, 1), { maxLength: 10 })),
+    },
+    {
+      requiredKeys: [
+        'title',
+        'knives',
+        'reading',
+        'work',
+        'slicePush',
+        'contactDepthMm',
+        'friction',
+        'assumptions',
+        'lengthUnit',
+        'evenedUp',
+        'faceValues',
+      ],
+    },
+  )
+  .chain((rest) =>
+    fc
+      .shuffledSubarray(
+        rest.knives.map(({ id }) => id),
+        { minLength: 2, maxLength: 2 },
+      )
+      .map(([baseline, subject]) => ({
+        ...rest,
+        baseline: baseline as string,
+        subject: subject as string,
+      })),
+  );

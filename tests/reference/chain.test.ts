@@ -1,0 +1,231 @@
+import { describe, expect, test } from 'vitest';
+import * as model from '../../src/model/index.ts';
+
+describe('ratios', () => {
+  test.each([
+    // Chen & Rao, J. Consumer Research 34(3): 327–340 (2007), and its press reports.
+    [[-20, -25], 0.6],
+    [[25, 25], 1.5625],
+    [[40, -30], 0.98],
+    // AMC 8 2002, problem 14: 30 % then 20 % off is 44 % off.
+    [[-30, -20], 0.56],
+  ])('%j makes %f', (percents, multiplier) => {
+    expect(model.compound(percents)).toBeCloseTo(multiplier, 12);
+  });
+
+  test('compound interest', () => {
+    // OpenStax Contemporary Mathematics 6.4 and College Algebra 6.1.
+    expect(1000 * model.compound([4, 4, 4])).toBeCloseTo(1124.86, 2);
+    expect(1000 * model.additiveGuess([4, 4, 4])).toBeCloseTo(1120, 10);
+    expect(3000 * model.compound(Array<number>(40).fill(0.75))).toBeCloseTo(4045.05, 2);
+  });
+
+  test('three halves-again with three tenths-again', () => {
+    // Common practice, no source: ×4.49, not the ×2.8 of the sum.
+    expect(model.compound([50, 50, 50, 10, 10, 10])).toBeCloseTo(4.49, 2);
+    expect(model.additiveGuess([50, 50, 50, 10, 10, 10])).toBeCloseTo(2.8, 12);
+  });
+});
+
+describe('geometry', () => {
+  // Trigonometry by hand.
+  test('bevel', () => {
+    expect(model.edgeAngleDeg({ thicknessMm: 0.5, slantWidthMm: 1.2 })).toBeCloseTo(24.05, 2);
+    expect(model.edgeAngleDeg({ thicknessMm: 0.5, heightMm: 1.2 })).toBeCloseTo(23.54, 2);
+  });
+
+  test.each([
+    [0, 2.064],
+    [0.2, 1.559],
+    [0.25, 1.514],
+    [0.3, 1.48],
+  ])('wedge 20° to 10° at friction %f', (friction, factor) => {
+    expect(model.wedgeFactor({ angleDeg: 10, baselineAngleDeg: 20, friction })).toBeCloseTo(factor, 2);
+  });
+
+  test('the range of the equal spread force', () => {
+    const range = model.wedgeFactorRange({ angleDeg: 10, baselineAngleDeg: 20, friction: 0.25 });
+    expect(range.elasticBed).toBeCloseTo(3.13, 2);
+    expect(range.buriedBevel).toBeCloseTo(0.73, 2);
+  });
+
+  test.each([
+    [0, 1.514],
+    [1, 1.598],
+    [3, 1.774],
+    [10, 1.947],
+  ])('friction in a slice, ξ = %f', (slicePush, factor) => {
+    const at = (angleDeg: number) =>
+      Math.tan(
+        (angleDeg * Math.PI) / 180 +
+          Math.atan(model.effectiveFriction({ friction: 0.25, slicePush, angleDeg })),
+      );
+    expect(at(20) / at(10)).toBeCloseTo(factor, 3);
+  });
+
+  test('push force', () => {
+    // Atkins, Xu & Jeronimidis 2004, J. Mater. Sci. 39: 2761.
+    expect(model.pushForceShare(3)).toBeCloseTo(0.1, 12);
+  });
+
+  test('apex', () => {
+    expect(model.toothFactor({ angleDeg: 10, baselineAngleDeg: 20 })).toBeCloseTo(1.97, 3);
+    expect(model.toothFactor({ angleDeg: 15, baselineAngleDeg: 20 })).toBeCloseTo(1.321, 3);
+    expect(model.toothFactor({ angleDeg: 12, baselineAngleDeg: 20 })).toBeCloseTo(1.645, 3);
+    expect(model.apexFactors({ angleDeg: 10, baselineAngleDeg: 20 }).wear).toBeCloseTo(2.064, 3);
+    expect(model.wearAreaUm2({ flatUm: 10, angleDeg: 15 })).toBeCloseTo(93.3, 1);
+  });
+
+  test('sagitta of a grind', () => {
+    const hollow = { form: 'hollow', spineMm: 5, heightMm: 25, radiusMm: 127 } as const;
+    expect(model.flankSagMm(hollow, 12.5)).toBeCloseTo(0.6167, 4);
+    expect(model.flankSagMm({ ...hollow, heightMm: 20, radiusMm: 15 }, 10)).toBeCloseTo(3.8197, 4);
+  });
+
+  test('steel to remove goes with the square of the thickness', () => {
+    const angles = { fromAngleDeg: 20, toAngleDeg: 10 };
+    expect(model.steelRemovedMm2({ edgeMm: 0.5, ...angles })).toBeCloseTo(0.183, 3);
+    expect(
+      model.steelRemovedMm2({ edgeMm: 1, ...angles }) / model.steelRemovedMm2({ edgeMm: 0.5, ...angles }),
+    ).toBeCloseTo(4, 12);
+  });
+});
+
+describe('finish', () => {
+  test('one number on four scales', () => {
+    // ISO 6344, ISO 8486 (from memory), JIS R 6001, ANSI B74.18.
+    const um = (['FEPA-P', 'FEPA-F', 'JIS', 'CAMI'] as const).map((scale) =>
+      model.grainSizeUm({ scale, grit: 400 }),
+    );
+    expect(um).toEqual([35.0, 17.3, 30.0, 23.6]);
+  });
+
+  test('a hundred against a thousand', () => {
+    const ratio = (scale: 'FEPA-P' | 'CAMI') =>
+      model.grainSizeUm({ scale, grit: 100 }) / model.grainSizeUm({ scale, grit: 1000 });
+    expect(ratio('FEPA-P')).toBeCloseTo(8.85, 2);
+    expect(ratio('CAMI')).toBeCloseTo(15.3, 1);
+  });
+
+  test('outside a table is refused', () => {
+    expect(() => model.grainSizeUm({ scale: 'FEPA-P', grit: 3000 })).toThrow(
+      'grit 3000 is not between 80 and 2500 on the FEPA-P scale',
+    );
+  });
+});
+
+describe('hardness', () => {
+  // ASTM E140 table 1.
+  const rows = [
+    [20, 238],
+    [25, 266],
+    [30, 302],
+    [35, 345],
+    [40, 392],
+    [45, 446],
+    [46, 458],
+    [48, 484],
+    [50, 513],
+    [51, 528],
+    [52, 544],
+    [53, 560],
+    [54, 577],
+    [55, 595],
+    [56, 613],
+    [57, 633],
+    [58, 653],
+    [59, 674],
+    [60, 697],
+    [61, 720],
+    [62, 746],
+    [63, 772],
+    [64, 800],
+    [65, 832],
+    [66, 865],
+    [67, 900],
+    [68, 940],
+  ] as const;
+  test.each(rows)('%i HRC is %i HV', (hrc, vickers) => {
+    const tolerance = hrc < 46 ? 0.009 : hrc <= 64 ? 0.0015 : 0.014;
+    expect(Math.abs(model.vickersFromRockwellC(hrc) / vickers - 1)).toBeLessThanOrEqual(tolerance);
+  });
+
+  // ISO 18265:2013 table A.1.
+  test.each([
+    [250, 800],
+    [300, 965],
+    [350, 1125],
+    [400, 1290],
+    [450, 1455],
+    [500, 1630],
+    [550, 1810],
+    [600, 1995],
+    [620, 2070],
+    [640, 2145],
+    [650, 2180],
+  ])('%i HV is %i MPa', (vickers, mpa) => {
+    expect(model.tensileStrengthMpa(vickers)).toBeCloseTo(mpa, 9);
+  });
+});
+
+describe('carbide', () => {
+  // From IUPAC standard atomic weights.
+  test.each([
+    ['Fe3C', 6.69],
+    ['Cr7C3', 9.008],
+    ['(Cr4Fe3)C3', 8.755],
+    ['Cr23C6', 5.684],
+    ['VC', 19.079],
+    ['Mo2C', 5.89],
+    ['WC', 6.133],
+    ['Fe3W3C', 1.643],
+  ])('carbon in %s', (formula, percent) => {
+    expect(model.carbonWeightPercent(formula)).toBeCloseTo(percent, 2);
+  });
+
+  test('lever rule', () => {
+    // Callister, Materials Science and Engineering: 0.022, 0.76 and 6.70 % C.
+    const pearlite = (whole: number) => model.leverRule({ whole, poor: 0.022, rich: 0.76 });
+    expect(1 - model.leverRule({ whole: 0.35, poor: 0.022, rich: 6.7 })).toBeCloseTo(0.95, 2);
+    expect(pearlite(0.35)).toBeCloseTo(0.44, 2);
+    expect(1 - pearlite(0.35)).toBeCloseTo(0.56, 2);
+    expect(100 * model.leverRule({ whole: 0.4, poor: 0.022, rich: 6.7 })).toBeCloseTo(5.7, 1);
+    expect(100 * pearlite(0.4)).toBeCloseTo(51.2, 1);
+    expect(model.leverRule({ whole: 1.15, poor: 0.022, rich: 6.7 })).toBeCloseTo(0.17, 2);
+    expect(1 - model.leverRule({ whole: 1.15, poor: 0.76, rich: 6.7 })).toBeCloseTo(0.93, 2);
+    expect(1 - model.leverRule({ whole: 0.823, poor: 0.022, rich: 6.7 })).toBeCloseTo(0.88, 2);
+  });
+
+  test('carbon balance of 17Cr-1.075C-0.8Mo', () => {
+    // Published calculation: austenite 0.32 C at 1000 °C and 0.52 C at 1100 °C.
+    const volume = (austeniteCarbon: number) =>
+      model.carbideVolumePercent({ carbon: 1.075, austeniteCarbon, carbide: 'Cr23C6' });
+    expect(volume(0.32)).toBeCloseTo(15.4, 1);
+    expect(volume(0.52)).toBeCloseTo(11.8, 1);
+    expect(volume(1.2)).toBe(0);
+  });
+
+  test('card-test regression', () => {
+    // Thomas 2018, restated 2019: its printed results.
+    expect(
+      model.cardCutMm({ hrc: 62, includedAngleDeg: 30, carbideVolPercent: { CrVC: 13, MC: 9 } }),
+    ).toBeCloseTo(714, 0);
+    expect(
+      Math.round(model.cardCutMm({ hrc: 56, includedAngleDeg: 30, carbideVolPercent: { CrC: 3 } })),
+    ).toBe(227);
+  });
+});
+
+describe('limits', () => {
+  test('floor, rolling, flaw', () => {
+    // Common practice, no source, for 5° at 60 HRC; the rest follows from tan².
+    expect(model.angleFloorDeg(model.vickersFromRockwellC(57))).toBeCloseTo(5.25, 2);
+    expect(model.angleFloorDeg(model.vickersFromRockwellC(61))).toBeCloseTo(4.92, 2);
+    const roll = (angleDeg: number) =>
+      model.rollingRatio({ angleDeg, hrc: 60, baselineAngleDeg: 15, baselineHrc: 60 });
+    expect(roll(10)).toBeCloseTo(0.43, 2);
+    expect(roll(20)).toBeCloseTo(1.85, 2);
+    // Fracture mechanics, K = 1.12 σ √(π a).
+    expect(model.criticalFlawUm({ toughness: 20, stressMpa: 2000 })).toBeCloseTo(25.4, 1);
+  });
+});

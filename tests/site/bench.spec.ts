@@ -1,0 +1,142 @@
+import { expect, test } from '@playwright/test';
+import type { Page } from '@playwright/test';
+
+const answer = (page: Page) => page.locator('.live-answer');
+const field = (page: Page, knife: string, name: string) =>
+  page.locator(`[data-knife=${knife}] [data-field=${name}]`);
+
+async function open(page: Page): Promise<void> {
+  await page.goto('/bench/');
+  await page.waitForSelector('html[data-live=on]');
+}
+
+test('an angle typed moves the answer, the drawing and the table, and its link shows the same elsewhere', async ({
+  page,
+  browser,
+}) => {
+  await open(page);
+  const before = await answer(page).textContent();
+  await field(page, 'dunlin', 'angle').locator('input').fill('22');
+  await expect(answer(page)).not.toHaveText(before ?? '');
+  const at22 = await answer(page).textContent();
+  await field(page, 'dunlin', 'angle').locator('input').fill('13');
+  await expect(answer(page)).not.toHaveText(at22 ?? '');
+  const at13 = (await answer(page).textContent()) ?? '';
+  await expect(page.locator('kf-figure[of=sections] .drawing[data-size=wide] svg')).toHaveAttribute(
+    'aria-label',
+    /13\.0°/,
+  );
+  await expect(page).toHaveURL(/#with=/);
+
+  const other = await (await browser.newContext()).newPage();
+  await other.goto(page.url());
+  await expect(answer(other)).toHaveText(at13);
+  await other.goto(page.url().replace('/bench/', '/telling/'));
+  await expect(other.locator('.lead')).toHaveText(at13);
+  await other.context().close();
+
+  await page.reload();
+  await expect(answer(page)).toHaveText(at13);
+});
+
+const bad: [name: string, text: string, message: RegExp][] = [
+  ['angle', '0', /not between 4° and 45°/],
+  ['angle', '95', /not between 4° and 45°/],
+  ['angle', '3O', /letter O for zero/],
+  ['angle', '25–20', /runs backwards/],
+  ['edge', '9', /not between|thicker|at most/],
+  ['hrc', 'NaN', /not readable/],
+  ['name', 'x'.repeat(10_000), /at most 80/],
+  ['radius', '9.5', /grinds the blade through|at least half/],
+];
+for (const [name, text, message] of bad) {
+  test(`${name} “${text.slice(0, 12)}” gets a message at its field and the last good answer stays`, async ({
+    page,
+  }) => {
+    await open(page);
+    const before = (await answer(page).textContent()) ?? '';
+    const place = field(page, 'dunlin', name);
+    await place.locator('input').fill(text);
+    await page.keyboard.press('Tab');
+    await expect(place.locator('.problem')).toHaveText(message);
+    await expect(answer(page)).toHaveText(before);
+    expect(await page.locator('main').textContent()).not.toContain('NaN');
+  });
+}
+
+test('an empty angle is not known: a stated range, never a silent value', async ({ page }) => {
+  await open(page);
+  const place = field(page, 'dunlin', 'angle');
+  await place.locator('input').fill('');
+  await page.keyboard.press('Tab');
+  await expect(place.locator('input')).toHaveValue(/not known \(12–28\)/);
+  await expect(page.locator('kf-words[of=notes]')).toContainText('edge angle of Dunlin is not known');
+});
+
+test('an angle that looks included is asked about, from a field and from a link', async ({ page }) => {
+  await open(page);
+  await field(page, 'dunlin', 'angle').locator('input').fill('38');
+  const question = page.locator('[data-knife=dunlin] [data-part=question]');
+  await expect(question).toBeVisible();
+  await expect(page).toHaveURL(/#with=/);
+  await page.reload();
+  await expect(question).toBeVisible();
+  await question.getByRole('button', { name: 'It is included' }).click();
+  await expect(field(page, 'dunlin', 'angle').locator('input')).toHaveValue('19');
+  await expect(question).toBeHidden();
+});
+
+test('undo and redo, adding and removing a knife', async ({ page }) => {
+  await open(page);
+  const before = (await answer(page).textContent()) ?? '';
+  await field(page, 'dunlin', 'hrc').locator('input').fill('64');
+  await page.keyboard.press('Tab');
+  await expect(answer(page)).not.toHaveText(before);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(answer(page)).toHaveText(before);
+  await page.getByRole('button', { name: 'Redo' }).click();
+  await expect(answer(page)).not.toHaveText(before);
+  await page.getByRole('button', { name: 'Add a knife' }).click();
+  await expect(page.locator('[data-knife]')).toHaveCount(3);
+  await page.locator('[data-knife]').last().getByRole('button', { name: 'Remove' }).click();
+  await expect(page.locator('[data-knife]')).toHaveCount(2);
+});
+
+test('a damaged link says what is wrong, and the page goes on', async ({ page }) => {
+  await open(page);
+  await field(page, 'dunlin', 'angle').locator('input').fill('13');
+  await expect(page).toHaveURL(/#with=/);
+  const link = page.url();
+  for (const damaged of [link.slice(0, -9), '/bench/#with=1.!!', '/bench/#with=']) {
+    await page.goto('about:blank');
+    await page.goto(damaged);
+    await expect(page.locator('#address-message')).toContainText('could not be opened');
+    await expect(answer(page)).toBeVisible();
+  }
+});
+
+test('a lesson opened with a line-up never shows the example’s numbers', async ({ page }) => {
+  await open(page);
+  await field(page, 'dunlin', 'name').locator('input').fill('Redshank');
+  await field(page, 'dunlin', 'angle').locator('input').fill('13');
+  await expect(page).toHaveURL(/#with=/);
+  await page.waitForTimeout(500);
+  const link = page.url().replace('/bench/', '/telling/');
+  await page.addInitScript(() => {
+    const seen: string[] = [];
+    Object.assign(window, { seen });
+    const look = () => {
+      for (const element of document.querySelectorAll<HTMLElement>('[data-own]')) {
+        if (element.checkVisibility({ visibilityProperty: true }) && element.textContent.includes('Dunlin'))
+          seen.push(element.textContent);
+      }
+      requestAnimationFrame(look);
+    };
+    look();
+  });
+  await page.goto('about:blank');
+  await page.goto(link);
+  await expect(page.locator('h1')).toContainText('Redshank');
+  await page.waitForTimeout(500);
+  expect(await page.evaluate(() => (window as unknown as { seen: string[] }).seen)).toEqual([]);
+});
