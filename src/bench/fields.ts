@@ -129,8 +129,10 @@ function quantityField({
   };
 }
 
-const without = <K extends keyof KnifeEntry>(knife: KnifeEntry, key: K): KnifeEntry => {
-  const rest = { ...knife };
+const without = (knife: KnifeEntry, key: 'microbevelDeg' | 'toughness'): KnifeEntry => {
+  const { [key]: _gone, ...rest } = knife;
+  return rest;
+};
   delete rest[key];
   return rest;
 };

@@ -85,23 +85,27 @@ describe('a question for per cent more', () => {
   });
 });
 
-test.each(kinds)('%s: the key and every misstep, typed, are known for what they are', { timeout: 60_000 }, (kind) => {
-  for (const context of contextsFor(kind)) {
-    for (const level of levels) {
-      for (let seed = 0; seed < 100; seed += 1) {
-        const problem = makeProblem(kind, seed, context, level);
-        expect(judge(problem, `×${problem.answer.toFixed(6)}`).verdict).toBe('right');
-        for (const { id, answer, step } of problem.missteps) {
-          const judged = judge(problem, `×${answer.toFixed(6)}`);
-          expect(judged).toMatchObject({ verdict: 'misstep', misstep: id, step });
-          // The reader tries again before the key is told.
-          // A longer number may end in the key's digits: only the key as a number of its own tells it.
-          expect(` ${judged.message}`).not.toContain(` ${answerInWords(problem)}`);
+test.each(kinds)(
+  '%s: the key and every misstep, typed, are known for what they are',
+  { timeout: 60_000 },
+  (kind) => {
+    for (const context of contextsFor(kind)) {
+      for (const level of levels) {
+        for (let seed = 0; seed < 100; seed += 1) {
+          const problem = makeProblem(kind, seed, context, level);
+          expect(judge(problem, `×${problem.answer.toFixed(6)}`).verdict).toBe('right');
+          for (const { id, answer, step } of problem.missteps) {
+            const judged = judge(problem, `×${answer.toFixed(6)}`);
+            expect(judged).toMatchObject({ verdict: 'misstep', misstep: id, step });
+            // The reader tries again before the key is told.
+            // A longer number may end in the key's digits: only the key as a number of its own tells it.
+            expect(` ${judged.message}`).not.toContain(` ${answerInWords(problem)}`);
+          }
         }
       }
     }
-  }
-});
+  },
+);
 
 test('the tolerance is said for the box', () => {
   expect(toleranceInWords(fortyAndForty)).toBe('In how many times as long. Right to within 1 %.');
