@@ -133,9 +133,6 @@ const without = (knife: KnifeEntry, key: 'microbevelDeg' | 'toughness'): KnifeEn
   const { [key]: _gone, ...rest } = knife;
   return rest;
 };
-  delete rest[key];
-  return rest;
-};
 
 const typedAngle = (knife: KnifeEntry): boolean => 'deg' in knife.angle;
 
