@@ -96,7 +96,7 @@ function checkFreedom(df: number): void {
  * The value a standard normal variable stays below with chance p.
  *
  * @param p above 0 and below 1; anything else is refused
- * @example normalQuantile(0.975).toFixed(6) // → '1.959964'
+ * @example normalQuantile(0.975) // → 1.959964
  */
 export function normalQuantile(p: number): number {
   checkProbability(p);
@@ -108,7 +108,7 @@ export function normalQuantile(p: number): number {
  * The chance that Student's t with `df` degrees of freedom is at most t.
  *
  * @param df above 0, not necessarily whole; anything else is refused
- * @example studentCdf(1, 1).toFixed(12) // → '0.750000000000'
+ * @example studentCdf(1, 1) // → 0.750000000000
  */
 export function studentCdf(t: number, df: number): number {
   checkFreedom(df);
@@ -121,7 +121,7 @@ export function studentCdf(t: number, df: number): number {
  *
  * @param p above 0 and below 1; anything else is refused
  * @param df above 0; anything else is refused
- * @example studentQuantile(0.975, 10).toFixed(3) // → '2.228'
+ * @example studentQuantile(0.975, 10) // → 2.228
  */
 export function studentQuantile(p: number, df: number): number {
   checkProbability(p);

@@ -1,8 +1,6 @@
 /** Every uncertain input of a line-up, as something that can be drawn and put in its place. */
 
-import { edgeAngleRange } from './geometry.ts';
-import { rockwellRange } from './hardness.ts';
-import { parameters } from './quantities.ts';
+import { measures, parameters } from './quantities.ts';
 import { spreadOf, type Limits, type Spread } from './sampling.ts';
 import type { CarbideKind, Knife, LineUp, Quantity } from './types.ts';
 
@@ -19,11 +17,6 @@ export interface Input {
 
 const EXPONENTS = ['angleExponent', 'thicknessExponent', 'finishExponent', 'hardnessExponent'] as const;
 type SharedName = 'friction' | (typeof EXPONENTS)[number];
-
-const ANY: Limits = { low: -Infinity, high: Infinity };
-const ABOVE_ZERO: Limits = { low: Number.MIN_VALUE, high: Infinity };
-const FRICTION: Limits = { low: 0, high: 2 };
-const VOLUME_PERCENT: Limits = { low: 0, high: 60 };
 
 type Add = (
   name: string,
@@ -56,8 +49,7 @@ export function drawable(lineUp: LineUp): { draft: LineUp; inputs: Input[] } {
   const assumptions = { ...draft.assumptions };
   draft.assumptions = assumptions;
   const shared = (name: SharedName, given: Quantity | undefined, set: (value: number) => void): void => {
-    const { default: middle, low, high } = parameters[name];
-    const allowed = name === 'friction' ? FRICTION : ANY;
+    const { default: middle, low, high, accepts: allowed } = parameters[name];
     const spread: Spread =
       given === undefined
         ? { shape: 'triangular', low, middle, high, allowed }
@@ -70,21 +62,21 @@ export function drawable(lineUp: LineUp): { draft: LineUp; inputs: Input[] } {
 }
 
 function addKnife(knife: Knife, add: Add): void {
-  add('angleDeg', knife.angleDeg, edgeAngleRange, (value) => (knife.angleDeg = value));
+  add('angleDeg', knife.angleDeg, measures.angleDeg, (value) => (knife.angleDeg = value));
   add(
     'microbevelAngleDeg',
     knife.microbevelAngleDeg,
-    edgeAngleRange,
+    measures.microbevelAngleDeg,
     (value) => (knife.microbevelAngleDeg = value),
   );
-  add('edgeMm', knife.edgeMm, ABOVE_ZERO, (value) => (knife.edgeMm = value));
+  add('edgeMm', knife.edgeMm, measures.edgeMm, (value) => (knife.edgeMm = value));
   if ('um' in knife.finish) {
     const finish = knife.finish;
-    add('finish', finish.um, ABOVE_ZERO, (value) => (finish.um = value));
+    add('finish', finish.um, measures.finishUm, (value) => (finish.um = value));
   }
-  add('hrc', knife.hrc, rockwellRange, (value) => (knife.hrc = value));
+  add('hrc', knife.hrc, measures.hrc, (value) => (knife.hrc = value));
   for (const kind of Object.keys(knife.carbideVolPercent) as CarbideKind[]) {
-    add(`carbideVolPercent.${kind}`, knife.carbideVolPercent[kind], VOLUME_PERCENT, (value) => {
+    add(`carbideVolPercent.${kind}`, knife.carbideVolPercent[kind], measures.carbideVolPercent, (value) => {
       knife.carbideVolPercent[kind] = value;
     });
   }

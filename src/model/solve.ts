@@ -2,10 +2,9 @@
 
 import { compare } from './compare.ts';
 import { finishUm } from './finish.ts';
-import { edgeAngleRange } from './geometry.ts';
-import { rockwellRange, vickersFromRockwellC } from './hardness.ts';
+import { vickersFromRockwellC } from './hardness.ts';
 import { angleFloorDeg } from './limits.ts';
-import { nominal } from './quantities.ts';
+import { measures, nominal } from './quantities.ts';
 import type { Knife, LineUp } from './types.ts';
 
 /** An attribute that can be solved for. */
@@ -31,11 +30,11 @@ export interface Answer {
 
 /** Where values are looked for, and whether equal steps or equal ratios are natural. */
 const SEARCH: Record<SolvableAttribute, { low: number; high: number; ratio: boolean }> = {
-  angleDeg: { ...edgeAngleRange, ratio: true },
-  microbevelAngleDeg: { ...edgeAngleRange, ratio: true },
-  edgeMm: { low: 0.01, high: 5, ratio: true },
-  finish: { low: 0.1, high: 500, ratio: true },
-  hrc: { ...rockwellRange, ratio: false },
+  angleDeg: { ...measures.angleDeg, ratio: true },
+  microbevelAngleDeg: { ...measures.microbevelAngleDeg, ratio: true },
+  edgeMm: { ...measures.edgeMm, ratio: true },
+  finish: { ...measures.finishUm, ratio: true },
+  hrc: { ...measures.hrc, ratio: false },
 };
 
 /** Steps of the search grid; between two neighbours the ratio is taken to run one way. */
@@ -50,6 +49,7 @@ const STEPS = 240;
  * @returns degrees per side, mm, µm or HRC
  * @throws RangeError for what `compare` refuses, a knife not in the line-up, the same knife twice, a microbevel angle
  * asked of a knife without one, or a target not above 0
+ * @example whatItTakes({ knives: [{ id: 'plover', angleDeg: 20, edgeMm: 0.5, finish: { um: 15 }, grind: { form: 'flat', spineMm: 3, heightMm: 25 }, hrc: 58, carbideVolPercent: {} }, { id: 'dunlin', angleDeg: 15, edgeMm: 0.5, finish: { um: 15 }, grind: { form: 'flat', spineMm: 3, heightMm: 25 }, hrc: 58, carbideVolPercent: {} }], baseline: 'plover' }, { knife: 'plover', against: 'dunlin', attribute: 'angleDeg' }).value // → 15.000000
  */
 export function whatItTakes(lineUp: LineUp, question: Question): Answer {
   const { knife, against, attribute, target = 1 } = question;

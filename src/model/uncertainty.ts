@@ -48,6 +48,8 @@ const MOST_REFUSALS = 1000;
  * @returns one prediction a knife, in the order of the line-up
  * @throws RangeError for what `compare` refuses, for options outside those limits, and where hardly any draw is
  * accepted
+ * @example predict({ knives: [{ id: 'plover', angleDeg: 20, edgeMm: 0.5, finish: { um: 15 }, grind: { form: 'flat', spineMm: 3, heightMm: 25 }, hrc: 58, carbideVolPercent: {} }, { id: 'dunlin', angleDeg: 15, edgeMm: 0.5, finish: { um: 15 }, grind: { form: 'flat', spineMm: 3, heightMm: 25 }, hrc: 58, carbideVolPercent: {} }], baseline: 'plover' }, { samples: 500, seed: 1 })[0].median // → 1
+ * @example predict({ knives: [{ id: 'plover', angleDeg: 20, edgeMm: 0.5, finish: { um: 15 }, grind: { form: 'flat', spineMm: 3, heightMm: 25 }, hrc: 58, carbideVolPercent: {} }, { id: 'dunlin', angleDeg: 15, edgeMm: 0.5, finish: { um: 15 }, grind: { form: 'flat', spineMm: 3, heightMm: 25 }, hrc: 58, carbideVolPercent: {} }], baseline: 'plover' }, { samples: 500, seed: 1 })[1].beatsBaseline // → 1
  */
 export function predict(lineUp: LineUp, options: { samples: number; seed: number }): Prediction[] {
   const { samples, seed } = options;

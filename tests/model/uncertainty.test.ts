@@ -167,7 +167,7 @@ describe('a prediction', () => {
     expect(() => predict(loft({ ...curlew, angleDeg: 95 }), run)).toThrow(RangeError);
   });
 
-  it('runs 20,000 samples of four knives in well under two seconds', () => {
+  it('runs 20,000 samples of four knives within two seconds of the processor', () => {
     const vague = (id: string): Knife => ({
       ...curlew,
       id,
@@ -176,8 +176,9 @@ describe('a prediction', () => {
       hrc: within(61, 1),
     });
     const lineUp: LineUp = { knives: ['a', 'b', 'c', 'd'].map(vague), baseline: 'a' };
-    const start = performance.now();
+    const start = process.cpuUsage();
     predict(lineUp, { samples: 20_000, seed: 3 });
-    expect(performance.now() - start).toBeLessThan(2000);
+    // Processor time, so that a busy machine does not fail it.
+    expect(process.cpuUsage(start).user / 1e6).toBeLessThan(2);
   });
 });

@@ -16,7 +16,7 @@ export interface PowerFit {
  * @param x e.g. metres of material cut, all above 0, at least two different
  * @param y e.g. cutting force in newtons, as many as x and at least three, not all 0
  * @throws RangeError for readings outside those limits, or where no best b is found between −50 and 50
- * @example fitPower([1, 2, 4], [3, 12, 48]).b.toFixed(9) // → '2.000000000'
+ * @example fitPower([1, 2, 4], [3, 12, 48]).b // → 2.000000000
  */
 export function fitPower(x: readonly number[], y: readonly number[]): PowerFit {
   check(x, y);

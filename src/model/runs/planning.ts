@@ -21,7 +21,7 @@ const MOST_RUNS = 1_000_000;
  * Standard deviation of the logarithm of a lognormal variable with coefficient of variation `cv`.
  *
  * @param cv 0 or above; 0.1 is 10 %
- * @example logSd(0.1).toFixed(6) // → '0.099751'
+ * @example logSd(0.1) // → 0.099751
  */
 export function logSd(cv: number): number {
   if (!(cv >= 0 && Number.isFinite(cv))) throw new RangeError(`cv ${cv} is not a number of 0 or above`);
@@ -41,7 +41,7 @@ function tTestPower(delta: number, df: number, alpha: number): number {
  * @param n runs a knife, whole, at least 2
  * @param alpha two-sided level, 0.000001 to 0.5
  * @throws RangeError for an effect, n or alpha outside those limits
- * @example twoSamplePower(0.5, 64, 0.05).toFixed(5) // → '0.80146'
+ * @example twoSamplePower(0.5, 64, 0.05) // → 0.80146
  */
 export function twoSamplePower(effect: number, n: number, alpha = 0.05): number {
   if (!(effect >= 0 && Number.isFinite(effect))) {

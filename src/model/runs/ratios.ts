@@ -19,7 +19,7 @@ export interface RatioInterval {
  * @param confidence of the interval, above 0 and below 1; 0.95 if left out
  * @returns ratio with its interval, and p, the two-sided chance of a ratio this far from 1 if they were equal
  * @throws RangeError for too few readings, one not above 0, or where neither series scatters at all
- * @example geometricMeanRatio([120, 150, 180], [60, 75, 90]).ratio.toFixed(6) // → '2.000000'
+ * @example geometricMeanRatio([120, 150, 180], [60, 75, 90]).ratio // → 2.000000
  */
 export function geometricMeanRatio(
   x: readonly number[],

@@ -27,7 +27,7 @@ export interface WelchResult {
  * @param confidence of the interval, above 0 and below 1; 0.95 if left out
  * @throws RangeError for too few or non-finite readings, or where neither series scatters at all
  * @example welch([3, 4, 5], [1, 2, 3]).difference // → 2
- * @example welch([3, 4, 5], [1, 2, 3]).t.toFixed(4) // → '2.4495'
+ * @example welch([3, 4, 5], [1, 2, 3]).t // → 2.4495
  */
 export function welch(x: readonly number[], y: readonly number[], confidence = 0.95): WelchResult {
   const a = summarise(x, 'x');
