@@ -263,7 +263,7 @@ export class BenchElement extends HTMLElement {
   /** Brings every field to what the line-up holds; a field being typed in, or with a problem, keeps its text. */
   #show(entry: LineUpEntry): void {
     this.#cards(entry);
-    for (const place of this.querySelectorAll<HTMLElement>('[data-line-up] [data-field]')) {
+    for (const place of this.querySelectorAll<HTMLElement>('.work[data-line-up] [data-field]')) {
       this.#fill(place, workFieldNamed(place.dataset['field'] ?? '').show(entry));
     }
     const questions = angleQuestions(entry);

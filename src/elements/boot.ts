@@ -25,6 +25,14 @@ function touched(event: Event): void {
   });
 }
 
+/** Without the live half a form would leave the page: it waits for it instead. */
+function submitted(event: SubmitEvent): void {
+  const form = event.target;
+  if (!(form instanceof HTMLFormElement) || root.dataset['live'] === 'on') return;
+  event.preventDefault();
+  void load().then(() => root.dataset['live'] === 'on' && form.requestSubmit());
+}
+addEventListener('submit', submitted, { capture: true });
 for (const type of ['pointerover', 'pointerdown', 'focusin', 'input', 'change', 'click']) {
   addEventListener(type, touched, { passive: true, capture: true });
 }

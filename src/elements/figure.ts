@@ -27,12 +27,15 @@ export class FigureElement extends SceneElement {
 
   /** The drawing follows within the next frame; what is read follows after a pause. */
   protected override show(scene: Scene): void {
+    const first = this.#latest === undefined;
     this.#latest = scene;
     for (const drawing of this.querySelectorAll<HTMLElement>('.drawing')) delete drawing.dataset['drawn'];
     cancelAnimationFrame(this.#frame);
     this.#frame = requestAnimationFrame(() => this.#draw());
     clearTimeout(this.#timer);
-    this.#timer = window.setTimeout(() => this.#write(scene), pauseMs);
+    // What was built may belong to another line-up than the address's: the first time nothing waits.
+    if (first) this.#write(scene);
+    else this.#timer = window.setTimeout(() => this.#write(scene), pauseMs);
   }
 
   /** Draws only the size that is on the page; the other follows when it comes to be shown. */

@@ -44,9 +44,10 @@ function openAddress(): void {
     root.dataset['lineUp'] = 'own';
     say('');
   } else {
-    root.dataset['lineUp'] = 'refused';
+    const kept = root.dataset['lineUp'] === 'own';
+    if (!kept) root.dataset['lineUp'] = 'refused';
     say(
-      `The line-up in this address could not be opened: ${read.why} What you see is the page's own example.`,
+      `The line-up in this address could not be opened: ${read.why} What you see is ${kept ? 'the line-up opened before' : "the page's own example"}.`,
     );
   }
 }

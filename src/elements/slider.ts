@@ -5,6 +5,9 @@ import { SceneElement } from './scene-element.ts';
 
 export class SliderElement extends SceneElement {
   override connectedCallback(): void {
+    // Moved before this half of the page was there: the movement counts.
+    const input = this.#input;
+    if (input && input.value !== input.defaultValue) this.#write();
     super.connectedCallback();
     this.addEventListener('input', this.#write);
   }

@@ -5,7 +5,8 @@ import { rankingsFigure } from './rankings.ts';
 import { readings } from './readings.ts';
 import { sections } from './sections.ts';
 
-const figures: readonly Figure[] = [chain, growingBars, readings, rankingsFigure, sections];
+/** Every figure of the site. */
+export const figures: readonly Figure[] = [chain, growingBars, readings, rankingsFigure, sections];
 
 const byId = new Map(figures.map((figure) => [figure.id, figure]));
 

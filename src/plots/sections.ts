@@ -112,7 +112,7 @@ export const sections: Figure = {
       return `${plain(2 * (a.halfMm + part * (b.halfMm - a.halfMm)), 2)} mm`;
     };
     return {
-      columns: ['', scene.baseline.name, scene.subject.name],
+      columns: ['Measure', scene.baseline.name, scene.subject.name],
       rows: [
         ['Edge angle per side', ...column(scene, (knife) => `${plain(nominal(knife.angleDeg))}°`)],
         ['Thickness behind the edge', ...column(scene, (knife) => `${plain(nominal(knife.edgeMm))} mm`)],

@@ -9,7 +9,7 @@ for (const path of pages()) {
     await expect(page.locator('h1')).toBeVisible();
     for (const figure of await page.locator('kf-figure').all()) {
       await expect(figure.locator('.drawing > svg').filter({ visible: true })).toHaveCount(1);
-      await expect(figure.locator('figcaption')).toHaveText(/\d/);
+      await expect(figure.locator('figcaption')).toHaveText(/\S.{30,}\./);
       const table = figure.locator('table');
       if (!(await table.isVisible())) await figure.locator('summary', { hasText: 'numbers of this' }).click();
       await expect(table).toBeVisible();
