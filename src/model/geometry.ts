@@ -26,7 +26,7 @@ export const edgeAngle = (name: string, angleDeg: number): number => {
  * @param m thickness and slant width or height, all in mm, above 0
  * @returns included angle, degrees
  * @throws RangeError where a length is not above 0, or the bevel is thicker than twice its slant width
- * @example edgeAngleDeg({ thicknessMm: 0.5, slantWidthMm: 1.2 }) // → 24.0502
+ * @example edgeAngleDeg({ thicknessMm: 0.5, slantWidthMm: 1.2 }) // → 24.0494
  */
 export function edgeAngleDeg(
   m: { thicknessMm: number; slantWidthMm: number } | { thicknessMm: number; heightMm: number },

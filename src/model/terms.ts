@@ -124,15 +124,19 @@ export function workOf(lineUp: LineUp, points: readonly Point[]): Work {
  */
 function regressionRefusal(points: readonly Point[]): string | null {
   const { low, high } = regression.hrc;
-  const outside = points.find(({ hrc }) => hrc < low || hrc > high);
+  const hrcs = points.map(({ hrc }) => hrc);
+  const softest = Math.min(...hrcs);
+  const plainest = Math.min(...points.map(({ carbideMm }) => carbideMm));
+  const least = cardLineMm(softest, 30, plainest);
+  if (softest >= low && Math.max(...hrcs) <= high && least >= regression.leastMm) return null;
+
+  // Sorted, so that the reason given does not hang on the order of the knives.
+  const byName = points.toSorted((a, b) => (a.name < b.name ? -1 : a.name > b.name ? 1 : 0));
+  const outside = byName.find(({ hrc }) => hrc < low || hrc > high);
   if (outside)
     return `${outside.name} has ${outside.hrc} HRC, and the published regression is used for ${low}–${high} HRC`;
-  const softest = points.reduce((a, b) => (b.hrc < a.hrc ? b : a));
-  const plainest = points.reduce((a, b) => (b.carbideMm < a.carbideMm ? b : a));
-  const least = cardMm(softest, plainest);
-  return least < regression.leastMm
-    ? `the hardness of ${softest.name} with the carbide of ${plainest.name} would cut ${least.toFixed(0)} mm of card, below the ${regression.leastMm} mm the published regression is used from`
-    : null;
+  const nameWhere = (holds: (point: Point) => boolean): string => byName.find(holds)?.name ?? '';
+  return `the hardness of ${nameWhere(({ hrc }) => hrc === softest)} with the carbide of ${nameWhere(({ carbideMm }) => carbideMm === plainest)} would cut ${least.toFixed(0)} mm of card, below the ${regression.leastMm} mm the published regression is used from`;
 }
 
 /** The regression at 30° included with the hardness of one knife and the carbide of another. */
@@ -173,7 +177,7 @@ const wedgeAt = (angleDeg: number, friction: number, slicePush: number): number 
  * @param friction µ₀, 0–2
  * @param slicePush ξ, 0 or more
  * @source thomas-2018-card
- * @example apexExponent(1.3, 0.25, 0) // → 0.69851
+ * @example apexExponent(1.3, 0.25, 0) // → 0.69912
  */
 export function apexExponent(totalExponent: number, friction: number, slicePush: number): number {
   const theta = radians(15);

@@ -3,18 +3,18 @@ import * as model from '../../src/model/index.ts';
 
 describe('ratios', () => {
   test.each([
-    // Chen & Rao, J. Consumer Research 34(3): 327–340 (2007), and its press reports.
+    // chen-2007-percentages: Chen & Rao, J. Consumer Research 34(3): 327–340 (2007), and its press reports.
     [[-20, -25], 0.6],
     [[25, 25], 1.5625],
     [[40, -30], 0.98],
-    // AMC 8 2002, problem 14: 30 % then 20 % off is 44 % off.
+    // amc-2002-problem: AMC 8 2002, problem 14, 30 % then 20 % off is 44 % off.
     [[-30, -20], 0.56],
   ])('%j makes %f', (percents, multiplier) => {
     expect(model.compound(percents)).toBeCloseTo(multiplier, 12);
   });
 
   test('compound interest', () => {
-    // OpenStax Contemporary Mathematics 6.4 and College Algebra 6.1.
+    // openstax-contemporary-mathematics 6.4 and openstax-college-algebra 6.1.
     expect(1000 * model.compound([4, 4, 4])).toBeCloseTo(1124.86, 2);
     expect(1000 * model.additiveGuess([4, 4, 4])).toBeCloseTo(1120, 10);
     expect(3000 * model.compound(Array<number>(40).fill(0.75))).toBeCloseTo(4045.05, 2);
@@ -184,7 +184,7 @@ describe('carbide', () => {
   });
 
   test('lever rule', () => {
-    // Callister, Materials Science and Engineering: 0.022, 0.76 and 6.70 % C.
+    // callister-lever: Callister, Materials Science and Engineering: 0.022, 0.76 and 6.70 % C.
     const pearlite = (whole: number) => model.leverRule({ whole, poor: 0.022, rich: 0.76 });
     expect(1 - model.leverRule({ whole: 0.35, poor: 0.022, rich: 6.7 })).toBeCloseTo(0.95, 2);
     expect(pearlite(0.35)).toBeCloseTo(0.44, 2);
