@@ -44,17 +44,22 @@ export function ratioInWords(ratio: number): string {
   if (ratio < 1) {
     const part = 1 / ratio;
     if (part < 1.95) return `about ${Math.round(ratio * 20) * 5} % as long`;
-    return `about one ${part < 9.5 ? ordinal(Math.round(part)) : `${plain(part, 2)}th`} as long`;
+    if (part < 2.5) return 'about half as long';
+    return `about one ${ordinal(part < 9.5 ? Math.round(part) : Number(plain(part, 2)))} as long`;
   }
+  if (ratio < 1.1) return `about ${plain(ratio, 3)} times as long`;
   if (ratio < 1.95) return `about ${plain(ratio, 2)} times as long`;
   if (ratio < 9.75) return `about ${minus(String(Math.round(ratio * 2) / 2))} times as long`;
   return `about ${plain(ratio, 2)} times as long`;
 }
 
 function ordinal(part: number): string {
-  return (
-    { 2: 'half', 3: 'third', 4: 'quarter', 5: 'fifth', 6: 'sixth', 7: 'seventh', 8: 'eighth', 9: 'ninth' }[
-      part
-    ] ?? `${part}th`
-  );
+  const word = { 3: 'third', 4: 'quarter', 5: 'fifth', 6: 'sixth', 7: 'seventh', 8: 'eighth', 9: 'ninth' };
+  return word[part as keyof typeof word] ?? `${part}${suffix(part)}`;
+}
+
+function suffix(part: number): string {
+  const last = part % 100;
+  if (last > 10 && last < 14) return 'th';
+  return ['th', 'st', 'nd', 'rd'][part % 10] ?? 'th';
 }

@@ -1,19 +1,20 @@
 import { additiveGuess, compound, jobProfiles } from '../model/index.ts';
 import type { Family, Row, Term, TermId } from '../model/index.ts';
+import { rangeWords } from './range-words.ts';
 import type { Scene } from './scene.ts';
 import { plain, ratioInWords, times, typedPercent } from './show.ts';
 
 /** Sentences of the scene. Every sentence that depends on the line-up has its name here. */
 export type WordsOf = (scene: Scene) => string[];
 
-const about: Record<TermId, (scene: Scene) => string> = {
-  wedge: () => 'its edge angle, as a wedge pushed through the material,',
-  apex: () => 'its edge angle a second time, at the apex,',
-  thickness: () => 'its thickness behind the edge',
-  grind: () => 'its primary grind',
-  finish: () => 'the finish of its edge',
-  hardness: () => 'its hardness',
-  carbide: () => 'its carbide',
+const about: Record<TermId, string> = {
+  wedge: 'its edge angle as a wedge',
+  apex: 'its angle at the apex',
+  thickness: 'its thickness behind the edge',
+  grind: 'its primary grind',
+  finish: 'the finish of its edge',
+  hardness: 'its hardness',
+  carbide: 'its carbide',
 };
 
 const familyPhrase: Record<Family, string> = {
@@ -32,8 +33,25 @@ function list(parts: readonly string[]): string {
   return `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`;
 }
 
-const incomplete = (row: Row): string =>
-  row.complete ? '' : ' The total is incomplete: a term is left out, not taken as 1.';
+const leftOut = (row: Row): TermId[] => row.terms.flatMap(({ id, factor }) => (factor === null ? [id] : []));
+
+const incomplete = (row: Row): string => {
+  const missing = leftOut(row);
+  return missing.length === 0
+    ? ''
+    : ` The total is incomplete: ${list(missing)} ${missing.length > 1 ? 'are' : 'is'} left out, not taken as 1.`;
+};
+
+/** Whether a factor or total differs from 1 as far as readers are shown it. */
+const differs = (factor: number): boolean => Math.abs(Math.log(factor)) > 5e-3;
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+function resists(ratio: number, what: 'rolling' | 'chipping', name: string, baseline: string): string {
+  return differs(ratio)
+    ? `${name} bears ${times(ratio)} the load of ${baseline} before ${what}`
+    : `${name} and ${baseline} bear the same load before ${what}`;
+}
 
 export const words: Record<string, WordsOf> = {
   /** One sentence: the answer. */
@@ -55,14 +73,17 @@ export const words: Record<string, WordsOf> = {
   job: ({ entry, row, subject, baseline }) => {
     const job = jobProfiles.find(({ id }) => id === entry.work);
     if (!job) return [];
-    if (job.slicingChain) return [`In ${job.name}, ${job.reason}: the slicing chain speaks of this work.`];
+    if (job.slicingChain)
+      return [
+        `In ${job.name}, ${job.reason}: the slicing chain can speak of ${subject.name} against ${baseline.name} here.`,
+      ];
     const { rolling, chipping } = row.close.sideLoad;
     const told =
       job.endsBy === 'rolling'
-        ? `What tells is resistance to rolling: ${subject.name} has ${times(rolling)} that of ${baseline.name}.`
+        ? `What tells is resistance to rolling: ${resists(rolling, 'rolling', subject.name, baseline.name)}.`
         : chipping === null
-          ? `What tells is resistance to chipping, and that needs the toughness of both ${subject.name} and ${baseline.name}.`
-          : `What tells is resistance to chipping: ${subject.name} has ${times(chipping)} that of ${baseline.name}.`;
+          ? `What tells is resistance to chipping, and to hold ${subject.name} against ${baseline.name} in that needs the toughness of both.`
+          : `What tells is resistance to chipping: ${resists(chipping, 'chipping', subject.name, baseline.name)}.`;
     return [`The slicing chain is refused for this work (${job.name}): ${job.reason}.`, told];
   },
 
@@ -76,36 +97,43 @@ export const words: Record<string, WordsOf> = {
       .filter((term) => changes(term) && term.factor < 1)
       .sort((a, b) => a.factor - b.factor);
     const same = terms.filter((term) => !changes(term));
-    const phrase = ({ id, factor }: { id: TermId; factor: number }) =>
-      `${about[id]({} as Scene).replace(/,$/, '')} ${times(factor)}`.replace(', ', ', ');
+    const phrase = ({ id, factor }: { id: TermId; factor: number }) => `${about[id]} (${times(factor)})`;
+    const missing = leftOut(row[entry.reading]);
+    if (same.length === terms.length)
+      return [
+        `${subject.name} and ${baseline.name} do not differ in any term${missing.length > 0 ? ' that stands' : ''}.`,
+      ];
     const sentences: string[] = [];
-    if (helping.length > 0) sentences.push(`For ${subject.name} speak ${list(helping.map(phrase))}.`);
+    if (helping.length > 0) sentences.push(`${subject.name} gains by ${list(helping.map(phrase))}.`);
     if (hurting.length > 0)
-      sentences.push(`Against it ${hurting.length > 1 ? 'stand' : 'stands'} ${list(hurting.map(phrase))}.`);
-    if (same.length > 0) {
+      sentences.push(`${helping.length > 0 ? 'It' : subject.name} loses by ${list(hurting.map(phrase))}.`);
+    if (same.length > 0)
       sentences.push(
-        same.length === terms.length
-          ? `${subject.name} and ${baseline.name} do not differ in any term.`
-          : `The two do not differ in ${list(same.map(({ id }) => id))}: ${same.length > 1 ? 'each of these factors' : 'this factor'} is 1.`,
+        `In ${list(same.map(({ id }) => id))} it and ${baseline.name} are alike: ${same.length > 1 ? 'each of these factors' : 'this factor'} is 1.`,
       );
-    }
     return sentences;
   },
 
-  families: ({ entry, row, subject }) => {
-    const { families } = row[entry.reading];
-    const sorted = (Object.entries(families) as [Family, number][]).sort(
+  families: ({ entry, row, subject, baseline }) => {
+    const sorted = (Object.entries(row[entry.reading].families) as [Family, number][]).sort(
       (a, b) => Math.abs(Math.log(b[1])) - Math.abs(Math.log(a[1])),
     );
-    const [first, ...others] = sorted;
-    if (!first || Math.abs(Math.log(first[1])) < 5e-4)
-      return [`No family of causes sets ${subject.name} apart.`];
+    const [first, ...others] = sorted.filter(([, factor]) => changes({ factor }));
+    if (!first)
+      return [`Neither geometry nor finish nor steel sets ${subject.name} apart from ${baseline.name}.`];
+    const without = sorted.filter(([, factor]) => !changes({ factor }));
+    const missing = leftOut(row[entry.reading]);
+    const rest = [
+      ...others.map(([family, factor]) => `${familyPhrase[family]} makes ${times(factor)}`),
+      ...without.map(([family]) => `${familyPhrase[family]} makes no difference`),
+    ];
     return [
-      `By the ${entry.reading} reading most of the difference lies in ${familyPhrase[first[0]]}: ${times(first[1])}. Beside it, ${list(others.map(([family, factor]) => `${familyPhrase[family]} ${Math.abs(factor - 1) < 5e-4 ? 'makes no difference' : `makes ${times(factor)}`}`))}.`,
+      `By the ${entry.reading} reading, what ${first[1] > 1 ? `lifts ${subject.name} above` : `puts ${subject.name} behind`} ${baseline.name} ${others.length > 0 ? 'most' : 'alone'} is ${familyPhrase[first[0]]}: ${times(first[1])}.`,
+      `${capital(list(rest))}${missing.length > 0 ? `; ${list(missing)} ${missing.length > 1 ? 'are' : 'is'} left out` : ''}.`,
     ];
   },
 
-  shares: ({ entry, row, subject }) => {
+  shares: ({ entry, row, subject, baseline }) => {
     const { logShares, terms } = row[entry.reading];
     if (!logShares) {
       return standing(row[entry.reading]).some(changes)
@@ -115,19 +143,35 @@ export const words: Record<string, WordsOf> = {
         : [];
     }
     const parts = terms.filter((term) => term.factor !== null && Math.abs(logShares[term.id] ?? 0) >= 0.005);
+    const against = parts.some(({ id }) => (logShares[id] ?? 0) < 0);
     return [
-      `Of the logarithm of the total, ${list(parts.map(({ id }) => `${id} holds ${plain((logShares[id] ?? 0) * 100, 2)} %`))}.`,
+      `Of the logarithm of the total for ${subject.name} against ${baseline.name}, ${list(parts.map(({ id }) => `${id} holds ${plain((logShares[id] ?? 0) * 100, 2)} %`))}.`,
+      against ? 'A share below 0 pulls the other way, so the rest hold more than 100 % between them.' : '',
     ];
   },
 
   readings: ({ row, subject, baseline }) => {
     const { pocket, close } = row;
+    const pair = `${subject.name} against ${baseline.name}`;
+    const onlyPocket = leftOut(close).filter((id) => !leftOut(pocket).includes(id));
+    const [p, c] = [Math.log(pocket.product), Math.log(close.product)];
     return [
-      `The pocket reading, sums one can do in the head, gives ${times(pocket.product)} for ${subject.name} against ${baseline.name}; the close reading gives ${times(close.product)}.`,
-      Math.abs(Math.log(pocket.product)) > Math.abs(Math.log(close.product))
-        ? 'The pocket reading counts every effect at face value; friction and the exponents damp them in the close reading.'
-        : 'Here the close reading is the larger of the two: what the pocket reading counts at face value nearly cancels.',
-      `If the forces of wedge, thickness and grind add instead of multiplying, the close reading becomes ${times(close.rival)}: that is the rival, and no one yet knows which form is true.`,
+      !differs(pocket.product) && !differs(close.product)
+        ? `The pocket reading, sums one can do in the head, and the close reading both give ×1.00 for ${pair}.`
+        : `The pocket reading, sums one can do in the head, gives ${times(pocket.product)} for ${pair}; the close reading gives ${times(close.product)}.`,
+      onlyPocket.length > 0
+        ? `The two do not cover the same terms: only the pocket reading counts ${list(onlyPocket)}.`
+        : '',
+      differs(pocket.product) && differs(close.product) && p * c < 0
+        ? 'The two do not agree on which knife cuts longer: the terms pull apart, and the answer hangs on how each is damped.'
+        : Math.abs(p) > Math.abs(c) + 5e-3
+          ? 'The pocket reading counts every effect at face value; friction and the exponents damp them in the close reading.'
+          : Math.abs(c) > Math.abs(p) + 5e-3
+            ? 'Here the close reading is the further from 1: it damps some terms more than others, or counts the steel for more.'
+            : '',
+      Math.abs(Math.log(close.rival / close.product)) > 5e-3
+        ? `If the forces of wedge, thickness and grind add instead of multiplying, the close reading becomes ${times(close.rival)}: that is the rival, and no one yet knows which form is true.`
+        : `Were the forces of wedge, thickness and grind to add instead of multiplying (the rival), the close reading would stay at ${times(close.rival)}.`,
     ];
   },
 
@@ -139,6 +183,7 @@ export const words: Record<string, WordsOf> = {
   /** The first lesson's arithmetic on the line-up's own factors. */
   percentages: (scene) => {
     const { entry, row, subject, baseline } = scene;
+    const missing = leftOut(row.close);
     const factors = standing(row.close).filter(changes);
     if (factors.length === 0)
       return [
@@ -146,30 +191,40 @@ export const words: Record<string, WordsOf> = {
       ];
     const percents = factors.map(({ factor }) => (factor - 1) * 100);
     const parts = factors.map(
-      ({ id }, index) => `${id} ${typedPercent(Number((percents[index] ?? 0).toFixed(0)))}`,
+      ({ id }, index) => `${id} ${typedPercent(Number((percents[index] ?? 0).toPrecision(2)))}`,
     );
     return [
-      `By the close reading ${subject.name} differs from ${baseline.name} by ${list(parts)}.`,
-      `Added, that would be ${times(additiveGuess(percents))}; multiplied it is ${times(compound(percents))}.`,
+      `By the close reading ${subject.name} differs from ${baseline.name} by ${list(parts)}${missing.length > 0 ? `; ${list(missing)} ${missing.length > 1 ? 'are' : 'is'} left out` : ''}.`,
+      factors.length === 1
+        ? `With one percentage there is nothing to add or multiply: ${times(compound(percents))}.`
+        : additiveGuess(percents) > 0
+          ? `Added, that would be ${times(additiveGuess(percents))}; multiplied it is ${times(compound(percents))}.`
+          : `Added, that would leave less than nothing; multiplied it is ${times(compound(percents))}.`,
       entry.faceValues ? 'The bars above show the percentages typed on the bench.' : '',
     ];
   },
 
-  notes: ({ row, entry }) => row[entry.reading].notes,
+  /** What to know about the knife looked at, then about the baseline. */
+  notes: ({ row, rows, entry }) => [
+    ...row[entry.reading].notes,
+    ...(rows[entry.reading].find(({ knife }) => knife === entry.baseline)?.notes ?? []),
+  ],
 
-  'side-load': ({ row, subject, baseline, subjectKnife }) => {
+  'side-load': ({ row, subject, baseline, subjectKnife, baselineKnife }) => {
     const { rolling, chipping } = row.close.sideLoad;
-    const compared = (ratio: number, what: string) =>
-      Math.abs(ratio - 1) < 5e-3
-        ? `${subject.name} and ${baseline.name} resist ${what} alike`
-        : `${subject.name} resists ${what} ${times(ratio)} as well as ${baseline.name}`;
+    const unknown = [
+      ...(subjectKnife.toughness === undefined ? [subject.name] : []),
+      ...(baselineKnife.toughness === undefined ? [baseline.name] : []),
+    ];
     return [
-      `Under a side load ${compared(rolling, 'rolling')}.`,
+      `Under a side load ${resists(rolling, 'rolling', subject.name, baseline.name)}.`,
       chipping === null
-        ? `Chipping cannot be compared: the toughness ${subjectKnife.toughness === undefined ? `of ${subject.name}` : `of ${baseline.name}`} is not known.`
-        : `${compared(chipping, 'chipping')}.`,
+        ? `Chipping cannot be compared: the toughness of ${list(unknown)} is not known.`
+        : `${resists(chipping, 'chipping', subject.name, baseline.name)}.`,
     ];
   },
+
+  ...rangeWords,
 };
 
 /** The sentences of that name in the scene. An unknown name is a mistake in the page and fails the build. */

@@ -218,7 +218,7 @@ function notesOf(
     );
   }
   for (const { id, factor, status } of all) {
-    if (factor === null)
+    if (factor === null && knife.id !== baseline.knife.id)
       notes.push(
         `For ${name} the term ${id} is ${status}. It is not taken as 1; the total covers the other terms only.`,
       );
