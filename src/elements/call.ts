@@ -1,6 +1,7 @@
 import { readAnswer } from '../exercises/index.ts';
 import { additiveGuess, compound } from '../model/index.ts';
 import { percentagesOf } from '../lineup/numbers.ts';
+import { groundRoom, roomIn, roomOfFamilies } from '../lineup/ranges.ts';
 import type { Scene } from '../lineup/scene.ts';
 import { times } from '../lineup/show.ts';
 import { SceneElement } from './scene-element.ts';
@@ -11,6 +12,10 @@ const answers: Record<string, (scene: Scene) => { answer: number; sum: number | 
     sum: additiveGuess(percentagesOf(scene)),
   }),
   close: ({ row }) => ({ answer: row.close.product, sum: null }),
+  contest: ({ lineUp }) => {
+    const { close } = roomOfFamilies(lineUp);
+    return { answer: groundRoom(close).factor / roomIn(close, 'steel').factor, sum: null };
+  },
 };
 
 /** Keeps the guess beside the answer, and says what it was near to. The guess stays in its own field. */

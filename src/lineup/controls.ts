@@ -1,4 +1,4 @@
-import { nominal } from '../model/index.ts';
+import { nominal, parameters } from '../model/index.ts';
 import type { Quantity } from '../model/index.ts';
 import type { KnifeEntry, LineUpEntry } from './schema.ts';
 import { brief } from './show.ts';
@@ -126,6 +126,24 @@ export const controls: Record<string, Control> = {
     unit: '',
     read: (entry) => nominal(entry.assumptions.angleExponent ?? 1.3),
     write: (entry, value) => ({ ...entry, assumptions: { ...entry.assumptions, angleExponent: value } }),
+  },
+  thicknessExponent: {
+    label: () => 'Thickness exponent e',
+    min: 0,
+    max: 1,
+    step: 0.05,
+    unit: '',
+    read: (entry) => nominal(entry.assumptions.thicknessExponent ?? parameters.thicknessExponent.default),
+    write: (entry, value) => ({ ...entry, assumptions: { ...entry.assumptions, thicknessExponent: value } }),
+  },
+  finishExponent: {
+    label: () => 'Finish exponent e',
+    min: 0,
+    max: 0.7,
+    step: 0.05,
+    unit: '',
+    read: (entry) => nominal(entry.assumptions.finishExponent ?? parameters.finishExponent.default),
+    write: (entry, value) => ({ ...entry, assumptions: { ...entry.assumptions, finishExponent: value } }),
   },
   ...Object.fromEntries(
     Array.from({ length: longestChain }, (_, index) => [`percentage.${index + 1}`, percentage(index)]),

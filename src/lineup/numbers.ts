@@ -1,5 +1,6 @@
 import { additiveGuess, compound, nominal } from '../model/index.ts';
 import type { Family, Quantity, Row, TermId } from '../model/index.ts';
+import { rangeNumbers } from './range-numbers.ts';
 import type { Scene } from './scene.ts';
 import { fixed, percent, plain, ratioInWords, signedPercent, times, typedPercent } from './show.ts';
 
@@ -79,6 +80,7 @@ export const numbers: Record<string, NumberOf> = {
   ...perReading('pocket'),
   ...perReading('close'),
   rolling: ({ row }) => times(row.close.sideLoad.rolling),
+  ...rangeNumbers,
 };
 
 function typedOrRounded(value: number): string {

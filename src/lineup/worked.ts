@@ -1,5 +1,6 @@
 import { additiveGuess, compound } from '../model/index.ts';
 import { percentagesOf } from './numbers.ts';
+import { rangeWorked } from './range-worked.ts';
 import type { Scene } from './scene.ts';
 import { brief, plain, times, typedPercent } from './show.ts';
 
@@ -48,6 +49,8 @@ export const worked: Record<string, (scene: Scene) => Worked> = {
       ],
     };
   },
+
+  ...rangeWorked,
 };
 
 /** The worked example of that name in the scene. An unknown name is a mistake in the page and fails the build. */

@@ -1,12 +1,23 @@
 import { chain } from './chain.ts';
+import { drawLevelFigure } from './draw-level.ts';
 import type { Figure } from './figure.ts';
 import { growingBars } from './growing-bars.ts';
+import { rangeRace, rangeRaceLinear } from './range-race.ts';
 import { rankingsFigure } from './rankings.ts';
 import { readings } from './readings.ts';
 import { sections } from './sections.ts';
 
 /** Every figure of the site. */
-export const figures: readonly Figure[] = [chain, growingBars, readings, rankingsFigure, sections];
+export const figures: readonly Figure[] = [
+  chain,
+  growingBars,
+  readings,
+  rankingsFigure,
+  sections,
+  drawLevelFigure,
+  rangeRace,
+  rangeRaceLinear,
+];
 
 const byId = new Map(figures.map((figure) => [figure.id, figure]));
 

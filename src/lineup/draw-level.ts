@@ -1,0 +1,82 @@
+import { compare, evenUp, nominal, rollingRatio, steelRemovedMm2, whatItTakes } from '../model/index.ts';
+import type { Answer, LineUp } from '../model/index.ts';
+import type { Scene } from './scene.ts';
+
+/** What the baseline would need to draw level with a rival knife by its angle alone. */
+export interface Level {
+  /** How many times as long the baseline cuts as the other now. */
+  now: number;
+  answer: Answer;
+  /** Cross-section to grind off, mm² (mm³ for each mm of edge); null where nothing or nothing sensible is ground. */
+  removedMm2: number | null;
+  /** Its resistance to rolling at that angle over that now; null where there is no angle. */
+  rolling: number | null;
+  /** The line-up in which the two meet. */
+  lineUp: LineUp;
+}
+
+export interface DrawLevel {
+  /** Against the subject as it is. */
+  whole: Level;
+  /** Against the subject's steel alone: its geometry and finish set to the baseline's. */
+  steel: Level;
+}
+
+const known = new WeakMap<Scene, DrawLevel>();
+
+/**
+ * The edge angles at which the baseline draws level with the subject, and with the subject's steel alone, by the close
+ * reading, and what they cost. The flanks above the bevel count as parallel.
+ */
+export function drawLevel(scene: Scene): DrawLevel {
+  const before = known.get(scene);
+  if (before) return before;
+  const found = {
+    whole: levelIn(scene, scene.lineUp),
+    steel: levelIn(scene, evenUp(scene.lineUp, scene.entry.subject, ['geometry', 'finish'])),
+  };
+  known.set(scene, found);
+  return found;
+}
+
+/** How many times as long the baseline cuts as the subject, close reading; null where the model refuses. */
+export function ratioAt(lineUp: LineUp, subject: string, angleDeg: number): number | null {
+  const changed: LineUp = {
+    ...lineUp,
+    knives: lineUp.knives.map((knife) => (knife.id === lineUp.baseline ? { ...knife, angleDeg } : knife)),
+  };
+  try {
+    const row = compare(changed).rows.find(({ knife }) => knife === subject);
+    return row ? 1 / row.product : null;
+  } catch (error) {
+    if (error instanceof RangeError) return null;
+    throw error;
+  }
+}
+
+function levelIn({ entry, baselineKnife }: Scene, lineUp: LineUp): Level {
+  const { subject, baseline } = entry;
+  const present = nominal(baselineKnife.angleDeg);
+  const now = ratioAt(lineUp, subject, present) ?? 1;
+  const answer: Answer =
+    subject === baseline
+      ? { value: present }
+      : whatItTakes(lineUp, { knife: baseline, against: subject, attribute: 'angleDeg' });
+  const { value } = answer;
+  if (value === null) return { now, answer, removedMm2: null, rolling: null, lineUp };
+  const hrc = nominal(baselineKnife.hrc);
+  return {
+    now,
+    answer,
+    removedMm2:
+      value < present
+        ? steelRemovedMm2({
+            edgeMm: nominal(baselineKnife.edgeMm),
+            fromAngleDeg: present,
+            toAngleDeg: value,
+          })
+        : null,
+    rolling: rollingRatio({ angleDeg: value, hrc, baselineAngleDeg: present, baselineHrc: hrc }),
+    lineUp,
+  };
+}

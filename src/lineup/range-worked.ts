@@ -1,0 +1,130 @@
+import { nominal } from '../model/index.ts';
+import type { TermId } from '../model/index.ts';
+import { drawLevel } from './draw-level.ts';
+import { groundRoom, ordinary, roomIn, roomOfFamilies } from './ranges.ts';
+import type { Room } from './ranges.ts';
+import type { Scene } from './scene.ts';
+import { brief, plain, times } from './show.ts';
+import type { Worked } from './worked.ts';
+
+const factorOf = ({ terms }: Room, id: TermId): string =>
+  plain(terms.find((term) => term.id === id)?.factor ?? 1);
+
+/** The rooms by both readings, and the contest of a well-ground plain knife with a badly ground rich one. */
+function race({ lineUp }: Scene): Worked {
+  const { pocket, close } = roomOfFamilies(lineUp);
+  const { geometry, steel } = ordinary;
+  const [gp, fp, sp] = [roomIn(pocket, 'geometry'), roomIn(pocket, 'finish'), roomIn(pocket, 'steel')];
+  const [gc, fc, sc] = [roomIn(close, 'geometry'), roomIn(close, 'finish'), roomIn(close, 'steel')];
+  const contest = (which: typeof pocket, finish: Room, ground: Room, steelRoom: Room) => ({
+    tex: '\\frac{{{g}} \\times {{f}}}{{{s}}} = {{answer}}',
+    values: {
+      g: plain(ground.factor),
+      f: plain(finish.factor),
+      s: plain(steelRoom.factor),
+      answer: plain(groundRoom(which).factor / steelRoom.factor),
+    },
+  });
+  return {
+    givens:
+      'two knives, one with the best ordinary geometry and finish in the poorest ordinary steel, one the other way round.',
+    steps: [
+      {
+        say: 'Pocket reading, geometry: the angle counts twice, then thickness, then the grind.',
+        tex: '\\left(\\frac{{{wide}}}{{{slim}}}\\right)^2 \\times \\frac{{{thick}}}{{{thin}}} \\times {{grind}} = {{g}}',
+        values: {
+          wide: brief(geometry.worst.angleDeg),
+          slim: brief(geometry.best.angleDeg),
+          thick: brief(geometry.worst.edgeMm),
+          thin: brief(geometry.best.edgeMm),
+          grind: factorOf(gp, 'grind'),
+          g: plain(gp.factor),
+        },
+      },
+      {
+        say: 'Pocket reading, steel: hardness squared, and twenty volume per cent of carbide doubles.',
+        tex: '\\left(\\frac{{{hard}}}{{{soft}}}\\right)^2 \\times 2^{{{rich}}/20} = {{s}}',
+        values: {
+          hard: brief(steel.best.hrc),
+          soft: brief(steel.worst.hrc),
+          rich: brief(steel.best.carbideVolPercent.CrC - steel.worst.carbideVolPercent.CrC),
+          s: plain(sp.factor),
+        },
+      },
+      {
+        say: 'One knife has the room of geometry and finish, the other that of steel. Divide.',
+        ...contest(pocket, fp, gp, sp),
+      },
+      {
+        say: 'Close reading, geometry: wedge, apex, thickness, grind.',
+        tex: '{{wedge}} \\times {{apex}} \\times {{thickness}} \\times {{grind}} = {{g}}',
+        values: {
+          wedge: factorOf(gc, 'wedge'),
+          apex: factorOf(gc, 'apex'),
+          thickness: factorOf(gc, 'thickness'),
+          grind: factorOf(gc, 'grind'),
+          g: plain(gc.factor),
+        },
+      },
+      {
+        say: 'Close reading, steel: hardness and carbide, from the published regression.',
+        tex: '{{hardness}} \\times {{carbide}} = {{s}}',
+        values: {
+          hardness: factorOf(sc, 'hardness'),
+          carbide: factorOf(sc, 'carbide'),
+          s: plain(sc.factor),
+        },
+      },
+      {
+        say: `The same contest by the close reading. Pocket said ${times(groundRoom(pocket).factor / sp.factor)}.`,
+        ...contest(close, fc, gc, sc),
+      },
+    ],
+  };
+}
+
+/** The steel to grind off when the baseline draws level with the subject's steel. */
+function grinding(scene: Scene): Worked {
+  const { baseline, subject, baselineKnife } = scene;
+  const { steel } = drawLevel(scene);
+  const present = nominal(baselineKnife.angleDeg);
+  const { value } = steel.answer;
+  const t = nominal(baselineKnife.edgeMm);
+  const cot = (degrees: number) => 1 / Math.tan((degrees * Math.PI) / 180);
+  const ground = steel.removedMm2 !== null && value !== null;
+  const none = 'none';
+  return {
+    givens: `${baseline.name}, ${plain(t)} mm behind the edge, ${plain(present)}° per side, ${
+      value === null
+        ? `and no angle at which it draws level with the steel of ${subject.name}.`
+        : ground
+          ? `to be taken to the ${plain(value)}° at which it draws level with the steel of ${subject.name}${steel.answer.note ? ` (${steel.answer.note})` : ''}.`
+          : `not behind the steel of ${subject.name}: there is nothing to grind.`
+    }`,
+    steps: [
+      {
+        say: 'How much longer each flank of the bevel grows, for each half of the thickness: the cotangents.',
+        tex: '\\cot {{to}}^\\circ - \\cot {{from}}^\\circ = {{growth}}',
+        values: {
+          to: ground ? plain(value) : none,
+          from: plain(present),
+          growth: ground ? plain(cot(value) - cot(present)) : none,
+        },
+      },
+      {
+        say: 'Two slivers, each half the thickness wide: a quarter of its square times that growth, in mm² of section.',
+        tex: '\\frac{{{t}}^2}{4} \\times {{growth}} = {{area}}',
+        values: {
+          t: plain(t),
+          growth: ground ? plain(cot(value) - cot(present)) : none,
+          area: steel.removedMm2 === null ? none : plain(steel.removedMm2),
+        },
+      },
+    ],
+  };
+}
+
+export const rangeWorked: Record<string, (scene: Scene) => Worked> = {
+  'range-race': race,
+  'level-cost': grinding,
+};
