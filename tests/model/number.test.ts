@@ -1,0 +1,90 @@
+import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import * as model from '../../src/model/index.ts';
+import type { Knife, LineUp } from '../../src/model/index.ts';
+
+/**
+ * A fixed panel: every term in both readings, in the regression's range and out of it, and every table and formula.
+ * Its digest stands in model-numbers.json under the model's number. Where a result changes, raise `MODEL_NUMBER` and add
+ * the digest the failure prints; never change an old line.
+ */
+const knife = (id: string, change: Partial<Knife>): Knife => ({
+  id,
+  angleDeg: 20,
+  edgeMm: 0.5,
+  finish: { scale: 'FEPA-P', grit: 400 },
+  grind: { form: 'flat', spineMm: 3, heightMm: 15 },
+  hrc: 58,
+  carbideVolPercent: { Fe3C: 3 },
+  toughness: 20,
+  ...change,
+});
+const knives = [
+  knife('plain', {}),
+  knife('slim', { angleDeg: 11, edgeMm: 0.2, hrc: 63, carbideVolPercent: { MC: 4, CrVC: 6 }, toughness: 12 }),
+  knife('hollow', {
+    grind: { form: 'hollow', spineMm: 3, heightMm: 20, radiusMm: 160 },
+    microbevelAngleDeg: 24,
+  }),
+  knife('convex', { grind: { form: 'convex', spineMm: 4, heightMm: 25, radiusMm: 90 }, finish: { um: 3 } }),
+  knife('unknown', {
+    hrc: { unknown: true, low: 54, high: 62 },
+    carbideVolPercent: { CrC: { value: 6, plusMinus: 2 } },
+  }),
+];
+const lineUps: LineUp[] = [
+  { knives, baseline: 'plain' },
+  { knives, baseline: 'slim', slicePush: 3, friction: 0.3, contactDepthMm: 12 },
+  {
+    knives,
+    baseline: 'plain',
+    assumptions: { angleExponent: 1.6, thicknessExponent: 0.8, finishExponent: 0.1 },
+  },
+  { knives: [...knives, knife('soft', { hrc: 44 })], baseline: 'plain' },
+];
+const range = (from: number, to: number, step: number): number[] =>
+  Array.from({ length: Math.floor((to - from) / step) + 1 }, (_, i) => from + i * step);
+
+const panel = (): unknown => [
+  lineUps.flatMap((lineUp) =>
+    (['pocket', 'close'] as const).map((reading) =>
+      model.compare(lineUp, { reading }).rows.map(({ notes: _words, terms, ...numbers }) => ({
+        ...numbers,
+        terms: terms.map(({ id, factor, low, high }) => ({ id, factor, low, high })),
+      })),
+    ),
+  ),
+  (['FEPA-P', 'FEPA-F', 'JIS', 'CAMI'] as const).map((scale) => model.gritTable(scale).rows),
+  range(20, 68, 1).map((hrc) => model.vickersFromRockwellC(hrc)),
+  range(250, 650, 10).map((vickers) => model.tensileStrengthMpa(vickers)),
+  range(727, 1100, 20).map((celsius) => model.austeniteCarbonPercent(celsius)),
+  range(400, 940, 20).map((vickers) => model.angleFloorDeg(vickers)),
+  range(5, 45, 5).map((angleDeg) => [
+    model.apexFactors({ angleDeg, baselineAngleDeg: 20 }),
+    model.wedgeFactorRange({ angleDeg, baselineAngleDeg: 20, friction: 0.25 }),
+    model.wearAreaUm2({ flatUm: 10, angleDeg }),
+  ]),
+  model.regression,
+  model.carbidesByDesignation,
+  model.jobProfiles.map(({ id, endsBy, slicingChain, contactDepthMm, slicePush }) => [
+    id,
+    endsBy,
+    slicingChain,
+    contactDepthMm,
+    slicePush,
+  ]),
+  Object.values(model.parameters).map(({ default: middle, low, high }) => [middle, low, high]),
+];
+
+test('the results are those of the model number', () => {
+  // Ten digits: more would hang on the last bit of a machine's tangent.
+  const text = JSON.stringify(panel(), (_key, value: unknown) =>
+    typeof value === 'number' ? Number(value.toPrecision(10)) : value,
+  );
+  const digests = JSON.parse(readFileSync('tests/model/model-numbers.json', 'utf8')) as Record<
+    string,
+    string
+  >;
+  expect(createHash('sha256').update(text).digest('hex').slice(0, 32)).toBe(digests[model.MODEL_NUMBER]);
+});
