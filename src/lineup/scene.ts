@@ -34,13 +34,18 @@ function rowOf(rows: readonly Row[], knife: string): Row {
   return row;
 }
 
+/** A name written from right to left, kept from turning round the number that follows it. */
+const isolated = (name: string): string =>
+  /[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufefc]/.test(name) ? `\u2068${name}\u2069` : name;
+
 /**
  * The scene of a line-up.
  *
  * @throws RangeError where the model refuses the line-up; the message names knife, parameter and range.
  */
 export function sceneOf(entry: LineUpEntry): Scene {
-  const lineUp = toModel(entry);
+  const knives = entry.knives.map((knife) => ({ ...knife, name: isolated(knife.name) }));
+  const lineUp = toModel({ ...entry, knives });
   const rows = {
     pocket: compare(lineUp, { reading: 'pocket' }).rows,
     close: compare(lineUp, { reading: 'close' }).rows,
@@ -48,9 +53,9 @@ export function sceneOf(entry: LineUpEntry): Scene {
   return {
     entry,
     lineUp,
-    subject: find(entry.knives, entry.subject, 'knife'),
+    subject: find(knives, entry.subject, 'knife'),
     subjectKnife: find(lineUp.knives, entry.subject, 'knife'),
-    baseline: find(entry.knives, entry.baseline, 'baseline'),
+    baseline: find(knives, entry.baseline, 'baseline'),
     baselineKnife: find(lineUp.knives, entry.baseline, 'baseline'),
     rows,
     row: { pocket: rowOf(rows.pocket, entry.subject), close: rowOf(rows.close, entry.subject) },

@@ -1,6 +1,7 @@
 import { additiveGuess, compound, jobProfiles } from '../model/index.ts';
 import type { Family, Row, Term, TermId } from '../model/index.ts';
 import { rangeWords } from './range-words.ts';
+import { routesWords } from './routes-words.ts';
 import type { Scene } from './scene.ts';
 import { plain, ratioInWords, times, typedPercent } from './show.ts';
 
@@ -104,6 +105,8 @@ export const words: Record<string, WordsOf> = {
         `${subject.name} and ${baseline.name} do not differ in any term${missing.length > 0 ? ' that stands' : ''}.`,
       ];
     const sentences: string[] = [];
+    if (jobProfiles.some(({ id, slicingChain }) => id === entry.work && !slicingChain))
+      sentences.push('What follows would hold in clean slicing, which this work is not.');
     if (helping.length > 0) sentences.push(`${subject.name} gains by ${list(helping.map(phrase))}.`);
     if (hurting.length > 0)
       sentences.push(`${helping.length > 0 ? 'It' : subject.name} loses by ${list(hurting.map(phrase))}.`);
@@ -123,10 +126,10 @@ export const words: Record<string, WordsOf> = {
       return [`Neither geometry nor finish nor steel sets ${subject.name} apart from ${baseline.name}.`];
     const without = sorted.filter(([, factor]) => !changes({ factor }));
     const missing = leftOut(row[entry.reading]);
-    const rest = [
-      ...others.map(([family, factor]) => `${familyPhrase[family]} makes ${times(factor)}`),
-      ...without.map(([family]) => `${familyPhrase[family]} makes no difference`),
-    ];
+    const rest = others.map(([family, factor]) => `${familyPhrase[family]} makes ${times(factor)}`);
+    const idle = without.map(([family]) => familyPhrase[family]);
+    if (idle.length === 1) rest.push(`${list(idle)} makes no difference`);
+    if (idle.length === 2) rest.push(`neither ${idle.join(' nor ')} makes a difference`);
     return [
       `By the ${entry.reading} reading, what ${first[1] > 1 ? `lifts ${subject.name} above` : `puts ${subject.name} behind`} ${baseline.name} ${others.length > 0 ? 'most' : 'alone'} is ${familyPhrase[first[0]]}: ${times(first[1])}.`,
       `${capital(list(rest))}${missing.length > 0 ? `; ${list(missing)} ${missing.length > 1 ? 'are' : 'is'} left out` : ''}.`,
