@@ -27,7 +27,7 @@ function meeting({ baseline, baselineKnife }: Scene, { now, answer }: Level, aga
 function cost({ baseline, baselineKnife }: Scene, level: Level): string {
   const { removedMm2, rolling, answer } = level;
   if (removedMm2 === null || rolling === null || answer.value === null || nearOne(level.now))
-    return 'There is nothing to grind for it.';
+    return `There is nothing to grind off ${baseline.name} for it.`;
   const edge = plain(nominal(baselineKnife.edgeMm), 2);
   return `At ${edge} mm behind the edge that takes ${plain(removedMm2)} mm² off the section of ${baseline.name}: ${plain(removedMm2 * 100)} mm³ for every 100 mm of edge. The new edge stands ${percent(rolling)} of the side load before it rolls.`;
 }

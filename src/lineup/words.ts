@@ -1,5 +1,5 @@
-import { additiveGuess, compound, jobProfiles } from '../model/index.ts';
-import type { Family, Row, Term, TermId } from '../model/index.ts';
+import { additiveGuess, compound, isUnknown, jobProfiles, nominal } from '../model/index.ts';
+import type { Attribute, Family, Row, Term, TermId } from '../model/index.ts';
 import { rangeWords } from './range-words.ts';
 import { routesWords } from './routes-words.ts';
 import type { Scene } from './scene.ts';
@@ -46,6 +46,29 @@ const incomplete = (row: Row): string => {
 /** Whether a factor or total differs from 1 as far as readers are shown it. */
 const differs = (factor: number): boolean => Math.abs(Math.log(factor)) > 5e-3;
 
+const attributePhrase: Record<Attribute, string> = {
+  angleDeg: 'edge angle',
+  edgeMm: 'thickness behind the edge',
+  finish: 'finish',
+  grind: 'primary grind',
+  hrc: 'hardness',
+  carbideVolPercent: 'carbide',
+};
+
+/** How many measures of the two knives are not known: the answer then stands on the middles of their ranges. */
+function notKnown({ subjectKnife, baselineKnife }: Scene): string {
+  const count = [subjectKnife, baselineKnife].reduce((sum, knife) => {
+    const measured = [knife.angleDeg, knife.edgeMm, knife.hrc, ...Object.values(knife.carbideVolPercent)];
+    if (knife.microbevelAngleDeg !== undefined) measured.push(knife.microbevelAngleDeg);
+    if ('um' in knife.finish) measured.push(knife.finish.um);
+    return sum + measured.filter(isUnknown).length;
+  }, 0);
+  if (count === 0) return '';
+  return count === 1
+    ? 'One measure in it is not known, so the middle of its range stands in; the notes name it.'
+    : `${count} measures in it are not known, so the middles of their ranges stand in; the notes name them.`;
+}
+
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 function resists(ratio: number, what: 'rolling' | 'chipping', name: string, baseline: string): string {
@@ -63,6 +86,10 @@ export const words: Record<string, WordsOf> = {
     if (job && !job.slicingChain) return words['job']?.(scene) ?? [];
     return [
       `${subject.name} should cut ${ratioInWords(chosen.product)} as ${baseline.name}: ${times(chosen.product)} by the ${entry.reading} reading.${incomplete(chosen)}`,
+      entry.evenedUp.length > 0
+        ? `Evened up: ${list(entry.evenedUp.map((attribute) => attributePhrase[attribute]))}; the ratio is what the rest is worth.`
+        : '',
+      notKnown(scene),
     ];
   },
 
@@ -170,7 +197,7 @@ export const words: Record<string, WordsOf> = {
         : Math.abs(p) > Math.abs(c) + 5e-3
           ? 'The pocket reading counts every effect at face value; friction and the exponents damp them in the close reading.'
           : Math.abs(c) > Math.abs(p) + 5e-3
-            ? 'Here the close reading is the further from 1: it damps some terms more than others, or counts the steel for more.'
+            ? 'Here the close reading is the further from 1: it damps some terms more than others, and counts grind or steel for more.'
             : '',
       Math.abs(Math.log(close.rival / close.product)) > 5e-3
         ? `If the forces of wedge, thickness and grind add instead of multiplying, the close reading becomes ${times(close.rival)}: that is the rival, and no one yet knows which form is true.`
@@ -208,9 +235,12 @@ export const words: Record<string, WordsOf> = {
   },
 
   /** What to know about the knife looked at, then about the baseline. */
-  notes: ({ row, rows, entry }) => [
+  notes: ({ row, rows, entry, subject, baseline }) => [
     ...row[entry.reading].notes,
     ...(rows[entry.reading].find(({ knife }) => knife === entry.baseline)?.notes ?? []),
+    isUnknown(entry.friction) && entry.reading === 'close'
+      ? `The friction in the cut is known neither for ${subject.name} nor for ${baseline.name}: ${plain(nominal(entry.friction))}, the middle of ${plain(entry.friction.low)}–${plain(entry.friction.high)}, stands in.`
+      : '',
   ],
 
   'side-load': ({ row, subject, baseline, subjectKnife, baselineKnife }) => {
@@ -228,6 +258,7 @@ export const words: Record<string, WordsOf> = {
   },
 
   ...rangeWords,
+  ...routesWords,
 };
 
 /** The sentences of that name in the scene. An unknown name is a mistake in the page and fails the build. */
