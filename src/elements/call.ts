@@ -2,6 +2,7 @@ import { readAnswer } from '../exercises/index.ts';
 import { additiveGuess, compound } from '../model/index.ts';
 import { percentagesOf } from '../lineup/numbers.ts';
 import { groundRoom, roomIn, roomOfFamilies } from '../lineup/ranges.ts';
+import { routesOf } from '../lineup/routes.ts';
 import type { Scene } from '../lineup/scene.ts';
 import { times } from '../lineup/show.ts';
 import { SceneElement } from './scene-element.ts';
@@ -11,6 +12,7 @@ const answers: Record<string, (scene: Scene) => { answer: number; sum: number | 
     answer: compound(percentagesOf(scene)),
     sum: additiveGuess(percentagesOf(scene)),
   }),
+  routes: (scene) => ({ answer: routesOf(scene).close, sum: null }),
   close: ({ row }) => ({ answer: row.close.product, sum: null }),
   contest: ({ lineUp }) => {
     const { close } = roomOfFamilies(lineUp);

@@ -1,6 +1,7 @@
 import { additiveGuess, compound, nominal } from '../model/index.ts';
 import type { Family, Quantity, Row, TermId } from '../model/index.ts';
 import { rangeNumbers } from './range-numbers.ts';
+import { routesNumbers } from './routes-numbers.ts';
 import type { Scene } from './scene.ts';
 import { fixed, percent, plain, ratioInWords, signedPercent, times, typedPercent } from './show.ts';
 
@@ -81,6 +82,7 @@ export const numbers: Record<string, NumberOf> = {
   ...perReading('close'),
   rolling: ({ row }) => times(row.close.sideLoad.rolling),
   ...rangeNumbers,
+  ...routesNumbers,
 };
 
 function typedOrRounded(value: number): string {

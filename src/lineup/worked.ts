@@ -1,6 +1,7 @@
 import { additiveGuess, compound } from '../model/index.ts';
 import { percentagesOf } from './numbers.ts';
 import { rangeWorked } from './range-worked.ts';
+import { routesWorked } from './routes-worked.ts';
 import type { Scene } from './scene.ts';
 import { brief, plain, times, typedPercent } from './show.ts';
 
@@ -51,6 +52,7 @@ export const worked: Record<string, (scene: Scene) => Worked> = {
   },
 
   ...rangeWorked,
+  ...routesWorked,
 };
 
 /** The worked example of that name in the scene. An unknown name is a mistake in the page and fails the build. */

@@ -80,6 +80,7 @@ export function pushForceShare(slicePush: number): number {
  * tan(θ + φ): the push a wedge of half angle θ needs for a set spread force, halved.
  *
  * @throws RangeError where θ + φ reaches 90°: such a wedge cannot be driven
+ * @example wedgeResistance(45, 0) // → 1
  */
 export function wedgeResistance(angleDeg: number, friction: number): number {
   const sum = angleDeg + frictionAngleDeg(friction);

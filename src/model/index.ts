@@ -41,6 +41,7 @@ export {
   wearAreaUm2,
   wedgeFactor,
   wedgeFactorRange,
+  wedgeResistance,
 } from './geometry.ts';
 export { grainSizeUm, gritTable, nearestGrit, scratchDepthUm } from './finish.ts';
 export { tensileStrengthMpa, vickersFromRockwellC } from './hardness.ts';

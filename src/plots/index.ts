@@ -6,6 +6,8 @@ import { rangeRace, rangeRaceLinear } from './range-race.ts';
 import { rankingsFigure } from './rankings.ts';
 import { readings } from './readings.ts';
 import { sections } from './sections.ts';
+import { twoRoutes } from './two-routes.ts';
+import { twoWedges } from './two-wedges.ts';
 
 /** Every figure of the site. */
 export const figures: readonly Figure[] = [
@@ -14,6 +16,8 @@ export const figures: readonly Figure[] = [
   readings,
   rankingsFigure,
   sections,
+  twoRoutes,
+  twoWedges,
   drawLevelFigure,
   rangeRace,
   rangeRaceLinear,
