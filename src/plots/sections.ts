@@ -2,7 +2,7 @@ import * as Plot from '@observablehq/plot';
 import { grindThicknessMm, nominal } from '../model/index.ts';
 import type { Knife } from '../model/index.ts';
 import type { Scene } from '../lineup/scene.ts';
-import { plain } from '../lineup/show.ts';
+import { brief, plain } from '../lineup/show.ts';
 import type { Figure } from './figure.ts';
 
 interface Point {
@@ -35,6 +35,12 @@ export function halfOutline(knife: Knife, upTo: number): { upMm: number; halfMm:
   }
   return outline;
 }
+
+/** As much of a name as fits beside its section; the caption and the table have it whole. */
+const shortened = (name: string, most: number): string => {
+  const letters = [...name];
+  return letters.length > most ? `${letters.slice(0, most - 1).join('')}…` : name;
+};
 
 /** Both edges in cross-section, side by side and to the same scale in both directions. */
 export const sections: Figure = {
@@ -82,14 +88,19 @@ export const sections: Figure = {
         Plot.text(
           knives.map(({ knife, name }, index) => ({
             x: centres[index] ?? 0,
-            text: `${name}\n${plain(nominal(knife.angleDeg))}° per side\n${plain(nominal(knife.edgeMm))} mm behind the edge`,
+            text: [
+              shortened(name, narrow ? 9 : 15),
+              `${brief(nominal(knife.angleDeg))}° per side`,
+              `${brief(nominal(knife.edgeMm))} mm`,
+              ...(narrow ? ['behind', 'the edge'] : ['behind the edge']),
+            ].join('\n'),
           })),
           {
             x: 'x',
             y: 0,
             text: 'text',
             dx: narrow ? 8 : 46,
-            dy: -30,
+            dy: narrow ? -44 : -36,
             textAnchor: 'start',
             lineHeight: 1.2,
             className: 'kf-value kf-on-paper',
