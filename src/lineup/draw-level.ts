@@ -31,12 +31,26 @@ const known = new WeakMap<Scene, DrawLevel>();
 export function drawLevel(scene: Scene): DrawLevel {
   const before = known.get(scene);
   if (before) return before;
+  const lineUp = pairOf(scene);
   const found = {
-    whole: levelIn(scene, scene.lineUp),
-    steel: levelIn(scene, evenUp(scene.lineUp, scene.entry.subject, ['geometry', 'finish'])),
+    whole: levelIn(scene, lineUp),
+    steel: levelIn(scene, evenUp(lineUp, scene.entry.subject, ['geometry', 'finish'])),
   };
   known.set(scene, found);
   return found;
+}
+
+/**
+ * The two knives alone, so that a search need not carry the others. The others count only where one of them keeps the
+ * regression from speaking for the line-up; then they stay.
+ */
+function pairOf({ lineUp, entry, row }: Scene): LineUp {
+  const pair = {
+    ...lineUp,
+    knives: lineUp.knives.filter(({ id }) => id === entry.subject || id === entry.baseline),
+  };
+  const alone = compare(pair).rows.find(({ knife }) => knife === entry.subject);
+  return alone?.product === row.close.product && alone.complete === row.close.complete ? pair : lineUp;
 }
 
 /** How many times as long the baseline cuts as the subject, close reading; null where the model refuses. */

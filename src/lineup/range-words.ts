@@ -11,8 +11,9 @@ const nearOne = (factor: number): boolean => Math.abs(Math.log(factor)) < 5e-3;
 /** Where the baseline draws level, in a sentence that never hides that there is no such angle. */
 function meeting({ baseline, baselineKnife }: Scene, { now, answer }: Level, against: string): string {
   const present = nominal(baselineKnife.angleDeg);
-  const from = `${baseline.name} at ${plain(present)}° per side cuts ${times(now)} as long as ${against}`;
-  if (nearOne(now)) return `${from}: they are level already.`;
+  const from = `${baseline.name} at ${plain(present)}° per side cuts ${ratioInWords(now)} as ${against} (${times(now)})`;
+  if (nearOne(now))
+    return `${baseline.name} at ${plain(present)}° per side and ${against} are level already.`;
   if (answer.value === null)
     return `${from}, and by the angle alone level is not in reach: no angle from 4° to 45° does it.`;
   const at = `${plain(answer.value)}°`;

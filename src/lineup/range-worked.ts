@@ -103,7 +103,7 @@ function grinding(scene: Scene): Worked {
     }`,
     steps: [
       {
-        say: 'How much longer each flank of the bevel grows, for each half of the thickness: the cotangents.',
+        say: 'How much higher the bevel becomes, for every millimetre of half the thickness: cotangent less cotangent.',
         tex: '\\cot {{to}}^\\circ - \\cot {{from}}^\\circ = {{growth}}',
         values: {
           to: ground ? plain(value) : none,
@@ -112,7 +112,7 @@ function grinding(scene: Scene): Worked {
         },
       },
       {
-        say: 'Two slivers, each half the thickness wide: a quarter of its square times that growth, in mm² of section.',
+        say: 'Off each side comes a triangle with half the thickness as its base. The two together, in mm² of the section:',
         tex: '\\frac{{{t}}^2}{4} \\times {{growth}} = {{area}}',
         values: {
           t: plain(t),

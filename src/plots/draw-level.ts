@@ -25,6 +25,11 @@ const curve = (scene: Scene, against: 'whole' | 'steel', angles: readonly number
 const steps = (low: number, high: number, by: number): number[] =>
   Array.from({ length: Math.floor((high - low) / by) + 1 }, (_, index) => low + index * by);
 
+const short = (name: string, narrow: boolean): string => {
+  const most = narrow ? 14 : 28;
+  return name.length > most ? `${name.slice(0, most - 1)}…` : name;
+};
+
 const angleOf = ({ answer }: Level): string =>
   answer.value === null ? 'not in reach' : `${plain(answer.value)}°${answer.note ? `, ${answer.note}` : ''}`;
 
@@ -47,13 +52,20 @@ export const drawLevelFigure: Figure = {
     const right = Math.min(45, Math.max(30, present, ...meets.map(({ angleDeg }) => angleDeg)) + 0.5);
     const lines = sides.map((side) => curve(scene, side, steps(4, right, 0.5)));
     const ratios = [1, ...lines.flat().map(({ ratio }) => ratio)];
-    const low = Math.min(...ratios) / 1.3;
+    const low = Math.min(...ratios) / 1.9;
     const high = Math.max(...ratios) * 1.3;
     const ticks = tickValues(low, high, narrow);
     const nowPoints = sides.map((side) => ({ angleDeg: present, ratio: levels[side].now }));
     const ends = lines.flatMap((line, index) => {
       const end = line.at(-1);
-      return end ? [{ ...end, text: index === 0 ? `${subject.name} as it is` : `its steel alone` }] : [];
+      return end
+        ? [
+            {
+              ...end,
+              text: index === 0 ? `against ${short(subject.name, narrow)}` : 'against its steel alone',
+            },
+          ]
+        : [];
     });
     return {
       height: narrow ? 320 : 360,
@@ -63,7 +75,7 @@ export const drawLevelFigure: Figure = {
       marginBottom: 42,
       x: {
         domain: [4, right],
-        label: `edge angle of ${baseline.name}, degrees per side`,
+        label: `edge angle of ${short(baseline.name, narrow)}, degrees per side`,
         labelAnchor: 'center',
         labelArrow: 'none',
         ticks: narrow ? 5 : 9,

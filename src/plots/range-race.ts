@@ -42,7 +42,7 @@ const table: Figure['table'] = ({ lineUp }) => {
   };
 };
 
-const left = ({ narrow }: Size): number => (narrow ? 118 : 134);
+const left = ({ narrow }: Size): number => (narrow ? 130 : 134);
 
 /** Room of each family on a logarithmic axis, pocket reading above, close reading below. */
 export const rangeRace: Figure = {
@@ -91,8 +91,8 @@ export const rangeRace: Figure = {
         Plot.ruleX([1], { className: 'kf-baseline' }),
         // The stated range of the parameters, as a whisker under its bar: the pocket reading has no parameters.
         Plot.ruleY(close, { y: 'line', x1: 'low', x2: 'high', dy: 13, className: 'kf-stem' }),
-        Plot.tickX(close, { y: 'line', x: 'low', dy: 0, insetTop: 24, className: 'kf-stem' }),
-        Plot.tickX(close, { y: 'line', x: 'high', dy: 0, insetTop: 24, className: 'kf-stem' }),
+        Plot.tickX(close, { y: 'line', x: 'low', insetTop: 24, className: 'kf-stem' }),
+        Plot.tickX(close, { y: 'line', x: 'high', insetTop: 24, className: 'kf-stem' }),
         Plot.dot(
           bars.filter(({ family }) => family === 'geometry'),
           { y: 'line', x: 'rival', r: 5, symbol: 'diamond', className: 'kf-answer' },
@@ -114,11 +114,11 @@ export const rangeRace: Figure = {
     const { pocket, close } = roomOfFamilies(lineUp);
     const said = (rooms: readonly Room[]) =>
       rooms.map(({ family, factor }) => `${family} ${times(factor)}`).join(', ');
-    return `Pocket reading: ${said(pocket)}. Close reading: ${said(close)}. The line under a close bar is what it becomes over the stated ranges of friction, exponents and residual; the diamond is geometry with its forces added.`;
+    return `Pocket reading: ${said(pocket)}. Close reading: ${said(close)}. The line under a close bar is what it becomes over the stated ranges of its parameters; the diamond is geometry with its forces added.`;
   },
 };
 
-/** The close reading's rooms again, each as long as it is. */
+/** The same rooms again, each as long as it is. */
 export const rangeRaceLinear: Figure = {
   id: 'range-race-linear',
   title: () => 'The same rooms, drawn in proportion',
