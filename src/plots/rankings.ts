@@ -77,7 +77,8 @@ export const rankingsFigure: Figure = {
         Plot.ruleY(lines, { y: 'line', x1: 1, x2: 'ratio', className: 'kf-stem' }),
         Plot.dot(lines, { x: 'ratio', y: 'line', r: 4.5, className: 'kf-answer' }),
         Plot.text(lines, {
-          x: 'ratio',
+          // Right of the stem on either side of 1.
+          x: ({ ratio }: Place) => Math.max(1, ratio),
           y: 'line',
           text: ({ name, ratio }: Place) => `${short(name)} ${times(ratio)}`,
           dx: 9,

@@ -34,7 +34,7 @@ export const readings: Figure = {
     return {
       height: 196,
       marginLeft: 148,
-      marginRight: 12,
+      marginRight: 52,
       marginTop: 6,
       marginBottom: 42,
       x: {
@@ -53,7 +53,8 @@ export const readings: Figure = {
         Plot.ruleY(answers, { y: 'name', x1: 1, x2: 'ratio', className: 'kf-stem' }),
         Plot.dot(answers, { x: 'ratio', y: 'name', r: 5, className: 'kf-answer' }),
         Plot.text(answers, {
-          x: 'ratio',
+          // Right of the stem on either side of 1.
+          x: ({ ratio }: Answer) => Math.max(1, ratio),
           y: 'name',
           text: ({ ratio }: Answer) => times(ratio),
           dx: 9,
