@@ -4,5 +4,6 @@ declare namespace App {
     scene?: import('./lineup/scene.ts').Scene;
     /** Figures on the page so far, for their numbers. */
     figures?: number;
+    sliders?: number;
   }
 }

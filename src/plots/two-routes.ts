@@ -139,6 +139,6 @@ export const twoRoutes: Figure = {
   },
   caption(scene) {
     const { angleDeg, wedge, tooth, wear, full, close } = routesOf(scene);
-    return `At ${plain(angleDeg)}° per side ${scene.subject.name} has ${times(wedge)} by the wedge and at the apex ${times(tooth)} by tooth depth or ${times(wear)} by steel to wear. Wedge and tooth in full make ${times(full)}; the close reading, with E at ${brief(exponentsOf(scene).total)}, makes ${times(close)}.`;
+    return `At ${brief(Number(plain(angleDeg)))}° per side ${scene.subject.name} has ${times(wedge)} by the wedge and at the apex ${times(tooth)} by tooth depth or ${times(wear)} by steel to wear. Wedge and tooth in full make ${times(full)}; the close reading, with E at ${brief(exponentsOf(scene).total)}, makes ${times(close)}.`;
   },
 };

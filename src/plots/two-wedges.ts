@@ -18,6 +18,8 @@ const deepMm = 1;
 const roomForDeg = 30;
 
 const radians = (degrees: number): number => (degrees * Math.PI) / 180;
+/** An angle to three figures, without empty decimals. */
+const shown = (angleDeg: number): string => brief(Number(plain(angleDeg)));
 const widthMm = (angleDeg: number): number => 2 * deepMm * Math.tan(radians(angleDeg));
 
 /** A dimension line with an oblique stroke at each end. */
@@ -49,7 +51,7 @@ export const twoWedges: Figure = {
   source: 'derived',
   options(scene, { width, narrow }) {
     const wedges = wedgesOf(scene);
-    const [marginLeft, marginRight, marginTop, marginBottom] = [narrow ? 44 : 60, 8, 30, 30];
+    const [marginLeft, marginRight, marginTop, marginBottom] = [60, 8, 30, 30];
     const widest = Math.max(roomForDeg, ...wedges.map(({ angleDeg }) => angleDeg));
     const innerWidth = width - marginLeft - marginRight;
     // The slot of each wedge holds it at its widest, and a gap beside it.
@@ -119,7 +121,7 @@ export const twoWedges: Figure = {
         Plot.text(placed, {
           x: ({ centre, angleDeg }: (typeof placed)[number]) => centre + arcMm * Math.sin(radians(angleDeg)),
           y: ({ angleDeg }: (typeof placed)[number]) => arcMm * Math.cos(radians(angleDeg)),
-          text: ({ angleDeg }: (typeof placed)[number]) => `${brief(Number(plain(angleDeg)))}°`,
+          text: ({ angleDeg }: (typeof placed)[number]) => `${shown(angleDeg)}°`,
           dx: 7,
           dy: 8,
           textAnchor: 'start',
@@ -157,11 +159,11 @@ export const twoWedges: Figure = {
       of(subject),
     ];
     return {
-      columns: ['', scene.baseline.name, scene.subject.name],
+      columns: ['Measure', scene.baseline.name, scene.subject.name],
       rows: [
-        row('Edge angle per side', ({ bevel }) => `${plain(bevel)}°`),
-        row('Included angle', ({ bevel }) => `${plain(2 * bevel)}°`),
-        row('Angle per side at the apex', ({ apex }) => `${plain(apex)}°`),
+        row('Edge angle per side', ({ bevel }) => `${shown(bevel)}°`),
+        row('Included angle', ({ bevel }) => `${shown(2 * bevel)}°`),
+        row('Angle per side at the apex', ({ apex }) => `${shown(apex)}°`),
         row(`Width ${deepMm} mm above the apex`, ({ bevel }) => `${plain(widthMm(bevel))} mm`),
         row('Friction angle left for the push', ({ bevel }) => `${plain(frictionAngleAt(scene, bevel))}°`),
         row(`Apex set back by a scratch of ${scratchUm} µm`, ({ apex }) => toothOf(apex)),
@@ -172,7 +174,7 @@ export const twoWedges: Figure = {
   caption(scene) {
     const [baseline, subject] = wedgesOf(scene);
     if (!baseline || !subject) return '';
-    const at = (angleDeg: number) => `${plain(widthMm(angleDeg), 2)} mm wide at ${plain(angleDeg)}° per side`;
+    const at = (angleDeg: number) => `${plain(widthMm(angleDeg), 2)} mm wide at ${shown(angleDeg)}° per side`;
     return `Equally deep, ${baseline.name} is ${at(baseline.angleDeg)} and ${subject.name} ${at(subject.angleDeg)}. Pushed in as wedges the two differ by ${times(routesOf(scene).wedge)}.`;
   },
 };

@@ -4,6 +4,8 @@ import { bareNumbers, filesBelow, saysTimesLonger } from './reading.ts';
 /** Numbers a lesson may state by itself, each read and agreed: a fact that no line-up changes. */
 const agreed: Record<string, readonly string[]> = {
   // The floor of the angle (common practice), and the included angle the published line is taken at.
+  // The angle at which the exponent E is defined.
+  'two-routes': ['15°'],
   'range-race': ['4°', '6°', '30°'],
 };
 
