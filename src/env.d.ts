@@ -4,6 +4,7 @@ declare namespace App {
     scene?: import('./lineup/scene.ts').Scene;
     /** Figures on the page so far, for their numbers. */
     figures?: number;
+    /** Sliders on the page so far, for their ids. */
     sliders?: number;
   }
 }

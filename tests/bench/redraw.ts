@@ -1,0 +1,175 @@
+/**
+ * How long a figure takes to answer: from a slider's event to the changed drawing, at full speed and slowed four
+ * times, and how long the very first touch takes, which also fetches and starts the live half of the page.
+ * Every time is taken only once the drawing has changed: a page that draws nothing measures fast.
+ *
+ * A measurement, not a test: run it on a quiet machine, after a build.
+ */
+import { createReadStream, existsSync, readdirSync, statSync } from 'node:fs';
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { extname } from 'node:path';
+import { chromium } from '@playwright/test';
+import type { Browser, Page } from '@playwright/test';
+import { findBrowser } from '../site/browser.ts';
+
+const dist = 'dist';
+const slowdowns = [1, 4];
+const movements = 60;
+
+const kinds: Record<string, string> = {
+  '.css': 'text/css',
+  '.html': 'text/html; charset=utf-8',
+  '.js': 'text/javascript',
+  '.svg': 'image/svg+xml',
+  '.woff2': 'font/woff2',
+};
+
+const server = createServer((request, response) => {
+  const { pathname } = new URL(request.url ?? '/', 'http://localhost');
+  const file = `${dist}${pathname.endsWith('/') ? `${pathname}index.html` : pathname}`;
+  if (pathname.includes('..') || !existsSync(file) || !statSync(file).isFile()) {
+    response.writeHead(404).end();
+    return;
+  }
+  response.writeHead(200, { 'content-type': kinds[extname(file)] ?? 'application/octet-stream' });
+  createReadStream(file).pipe(response);
+});
+
+/** The measuring half in the page: what moves is timed from its input event to the change of the figure's drawing. */
+function install(): void {
+  const state = { started: Number.NaN, taken: [] as number[] };
+  addEventListener('input', () => (state.started = performance.now()), { capture: true });
+  const observer = new MutationObserver(() => {
+    if (Number.isNaN(state.started)) return;
+    state.taken.push(performance.now() - state.started);
+    state.started = Number.NaN;
+  });
+  Object.assign(window, {
+    redraw: {
+      state,
+      watch: (of: string) => {
+        const figure = document.querySelector(`kf-figure[of="${of}"]`);
+        for (const drawing of figure?.querySelectorAll('.drawing') ?? [])
+          if (drawing.checkVisibility()) observer.observe(drawing, { childList: true, subtree: true });
+      },
+    },
+  });
+}
+
+interface Redraw {
+  state: { started: number; taken: number[] };
+  watch: (of: string) => void;
+}
+declare const redraw: Redraw;
+
+const quantile = (values: number[], p: number): number => {
+  const sorted = [...values].sort((a, b) => a - b);
+  return sorted[Math.min(sorted.length - 1, Math.ceil(p * sorted.length) - 1)] ?? Number.NaN;
+};
+
+/** Drags the slider to and fro, as a hand does: the browser then hands its events over just before each frame. */
+async function drag(page: Page, slider: string, times: number): Promise<void> {
+  const box = await page.locator(slider).boundingBox();
+  if (!box) throw new Error(`the slider ${slider} is not on the page`);
+  const y = box.y + box.height / 2;
+  const at = (share: number) => box.x + 10 + share * (box.width - 20);
+  await page.mouse.move(at(0.5), y);
+  await page.mouse.down();
+  for (let step = 1; step <= times; step += 1) {
+    await page.mouse.move(at(0.5 + 0.4 * Math.sin(step / 3)), y);
+    await page.waitForTimeout(40);
+  }
+  await page.mouse.up();
+}
+
+async function open(browser: Browser): Promise<Page> {
+  const page = await browser.newPage({ viewport: { width: 1200, height: 1400 } });
+  await page.addInitScript(install);
+  return page;
+}
+
+async function measure(browser: Browser, path: string, of: string, slider: string, slowdown: number) {
+  // A context of its own: nothing is cached, as for a first visitor.
+  const page = await open(browser);
+  const session = await page.context().newCDPSession(page);
+  await session.send('Emulation.setCPUThrottlingRate', { rate: slowdown });
+  await page.goto(path, { waitUntil: 'networkidle' });
+  await page.evaluate(() => {
+    for (const details of document.querySelectorAll('details.more'))
+      (details as HTMLDetailsElement).open = true;
+  });
+  await page.locator(slider).scrollIntoViewIfNeeded();
+  const drawing = () => page.locator(`kf-figure[of="${of}"]`).evaluate((figure) => figure.innerHTML);
+  const before = await drawing();
+  await page.evaluate((name) => redraw.watch(name), of);
+
+  // The first touch: one movement on a page that has loaded nothing of its live half.
+  await page.locator(slider).evaluate((input) => {
+    const range = input as HTMLInputElement;
+    range.value = String(range.valueAsNumber + 2 * Number(range.step));
+    range.dispatchEvent(new Event('input', { bubbles: true }));
+  });
+  await page.waitForFunction(() => redraw.state.taken.length > 0, undefined, { timeout: 15_000 });
+  if ((await drawing()) === before) throw new Error(`figure ${of} did not change at the first touch`);
+  const [first = Number.NaN] = await page.evaluate(() => redraw.state.taken.splice(0));
+
+  await page.waitForTimeout(800);
+  const still = await drawing();
+  await drag(page, slider, movements);
+  const taken = await page.evaluate(() => redraw.state.taken.splice(0));
+  if ((await drawing()) === still || taken.length < movements / 3)
+    throw new Error(`figure ${of} changed only ${taken.length} times in ${movements} movements`);
+  await page.close();
+  return { first, p50: quantile(taken, 0.5), p95: quantile(taken, 0.95), redraws: taken.length };
+}
+
+if (!existsSync(dist)) throw new Error('no built site in dist: run the build first');
+await new Promise<void>((ready) => server.listen(0, '127.0.0.1', ready));
+const origin = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
+const executablePath = findBrowser();
+const browser = await chromium.launch({
+  ...(executablePath ? { executablePath } : {}),
+  args: ['--no-sandbox', '--disable-background-networking'],
+});
+
+const paths = readdirSync(dist, { recursive: true, encoding: 'utf8' })
+  .filter((file) => file.endsWith('index.html'))
+  .map((file) => `/${file.replaceAll('\\', '/').replace(/index\.html$/, '')}`)
+  .sort();
+
+const rows: Record<string, string | number>[] = [];
+try {
+  for (const path of paths) {
+    const page = await open(browser);
+    await page.goto(`${origin}${path}`);
+    // Each figure is moved by the first slider on its own sheet.
+    const figures = await page.locator('kf-figure:has(input[type="range"])').evaluateAll((all) =>
+      all.map((figure) => ({
+        of: figure.getAttribute('of') ?? '',
+        slider: `#${figure.querySelector('input[type="range"]')?.id ?? ''}`,
+      })),
+    );
+    await page.close();
+    for (const { of, slider } of figures) {
+      for (const slowdown of slowdowns) {
+        const { first, p50, p95, redraws } = await measure(browser, `${origin}${path}`, of, slider, slowdown);
+        const ms = (value: number) => Number(value.toFixed(1));
+        rows.push({
+          page: path,
+          figure: of,
+          'CPU slowed': `${slowdown}×`,
+          'first touch, ms': ms(first),
+          'p50, ms': ms(p50),
+          'p95, ms': ms(p95),
+          redraws,
+        });
+      }
+    }
+  }
+} finally {
+  await browser.close();
+  server.close();
+}
+if (rows.length === 0) throw new Error('no figure with a slider was found: nothing was measured');
+console.table(rows);
