@@ -1,4 +1,11 @@
-import { frictionAngleDeg, nominal, parameters, toothDepthUm, wearAreaUm2 } from '../model/index.ts';
+import {
+  frictionAngleDeg,
+  nominal,
+  parameters,
+  regression,
+  toothDepthUm,
+  wearAreaUm2,
+} from '../model/index.ts';
 import { anglesOf, exponentsOf, frictionAngleAt, frictionLeft, routesOf, wedgeSpan } from './routes.ts';
 import type { Scene } from './scene.ts';
 import { brief, plain, ratioInWords, times } from './show.ts';
@@ -6,6 +13,11 @@ import { brief, plain, ratioInWords, times } from './show.ts';
 /** Scratch depth and width of the flat that stand for an edge's apex on these pages: invented, for comparison only. */
 export const scratchUm = 2;
 export const flatUm = 10;
+
+/** The most and the least card the published test saw cut at one angle, mm. */
+const observedMm = { most: 835, least: 244 };
+/** The angle's local exponent in the published regression, whose line in the angle is straight, at 15° per side. */
+const publishedExponent = (cardMm: number): number => (-regression.perIncludedDegree * 30) / cardMm;
 
 const { low: lowE, high: highE } = parameters.angleExponent;
 
@@ -33,6 +45,8 @@ export const routesNumbers: Record<string, (scene: Scene) => string> = {
     `${plain(frictionAngleAt(scene, anglesOf(scene).baseline.bevel), 3)}°`,
   'exponent.angle': (scene) => plain(exponentsOf(scene).total, 3),
   'exponent.angle.range': () => `${brief(lowE)} to ${brief(highE)}`,
+  'exponent.published.low': () => plain(publishedExponent(observedMm.most), 2),
+  'exponent.published.high': () => plain(publishedExponent(observedMm.least), 2),
   'exponent.wedge': (scene) => plain(exponentsOf(scene).wedge, 3),
   'exponent.apex': (scene) => plain(exponentsOf(scene).apex, 3),
   'exponent.full': (scene) => plain(exponentsOf(scene).wedge + exponentsOf(scene).tooth, 3),

@@ -1,8 +1,10 @@
 import { jobProfiles } from '../model/index.ts';
 import { anglesOf, exponentsOf, routesOf } from './routes.ts';
 import type { Scene } from './scene.ts';
-import { plain, ratioInWords, times } from './show.ts';
+import { brief, plain, ratioInWords, times } from './show.ts';
 
+/** An angle to three figures, without empty decimals. */
+const shown = (angleDeg: number): string => brief(Number(plain(angleDeg)));
 const same = (factor: number): boolean => Math.abs(Math.log(factor)) < 5e-4;
 
 /** The two routes of the line-up's own angles. */
@@ -18,7 +20,7 @@ function twoRoutes(scene: Scene): string[] {
       `In ${job.name}, ${job.reason}: for this work the slicing chain is refused, and what follows speaks only of the angles of ${subject.name} and ${baseline.name} as they would slice.`,
     );
 
-  const bevels = `${subject.name} has ${plain(angles.subject.bevel)}° per side, ${baseline.name} ${plain(angles.baseline.bevel)}°`;
+  const bevels = `${subject.name} has ${shown(angles.subject.bevel)}° per side, ${baseline.name} ${shown(angles.baseline.bevel)}°`;
   const notKnown = [subjectKnife, baselineKnife].some(
     ({ angleDeg }) => typeof angleDeg === 'object' && 'unknown' in angleDeg,
   );
@@ -28,7 +30,7 @@ function twoRoutes(scene: Scene): string[] {
   );
   if (microbevels)
     sentences.push(
-      `With a microbevel the two routes take two angles: the wedge that of the bevel, the apex that of the microbevel. At the apex ${subject.name} has ${plain(angles.subject.apex)}°, ${baseline.name} ${plain(angles.baseline.apex)}°.`,
+      `With a microbevel the two routes take two angles: the wedge that of the bevel, the apex that of the microbevel. At the apex ${subject.name} has ${shown(angles.subject.apex)}°, ${baseline.name} ${shown(angles.baseline.apex)}°.`,
     );
 
   if (same(wedge) && same(tooth)) {
@@ -69,7 +71,7 @@ export const routesWords: Record<string, (scene: Scene) => string[]> = {
   'two-routes-given': (scene) => {
     const { subject, baseline } = anglesOf(scene);
     return [
-      `${scene.baseline.name} has an edge angle of ${plain(baseline.bevel)}° per side, ${scene.subject.name} one of ${plain(subject.bevel)}°. Here nothing else about the two counts.`,
+      `${scene.baseline.name} has an edge angle of ${shown(baseline.bevel)}° per side, ${scene.subject.name} one of ${shown(subject.bevel)}°. Here nothing else about the two counts.`,
     ];
   },
 };

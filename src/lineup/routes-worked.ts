@@ -26,9 +26,14 @@ function twoRoutes(scene: Scene): Worked {
     givens: `${given(subject.name, a)}; ${given(baseline.name, b)}; friction coefficient ${friction}; slice to push ${slicePush}.`,
     steps: [
       {
-        say: `The friction angle: what the slice leaves of the friction, as an angle. First for ${subject.name}, then for ${baseline.name}.`,
-        tex: '\\begin{aligned} \\arctan\\frac{{{m}}}{\\sqrt{1 + {{x}}^2 \\cos^2 {{a}}^\\circ}} &\\approx {{pa}}^\\circ \\\\ \\arctan\\frac{{{m}}}{\\sqrt{1 + {{x}}^2 \\cos^2 {{b}}^\\circ}} &\\approx {{pb}}^\\circ \\end{aligned}',
-        values: { m: friction, x: slicePush, ...bevels, pa: phi.a, pb: phi.b },
+        say: `The friction angle of ${subject.name}: what the slice leaves of the friction, as an angle.`,
+        tex: '\\arctan\\frac{{{m}}}{\\sqrt{1 + {{x}}^2 \\cos^2 {{a}}^\\circ}} \\approx {{pa}}^\\circ',
+        values: { m: friction, x: slicePush, a: bevels.a, pa: phi.a },
+      },
+      {
+        say: `The same for ${baseline.name}.`,
+        tex: '\\arctan\\frac{{{m}}}{\\sqrt{1 + {{x}}^2 \\cos^2 {{b}}^\\circ}} \\approx {{pb}}^\\circ',
+        values: { m: friction, x: slicePush, b: bevels.b, pb: phi.b },
       },
       {
         say: `The first route, the wedge: the push that ${baseline.name} needs over the push that ${subject.name} needs.`,
@@ -55,8 +60,8 @@ function twoRoutes(scene: Scene): Worked {
         },
       },
       {
-        say: `The angle in all is given the exponent E = ${brief(exponents.total)}. Find the power of the tooth depth that makes it so.`,
-        tex: 'e = \\frac{E - w}{s} = \\frac{{{total}} - {{w}}}{{{s}}} \\approx {{e}}',
+        say: `The angle in all is given the exponent E = ${brief(exponents.total)}. Take off the wedge’s, and divide by that of the tooth depth: the power that is left for the apex.`,
+        tex: '\\frac{{{total}} - {{w}}}{{{s}}} \\approx {{e}}',
         values: {
           total: brief(exponents.total),
           w: on(exponents.wedge),
