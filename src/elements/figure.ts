@@ -11,7 +11,14 @@ export class FigureElement extends SceneElement {
   #timer = 0;
   #frame = 0;
   #latest: Scene | undefined;
-  #resize = new ResizeObserver(() => this.#draw());
+  /** The drawing of the size that has room, looked up only when the room changes: asking costs a layout. */
+  #shown: HTMLElement | undefined;
+  #resize = new ResizeObserver(() => {
+    this.#shown = [...this.querySelectorAll<HTMLElement>('.drawing')].find(
+      (drawing) => drawing.getClientRects().length > 0,
+    );
+    this.#draw();
+  });
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -41,13 +48,11 @@ export class FigureElement extends SceneElement {
   /** Draws only the size that is on the page; the other follows when it comes to be shown. */
   #draw(): void {
     const scene = this.#latest;
-    if (!scene) return;
-    for (const drawing of this.querySelectorAll<HTMLElement>('.drawing')) {
-      if (drawing.dataset['drawn'] || drawing.getClientRects().length === 0) continue;
-      const size = drawing.dataset['size'] === 'narrow' ? 'narrow' : 'wide';
-      drawing.replaceChildren(draw(figureNamed(this.of), scene, sizes[size], document, `${this.of}-${size}`));
-      drawing.dataset['drawn'] = 'yes';
-    }
+    const drawing = this.#shown;
+    if (!scene || !drawing || drawing.dataset['drawn']) return;
+    const size = drawing.dataset['size'] === 'narrow' ? 'narrow' : 'wide';
+    drawing.replaceChildren(draw(figureNamed(this.of), scene, sizes[size], document, `${this.of}-${size}`));
+    drawing.dataset['drawn'] = 'yes';
   }
 
   #write(scene: Scene): void {
