@@ -1,5 +1,5 @@
 import { nominal, parameters } from '../model/index.ts';
-import { anglesOf, exponentsOf, frictionAngleAt, routesOf } from './routes.ts';
+import { anglesOf, exponentsOf, frictionAngleAt, frictionLeft, routesOf } from './routes.ts';
 import type { Scene } from './scene.ts';
 import { brief, plain, times } from './show.ts';
 import type { Worked } from './worked.ts';
@@ -26,14 +26,14 @@ function twoRoutes(scene: Scene): Worked {
     givens: `${given(subject.name, a)}; ${given(baseline.name, b)}; friction coefficient ${friction}; slice to push ${slicePush}.`,
     steps: [
       {
-        say: `The friction angle of ${subject.name}: what the slice leaves of the friction, as an angle.`,
-        tex: '\\arctan\\frac{{{m}}}{\\sqrt{1 + {{x}}^2 \\cos^2 {{a}}^\\circ}} \\approx {{pa}}^\\circ',
-        values: { m: friction, x: slicePush, a: bevels.a, pa: phi.a },
+        say: `What the slice leaves of the friction for ${subject.name}, first as a coefficient, then as an angle.`,
+        tex: '\\begin{gathered} \\frac{{{m}}}{\\sqrt{1 + {{x}}^2 \\cos^2 {{a}}^\\circ}} \\approx {{left}} \\\\ \\arctan({{left}}) \\approx {{pa}}^\\circ \\end{gathered}',
+        values: { m: friction, x: slicePush, a: bevels.a, left: on(frictionLeft(scene, a.bevel)), pa: phi.a },
       },
       {
         say: `The same for ${baseline.name}.`,
-        tex: '\\arctan\\frac{{{m}}}{\\sqrt{1 + {{x}}^2 \\cos^2 {{b}}^\\circ}} \\approx {{pb}}^\\circ',
-        values: { m: friction, x: slicePush, b: bevels.b, pb: phi.b },
+        tex: '\\begin{gathered} \\frac{{{m}}}{\\sqrt{1 + {{x}}^2 \\cos^2 {{b}}^\\circ}} \\approx {{left}} \\\\ \\arctan({{left}}) \\approx {{pb}}^\\circ \\end{gathered}',
+        values: { m: friction, x: slicePush, b: bevels.b, left: on(frictionLeft(scene, b.bevel)), pb: phi.b },
       },
       {
         say: `The first route, the wedge: the push that ${baseline.name} needs over the push that ${subject.name} needs.`,

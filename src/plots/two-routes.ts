@@ -40,16 +40,24 @@ export const twoRoutes: Figure = {
     const now = routesOf(scene);
     const [from, to] = [Math.min(lowDeg, now.angleDeg), Math.max(highDeg, now.angleDeg)];
     const routes = along(scene, from, to);
-    const values = [1, ...[...routes, now].flatMap((at) => curves.map(({ route }) => at[route]))];
-    const low = Math.min(...values) / 1.1;
-    const high = Math.max(...values) * 1.15;
-    const ticks = tickValues(low, high, narrow);
     const [height, marginTop, marginBottom, marginLeft, marginRight] = [narrow ? 340 : 380, 24, 42, 38, 10];
     const inner = { width: width - marginLeft - marginRight, height: height - marginTop - marginBottom };
-    // Every curve falls to the right, so the key has the upper right corner to itself.
     const atX = (px: number): number => from + ((to - from) * px) / inner.width;
-    const atY = (px: number): number => high * (low / high) ** (px / inner.height);
     const [keyPx, strokePx] = narrow ? [inner.width - 166, 26] : [inner.width - 268, 40];
+    const keyBottomPx = 10 + 18 * curves.length;
+
+    const highest = (list: readonly Routes[]): number =>
+      Math.max(1, ...list.flatMap((at) => curves.map(({ route }) => at[route])));
+    const all = [...routes, now];
+    const low = Math.min(1, ...all.flatMap((at) => curves.map(({ route }) => at[route]))) / 1.1;
+    // The key has the upper right corner to itself: the axis goes on upwards until no curve reaches it there.
+    const underKey = highest(all.filter(({ angleDeg }) => angleDeg > atX(keyPx - 8)));
+    const high = Math.max(
+      highest(all) * 1.15,
+      low * (underKey / low) ** (1 / (1 - (keyBottomPx + 4) / inner.height)),
+    );
+    const ticks = tickValues(low, high, narrow);
+    const atY = (px: number): number => high * (low / high) ** (px / inner.height);
     const key = curves.map(({ route, name, short }, index) => ({
       route,
       y: atY(10 + 18 * index),
@@ -81,7 +89,7 @@ export const twoRoutes: Figure = {
         Plot.ruleY([1], { className: 'kf-baseline' }),
         Plot.ruleX([now.angleDeg], {
           y1: low,
-          y2: now.angleDeg > atX(keyPx - 8) ? atY(10 + 18 * curves.length) : high,
+          y2: now.angleDeg > atX(keyPx - 8) ? atY(keyBottomPx) : high,
           className: 'kf-dimension',
         }),
         ...curves.map(({ route }) =>
