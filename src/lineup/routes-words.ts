@@ -15,7 +15,8 @@ function twoRoutes(scene: Scene): string[] {
   const sentences: string[] = [];
 
   const job = jobProfiles.find(({ id }) => id === entry.work);
-  if (job && !job.slicingChain)
+  const refused = job !== undefined && !job.slicingChain;
+  if (refused)
     sentences.push(
       `In ${job.name}, ${job.reason}: for this work the slicing chain is refused, and what follows speaks only of the angles of ${subject.name} and ${baseline.name} as they would slice.`,
     );
@@ -35,7 +36,7 @@ function twoRoutes(scene: Scene): string[] {
 
   if (same(wedge) && same(tooth)) {
     sentences.push(
-      `${bevels}: the angle is the same, so each route has the factor 1, and so has their product. Whatever sets the two knives apart lies elsewhere.`,
+      `${bevels}: the angle is the same, so each route has the factor 1, and so has their product. If anything sets the two knives apart, it lies elsewhere.`,
     );
     return sentences;
   }
@@ -44,7 +45,11 @@ function twoRoutes(scene: Scene): string[] {
     `${bevels}. As a wedge that makes ${times(wedge)}; at the apex in full it makes ${times(tooth)} by tooth depth or ${times(wear)} by steel to wear away. Wedge and tooth depth together would be ${times(full)}.`,
   );
   const opposed = (wedge - 1) * (tooth - 1) < 0;
-  if (opposed)
+  if (same(wedge))
+    sentences.push('As wedges the two are alike: the angle enters by one route only, the apex.');
+  else if (same(tooth))
+    sentences.push('At the apex the two are alike: the angle enters by one route only, the wedge.');
+  else if (opposed)
     sentences.push(
       `The two routes pull opposite ways: ${wedge > 1 ? 'the wedge speaks for' : 'the wedge speaks against'} ${subject.name}, the apex ${tooth > 1 ? 'for it' : 'against it'}.`,
     );
@@ -57,6 +62,7 @@ function twoRoutes(scene: Scene): string[] {
   sentences.push(
     `The close reading takes the tooth depth to the power ${plain(exponentsOf(scene).apex, 2)}, which makes ${times(apex)}, and arrives at ${times(close)} for the angle: by its angle alone ${subject.name} should cut ${ratioInWords(close)} as ${baseline.name}.`,
   );
+  if (refused) return sentences;
   const rest = row.close.product / close;
   sentences.push(
     same(rest)

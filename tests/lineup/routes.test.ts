@@ -115,6 +115,11 @@ describe('the words of the routes', () => {
     expect(said(microbevelled(withAngles(12, 20), 25))).toMatch(/pull opposite ways/);
   });
 
+  it('say where only one route is left', () => {
+    expect(said(microbevelled(withAngles(12, 20), 20))).toMatch(/by one route only, the wedge/);
+    expect(said(microbevelled(withAngles(20, 20), 25))).toMatch(/by one route only, the apex/);
+  });
+
   it('say that the chain is refused where wear does not end the edge', () => {
     expect(said(withAngles(14, 24, { work: 'prying' }))).toMatch(/slicing chain is refused/);
   });
