@@ -77,6 +77,26 @@ const edge = (role: Role): Control => ({
     })),
 });
 
+/** An assumed exponent. Set back to the model's own value it is the model's again, with its stated range. */
+const exponent = (
+  name: 'angleExponent' | 'thicknessExponent' | 'finishExponent',
+  label: string,
+  min: number,
+  max: number,
+): Control => ({
+  label: () => label,
+  min,
+  max,
+  step: 0.05,
+  unit: '',
+  read: ({ assumptions }) => nominal(assumptions[name] ?? parameters[name].default),
+  write: (entry, value) => {
+    const { [name]: _before, ...others } = entry.assumptions;
+    const own = value === parameters[name].default;
+    return { ...entry, assumptions: own ? others : { ...others, [name]: value } };
+  },
+});
+
 /** How many percentages the sliders of the first lesson reach; more are typed on the bench. */
 export const longestChain = 10;
 
@@ -118,33 +138,9 @@ export const controls: Record<string, Control> = {
     read: (entry) => entry.slicePush,
     write: (entry, value) => ({ ...entry, slicePush: value }),
   },
-  angleExponent: {
-    label: () => 'Angle exponent E at 15°',
-    min: 0.6,
-    max: 2.2,
-    step: 0.05,
-    unit: '',
-    read: (entry) => nominal(entry.assumptions.angleExponent ?? 1.3),
-    write: (entry, value) => ({ ...entry, assumptions: { ...entry.assumptions, angleExponent: value } }),
-  },
-  thicknessExponent: {
-    label: () => 'Thickness exponent e',
-    min: 0,
-    max: 1,
-    step: 0.05,
-    unit: '',
-    read: (entry) => nominal(entry.assumptions.thicknessExponent ?? parameters.thicknessExponent.default),
-    write: (entry, value) => ({ ...entry, assumptions: { ...entry.assumptions, thicknessExponent: value } }),
-  },
-  finishExponent: {
-    label: () => 'Finish exponent e',
-    min: 0,
-    max: 0.7,
-    step: 0.05,
-    unit: '',
-    read: (entry) => nominal(entry.assumptions.finishExponent ?? parameters.finishExponent.default),
-    write: (entry, value) => ({ ...entry, assumptions: { ...entry.assumptions, finishExponent: value } }),
-  },
+  angleExponent: exponent('angleExponent', 'Angle exponent E at 15°', 0.6, 2.2),
+  thicknessExponent: exponent('thicknessExponent', 'Thickness exponent e', 0, 1),
+  finishExponent: exponent('finishExponent', 'Finish exponent e', 0, 0.7),
   ...Object.fromEntries(
     Array.from({ length: longestChain }, (_, index) => [`percentage.${index + 1}`, percentage(index)]),
   ),
