@@ -9,8 +9,6 @@ export default defineConfig({
   fullyParallel: true,
   timeout: 90_000,
   retries: 1,
-  // The other specs beside these two have not been run to green yet.
-  testMatch: ['pages.spec.ts', 'bench.spec.ts'],
   forbidOnly: Boolean(process.env['CI']),
   workers: 2,
   reporter: [['list'], ['json', { outputFile: 'test-results/site.json' }]],

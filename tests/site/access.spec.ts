@@ -13,7 +13,7 @@ const looks = [
 for (const path of pages()) {
   test.describe(path, () => {
     test('has no violation that axe can find', async ({ page }) => {
-      test.setTimeout(90_000);
+      test.setTimeout(240_000);
       for (const { colorScheme, forcedColors, width } of looks) {
         await page.setViewportSize({ width, height: 900 });
         await page.emulateMedia({ colorScheme, forcedColors });
