@@ -1,4 +1,4 @@
-import { readAnswer } from '../exercises/index.ts';
+import { readAnswer } from '../exercises/reader.ts';
 import { additiveGuess, compound } from '../model/index.ts';
 import { percentagesOf } from '../lineup/numbers.ts';
 import { groundRoom, roomIn, roomOfFamilies } from '../lineup/ranges.ts';

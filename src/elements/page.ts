@@ -31,7 +31,6 @@ export function start(): void {
     }
   });
   addEventListener('hashchange', openAddress);
-  root.dataset['live'] = 'on';
 }
 
 /** Opens the line-up in the address, or says why it cannot and goes on with the one there is. */
