@@ -29,7 +29,7 @@ const motions: readonly (readonly [string, string])[] = [
 
 const percentPattern = /[,;]\s+|\s*;\s*|\s+(?=[+−-])|\s*\n\s*/;
 
-export const workFields = {
+const workFields = {
   title: {
     kind: 'text',
     label: 'Title of the line-up',

@@ -157,9 +157,6 @@ export class BenchElement extends HTMLElement {
   #pressed = (event: Event): void => {
     const button =
       event.target instanceof Element ? event.target.closest<HTMLButtonElement>('[data-act]') : null;
-    const link =
-      event.target instanceof Element ? event.target.closest<HTMLAnchorElement>('[data-page]') : null;
-    if (link) link.href = linkTo(link.dataset['page'] ?? '');
     if (!button) return;
     const id = button.closest<HTMLElement>('[data-knife]')?.dataset['knife'] ?? '';
     const acts: Record<string, () => unknown> = {

@@ -1,4 +1,5 @@
-import { effect, signal } from '@preact/signals-core';
+import { computed } from '@preact/signals-core';
+import type { ReadonlySignal } from '@preact/signals-core';
 import { createStore } from '../lineup/store.ts';
 import { decodeLink, encodeLink } from '../lineup/link.ts';
 import { sceneOf } from '../lineup/scene.ts';
@@ -14,23 +15,29 @@ const given = JSON.parse(document.getElementById('page-line-up')?.textContent ??
 export const store = createStore(given);
 const root = document.documentElement;
 
-/** The last scene the model could compute; `trouble` says why a newer one could not. */
-export const scene = signal<Scene>(sceneOf(given));
-export const trouble = signal<string>('');
-/** True while the page shows a visitor's own line-up instead of the demo. */
-export const own = signal(false);
+/** What the page shows. The store lets nothing in that the model cannot compute. */
+export const scene: ReadonlySignal<Scene> = computed(() => sceneOf(store.entry.value));
 
 export function start(): void {
   openAddress();
-  effect(() => {
-    try {
-      scene.value = sceneOf(store.entry.value);
-      trouble.value = '';
-    } catch (error) {
-      trouble.value = error instanceof Error ? error.message : String(error);
-    }
-  });
   addEventListener('hashchange', openAddress);
+  addEventListener('click', follow);
+}
+
+/** Links of the page take the line-up along, and a step within the page does not put its anchor in its place. */
+function follow(event: MouseEvent): void {
+  const { target } = event;
+  const link =
+    target instanceof Element ? target.closest<HTMLAnchorElement>('a[data-page], a[href^="#"]') : null;
+  const page = link?.dataset['page'];
+  if (link && page !== undefined) link.href = linkTo(page);
+  if (!link || page !== undefined || !location.hash.startsWith('#with=')) return;
+  const place = document.getElementById(link.hash.slice(1));
+  if (!place) return;
+  event.preventDefault();
+  place.tabIndex = -1;
+  place.focus();
+  place.scrollIntoView();
 }
 
 /** Opens the line-up in the address, or says why it cannot and goes on with the one there is. */
@@ -39,7 +46,6 @@ function openAddress(): void {
   const read = decodeLink(location.hash);
   if (read.ok) {
     store.replace(read.entry);
-    own.value = read.entry.invented !== true;
     root.dataset['lineUp'] = 'own';
     say('');
   } else {

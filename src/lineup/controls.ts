@@ -98,7 +98,7 @@ const exponent = (
 });
 
 /** How many percentages the sliders of the first lesson reach; more are typed on the bench. */
-export const longestChain = 10;
+const longestChain = 10;
 
 const percentage = (index: number): Control => ({
   label: () => `Effect ${index + 1}`,

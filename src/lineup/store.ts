@@ -1,8 +1,6 @@
 import { batch, computed, signal } from '@preact/signals-core';
 import type { ReadonlySignal } from '@preact/signals-core';
-import { compare } from '../model/index.ts';
-import type { LineUp, Reading, Row } from '../model/index.ts';
-import { toModel, validate } from './schema.ts';
+import { validate } from './schema.ts';
 import type { LineUpEntry, Problem } from './schema.ts';
 
 /** What became of a change. A refused one leaves everything as it was. */
@@ -21,11 +19,6 @@ export interface Store {
   canRedo: ReadonlySignal<boolean>;
   /** Why the last change was refused; empty after one that was not. */
   message: ReadonlySignal<string>;
-  /** What the model makes of the line-up. */
-  model: ReadonlySignal<LineUp>;
-  rows: ReadonlySignal<Record<Reading, Row[]>>;
-  /** The row of the subject, by reading. */
-  subjectRow: ReadonlySignal<Record<Reading, Row>>;
 }
 
 const mergeWithinMs = 800;
@@ -75,12 +68,6 @@ export function createStore(initial: LineUpEntry, now: () => number = () => perf
     last = { label: '', at: -Infinity };
   };
 
-  const model = computed(() => toModel(entry.value));
-  const rows = computed(() => ({
-    pocket: compare(model.value, { reading: 'pocket' }).rows,
-    close: compare(model.value, { reading: 'close' }).rows,
-  }));
-
   return {
     entry,
     change(update, label) {
@@ -105,12 +92,6 @@ export function createStore(initial: LineUpEntry, now: () => number = () => perf
     canUndo: computed(() => past.value.length > 0),
     canRedo: computed(() => future.value.length > 0),
     message,
-    model,
-    rows,
-    subjectRow: computed(() => {
-      const { subject } = entry.value;
-      return { pocket: rowOf(rows.value.pocket, subject), close: rowOf(rows.value.close, subject) };
-    }),
   };
 }
 
@@ -126,10 +107,4 @@ function attempt(
     if (error instanceof RangeError) return { ok: false, problems: [{ path: '', message: error.message }] };
     throw error;
   }
-}
-
-function rowOf(rows: readonly Row[], knife: string): Row {
-  const row = rows.find((candidate) => candidate.knife === knife);
-  if (!row) throw new RangeError(`knife ${knife} is not among the knives of the line-up`);
-  return row;
 }

@@ -1,7 +1,8 @@
 import * as Plot from '@observablehq/plot';
 import type { Term } from '../model/index.ts';
-import { brief, plain, ratioInWords, times } from '../lineup/show.ts';
+import { plain, ratioInWords, times } from '../lineup/show.ts';
 import type { Figure } from './figure.ts';
+import { ratioAxis, tickValues } from './ratio-axis.ts';
 import { familyLetter, hatch, ink, termName } from './inks.ts';
 
 interface Link extends Term {
@@ -44,15 +45,7 @@ export const chain: Figure = {
       marginRight: narrow ? 14 : 20,
       marginTop: 6,
       marginBottom: 42,
-      x: {
-        type: 'log',
-        domain: [low, high],
-        label: 'times as long as the baseline',
-        labelAnchor: 'center',
-        labelArrow: 'none',
-        ticks: tickValues(low, high, narrow),
-        tickFormat: brief,
-      },
+      x: { ...ratioAxis(low, high, narrow, 'times as long as the baseline'), labelAnchor: 'center' },
       y: { domain: order, label: null, tickSize: 0 },
       marks: [
         Plot.gridX(tickValues(low, high, narrow), { className: 'kf-grid' }),
@@ -123,14 +116,3 @@ export const chain: Figure = {
     return `By the ${entry.reading} reading ${subject.name} should cut ${ratioInWords(product)} as ${baseline.name} (${times(product)})${complete ? '' : ', as far as the terms that stand go'}; with the forces added instead, ${times(rival)}.`;
   },
 };
-
-/** Ticks a reader knows by heart, as many as the axis has room for. */
-export function tickValues(low: number, high: number, narrow: boolean): number[] {
-  const all = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000];
-  const inside = all.filter((tick) => tick >= low && tick <= high);
-  if (inside.length < 3)
-    return [0.5, 0.6, 0.7, 0.8, 0.9, 1, 1.2, 1.5, 2, 3].filter((tick) => tick >= low && tick <= high);
-  return inside.length > (narrow ? 6 : 10)
-    ? inside.filter((tick) => Number.isInteger(Math.log10(tick)))
-    : inside;
-}

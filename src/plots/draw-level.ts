@@ -5,8 +5,8 @@ import type { Level } from '../lineup/draw-level.ts';
 import type { Scene } from '../lineup/scene.ts';
 import { brief, plain, times } from '../lineup/show.ts';
 import { wordsNamed } from '../lineup/words.ts';
-import { tickValues } from './chain.ts';
 import type { Figure } from './figure.ts';
+import { ratioAxis, tickValues } from './ratio-axis.ts';
 
 interface Point {
   angleDeg: number;
@@ -80,14 +80,7 @@ export const drawLevelFigure: Figure = {
         labelArrow: 'none',
         ticks: narrow ? 5 : 9,
       },
-      y: {
-        type: 'log',
-        domain: [low, high],
-        label: 'times as long',
-        labelArrow: 'none',
-        ticks,
-        tickFormat: brief,
-      },
+      y: ratioAxis(low, high, narrow, 'times as long'),
       marks: [
         Plot.rect([{ x1: 4, x2: 6, y1: low, y2: high }], {
           x1: 'x1',

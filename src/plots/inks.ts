@@ -15,14 +15,3 @@ export const termName: Record<TermId, string> = {
   hardness: 'Hardness',
   carbide: 'Carbide',
 };
-
-/** What each term compares, in the words of the bench. */
-export const termMeaning: Record<TermId, string> = {
-  wedge: 'edge angle, as a wedge',
-  apex: 'edge angle, at the apex',
-  thickness: 'thickness behind the edge',
-  grind: 'primary grind',
-  finish: 'finish of the edge',
-  hardness: 'hardness of the steel',
-  carbide: 'carbide in the steel',
-};

@@ -3,9 +3,9 @@ import type { Family, Reading } from '../model/index.ts';
 import { groundRoom, roomOfFamilies } from '../lineup/ranges.ts';
 import type { Room } from '../lineup/ranges.ts';
 import type { Scene } from '../lineup/scene.ts';
-import { brief, times } from '../lineup/show.ts';
-import { tickValues } from './chain.ts';
+import { times } from '../lineup/show.ts';
 import type { Figure, Size } from './figure.ts';
+import { ratioAxis, tickValues } from './ratio-axis.ts';
 import { familyLetter, familyName, hatch, ink } from './inks.ts';
 
 interface Bar extends Room {
@@ -64,13 +64,13 @@ export const rangeRace: Figure = {
       marginTop: 6,
       marginBottom: 42,
       x: {
-        type: 'log',
-        domain: [Math.min(0.9, ...bars.map(({ low }) => low)), high],
-        label: 'best: times as long as the worst',
+        ...ratioAxis(
+          Math.min(0.9, ...bars.map(({ low }) => low)),
+          high,
+          true,
+          'best: times as long as the worst',
+        ),
         labelAnchor: 'center',
-        labelArrow: 'none',
-        ticks,
-        tickFormat: brief,
       },
       y: {
         domain: [...bars.slice(0, 3).map(({ line }) => line), ' ', ...bars.slice(3).map(({ line }) => line)],

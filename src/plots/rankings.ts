@@ -1,8 +1,8 @@
 import * as Plot from '@observablehq/plot';
 import type { Scene } from '../lineup/scene.ts';
-import { brief, times } from '../lineup/show.ts';
-import { tickValues } from './chain.ts';
+import { times } from '../lineup/show.ts';
 import type { Figure } from './figure.ts';
+import { ratioAxis, tickValues } from './ratio-axis.ts';
 
 interface Place {
   job: string;
@@ -10,18 +10,16 @@ interface Place {
   ratio: number;
 }
 
-/** Every knife of the line-up in the three jobs of an edge. */
-function placesOf({ entry, rows }: Scene): Place[] {
-  return entry.knives.flatMap(({ id, name }) => {
-    const row = rows.close.find(({ knife }) => knife === id);
-    if (!row) return [];
-    const places: Place[] = [
-      { job: 'Slicing', name, ratio: row.product },
-      { job: 'Rolling', name, ratio: row.sideLoad.rolling },
-    ];
-    if (row.sideLoad.chipping !== null) places.push({ job: 'Chipping', name, ratio: row.sideLoad.chipping });
-    return places;
-  });
+/** Every knife of the line-up in the three jobs of an edge, best first, as the model ranks them. */
+function placesOf({ entry, rankings }: Scene): Place[] {
+  const nameOf = (id: string): string => entry.knives.find((knife) => knife.id === id)?.name ?? id;
+  return [
+    { job: 'Slicing', ranked: rankings.slicing },
+    { job: 'Rolling', ranked: rankings.rolling },
+    { job: 'Chipping', ranked: rankings.chipping ?? [] },
+  ].flatMap(({ job, ranked }) =>
+    ranked.map(({ knife, value }) => ({ job, name: nameOf(knife), ratio: value })),
+  );
 }
 
 const jobs = ['Slicing', 'Rolling', 'Chipping'];
@@ -45,7 +43,6 @@ export const rankingsFigure: Figure = {
     const lines = present.flatMap((job) =>
       places
         .filter((place) => place.job === job)
-        .sort((a, b) => b.ratio - a.ratio)
         .map((place, index) => ({ ...place, line: `${job}-${index}`, first: index === 0 })),
     );
     const short = (name: string) =>
@@ -56,15 +53,7 @@ export const rankingsFigure: Figure = {
       marginRight: narrow ? 110 : 180,
       marginTop: 6,
       marginBottom: 40,
-      x: {
-        type: 'log',
-        domain: [low, high],
-        label: 'times the baseline',
-        labelAnchor: 'center',
-        labelArrow: 'none',
-        ticks,
-        tickFormat: brief,
-      },
+      x: { ...ratioAxis(low, high, narrow, 'times the baseline'), labelAnchor: 'center' },
       y: {
         domain: lines.map(({ line }) => line),
         label: null,
@@ -89,14 +78,11 @@ export const rankingsFigure: Figure = {
   },
   table: (scene) => ({
     columns: ['Job', 'Knife', 'Times the baseline'],
-    rows: placesOf(scene)
-      .sort((a, b) => jobs.indexOf(a.job) - jobs.indexOf(b.job) || b.ratio - a.ratio)
-      .map(({ job, name, ratio }) => [job, name, times(ratio)]),
+    rows: placesOf(scene).map(({ job, name, ratio }) => [job, name, times(ratio)]),
   }),
   caption(scene) {
     const places = placesOf(scene);
-    const best = (job: string) =>
-      places.filter((place) => place.job === job).sort((a, b) => b.ratio - a.ratio)[0];
+    const best = (job: string) => places.find((place) => place.job === job);
     const [slicing, rolling, chipping] = jobs.map(best);
     const first = `${slicing?.name} leads in slicing, ${rolling?.name === slicing?.name ? 'and in resisting a roll too' : `${rolling?.name} in resisting a roll`}`;
     return `${first}; ${chipping ? `${chipping.name} in resisting chips.` : 'chipping cannot be ranked, since no toughness is known.'}`;

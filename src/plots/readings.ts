@@ -1,8 +1,8 @@
 import * as Plot from '@observablehq/plot';
 import type { Scene } from '../lineup/scene.ts';
-import { brief, times } from '../lineup/show.ts';
-import { tickValues } from './chain.ts';
+import { times } from '../lineup/show.ts';
 import type { Figure } from './figure.ts';
+import { ratioAxis, tickValues } from './ratio-axis.ts';
 
 interface Answer {
   name: string;
@@ -37,15 +37,7 @@ export const readings: Figure = {
       marginRight: 52,
       marginTop: 6,
       marginBottom: 42,
-      x: {
-        type: 'log',
-        domain: [low, high],
-        label: 'times as long as the baseline',
-        labelAnchor: 'center',
-        labelArrow: 'none',
-        ticks,
-        tickFormat: brief,
-      },
+      x: { ...ratioAxis(low, high, narrow, 'times as long as the baseline'), labelAnchor: 'center' },
       y: { domain: answers.map(({ name }) => name), label: null, tickSize: 0 },
       marks: [
         Plot.gridX(ticks, { className: 'kf-grid' }),

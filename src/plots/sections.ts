@@ -15,7 +15,7 @@ interface Point {
 const drawnMm = 10;
 
 /** The half outline of a section from the apex up: bevel, microbevel where there is one, primary grind. */
-export function halfOutline(knife: Knife, upTo: number): { upMm: number; halfMm: number }[] {
+function halfOutline(knife: Knife, upTo: number): { upMm: number; halfMm: number }[] {
   const edgeMm = nominal(knife.edgeMm);
   const bevelDeg = nominal(knife.angleDeg);
   const tan = (degrees: number) => Math.tan((degrees * Math.PI) / 180);

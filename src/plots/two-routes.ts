@@ -3,8 +3,8 @@ import { drivable, exponentsOf, routesAt, routesOf } from '../lineup/routes.ts';
 import type { Routes } from '../lineup/routes.ts';
 import type { Scene } from '../lineup/scene.ts';
 import { brief, plain, times } from '../lineup/show.ts';
-import { tickValues } from './chain.ts';
 import type { Figure } from './figure.ts';
+import { ratioAxis, tickValues } from './ratio-axis.ts';
 
 type Route = 'wedge' | 'tooth' | 'wear' | 'full' | 'close';
 
@@ -76,14 +76,7 @@ export const twoRoutes: Figure = {
         labelArrow: 'none',
         ticks: narrow ? 5 : 10,
       },
-      y: {
-        type: 'log',
-        domain: [low, high],
-        label: 'times as long as the baseline',
-        labelArrow: 'none',
-        ticks,
-        tickFormat: brief,
-      },
+      y: ratioAxis(low, high, narrow, 'times as long as the baseline'),
       marks: [
         Plot.gridY(ticks, { className: 'kf-grid' }),
         Plot.ruleY([1], { className: 'kf-baseline' }),

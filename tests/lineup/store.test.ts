@@ -2,6 +2,7 @@ import { effect } from '@preact/signals-core';
 import fc from 'fast-check';
 import { beforeEach, describe, expect, test } from 'vitest';
 import { compare } from '../../src/model/index.ts';
+import { sceneOf } from '../../src/lineup/scene.ts';
 import { createStore } from '../../src/lineup/store.ts';
 import type { Store } from '../../src/lineup/store.ts';
 import { toModel } from '../../src/lineup/schema.ts';
@@ -100,11 +101,11 @@ describe('undo and redo', () => {
 describe('refusal', () => {
   test('what is not valid changes nothing and is told', () => {
     store.change(push(5), 'slice');
-    const before = [store.entry.value, store.rows.value];
+    const before = [store.entry.value, sceneOf(store.entry.value)];
     const refused = store.change(push(-1), 'slice');
     expect(refused).toMatchObject({ ok: false, problems: [{ path: 'slicePush' }] });
     expect(store.message.value).toContain('slice to push -1 is not between 0 and 100');
-    expect([store.entry.value, store.rows.value]).toEqual(before);
+    expect([store.entry.value, sceneOf(store.entry.value)]).toEqual(before);
     store.change(push(6), 'slice');
     expect(store.message.value).toBe('');
   });
@@ -141,18 +142,19 @@ describe('refusal', () => {
 describe('results', () => {
   test('are what the model says of the line-up', () => {
     const lineUp = toModel(loft());
-    expect(store.model.value).toEqual(lineUp);
-    expect(store.rows.value).toEqual({
+    const scene = sceneOf(store.entry.value);
+    expect(scene.lineUp).toEqual(lineUp);
+    expect(scene.rows).toEqual({
       pocket: compare(lineUp, { reading: 'pocket' }).rows,
       close: compare(lineUp, { reading: 'close' }).rows,
     });
-    expect(store.subjectRow.value.close.knife).toBe('dunlin');
+    expect(scene.row.close.knife).toBe('dunlin');
   });
 
   test('move with each change, once', () => {
     const seen: number[] = [];
     const stop = effect(() => {
-      seen.push(store.subjectRow.value.close.product);
+      seen.push(sceneOf(store.entry.value).row.close.product);
     });
     store.change(push(8), 'slice');
     store.undo();

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { carryRivalShares, compare, evenUp, MODEL_NUMBER } from '../../src/model/index.ts';
+import { carryRivalShares, compare, evenUp } from '../../src/model/index.ts';
 import type { Knife, LineUp, Reading, Row } from '../../src/model/index.ts';
 
 const knife = (id: string): fc.Arbitrary<Knife> =>
@@ -124,24 +124,4 @@ describe('what cannot be compared', () => {
   ])('%s', (_what, change, message) => {
     expect(() => compare({ knives: [{ ...plain, ...change }], baseline: 'plain' })).toThrow(message);
   });
-});
-
-test('the model number is raised whenever a result changes', () => {
-  const { rows } = compare({
-    knives: [
-      plain,
-      {
-        ...plain,
-        id: 'other',
-        angleDeg: 14,
-        edgeMm: 0.3,
-        finish: { um: 60 },
-        hrc: 61,
-        carbideVolPercent: { CrC: 12 },
-      },
-    ],
-    baseline: 'plain',
-  });
-  const digits = rows[1]?.terms.map(({ factor }) => Number(factor?.toPrecision(6)));
-  expect({ [MODEL_NUMBER]: digits }).toMatchSnapshot();
 });

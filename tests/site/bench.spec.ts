@@ -115,3 +115,19 @@ test('a damaged link says what is wrong, and the page goes on', async ({ page })
     await expect(answer(page)).toBeVisible();
   }
 });
+
+test('links of a page and steps within it keep the line-up', async ({ page }) => {
+  await open(page);
+  await field(page, 'dunlin', 'angle').locator('input').fill('13');
+  await expect(page).toHaveURL(/#with=/);
+  const at13 = (await answer(page).textContent()) ?? '';
+  await page.getByRole('link', { name: 'as an explanation for others' }).click();
+  await expect(page).toHaveURL(/\/telling\/#with=/);
+  await page.waitForSelector('html[data-live=on]');
+  await page.locator('.skip').focus();
+  await page.keyboard.press('Enter');
+  await expect(page.locator('main')).toBeFocused();
+  await expect(page).toHaveURL(/#with=/);
+  await page.getByRole('link', { name: 'Open these knives on the bench' }).click();
+  await expect(answer(page)).toHaveText(at13);
+});
