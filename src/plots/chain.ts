@@ -42,7 +42,8 @@ export const chain: Figure = {
     return {
       height: order.length * 34 + 48,
       marginLeft: narrow ? 84 : 104,
-      marginRight: narrow ? 14 : 20,
+      // Room for the value beside the longest bar.
+      marginRight: 56,
       marginTop: 6,
       marginBottom: 42,
       x: { ...ratioAxis(low, high, narrow, 'times as long as the baseline'), labelAnchor: 'center' },

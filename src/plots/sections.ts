@@ -57,9 +57,10 @@ export const sections: Figure = {
     ];
     const marginLeft = 34;
     const marginRight = 8;
-    const height = narrow ? 300 : 380;
+    const height = narrow ? 350 : 420;
     const marginTop = 26;
-    const marginBottom = 34;
+    // The labels stand below the apexes, where no outline can run into them.
+    const marginBottom = narrow ? 84 : 74;
     // One millimetre is as long across as up: the width in mm follows from the drawing's own proportions.
     const acrossMm = (drawnMm * (width - marginLeft - marginRight)) / (height - marginTop - marginBottom);
     const centres = [-acrossMm / 4, acrossMm / 4];
@@ -89,19 +90,17 @@ export const sections: Figure = {
           knives.map(({ knife, name }, index) => ({
             x: centres[index] ?? 0,
             text: [
-              shortened(name, narrow ? 9 : 15),
+              shortened(name, narrow ? 16 : 30),
               `${brief(nominal(knife.angleDeg))}° per side`,
-              `${brief(nominal(knife.edgeMm))} mm`,
-              ...(narrow ? ['behind', 'the edge'] : ['behind the edge']),
+              `${brief(nominal(knife.edgeMm))} mm${narrow ? '\n' : ' '}behind the edge`,
             ].join('\n'),
           })),
           {
             x: 'x',
             y: 0,
             text: 'text',
-            dx: narrow ? 8 : 46,
-            dy: narrow ? -44 : -36,
-            textAnchor: 'start',
+            dy: 14,
+            lineAnchor: 'top',
             lineHeight: 1.2,
             className: 'kf-value kf-on-paper',
           },
