@@ -1,0 +1,191 @@
+/** The log of runs: what was cut, with which edge, until when, as it is entered, stored and exported. */
+import * as v from 'valibot';
+
+/** What stands in a column that exists but was not filled at the time. It is never guessed. */
+export const notRecorded = 'not recorded';
+export type Recorded<T> = T | typeof notRecorded;
+
+/** One reading of a series: sharpness after so much cut, in the unit of the run; a higher number is sharper. */
+export interface SeriesReading {
+  cut: number;
+  sharpness: number;
+}
+
+/**
+ * One run: one series of cuts with one sharpening of one knife. How far it went stands in `cutMm`, or in `cuts` where
+ * cuts were counted; a card test gives the depth of every cycle in `cycles` instead, mm.
+ */
+export interface Run {
+  /** 1–80 characters. */
+  knife: string;
+  /** The lot of stock that was cut. */
+  lot: Recorded<string>;
+  /** Which sharpening of this knife; runs after one sharpening count as one. */
+  sharpening: Recorded<string>;
+  /** Material cut until the stop, mm. */
+  cutMm?: number;
+  /** Cuts until the stop, where they were counted. */
+  cuts?: number;
+  series?: SeriesReading[];
+  /** Depth cut in each cycle of a card test, mm. */
+  cycles?: number[];
+  /** What ended the run, in words: a sharpness, a force, a torn strand. */
+  stop: Recorded<string>;
+  /** How much was cut between two looks at the stop, in the unit of the run: the true life lies within the last of them. */
+  checkedEvery: Recorded<number>;
+  startSharpness: Recorded<number>;
+  /** Edge angle per side as sharpened, degrees. */
+  angleDeg: Recorded<number>;
+  burrChecked: Recorded<boolean>;
+  /** Who judged that the stop was reached. */
+  judge: Recorded<string>;
+  /** The run ended before the stop was reached: the edge would have gone on. */
+  censored?: true;
+}
+
+/** What was given, as messages quote it. */
+function shown(input: unknown): string {
+  if (typeof input === 'string') return `“${input.length > 40 ? `${input.slice(0, 40)}…` : input}”`;
+  return typeof input === 'number' || typeof input === 'boolean' ? String(input) : 'what is there';
+}
+
+const controlCharacter = /\p{Cc}/u;
+
+function words(what: string, longest: number) {
+  return v.pipe(
+    v.string(`${what} must be text`),
+    v.check((text) => text.trim() !== '', `${what} is empty; write “${notRecorded}” if it is not known`),
+    v.maxLength(longest, ({ input }) => `${what} has ${input.length} characters; at most ${longest} fit`),
+    v.check(
+      (text) => text.isWellFormed() && !controlCharacter.test(text),
+      `${what} holds a character that cannot be shown`,
+    ),
+  );
+}
+
+/** A finite number above 0. */
+function positive(what: string, unit: string, most: number) {
+  const message = ({ input }: { input: unknown }) =>
+    `${what} ${shown(input)}${unit} is not above 0 and up to ${most}${unit}`;
+  return v.pipe(
+    v.number(({ input }) => `${what} ${shown(input)} is not a number`),
+    v.gtValue(0, message),
+    v.maxValue(most, message),
+  );
+}
+
+function recorded<T extends v.GenericSchema>(what: string, kind: string, schema: T) {
+  return v.union(
+    [v.literal(notRecorded), schema],
+    // A single reason is worth more than the list of what might have stood there.
+    ({ input, issues }) =>
+      (issues as { message: string; type: string }[] | undefined)?.find(({ type }) => type !== 'literal')
+        ?.message ?? `${what} ${shown(input)} is neither ${kind} nor “${notRecorded}”`,
+  );
+}
+
+const mostCut = 1e9;
+
+const series = v.pipe(
+  v.array(
+    v.strictObject({
+      cut: v.pipe(
+        v.number('the cut of a reading must be a number'),
+        v.minValue(0, ({ input }) => `the cut ${input} of a reading is below 0`),
+        v.maxValue(mostCut, ({ input }) => `the cut ${input} of a reading is above ${mostCut}`),
+      ),
+      sharpness: positive('the sharpness of a reading', '', 1e9),
+    }),
+  ),
+  v.minLength(1, 'the series has no reading; leave it out'),
+  v.maxLength(10_000, ({ input }) => `the series has ${input.length} readings; at most 10000 fit`),
+  v.check(
+    (readings) => readings.every(({ cut }, i) => i === 0 || cut > (readings[i - 1]?.cut ?? Infinity)),
+    'the cuts of the series do not grow from reading to reading',
+  ),
+);
+
+const cycles = v.pipe(
+  v.array(
+    v.pipe(
+      v.number('the depth of a cycle must be a number'),
+      v.minValue(0, ({ input }) => `the depth ${input} mm of a cycle is below 0`),
+      v.maxValue(1000, ({ input }) => `the depth ${input} mm of a cycle is above 1000 mm`),
+    ),
+  ),
+  v.minLength(1, 'the cycles are empty; leave them out'),
+  v.maxLength(10_000, ({ input }) => `there are ${input.length} cycles; at most 10000 fit`),
+  v.check((depths) => depths.some((depth) => depth > 0), 'no cycle cut anything'),
+);
+
+/** The shape of a run as stored. */
+export const runSchema = v.pipe(
+  v.strictObject({
+    knife: words('the knife', 80),
+    lot: words('the lot', 80),
+    sharpening: words('the sharpening', 80),
+    cutMm: v.exactOptional(positive('the cut', ' mm', mostCut)),
+    cuts: v.exactOptional(positive('the number of cuts', '', mostCut)),
+    series: v.exactOptional(series),
+    cycles: v.exactOptional(cycles),
+    stop: words('the stop', 200),
+    checkedEvery: recorded('checked every', 'a number', positive('checked every', '', mostCut)),
+    startSharpness: recorded(
+      'the starting sharpness',
+      'a number',
+      positive('the starting sharpness', '', 1e9),
+    ),
+    angleDeg: recorded(
+      'the edge angle',
+      'a number',
+      v.pipe(
+        v.number(({ input }) => `the edge angle ${shown(input)} is not a number`),
+        v.minValue(4, ({ input }) => `the edge angle ${input}° is below 4° per side`),
+        v.maxValue(45, ({ input }) => `the edge angle ${input}° is above 45° per side`),
+      ),
+    ),
+    burrChecked: recorded('burr checked', 'yes or no', v.boolean('burr checked must be yes or no')),
+    judge: words('the judge', 80),
+    censored: v.exactOptional(v.literal(true, 'censored is true where the run ended early, else left out')),
+  }),
+  v.check(
+    (run) => [run.cutMm, run.cuts, run.cycles, run.series].some((part) => part !== undefined),
+    'the run says nowhere how far it went: give the cut in mm, the number of cuts, the cycles or a series',
+  ),
+  v.check(
+    (run) => [run.cutMm, run.cuts, run.cycles].filter((part) => part !== undefined).length <= 1,
+    'the run says twice how far it went: give the cut in mm, or the number of cuts, or the cycles',
+  ),
+) satisfies v.GenericSchema<Run>;
+
+/** What is wrong and where: `angleDeg`, `series.3.cut`, or '' for the run as a whole. */
+export interface RunProblem {
+  path: string;
+  message: string;
+}
+
+export type ValidatedRun = { ok: true; run: Run } | { ok: false; problems: RunProblem[] };
+
+/**
+ * Checks one run from any source.
+ *
+ * @param input Anything: a parsed row, file or form.
+ * @returns The run, or every problem found, each with the path of its field and a sentence in plain words.
+ */
+export function validateRun(input: unknown): ValidatedRun {
+  if (Array.isArray(input)) return { ok: false, problems: [{ path: '', message: 'this is not a run' }] };
+  const read = v.safeParse(runSchema, input, { abortPipeEarly: true });
+  return read.success
+    ? { ok: true, run: read.output }
+    : { ok: false, problems: read.issues.map((issue) => problemOf(issue)) };
+}
+
+function problemOf(issue: v.InferIssue<typeof runSchema>): RunProblem {
+  const path = issue.path?.map(({ key }) => String(key)).join('.') ?? '';
+  if (issue.type !== 'strict_object') return { path, message: issue.message };
+  if (path === '') return { path, message: 'this is not a run' };
+  return {
+    path,
+    message: issue.expected === 'never' ? `${path} is not a column of a log` : `${path} is missing`,
+  };
+}
