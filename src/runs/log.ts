@@ -54,7 +54,10 @@ const controlCharacter = /\p{Cc}/u;
 function words(what: string, longest: number) {
   return v.pipe(
     v.string(`${what} must be text`),
-    v.check((text) => text.trim() !== '', `${what} is empty; write “${notRecorded}” if it is not known`),
+    // Two names that look alike are one knife: no space around, one form of accented letters.
+    v.trim(),
+    v.normalize('NFC'),
+    v.check((text) => text !== '', `${what} is empty; write “${notRecorded}” if it is not known`),
     v.maxLength(longest, ({ input }) => `${what} has ${input.length} characters; at most ${longest} fit`),
     v.check(
       (text) => text.isWellFormed() && !controlCharacter.test(text),

@@ -1,0 +1,76 @@
+/** One row of cells as a run. */
+import type { Column } from './columns.ts';
+import type { Found } from './csv-found.ts';
+import { notRecorded, validateRun } from './log.ts';
+import type { ValidatedRun } from './log.ts';
+import { unguarded } from './spreadsheet.ts';
+
+const yes = /^(yes|y|true|1|x)$/i;
+const no = /^(no|n|false|0)$/i;
+
+/** A number written with the file's decimal sign; what is none stays text, so that the message can quote it. */
+function number(cell: string, decimal: Found['decimal']): number | string {
+  const sign = decimal === 'comma' ? ',' : '.';
+  const shape = decimal === 'comma' ? /^[+-]?\d+(,\d+)?(e[+-]?\d+)?$/i : /^[+-]?\d+(\.\d+)?(e[+-]?\d+)?$/i;
+  return shape.test(cell) ? Number(cell.replace(sign, '.')) : cell;
+}
+
+const list = (cell: string): string[] => cell.split(/\s+/);
+
+type Read = (cell: string, decimal: Found['decimal']) => unknown;
+const text: Read = (cell) => unguarded(cell);
+const recorded: Read = (cell, decimal) =>
+  cell.toLowerCase() === notRecorded ? notRecorded : number(cell, decimal);
+
+const readers: Record<Column, Read> = {
+  knife: text,
+  lot: text,
+  sharpening: text,
+  stop: text,
+  judge: text,
+  cutMm: number,
+  cuts: number,
+  cycles: (cell, decimal) => list(cell).map((depth) => number(depth, decimal)),
+  series: (cell, decimal) =>
+    list(cell).map((reading) => {
+      const [cut = '', sharpness = '', ...more] = reading.split('@');
+      return more.length > 0 ? reading : { cut: number(cut, decimal), sharpness: number(sharpness, decimal) };
+    }),
+  checkedEvery: recorded,
+  startSharpness: recorded,
+  angleDeg: recorded,
+  burrChecked: (cell) => (yes.test(cell) ? true : no.test(cell) ? false : cell.toLowerCase()),
+  // A run that did not end early says so by leaving the column out.
+  censored: (cell) => (yes.test(cell) ? true : no.test(cell) ? undefined : cell),
+};
+
+/** Columns a run may do without; the others read “not recorded” where a cell is empty. */
+const optional: readonly Column[] = ['cutMm', 'cuts', 'cycles', 'series', 'censored'];
+
+/**
+ * A row of cells as a run, or what is wrong with it.
+ *
+ * Where a number is expected, one with the other decimal sign is refused, never guessed at.
+ */
+export function runOf(
+  cells: readonly string[],
+  found: Pick<Found, 'headers' | 'decimal' | 'missing'>,
+): ValidatedRun {
+  const width = found.headers.length;
+  if (cells.length < width || cells.slice(width).some((cell) => cell.trim() !== '')) {
+    const message = `the row has ${cells.length} cells, the header line ${width}`;
+    return { ok: false, problems: [{ path: '', message }] };
+  }
+  const run: Record<string, unknown> = {};
+  for (const column of found.missing) if (!optional.includes(column)) run[column] = notRecorded;
+  found.headers.forEach(({ column }, i) => {
+    if (column === null) return;
+    const cell = (cells[i] ?? '').trim();
+    const value = cell === '' ? undefined : readers[column](cell, found.decimal);
+    if (value !== undefined) run[column] = value;
+    else if (!optional.includes(column)) run[column] = notRecorded;
+  });
+  if (run['knife'] === notRecorded)
+    return { ok: false, problems: [{ path: 'knife', message: 'the knife is not named' }] };
+  return validateRun(run);
+}

@@ -1,0 +1,165 @@
+/** Reading a log from CSV, whole or in parts: every row ends as a run, as a problem or as a blank, none is dropped. */
+import Papa from 'papaparse';
+import { findCsv } from './csv-found.ts';
+import type { Confirmed, Found } from './csv-found.ts';
+import { runOf } from './csv-row.ts';
+import type { Run } from './log.ts';
+
+/** What is wrong with a row of the file. */
+export interface LineProblem {
+  /** Counted from 1, the header line included; of a row over several lines, the first. */
+  line: number;
+  /** The column, '' for the row as a whole. */
+  path: string;
+  message: string;
+}
+
+/** Part of a log as read. Over all parts, runs, lines with problems and blank rows make up the file. */
+export interface CsvPart {
+  runs: Run[];
+  /** The line each run stands on. */
+  lines: number[];
+  problems: LineProblem[];
+  /** Rows without any text. */
+  blank: number;
+  /** Characters of the file read so far, the byte order mark left out. */
+  readTo: number;
+}
+
+/** A whole log as read, with what to show for confirmation. */
+export interface CsvLog extends CsvPart {
+  found: Found;
+  /** The first rows as they stand in the file, the header line left out. */
+  preview: string[][];
+}
+
+const partLength = 256 * 1024;
+const previewed = 10;
+/** So many characters without the end of a row: a quotation mark was opened and never closed. */
+const longestRow = 1024 * 1024;
+const neverClosed = 'a quotation mark is opened here and never closed; nothing beyond it was read';
+
+/**
+ * Reads a whole log at once; what is found is to be shown, and may be changed by `confirmed`.
+ *
+ * @param text The file as text.
+ * @throws RangeError for columns that do not fit the headers.
+ */
+export function readCsv(text: string, confirmed: Confirmed = {}): CsvLog {
+  const found = findCsv(text, confirmed);
+  const preview: string[][] = [];
+  const reader = createReader(found, (cells) => {
+    if (preview.length < previewed) preview.push(cells);
+  });
+  const parts = [...pieces(text)].map((piece) => reader.push(piece));
+  parts.push(reader.end());
+  return {
+    found,
+    preview,
+    runs: parts.flatMap(({ runs }) => runs),
+    lines: parts.flatMap(({ lines }) => lines),
+    problems: parts.flatMap(({ problems }) => problems),
+    blank: parts.reduce((sum, { blank }) => sum + blank, 0),
+    readTo: parts.at(-1)?.readTo ?? 0,
+  };
+}
+
+/**
+ * Reads a log part by part, for files too long to read at once. Between parts other work gets its turn, so that whoever
+ * reads can say how far it is, and stop by leaving the loop.
+ *
+ * @param source The file as text, or its pieces in order, cut anywhere.
+ * @param found As `findCsv` found it in the beginning and a reader confirmed it.
+ */
+export async function* readCsvParts(
+  source: string | Iterable<string> | AsyncIterable<string>,
+  found: Found,
+): AsyncGenerator<CsvPart, void, undefined> {
+  const reader = createReader(found);
+  for await (const piece of typeof source === 'string' ? pieces(source) : source) {
+    yield reader.push(piece);
+    await new Promise((resolve) => setTimeout(resolve, 0));
+  }
+  yield reader.end();
+}
+
+function* pieces(text: string): Generator<string> {
+  for (let from = 0; from < text.length; from += partLength) yield text.slice(from, from + partLength);
+}
+
+/** Takes a file piece by piece and hands back what each piece completed. */
+function createReader(found: Found, see: (cells: string[]) => void = () => undefined) {
+  const { delimiter, newline } = found;
+  let rest = '';
+  let line = 1;
+  let readTo = 0;
+  let begun = false;
+  let headed = false;
+  let stopped = false;
+
+  const readRow = (cells: string[], trouble: string | undefined, part: CsvPart): void => {
+    if (cells.every((cell) => cell.trim() === '')) {
+      part.blank += 1;
+      return;
+    }
+    if (!headed) {
+      headed = true;
+      return;
+    }
+    see(cells);
+    if (trouble !== undefined) {
+      part.problems.push({ line, path: '', message: trouble });
+      return;
+    }
+    const read = runOf(cells, found);
+    if (read.ok) {
+      part.runs.push(read.run);
+      part.lines.push(line);
+    } else part.problems.push(...read.problems.map((problem) => ({ line, ...problem })));
+  };
+
+  /** Reads the rows `rest` holds; the last one, which has no end yet, only where the file ends there. */
+  const readRows = (ended: boolean): CsvPart => {
+    const part: CsvPart = { runs: [], lines: [], problems: [], blank: 0, readTo };
+    const text = rest;
+    let from = 0;
+    const parser = new Papa.Parser({
+      delimiter,
+      newline,
+      step: ({ data, errors, meta }) => {
+        const code = errors[0]?.code;
+        const trouble =
+          code === undefined
+            ? undefined
+            : code === 'MissingQuotes'
+              ? neverClosed
+              : 'a quotation mark stands within a quoted cell; write it twice';
+        readRow((data as unknown as string[][])[0] ?? [], trouble, part);
+        for (let at = from; at < meta.cursor; at += 1) if (text[at] === newline) line += 1;
+        from = meta.cursor;
+      },
+    });
+    parser.parse(text, 0, !ended);
+    rest = text.slice(from);
+    readTo += from;
+    part.readTo = readTo;
+    return part;
+  };
+
+  return {
+    push(piece: string): CsvPart {
+      if (!stopped) rest += begun ? piece : piece.replace(/^\uFEFF/, '');
+      begun ||= piece !== '';
+      const part = readRows(false);
+      if (rest.length > longestRow) {
+        part.problems.push({ line, path: '', message: neverClosed });
+        stopped = true;
+        rest = '';
+      }
+      return part;
+    },
+    end(): CsvPart {
+      return rest === '' ? { runs: [], lines: [], problems: [], blank: 0, readTo } : readRows(true);
+    },
+  };
+}
