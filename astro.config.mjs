@@ -3,6 +3,7 @@ import mdx from '@astrojs/mdx';
 import { unified } from '@astrojs/markdown-remark';
 import remarkMath from 'remark-math';
 import rehypeKatex from 'rehype-katex';
+import { leanPlot } from './src/plots/lean-plot.mjs';
 
 export default defineConfig({
   // The address the site is published at; only link previews and the site map need it.
@@ -33,5 +34,33 @@ export default defineConfig({
     },
   },
   build: { inlineStylesheets: 'never' },
-  vite: { build: { assetsInlineLimit: 0 } },
+  vite: {
+    plugins: [leanPlot()],
+    build: { assetsInlineLimit: 0 },
+    environments: {
+      client: {
+        build: {
+          rolldownOptions: {
+            output: {
+              // Few and large: what every live page needs in one piece, Plot in another, topics each their own.
+              codeSplitting: {
+                groups: [
+                  {
+                    name: 'live',
+                    test: /src\/(elements\/(live|page)|lineup\/rows|model\/index)\.ts/,
+                    priority: 2,
+                  },
+                  {
+                    name: 'plot',
+                    test: /src\/(plots\/ratio-axis|elements\/figure)\.ts|@observablehq/,
+                    priority: 1,
+                  },
+                ],
+              },
+            },
+          },
+        },
+      },
+    },
+  },
 });

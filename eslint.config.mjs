@@ -29,29 +29,36 @@ export default defineConfig(
   {
     files: ['src/model/**'],
     rules: not(
-      ['lineup', 'plots', 'figures', 'elements', 'bench', 'layouts', 'exercises'],
+      ['lineup', 'plots', 'topics', 'figures', 'elements', 'bench', 'layouts', 'exercises'],
       'the model knows nothing of the site',
     ),
   },
   {
     files: ['src/exercises/**'],
     rules: not(
-      ['plots', 'figures', 'elements', 'bench', 'layouts', 'lineup'],
+      ['plots', 'topics', 'figures', 'elements', 'bench', 'layouts', 'lineup'],
       'exercises know the model only',
     ),
   },
   {
     files: ['src/lineup/**'],
     rules: not(
-      ['plots', 'figures', 'elements', 'bench', 'layouts', 'exercises'],
+      ['plots', 'topics', 'figures', 'elements', 'bench', 'layouts', 'exercises'],
       'the line-up knows the model only',
     ),
   },
   {
     files: ['src/plots/**'],
     rules: not(
-      ['figures', 'elements', 'bench', 'layouts', 'exercises'],
+      ['topics', 'figures', 'elements', 'bench', 'layouts', 'exercises'],
       'a plot takes values and knows no page',
+    ),
+  },
+  {
+    files: ['src/topics/**'],
+    rules: not(
+      ['figures', 'elements', 'bench', 'layouts'],
+      'a topic gathers what can be shown and knows no page',
     ),
   },
 );

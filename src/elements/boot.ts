@@ -1,12 +1,39 @@
+import { isTopicName, topicLoaders } from '../topics/index.ts';
+import type { TopicName } from '../topics/index.ts';
+
 /**
  * All the script a page runs before it is touched. The page is whole without it: it only waits for the first
- * touch of something live, or sees a line-up in the address, and then fetches the live half.
+ * touch of something live, or sees a line-up in the address, and then fetches the live half: what every page has,
+ * the topics its elements name, and the larger elements it holds, all at the same time.
  */
 const root = document.documentElement;
 let loading: Promise<unknown> | undefined;
 
+const large: Record<string, () => Promise<CustomElementConstructor>> = {
+  'kf-bench': async () => (await import('./bench.ts')).BenchElement,
+  'kf-check': async () => (await import('./check.ts')).CheckElement,
+  'kf-figure': async () => (await import('./figure.ts')).FigureElement,
+};
+
+const named = (): TopicName[] => {
+  const names = [...document.querySelectorAll<HTMLElement>('[data-topic]')].map(
+    ({ dataset }) => dataset['topic'],
+  );
+  return [...new Set(names)].filter(isTopicName);
+};
+
+async function fetchAll(): Promise<void> {
+  const held = Object.keys(large).filter((name) => document.querySelector(name));
+  const [{ begin }, topics, elements] = await Promise.all([
+    import('./live.ts'),
+    Promise.all(named().map(async (name) => (await topicLoaders[name]()).topic)),
+    Promise.all(held.map(async (name) => [name, await large[name]?.()] as const)),
+  ]);
+  begin(topics, Object.fromEntries(elements) as Record<string, CustomElementConstructor>);
+}
+
 function load(): Promise<unknown> {
-  loading ??= import('./live.ts').catch(() => {
+  loading ??= fetchAll().catch(() => {
     loading = undefined;
     root.dataset['lineUp'] = 'failed';
   });

@@ -1,24 +1,8 @@
 import { readAnswer } from '../exercises/reader.ts';
-import { additiveGuess, compound } from '../model/index.ts';
-import { percentagesOf } from '../lineup/numbers.ts';
-import { groundRoom, roomIn, roomOfFamilies } from '../lineup/ranges.ts';
-import { routesOf } from '../lineup/routes.ts';
 import type { Scene } from '../lineup/scene.ts';
 import { times } from '../lineup/show.ts';
 import { SceneElement } from './scene-element.ts';
-
-const answers: Record<string, (scene: Scene) => { answer: number; sum: number | null }> = {
-  percentages: (scene) => ({
-    answer: compound(percentagesOf(scene)),
-    sum: additiveGuess(percentagesOf(scene)),
-  }),
-  routes: (scene) => ({ answer: routesOf(scene).close, sum: null }),
-  close: ({ row }) => ({ answer: row.close.product, sum: null }),
-  contest: ({ lineUp }) => {
-    const { close } = roomOfFamilies(lineUp);
-    return { answer: groundRoom(close).factor / roomIn(close, 'steel').factor, sum: null };
-  },
-};
+import { registry } from './topics.ts';
 
 /** Keeps the guess beside the answer, and says what it was near to. The guess stays in its own field. */
 export class CallElement extends SceneElement {
@@ -44,8 +28,7 @@ export class CallElement extends SceneElement {
     this.#scene = scene;
     const said = this.place('said');
     const input = this.querySelector('input');
-    const held = answers[this.of];
-    if (!said || !input || !held || this.dataset['kept'] !== 'yes') return;
+    if (!said || !input || this.dataset['kept'] !== 'yes') return;
     const read = readAnswer(input.value, 'times as long');
     input.toggleAttribute('aria-invalid', false);
     if (!read.ok) {
@@ -53,7 +36,7 @@ export class CallElement extends SceneElement {
       said.textContent = read.message;
       return;
     }
-    const { answer, sum } = held(scene);
+    const { answer, sum } = registry().call(this.of)(scene);
     const near = (value: number) => Math.abs(Math.log(read.value / value)) < 0.03;
     const verdict = near(answer)
       ? 'You called it.'

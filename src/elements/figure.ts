@@ -1,8 +1,8 @@
 import type { Scene } from '../lineup/scene.ts';
 import { draw } from '../plots/draw.ts';
 import { sizes } from '../plots/figure.ts';
-import { figureNamed } from '../plots/index.ts';
 import { SceneElement } from './scene-element.ts';
+import { registry } from './topics.ts';
 
 /** How long the reader must pause before caption and table follow: they are read, not watched. */
 const pauseMs = 250;
@@ -51,12 +51,14 @@ export class FigureElement extends SceneElement {
     const drawing = this.#shown;
     if (!scene || !drawing || drawing.dataset['drawn']) return;
     const size = drawing.dataset['size'] === 'narrow' ? 'narrow' : 'wide';
-    drawing.replaceChildren(draw(figureNamed(this.of), scene, sizes[size], document, `${this.of}-${size}`));
+    drawing.replaceChildren(
+      draw(registry().figure(this.of), scene, sizes[size], document, `${this.of}-${size}`),
+    );
     drawing.dataset['drawn'] = 'yes';
   }
 
   #write(scene: Scene): void {
-    const figure = figureNamed(this.of);
+    const figure = registry().figure(this.of);
     const { columns, rows } = figure.table(scene);
     this.#set('title', figure.title(scene));
     this.#set('reading', figure.reading(scene));

@@ -1,7 +1,30 @@
-import { defineAll } from './define.ts';
+import type { Topic } from '../topics/topic.ts';
+import { CallElement } from './call.ts';
+import { NumElement } from './num.ts';
 import { start } from './page.ts';
+import { SliderElement } from './slider.ts';
+import { useTopics } from './topics.ts';
+import { WordsElement } from './words.ts';
+import { WorkedElement } from './worked.ts';
 
-/** The live half of a page, loaded at the first touch or when the address carries a line-up. */
-start();
-defineAll();
-document.documentElement.dataset['live'] = 'on';
+const small: Record<string, CustomElementConstructor> = {
+  'kf-call': CallElement,
+  'kf-num': NumElement,
+  'kf-slider': SliderElement,
+  'kf-words': WordsElement,
+  'kf-worked': WorkedElement,
+};
+
+/**
+ * Brings the page to life, at the first touch or when the address carries a line-up.
+ *
+ * @param topics what its elements name
+ * @param large the elements that are fetched only where the page has them
+ */
+export function begin(topics: readonly Topic[], large: Record<string, CustomElementConstructor>): void {
+  useTopics(topics);
+  start();
+  for (const [name, element] of Object.entries({ ...large, ...small }))
+    if (!customElements.get(name)) customElements.define(name, element);
+  document.documentElement.dataset['live'] = 'on';
+}

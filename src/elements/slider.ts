@@ -1,7 +1,8 @@
-import { controlNamed, showControl } from '../lineup/controls.ts';
+import { showControl } from '../lineup/controls.ts';
 import type { Scene } from '../lineup/scene.ts';
 import { store } from './page.ts';
 import { SceneElement } from './scene-element.ts';
+import { registry } from './topics.ts';
 
 export class SliderElement extends SceneElement {
   override connectedCallback(): void {
@@ -24,11 +25,11 @@ export class SliderElement extends SceneElement {
   #write = (): void => {
     const value = this.#input?.valueAsNumber;
     if (value === undefined || Number.isNaN(value)) return;
-    store.change((entry) => controlNamed(this.of).write(entry, value), this.of);
+    store.change((entry) => registry().control(this.of).write(entry, value), this.of);
   };
 
   protected override show({ entry }: Scene): void {
-    const control = controlNamed(this.of);
+    const control = registry().control(this.of);
     const value = control.read(entry);
     const text = showControl(control, value);
     const input = this.#input;

@@ -1,10 +1,10 @@
-import { wordsNamed } from '../lineup/words.ts';
 import type { Scene } from '../lineup/scene.ts';
 import { SceneElement } from './scene-element.ts';
+import { registry } from './topics.ts';
 
 export class WordsElement extends SceneElement {
   protected override show(scene: Scene): void {
-    const sentences = wordsNamed(this.of, scene);
+    const sentences = registry().words(this.of)(scene);
     if (this.getAttribute('as') === 'ul') {
       this.querySelector('ul')?.replaceChildren(
         ...sentences.map((sentence) =>

@@ -1,11 +1,11 @@
-import { workedNamed } from '../lineup/worked.ts';
 import type { Scene } from '../lineup/scene.ts';
 import { SceneElement } from './scene-element.ts';
+import { registry } from './topics.ts';
 
 /** Puts other numbers into the formulas set at build. */
 export class WorkedElement extends SceneElement {
   protected override show(scene: Scene): void {
-    const { givens, steps } = workedNamed(this.of, scene);
+    const { givens, steps } = registry().worked(this.of)(scene);
     const place = this.place('givens');
     if (place) place.textContent = givens;
     const items = [...this.querySelectorAll('ol > li')];

@@ -146,13 +146,5 @@ export const controls: Record<string, Control> = {
   ),
 };
 
-/** The control of that name. An unknown name is a mistake in the page and fails the build. */
-export function controlNamed(name: string): Control {
-  const control = controls[name];
-  if (!control)
-    throw new RangeError(`there is no control named "${name}"; the names stand in src/lineup/controls.ts`);
-  return control;
-}
-
 export const showControl = (control: Control, value: number): string =>
   `${control.unit === ' %' && value > 0 ? '+' : ''}${brief(value)}${control.unit}`;

@@ -1,11 +1,9 @@
-import { additiveGuess, compound, nominal } from '../model/index.ts';
+import { nominal } from '../model/index.ts';
 import type { Family, Quantity, Row, TermId } from '../model/index.ts';
-import { rangeNumbers } from './range-numbers.ts';
-import { routesNumbers } from './routes-numbers.ts';
 import type { Scene } from './scene.ts';
-import { fixed, percent, plain, ratioInWords, signedPercent, times, typedPercent } from './show.ts';
+import { percent, plain, ratioInWords, times } from './show.ts';
 
-/** A number of the scene, as prose shows it. Every number in a lesson has its name here. */
+/** A number of the scene, as prose shows it. Every number in a lesson has its name in one of the topics. */
 export type NumberOf = (scene: Scene) => string;
 
 const share = (row: Row, term: TermId): string => {
@@ -24,17 +22,6 @@ const families: readonly Family[] = ['geometry', 'finish', 'steel'];
 function factorOf(row: Row, term: TermId): string {
   const found = row.terms.find(({ id }) => id === term);
   return found?.factor == null ? 'left out' : times(found.factor);
-}
-
-/**
- * The chain of percentages a scene speaks of: the one typed, where there is one; otherwise the terms of the
- * close reading turned into percentages, leaving out those that change nothing.
- */
-export function percentagesOf(scene: Scene): number[] {
-  if (scene.entry.faceValues) return [...scene.entry.faceValues];
-  return scene.row.close.terms.flatMap(({ factor }) =>
-    factor === null || Math.abs(factor - 1) < 5e-4 ? [] : [(factor - 1) * 100],
-  );
 }
 
 const perReading = (reading: 'pocket' | 'close'): Record<string, NumberOf> => ({
@@ -66,33 +53,9 @@ export const numbers: Record<string, NumberOf> = {
   'baseline.hrc': ({ baselineKnife }) => quantity(baselineKnife.hrc, ' HRC'),
   friction: ({ lineUp }) => quantity(lineUp.friction ?? 0.25, ''),
 
-  'percentages.list': (scene) => percentagesOf(scene).map(typedOrRounded).join(', '),
-  'percentages.count': (scene) => String(percentagesOf(scene).length),
-  'percentages.first': (scene) => typedOrRounded(percentagesOf(scene)[0] ?? 0),
-  'percentages.product': (scene) => times(compound(percentagesOf(scene))),
-  'percentages.sum': (scene) => times(additiveGuess(percentagesOf(scene))),
-  'percentages.product.more': (scene) => signedPercent(compound(percentagesOf(scene)) - 1),
-  'percentages.sum.more': (scene) => signedPercent(additiveGuess(percentagesOf(scene)) - 1),
-  'percentages.gap': (scene) =>
-    `${fixed((compound(percentagesOf(scene)) - additiveGuess(percentagesOf(scene))) * 100, 0)} percentage points`,
-
   'reading.product': ({ entry, row }) => times(row[entry.reading].product),
 
   ...perReading('pocket'),
   ...perReading('close'),
   rolling: ({ row }) => times(row.close.sideLoad.rolling),
-  ...rangeNumbers,
-  ...routesNumbers,
 };
-
-function typedOrRounded(value: number): string {
-  return typedPercent(Number(value.toFixed(1)));
-}
-
-/** The number of that name in the scene. An unknown name is a mistake in the page and fails the build. */
-export function numberNamed(name: string, scene: Scene): string {
-  const read = numbers[name];
-  if (!read)
-    throw new RangeError(`there is no number named "${name}"; the names stand in src/lineup/numbers.ts`);
-  return read(scene);
-}

@@ -60,6 +60,18 @@ function holdsMost(scene: Scene, reading: Reading): string {
   return `By the ${reading} reading most of the difference lies in ${familyOf[family]}, which speaks for ${whom}: ${times(factor)} for ${subject.name}${how}.`;
 }
 
+/** Where the baseline draws level with the subject's steel, and with the whole of it. */
+export function drawLevelWords(scene: Scene): string[] {
+  const { whole, steel } = drawLevel(scene);
+  const { subject, entry } = scene;
+  if (entry.subject === entry.baseline)
+    return [`${subject.name} is set against itself: there is nothing to make up.`];
+  return [
+    meeting(scene, steel, `a knife like itself in the steel of ${subject.name}`),
+    meeting(scene, whole, `${subject.name} as it is`),
+  ];
+}
+
 export const rangeWords: Record<string, (scene: Scene) => string[]> = {
   /** The ordinary ranges themselves, from where they stand. */
   'range-given': () => {
@@ -105,16 +117,7 @@ export const rangeWords: Record<string, (scene: Scene) => string[]> = {
     ];
   },
 
-  'draw-level': (scene) => {
-    const { whole, steel } = drawLevel(scene);
-    const { subject, entry } = scene;
-    if (entry.subject === entry.baseline)
-      return [`${subject.name} is set against itself: there is nothing to make up.`];
-    return [
-      meeting(scene, steel, `a knife like itself in the steel of ${subject.name}`),
-      meeting(scene, whole, `${subject.name} as it is`),
-    ];
-  },
+  'draw-level': drawLevelWords,
 
   'level-cost': (scene) => [cost(scene, drawLevel(scene).steel)],
 

@@ -1,11 +1,10 @@
-import { additiveGuess, compound, isUnknown, jobProfiles, nominal } from '../model/index.ts';
-import type { Attribute, Family, Row, Term, TermId } from '../model/index.ts';
-import { rangeWords } from './range-words.ts';
-import { routesWords } from './routes-words.ts';
+import { isUnknown, jobProfiles, nominal } from '../model/index.ts';
+import type { Attribute, Family, Row, TermId } from '../model/index.ts';
+import { changes, leftOut, list, standing } from './rows.ts';
 import type { Scene } from './scene.ts';
-import { plain, ratioInWords, times, typedPercent } from './show.ts';
+import { plain, ratioInWords, times } from './show.ts';
 
-/** Sentences of the scene. Every sentence that depends on the line-up has its name here. */
+/** Sentences of the scene. Every sentence that depends on the line-up has its name in one of the topics. */
 export type WordsOf = (scene: Scene) => string[];
 
 const about: Record<TermId, string> = {
@@ -23,18 +22,6 @@ const familyPhrase: Record<Family, string> = {
   finish: 'the finish of the edge',
   steel: 'the steel (hardness and carbide)',
 };
-
-const standing = (row: Row): (Term & { factor: number })[] =>
-  row.terms.filter((term): term is Term & { factor: number } => term.factor !== null);
-
-const changes = (term: { factor: number }): boolean => Math.abs(Math.log(term.factor)) > 5e-4;
-
-function list(parts: readonly string[]): string {
-  if (parts.length < 2) return parts.join('');
-  return `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`;
-}
-
-const leftOut = (row: Row): TermId[] => row.terms.flatMap(({ id, factor }) => (factor === null ? [id] : []));
 
 const incomplete = (row: Row): string => {
   const missing = leftOut(row);
@@ -205,35 +192,6 @@ export const words: Record<string, WordsOf> = {
     ];
   },
 
-  /** Whose numbers these are, on a page that carries a visitor's line-up. */
-  whose: ({ entry, subject, baseline }) => [
-    `This page speaks of “${entry.title}”, the line-up in its address: ${subject.name} against ${baseline.name}.${entry.invented ? ' Its numbers are invented.' : ''}`,
-  ],
-
-  /** The first lesson's arithmetic on the line-up's own factors. */
-  percentages: (scene) => {
-    const { entry, row, subject, baseline } = scene;
-    const missing = leftOut(row.close);
-    const factors = standing(row.close).filter(changes);
-    if (factors.length === 0)
-      return [
-        `${subject.name} and ${baseline.name} do not differ in any term, so there is nothing to multiply.`,
-      ];
-    const percents = factors.map(({ factor }) => (factor - 1) * 100);
-    const parts = factors.map(
-      ({ id }, index) => `${id} ${typedPercent(Number((percents[index] ?? 0).toPrecision(2)))}`,
-    );
-    return [
-      `By the close reading ${subject.name} differs from ${baseline.name} by ${list(parts)}${missing.length > 0 ? `; ${list(missing)} ${missing.length > 1 ? 'are' : 'is'} left out` : ''}.`,
-      factors.length === 1
-        ? `With one percentage there is nothing to add or multiply: ${times(compound(percents))}.`
-        : additiveGuess(percents) > 0
-          ? `Added, that would be ${times(additiveGuess(percents))}; multiplied it is ${times(compound(percents))}.`
-          : `Added, that would leave less than nothing; multiplied it is ${times(compound(percents))}.`,
-      entry.faceValues ? 'The bars above show the percentages typed on the bench.' : '',
-    ];
-  },
-
   /** What to know about the knife looked at, then about the baseline. */
   notes: ({ row, rows, entry, subject, baseline }) => [
     ...row[entry.reading].notes,
@@ -256,15 +214,4 @@ export const words: Record<string, WordsOf> = {
         : `${resists(chipping, 'chipping', subject.name, baseline.name)}.`,
     ];
   },
-
-  ...rangeWords,
-  ...routesWords,
 };
-
-/** The sentences of that name in the scene. An unknown name is a mistake in the page and fails the build. */
-export function wordsNamed(name: string, scene: Scene): string[] {
-  const read = words[name];
-  if (!read)
-    throw new RangeError(`there are no words named "${name}"; the names stand in src/lineup/words.ts`);
-  return read(scene).filter((sentence) => sentence !== '');
-}

@@ -1,9 +1,4 @@
-import { additiveGuess, compound } from '../model/index.ts';
-import { percentagesOf } from './numbers.ts';
-import { rangeWorked } from './range-worked.ts';
-import { routesWorked } from './routes-worked.ts';
 import type { Scene } from './scene.ts';
-import { brief, plain, times, typedPercent } from './show.ts';
 
 /** One step: what is done, its formula with named places, and the values put in. */
 export interface WorkedStep {
@@ -17,50 +12,4 @@ export interface Worked {
   steps: WorkedStep[];
 }
 
-const first = (values: readonly number[], index: number): number => values[index] ?? 0;
-
-export const worked: Record<string, (scene: Scene) => Worked> = {
-  'forty-and-forty': (scene) => {
-    const all = percentagesOf(scene);
-    const [a, b] = [first(all, 0), first(all, 1)];
-    const two = [a, b];
-    return {
-      givens: `two effects, ${typedPercent(Number(a.toFixed(1)))} and ${typedPercent(Number(b.toFixed(1)))}.`,
-      steps: [
-        {
-          say: 'Turn each percentage into a multiplier.',
-          tex: '1 + \\frac{{{a}}}{100} = {{fa}} \\qquad 1 + \\frac{{{b}}}{100} = {{fb}}',
-          values: { a: brief(a), b: brief(b), fa: plain(1 + a / 100), fb: plain(1 + b / 100) },
-        },
-        {
-          say: 'The second works on what the first left: multiply.',
-          tex: '{{fa}} \\times {{fb}} = {{product}}',
-          values: { fa: plain(1 + a / 100), fb: plain(1 + b / 100), product: plain(compound(two)) },
-        },
-        {
-          say: 'The tempting sum takes both of the start.',
-          tex: '1 + \\frac{{{a}}}{100} + \\frac{{{b}}}{100} = {{sum}}',
-          values: { a: brief(a), b: brief(b), sum: plain(additiveGuess(two)) },
-        },
-        {
-          say: `Side by side: ${times(compound(two))} and ${times(additiveGuess(two))}. The gap is the second effect taken of the first.`,
-          tex: '\\frac{{{a}}}{100} \\times \\frac{{{b}}}{100} = {{gap}}',
-          values: { a: brief(a), b: brief(b), gap: plain((a / 100) * (b / 100)) },
-        },
-      ],
-    };
-  },
-
-  ...rangeWorked,
-  ...routesWorked,
-};
-
-/** The worked example of that name in the scene. An unknown name is a mistake in the page and fails the build. */
-export function workedNamed(name: string, scene: Scene): Worked {
-  const make = worked[name];
-  if (!make)
-    throw new RangeError(
-      `there is no worked example named "${name}"; the names stand in src/lineup/worked.ts`,
-    );
-  return make(scene);
-}
+export type WorkedOf = (scene: Scene) => Worked;

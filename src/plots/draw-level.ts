@@ -4,7 +4,7 @@ import { drawLevel, ratioAt } from '../lineup/draw-level.ts';
 import type { Level } from '../lineup/draw-level.ts';
 import type { Scene } from '../lineup/scene.ts';
 import { brief, plain, times } from '../lineup/show.ts';
-import { wordsNamed } from '../lineup/words.ts';
+import { drawLevelWords } from '../lineup/range-words.ts';
 import type { Figure } from './figure.ts';
 import { ratioAxis, tickValues } from './ratio-axis.ts';
 
@@ -150,5 +150,5 @@ export const drawLevelFigure: Figure = {
       ],
     };
   },
-  caption: (scene) => wordsNamed('draw-level', scene).slice(0, 2).join(' '),
+  caption: (scene) => drawLevelWords(scene).slice(0, 2).join(' '),
 };

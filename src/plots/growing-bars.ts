@@ -1,6 +1,6 @@
 import * as Plot from '@observablehq/plot';
 import { additiveGuess, compound } from '../model/index.ts';
-import { percentagesOf } from '../lineup/numbers.ts';
+import { percentagesOf } from '../lineup/percentages.ts';
 import { times, typedPercent } from '../lineup/show.ts';
 import type { Figure } from './figure.ts';
 

@@ -3,8 +3,8 @@ import { cardCutMm, compare, grainSizeUm } from '../../src/model/index.ts';
 import { drawLevel, ratioAt } from '../../src/lineup/draw-level.ts';
 import { groundRoom, ordinary, roomIn, roomOfFamilies } from '../../src/lineup/ranges.ts';
 import { sceneOf } from '../../src/lineup/scene.ts';
-import { numbers } from '../../src/lineup/numbers.ts';
-import { words } from '../../src/lineup/words.ts';
+import { rangeNumbers } from '../../src/lineup/range-numbers.ts';
+import { rangeWords } from '../../src/lineup/range-words.ts';
 import { loft, loftWith } from './entries.ts';
 
 const work = { friction: 0.25, slicePush: 3, contactDepthMm: 8 };
@@ -86,7 +86,7 @@ test('the steel alone is what the line-up says of it', () => {
   expect(1 / drawLevel(scene).steel.now).toBeCloseTo(row?.families.steel ?? Number.NaN, 9);
 });
 
-const said = (name: string, entry = loft()) => (words[name]?.(sceneOf(entry)) ?? []).join(' ');
+const said = (name: string, entry = loft()) => (rangeWords[name]?.(sceneOf(entry)) ?? []).join(' ');
 
 test('opposed line-ups are told opposed things', () => {
   const forth = said('range-race', { ...loft(), subject: 'dunlin', baseline: 'plover' });
@@ -111,7 +111,7 @@ test('every number of the race is a number in every pair of the loft', () => {
   for (const subject of ids) {
     for (const baseline of ids) {
       const scene = sceneOf({ ...loft(), subject, baseline });
-      for (const [name, read] of Object.entries(numbers)) {
+      for (const [name, read] of Object.entries(rangeNumbers)) {
         if (name.startsWith('range.')) expect(read(scene), name).toMatch(/^×[\d.]+$/);
         if (name.startsWith('level.')) expect(read(scene), name).not.toMatch(/NaN|undefined|not known/);
       }

@@ -5,7 +5,9 @@ import { sceneOf } from '../../src/lineup/scene.ts';
 import type { KnifeEntry, LineUpEntry } from '../../src/lineup/schema.ts';
 import { draw } from '../../src/plots/draw.ts';
 import { sizes } from '../../src/plots/figure.ts';
-import { figures } from '../../src/plots/index.ts';
+import { topics } from '../../src/topics/all.ts';
+
+const figures = Object.values(topics).flatMap((topic) => topic.figures ?? []);
 
 const first = (entry: LineUpEntry): KnifeEntry => {
   const [knife] = entry.knives;

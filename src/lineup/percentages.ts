@@ -1,0 +1,12 @@
+import type { Scene } from './scene.ts';
+
+/**
+ * The chain of percentages a scene speaks of: the one typed, where there is one; otherwise the terms of the
+ * close reading turned into percentages, leaving out those that change nothing.
+ */
+export function percentagesOf(scene: Scene): number[] {
+  if (scene.entry.faceValues) return [...scene.entry.faceValues];
+  return scene.row.close.terms.flatMap(({ factor }) =>
+    factor === null || Math.abs(factor - 1) < 5e-4 ? [] : [(factor - 1) * 100],
+  );
+}

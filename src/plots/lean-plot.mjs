@@ -1,0 +1,50 @@
+/**
+ * Leaves out of the browser's Plot what none of our figures uses: maps, colour schemes, dates, legends and tips. They
+ * are a third of its bytes. A figure that asks for one of them fails at once, by name, in every test that draws it.
+ */
+
+/** Modules whose every export is replaced by a function that refuses. */
+const refused = {
+  '/d3-geo/': 'maps',
+  '/d3-scale-chromatic/': 'colour schemes',
+  '/d3-time-format/': 'dates',
+  '/plot/src/marks/tip.js': 'tips',
+  '/plot/src/interactions/pointer.js': 'pointers',
+};
+
+/** Modules that Plot calls for every drawing, as they are where nobody asks for what they do. */
+const plain = {
+  '/plot/src/projection.js': `${refusing('maps')}
+    export const createProjection = () => undefined;
+    export const hasProjection = () => false;
+    export const projectionAspectRatio = () => undefined;
+    export { refuse as project, refuse as getGeometryChannels, refuse as xyProjection, refuse as applyPosition };`,
+  '/plot/src/legends.js': `${refusing('legends')}
+    export const createLegends = () => [];
+    export const exposeLegends = () => refuse;
+    export { refuse as legend };`,
+};
+
+function refusing(what) {
+  return `function refuse() { throw new Error("${what} are left out of this Plot: see src/plots/lean-plot.mjs"); }`;
+}
+
+const named = (all, id) => Object.entries(all).find(([part]) => id.includes(part))?.[1];
+
+/** @returns {import('vite').Plugin} */
+export function leanPlot() {
+  return {
+    name: 'lean-plot',
+    enforce: 'pre',
+    applyToEnvironment: ({ name }) => name === 'client',
+    async load(id) {
+      if (!id.includes('/node_modules/')) return null;
+      const code = named(plain, id);
+      if (code) return code;
+      const what = named(refused, id);
+      if (!what) return null;
+      const names = Object.keys(await import(id));
+      return `${refusing(what)}\nexport { ${names.map((name) => `refuse as ${name}`).join(', ')} };`;
+    },
+  };
+}

@@ -1,0 +1,23 @@
+import { topic as base } from './base.ts';
+import { topic as chain } from './chain.ts';
+import type { TopicName } from './index.ts';
+import { topic as percentages } from './percentages.ts';
+import { topic as ranges } from './ranges.ts';
+import { registryOf } from './registry.ts';
+import { topic as routes } from './routes.ts';
+import type { Part, Topic } from './topic.ts';
+
+/** Every topic at once: for the build and for tests, never for the browser. */
+export const topics: Record<TopicName | 'base', Topic> = { base, chain, percentages, ranges, routes };
+
+export const everything = registryOf(Object.values(topics));
+
+/** The topic an element has to name so that the browser fetches it; nothing for what every page has. */
+export function topicOf(part: Part, name: string): TopicName | undefined {
+  const has = (topic: Topic): boolean =>
+    part === 'figures'
+      ? (topic.figures ?? []).some(({ id }) => id === name)
+      : Object.hasOwn(topic[part] ?? {}, name);
+  const found = (Object.keys(topics) as (keyof typeof topics)[]).find((key) => has(topics[key]));
+  return found === 'base' ? undefined : found;
+}

@@ -1,0 +1,14 @@
+import type { Topic } from './topic.ts';
+
+/** The topics a page may name besides `base`, which every page has. Each is a chunk of its own in the browser. */
+export const topicLoaders = {
+  chain: () => import('./chain.ts'),
+  percentages: () => import('./percentages.ts'),
+  ranges: () => import('./ranges.ts'),
+  routes: () => import('./routes.ts'),
+} as const satisfies Record<string, () => Promise<{ topic: Topic }>>;
+
+export type TopicName = keyof typeof topicLoaders;
+
+export const isTopicName = (name: string | undefined): name is TopicName =>
+  name !== undefined && Object.hasOwn(topicLoaders, name);

@@ -1,0 +1,24 @@
+import type { Control } from '../lineup/controls.ts';
+import type { NumberOf } from '../lineup/numbers.ts';
+import type { Scene } from '../lineup/scene.ts';
+import type { WordsOf } from '../lineup/words.ts';
+import type { WorkedOf } from '../lineup/worked.ts';
+import type { Figure } from '../plots/figure.ts';
+
+/** What a guess is held against: the answer, and the tempting sum where there is one. */
+export type CallOf = (scene: Scene) => { answer: number; sum: number | null };
+
+/**
+ * What a page can show about one matter: its numbers, sentences, worked examples, controls and figures, each by its
+ * name. A page's live half fetches only the topics its elements name.
+ */
+export interface Topic {
+  numbers?: Readonly<Record<string, NumberOf>>;
+  words?: Readonly<Record<string, WordsOf>>;
+  worked?: Readonly<Record<string, WorkedOf>>;
+  controls?: Readonly<Record<string, Control>>;
+  calls?: Readonly<Record<string, CallOf>>;
+  figures?: readonly Figure[];
+}
+
+export type Part = keyof Topic;
