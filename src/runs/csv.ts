@@ -134,7 +134,11 @@ function createReader(found: Found, see: (cells: string[]) => void = () => undef
             : code === 'MissingQuotes'
               ? neverClosed
               : 'a quotation mark stands within a quoted cell; write it twice';
-        readRow((data as unknown as string[][])[0] ?? [], trouble, part);
+        const cells = (data as unknown as string[][])[0] ?? [];
+        // Of a line end of two characters the first is left over.
+        const last = cells.at(-1);
+        if (last?.endsWith('\r')) cells[cells.length - 1] = last.slice(0, -1);
+        readRow(cells, trouble, part);
         for (let at = from; at < meta.cursor; at += 1) if (text[at] === newline) line += 1;
         from = meta.cursor;
       },

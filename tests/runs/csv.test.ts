@@ -216,7 +216,7 @@ describe('a file from elsewhere', () => {
       if (parts === 3) break;
     }
     expect(parts).toBe(3);
-  }, 60_000);
+  }, 300_000);
 });
 
 describe('the bytes of a file', () => {
