@@ -23,7 +23,7 @@ function lay(lineUp: LineUp): Laid {
   checkParameter('contactDepthMm', lineUp.contactDepthMm, ' mm');
   checkParameter('slicePush', lineUp.slicePush);
   checkParameter('friction', lineUp.friction);
-  for (const id of exponents) checkParameter(id, lineUp.assumptions?.[id]);
+  for (const id of assumed) checkParameter(id, lineUp.assumptions?.[id]);
   const contactDepthMm = lineUp.contactDepthMm ?? parameters.contactDepthMm.default;
   const points = lineUp.knives.map((knife) => ({
     knife,
@@ -42,7 +42,13 @@ function lay(lineUp: LineUp): Laid {
   };
 }
 
-const exponents = ['angleExponent', 'thicknessExponent', 'finishExponent', 'hardnessExponent'] as const;
+const assumed = [
+  'angleExponent',
+  'thicknessExponent',
+  'finishExponent',
+  'hardnessExponent',
+  'residualCv',
+] as const;
 
 function checkParameter(id: ParameterId, value: Quantity | undefined, unit = ''): void {
   const { name, accepts } = parameters[id];

@@ -1,83 +1,118 @@
-/** Every uncertain input of a line-up, as something that can be drawn and put in its place. */
+/** Every input of a line-up that a run draws, and how it scatters. */
 
-import { measures, parameters } from './quantities.ts';
-import { spreadOf, type Limits, type Spread } from './sampling.ts';
+import { refuse } from './check.ts';
+import { regression } from './carbide.ts';
+import { isUnknown, measures, parameters, rangeOf } from './quantities.ts';
+import { NORMAL_95, spreadOf, type Limits, type Spread } from './sampling.ts';
 import type { CarbideKind, Knife, LineUp, Quantity } from './types.ts';
 
-/** One uncertain input. */
+/** One input; one known exactly has a spread of no width. */
 export interface Input {
   /** Id of the knife it belongs to, or null where all knives share one sample. */
   knife: string | null;
-  /** The name it is reported under, such as `angleDeg` or `carbideVolPercent.MC`. */
+  /** The name it is reported under, such as `angleDeg`, `carbideVolPercent.MC` or `gauge.hrc`. */
   name: string;
   spread: Spread;
-  /** Puts a value into the draft. */
-  set: (value: number) => void;
 }
 
-const EXPONENTS = ['angleExponent', 'thicknessExponent', 'finishExponent', 'hardnessExponent'] as const;
-type SharedName = 'friction' | (typeof EXPONENTS)[number];
+export const sharedNames = [
+  'friction',
+  'angleExponent',
+  'thicknessExponent',
+  'finishExponent',
+  'hardnessExponent',
+  'residualCv',
+] as const;
 
-type Add = (
-  name: string,
-  quantity: Quantity | undefined,
-  allowed: Limits,
-  set: (value: number) => void,
-) => void;
+/** What one gauge measures: a bias of its own goes into each of these of every knife. */
+export const gaugeNames = ['angleDeg', 'edgeMm', 'hrc'] as const;
+export type GaugeName = (typeof gaugeNames)[number];
 
-/** A copy of the line-up to draw into, and every input of it that varies; those known exactly are already in place. */
-export function drawable(lineUp: LineUp): { draft: LineUp; inputs: Input[] } {
-  const draft: LineUp = {
-    ...lineUp,
-    knives: lineUp.knives.map((knife) => ({
-      ...knife,
-      finish: { ...knife.finish },
-      carbideVolPercent: { ...knife.carbideVolPercent },
-    })),
-  };
+const anything: Limits = { low: -Infinity, high: Infinity };
+
+/** The gauge a measure is read from, or null where it has none or was never measured. */
+export function gaugeOf(lineUp: LineUp, name: string, quantity: Quantity): GaugeName | null {
+  const gauge = gaugeNames.find((of) => name === of || (name === 'microbevelAngleDeg' && of === 'angleDeg'));
+  if (gauge === undefined || isUnknown(quantity) || (lineUp.gaugeBias?.[gauge] ?? 0) === 0) return null;
+  return gauge;
+}
+
+/** What a value may be for the model to take it; hardness stays where the regression, if it speaks, is used. */
+export const hardnessLimits = (regressionSpeaks: boolean): Limits =>
+  regressionSpeaks ? regression.hrc : measures.hrc;
+
+/** All inputs, those of the knives first. */
+export function inputsOf(lineUp: LineUp, regressionSpeaks: boolean): Input[] {
   const inputs: Input[] = [];
-  const add = (input: Input): void => {
-    const { low, middle, high } = input.spread;
-    if (low === high) input.set(middle);
-    else inputs.push(input);
-  };
-  for (const knife of draft.knives) {
-    addKnife(knife, (name, quantity, allowed, set) => {
-      if (quantity !== undefined) add({ knife: knife.id, name, spread: spreadOf(quantity, allowed), set });
-    });
+  for (const knife of lineUp.knives) {
+    for (const [name, quantity, allowed] of measuresOf(knife, regressionSpeaks)) {
+      // Under a gauge's bias it is the sum that must be allowed, not the reading.
+      const limits = gaugeOf(lineUp, name, quantity) === null ? allowed : anything;
+      inputs.push({ knife: knife.id, name, spread: spreadOf(quantity, limits) });
+    }
   }
-  const assumptions = { ...draft.assumptions };
-  draft.assumptions = assumptions;
-  const shared = (name: SharedName, given: Quantity | undefined, set: (value: number) => void): void => {
+  for (const name of sharedNames) {
+    const given = name === 'friction' ? lineUp.friction : lineUp.assumptions?.[name];
     const { default: middle, low, high, accepts: allowed } = parameters[name];
     const spread: Spread =
       given === undefined
         ? { shape: 'triangular', low, middle, high, allowed }
         : spreadOf(given, allowed, 'triangular');
-    add({ knife: null, name, spread, set });
-  };
-  shared('friction', draft.friction, (value) => (draft.friction = value));
-  for (const name of EXPONENTS) shared(name, assumptions[name], (value) => (assumptions[name] = value));
-  return { draft, inputs };
+    inputs.push({ knife: null, name, spread });
+  }
+  for (const name of gaugeNames) {
+    const plusMinus = lineUp.gaugeBias?.[name] ?? 0;
+    if (!(plusMinus >= 0 && plusMinus <= measures[name].high))
+      refuse(
+        `gauge bias of ${measures[name].name} ± ${String(plusMinus)}${measures[name].unit} is not between 0 and ${measures[name].high}${measures[name].unit}`,
+      );
+    const spread = spreadOf({ value: 0, plusMinus }, anything);
+    if (plusMinus > 0) inputs.push({ knife: null, name: `gauge.${name}`, spread });
+  }
+  return [...inputs, ...residualsOf(lineUp, regressionSpeaks)];
 }
 
-function addKnife(knife: Knife, add: Add): void {
-  add('angleDeg', knife.angleDeg, measures.angleDeg, (value) => (knife.angleDeg = value));
-  add(
-    'microbevelAngleDeg',
-    knife.microbevelAngleDeg,
-    measures.microbevelAngleDeg,
-    (value) => (knife.microbevelAngleDeg = value),
-  );
-  add('edgeMm', knife.edgeMm, measures.edgeMm, (value) => (knife.edgeMm = value));
-  if ('um' in knife.finish) {
-    const finish = knife.finish;
-    add('finish', finish.um, measures.finishUm, (value) => (finish.um = value));
-  }
-  add('hrc', knife.hrc, measures.hrc, (value) => (knife.hrc = value));
-  for (const kind of Object.keys(knife.carbideVolPercent) as CarbideKind[]) {
-    add(`carbideVolPercent.${kind}`, knife.carbideVolPercent[kind], measures.carbideVolPercent, (value) => {
-      knife.carbideVolPercent[kind] = value;
-    });
-  }
+/** The residual belongs to the steel: one standard normal draw for every steel, where the regression speaks at all. */
+function residualsOf(lineUp: LineUp, regressionSpeaks: boolean): Input[] {
+  const cv = lineUp.assumptions?.residualCv ?? parameters.residualCv.default;
+  const { low, high } = rangeOf(cv);
+  if (!regressionSpeaks || (low === 0 && high === 0)) return [];
+  const spread = spreadOf({ value: 0, plusMinus: NORMAL_95, shape: 'normal' }, anything);
+  return [...new Set(steelOwners(lineUp))].map((knife) => ({ knife, name: 'residual', spread }));
 }
+
+/** For every knife the first one of the same steel: of the same entries for hardness and carbide. */
+export function steelOwners({ knives }: LineUp): string[] {
+  const owners = new Map<string, string>();
+  return knives.map((knife) => {
+    const carbides = carbidesOf(knife).filter(([, volume]) => volume !== 0);
+    const steel = JSON.stringify([knife.hrc, carbides.sort(([a], [b]) => (a < b ? -1 : 1))]);
+    const owner = owners.get(steel) ?? knife.id;
+    owners.set(steel, owner);
+    return owner;
+  });
+}
+
+type Measured = readonly [name: string, quantity: Quantity, allowed: Limits];
+
+function measuresOf(knife: Knife, regressionSpeaks: boolean): Measured[] {
+  const { microbevelAngleDeg, finish } = knife;
+  return [
+    ['angleDeg', knife.angleDeg, measures.angleDeg],
+    ...(microbevelAngleDeg === undefined
+      ? []
+      : [['microbevelAngleDeg', microbevelAngleDeg, measures.microbevelAngleDeg] as const]),
+    ['edgeMm', knife.edgeMm, measures.edgeMm],
+    ...('um' in finish ? [['finish', finish.um, measures.finishUm] as const] : []),
+    ['hrc', knife.hrc, hardnessLimits(regressionSpeaks)],
+    ...carbidesOf(knife).map(([kind, volume]): Measured => [
+      `carbideVolPercent.${kind}`,
+      volume,
+      measures.carbideVolPercent,
+    ]),
+  ];
+}
+
+/** The kinds of carbide a knife's entry names, with their volumes. */
+export const carbidesOf = (knife: Knife): [CarbideKind, Quantity][] =>
+  Object.entries(knife.carbideVolPercent) as [CarbideKind, Quantity][];

@@ -21,6 +21,23 @@ export function xoshiro128(state: readonly [number, number, number, number]): ()
   };
 }
 
+const SPLIT = 0x9e3779b9;
+
+/** Every bit of the result hangs on every bit of the word (the finalising step of a 32-bit splitmix). */
+function mix(word: number): number {
+  let mixed = Math.imul(word ^ (word >>> 16), 0x85ebca6b);
+  mixed = Math.imul(mixed ^ (mixed >>> 13), 0xc2b2ae35);
+  return (mixed ^ (mixed >>> 16)) >>> 0;
+}
+
+const fraction = (word: number): number => (word + 0.5) / 0x100000000;
+
+function checkSeed(seed: number): void {
+  if (!Number.isInteger(seed) || seed < 0 || seed > 0xffffffff) {
+    throw new RangeError(`seed ${seed} is not a whole number from 0 to 4294967295`);
+  }
+}
+
 /**
  * A stream of numbers strictly between 0 and 1, always the same for the same seed.
  *
@@ -28,16 +45,51 @@ export function xoshiro128(state: readonly [number, number, number, number]): ()
  * @example uniformStream(7)() === uniformStream(7)() // → true
  */
 export function uniformStream(seed: number): () => number {
-  if (!Number.isInteger(seed) || seed < 0 || seed > 0xffffffff) {
-    throw new RangeError(`seed ${seed} is not a whole number from 0 to 4294967295`);
-  }
+  checkSeed(seed);
   let counter = seed;
   const word = (): number => {
-    counter = (counter + 0x9e3779b9) | 0;
-    let mixed = Math.imul(counter ^ (counter >>> 16), 0x85ebca6b);
-    mixed = Math.imul(mixed ^ (mixed >>> 13), 0xc2b2ae35);
-    return (mixed ^ (mixed >>> 16)) >>> 0;
+    counter = (counter + SPLIT) | 0;
+    return mix(counter);
   };
   const next = xoshiro128([word(), word(), word(), word()]);
-  return () => (next() + 0.5) / 0x100000000;
+  return () => fraction(next());
+}
+
+/** Two words that tell a seed and a name from every other; 64 bits, so that a clash is beyond chance. */
+function wordsOf(seed: number, name: string): [number, number] {
+  let [one, other] = [mix(seed ^ SPLIT), mix((seed + SPLIT) | 0)];
+  for (let i = 0; i < name.length; i += 1) {
+    const code = name.charCodeAt(i);
+    one = mix((one + SPLIT) ^ code);
+    other = mix(Math.imul(other, 0x01000193) ^ code);
+  }
+  return [one, other];
+}
+
+/**
+ * A stream of its own for every name under one seed: what is added under another name leaves it as it is.
+ *
+ * @param seed as for `uniformStream`
+ * @example namedStream(7, 'friction')() === namedStream(7, 'edgeMm')() // → false
+ */
+export function namedStream(seed: number, name: string): () => number {
+  checkSeed(seed);
+  const [one, other] = wordsOf(seed, name);
+  // Never four words of 0: no word is left alone by adding the constant.
+  const next = xoshiro128([one, other, mix((one + SPLIT) | 0), mix((other + SPLIT) | 0)]);
+  return () => fraction(next());
+}
+
+/**
+ * The same numbers by place instead of in a row: any sample may be drawn again, any number of times, without moving
+ * another.
+ *
+ * @param seed as for `uniformStream`
+ * @returns a function of sample and attempt, both whole and 0 or above
+ * @example namedPlaces(7, 'friction')(3, 1) === namedPlaces(7, 'friction')(3, 2) // → false
+ */
+export function namedPlaces(seed: number, name: string): (sample: number, attempt: number) => number {
+  checkSeed(seed);
+  const [one, other] = wordsOf(seed, `${name} again`);
+  return (sample, attempt) => fraction(mix(mix(mix((one + sample) | 0) ^ other) + Math.imul(attempt, SPLIT)));
 }

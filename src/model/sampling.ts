@@ -1,5 +1,6 @@
-/** How an uncertain value scatters, and draws from it. */
+/** How an uncertain value scatters, and the values drawn from it. */
 
+import { normalScore } from './normal-score.ts';
 import type { Quantity } from './types.ts';
 
 type Shape = 'uniform' | 'triangular' | 'normal';
@@ -18,7 +19,7 @@ export interface Spread extends Limits {
 }
 
 /** The 97.5 % point of a normal distribution: a ± of that shape is its 95 % half width (JCGM 100, 4.3.4). */
-const NORMAL_95 = 1.959964;
+export const NORMAL_95 = 1.959964;
 
 /** The spread of a quantity; a bare ± takes the `usual` shape, an unknown is uniform over its stated range. */
 export function spreadOf(quantity: Quantity, allowed: Limits, usual: Shape = 'uniform'): Spread {
@@ -33,16 +34,24 @@ export function spreadOf(quantity: Quantity, allowed: Limits, usual: Shape = 'un
   return { shape, low: value - plusMinus, middle: value, high: value + plusMinus, allowed };
 }
 
-/** One draw, from one uniform number, or two for the normal shape (Box and Muller). */
-export function draw({ shape, low, middle, high }: Spread, uniform: () => number): number {
-  const u = uniform();
+/**
+ * The value of a spread below which a share u of it lies: drawn evenly between 0 and 1, u gives draws of it. It rises
+ * with u whatever the shape, so the order of the draws is that of their u.
+ *
+ * @param u above 0 and below 1
+ * @example valueAt({ shape: 'uniform', low: 10, middle: 15, high: 20, allowed: { low: 4, high: 45 } }, 0.25) // → 12.5
+ */
+export function valueAt({ shape, low, middle, high }: Spread, u: number): number {
   if (shape === 'uniform') return low + (high - low) * u;
-  if (shape === 'normal') {
-    const standard = Math.sqrt(-2 * Math.log(u)) * Math.cos(2 * Math.PI * uniform());
-    return middle + ((high - middle) / NORMAL_95) * standard;
-  }
+  if (shape === 'normal') return middle + ((high - middle) / NORMAL_95) * normalScore(u);
   const rising = (middle - low) / (high - low);
   return u < rising
     ? low + Math.sqrt(u * (high - low) * (middle - low))
     : high - Math.sqrt((1 - u) * (high - low) * (high - middle));
 }
+
+/** Whether any draw of a spread may lie outside what the model accepts. */
+export const mayLeave = ({ shape, low, high, allowed }: Spread): boolean =>
+  shape === 'normal'
+    ? allowed.low > -Infinity || allowed.high < Infinity
+    : low < allowed.low || high > allowed.high;

@@ -25,6 +25,7 @@ export interface Work {
   finishExponentRange: Range;
   hardnessExponent: number;
   hardnessExponentRange: Range;
+  residualCv: number;
   /** Why the published regression does not speak of this line-up, or null where it does. */
   regressionRefused: string | null;
 }
@@ -101,6 +102,7 @@ export function workOf(lineUp: LineUp, points: readonly Point[]): Work {
   const thickness = parameter(lineUp.assumptions?.thicknessExponent, 'thicknessExponent');
   const finish = parameter(lineUp.assumptions?.finishExponent, 'finishExponent');
   const hardness = parameter(lineUp.assumptions?.hardnessExponent, 'hardnessExponent');
+  const residual = parameter(lineUp.assumptions?.residualCv, 'residualCv');
   return {
     friction: friction.middle,
     frictionRange: friction.range,
@@ -114,6 +116,7 @@ export function workOf(lineUp: LineUp, points: readonly Point[]): Work {
     finishExponentRange: finish.range,
     hardnessExponent: hardness.middle,
     hardnessExponentRange: hardness.range,
+    residualCv: residual.middle,
     regressionRefused: regressionRefusal(points),
   };
 }
@@ -187,8 +190,8 @@ export function apexExponent(totalExponent: number, friction: number, slicePush:
 }
 
 /** The residual of the regression, one coefficient of variation to either side; none where the two steels are one. */
-const withResidual = (factor: number, same: boolean): Valued => {
-  const spread = same ? 1 : 1 + parameters.residualCv.default;
+const withResidual = (factor: number, residualCv: number, same: boolean): Valued => {
+  const spread = same ? 1 : 1 + residualCv;
   return {
     factor,
     low: factor / spread,
@@ -292,9 +295,13 @@ export const terms: readonly { id: TermId; family: Family; pocket: TermOf; close
     id: 'hardness',
     family: 'steel',
     pocket: (a, b) => single((a.hrc / b.hrc) ** 2, 'hardness squared'),
-    close: (a, b, { regressionRefused, hardnessExponent, hardnessExponentRange }) =>
+    close: (a, b, { regressionRefused, residualCv, hardnessExponent, hardnessExponentRange }) =>
       regressionRefused === null
-        ? withResidual(exchanged(cardMm(a, a) / cardMm(b, a), cardMm(a, b) / cardMm(b, b)), a.hrc === b.hrc)
+        ? withResidual(
+            exchanged(cardMm(a, a) / cardMm(b, a), cardMm(a, b) / cardMm(b, b)),
+            residualCv,
+            a.hrc === b.hrc,
+          )
         : ranged(
             (e) => (a.vickers / b.vickers) ** e,
             hardnessExponent,
@@ -310,12 +317,13 @@ export const terms: readonly { id: TermId; family: Family; pocket: TermOf; close
         2 ** ((a.carbideVolPercent - b.carbideVolPercent) / 20),
         'twenty volume per cent doubles; assumed',
       ),
-    close: (a, b, { regressionRefused }) => {
+    close: (a, b, { regressionRefused, residualCv }) => {
       // Alike by whatever law: this 1 is known, not taken for want of better.
       if (sameCarbides(a, b)) return single(1, 'the same carbide in both');
       return regressionRefused === null
         ? withResidual(
             exchanged(cardMm(a, a) / cardMm(a, b), cardMm(b, a) / cardMm(b, b)),
+            residualCv,
             a.carbideMm === b.carbideMm,
           )
         : leftOut(`left out: ${regressionRefused}`);

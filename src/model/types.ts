@@ -61,6 +61,8 @@ export interface Assumptions {
   finishExponent?: Quantity;
   /** Exponent on HV used for hardness outside the regression's range. */
   hardnessExponent?: Quantity;
+  /** Coefficient of variation of the published regression's residual: how far a steel lies off its line. */
+  residualCv?: Quantity;
   /** The baseline's shares of the cutting force, for the rival that adds: wedge, thickness, grind. */
   rivalShares?: { wedge: number; thickness: number; grind: number };
 }
@@ -76,6 +78,11 @@ export interface LineUp {
   /** Slice/push speed ratio ξ; 0, the default, takes `friction` as already effective. */
   slicePush?: number;
   assumptions?: Assumptions;
+  /**
+   * The common ± of the gauge all knives were measured with, beside each knife's own: the gauge may read high or low for
+   * all of them alike. The angle's goes for bevel and microbevel. What is not known was not measured and takes none.
+   */
+  gaugeBias?: { angleDeg?: number; edgeMm?: number; hrc?: number };
 }
 
 export type Reading = 'pocket' | 'close';

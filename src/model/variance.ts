@@ -4,9 +4,20 @@
 const SLICES = 40;
 const SMALLEST_SLICE = 20;
 
+const countOf = (samples: number): number =>
+  Math.max(2, Math.min(SLICES, Math.floor(samples / SMALLEST_SLICE)));
+
+/** The slice each sample of an input falls into, by its even draw between 0 and 1. */
+export function evenSlices(even: Float64Array): Uint8Array {
+  const count = countOf(even.length);
+  const out = new Uint8Array(even.length);
+  for (let i = 0; i < out.length; i += 1) out[i] = count * (even[i] ?? 0);
+  return out;
+}
+
 /** The slice each sample of an input falls into, slices holding the same number of samples each. */
 export function slices(scores: Float64Array): Uint8Array {
-  const count = Math.max(2, Math.min(SLICES, Math.floor(scores.length / SMALLEST_SLICE)));
+  const count = countOf(scores.length);
   const sorted = scores.slice().sort();
   const edges = Float64Array.from(
     { length: count - 1 },
@@ -29,7 +40,7 @@ export function slices(scores: Float64Array): Uint8Array {
  * each input, less what slicing alone would show. `together` is the rest: what only several inputs at once explain.
  *
  * @param results one a sample
- * @param inputs by name, the slice of each sample, as `slices` gives it
+ * @param inputs by name, the slice of each sample, as `slices` or `evenSlices` give it
  * @returns shares that sum to 1, none below 0; empty where the result does not vary
  */
 export function varianceShares(
@@ -37,25 +48,30 @@ export function varianceShares(
   inputs: Record<string, Uint8Array>,
 ): Record<string, number> {
   const n = results.length;
-  const mean = results.reduce((sum, v) => sum + v, 0) / n;
-  const total = results.reduce((sum, v) => sum + (v - mean) ** 2, 0);
+  let mean = 0;
+  for (let i = 0; i < n; i += 1) mean += (results[i] ?? 0) / n;
+  let total = 0;
+  for (let i = 0; i < n; i += 1) total += ((results[i] ?? 0) - mean) ** 2;
   // Differences of a few last digits are rounding, not variation.
   if (Math.sqrt(total / n) < 1e-12 * Math.max(1, Math.abs(mean))) return {};
 
   const shares: Record<string, number> = {};
   let explained = 0;
+  const sums = new Float64Array(SLICES);
+  const counts = new Uint32Array(SLICES);
   for (const [name, slice] of Object.entries(inputs)) {
-    const sums = new Float64Array(SLICES);
-    const counts = new Float64Array(SLICES);
-    slice.forEach((s, i) => {
-      sums[s] = (sums[s] ?? 0) + (results[i] ?? 0) - mean;
+    sums.fill(0);
+    counts.fill(0);
+    for (let i = 0; i < n; i += 1) {
+      const s = slice[i] ?? 0;
+      sums[s] = (sums[s] ?? 0) + (results[i] ?? 0);
       counts[s] = (counts[s] ?? 0) + 1;
-    });
+    }
     let between = 0;
     let used = 0;
     counts.forEach((count, s) => {
       if (count === 0) return;
-      between += (sums[s] ?? 0) ** 2 / count;
+      between += ((sums[s] ?? 0) - count * mean) ** 2 / count;
       used += 1;
     });
     // Means of random slices scatter too: (slices − 1) of the n − 1 degrees of freedom would be explained by chance.

@@ -5,7 +5,8 @@ import * as model from '../../src/model/index.ts';
 import type { Knife, LineUp } from '../../src/model/index.ts';
 
 /**
- * A fixed panel: every term in both readings, in the regression's range and out of it, and every table and formula.
+ * A fixed panel: every term in both readings, in the regression's range and out of it, predictions, and every table and
+ * formula.
  * Its digest stands in model-numbers.json under the model's number. Where a result changes, raise `MODEL_NUMBER` and add
  * the digest the failure prints; never change an old line.
  */
@@ -55,6 +56,7 @@ const panel = (): unknown => [
       })),
     ),
   ),
+  lineUps.map((lineUp) => model.predict(lineUp, { samples: 200, seed: 1 })),
   (['FEPA-P', 'FEPA-F', 'JIS', 'CAMI'] as const).map((scale) => model.gritTable(scale).rows),
   range(20, 68, 1).map((hrc) => model.vickersFromRockwellC(hrc)),
   range(250, 650, 10).map((vickers) => model.tensileStrengthMpa(vickers)),

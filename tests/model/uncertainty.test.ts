@@ -23,7 +23,13 @@ const curlew: Knife = {
 };
 const fixed = {
   friction: 0.25,
-  assumptions: { angleExponent: 1.3, thicknessExponent: 0.5, finishExponent: 0.3, hardnessExponent: 1.2 },
+  assumptions: {
+    angleExponent: 1.3,
+    thicknessExponent: 0.5,
+    finishExponent: 0.3,
+    hardnessExponent: 1.2,
+    residualCv: 0,
+  },
 };
 const loft = (a: Knife = curlew, b: Knife = plover, more: Partial<LineUp> = fixed): LineUp => ({
   knives: [b, a],

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { firstOrder } from '../../src/model/propagation.ts';
 import { uniformStream } from '../../src/model/random.ts';
 import { logSd } from '../../src/model/runs/planning.ts';
-import { draw, spreadOf } from '../../src/model/sampling.ts';
+import { spreadOf, valueAt } from '../../src/model/sampling.ts';
 import { slices, varianceShares } from '../../src/model/variance.ts';
 
 describe('first-order propagation', () => {
@@ -54,7 +54,7 @@ describe('draws', () => {
   ] as const)('of a %s ± h scatter by h over %f', (shape, divisor) => {
     const uniform = uniformStream(11);
     const spread = spreadOf({ value: 15, plusMinus: 2, shape }, { low: 4, high: 45 });
-    const sample = Array.from({ length: 40_000 }, () => draw(spread, uniform));
+    const sample = Array.from({ length: 40_000 }, () => valueAt(spread, uniform()));
     const mean = sample.reduce((sum, v) => sum + v, 0) / sample.length;
     const sd = Math.sqrt(sample.reduce((sum, v) => sum + (v - mean) ** 2, 0) / (sample.length - 1));
     expect(Math.abs(mean - 15)).toBeLessThan(0.03);
@@ -70,7 +70,7 @@ describe('draws', () => {
       high: 1.8,
       allowed: { low: 0, high: 5 },
     } as const;
-    const sample = Array.from({ length: 40_000 }, () => draw(spread, uniform));
+    const sample = Array.from({ length: 40_000 }, () => valueAt(spread, uniform()));
     expect(sample.reduce((sum, v) => sum + v, 0) / sample.length).toBeCloseTo(4.1 / 3, 2);
     expect(Math.min(...sample)).toBeGreaterThanOrEqual(1);
     expect(Math.max(...sample)).toBeLessThanOrEqual(1.8);
