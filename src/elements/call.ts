@@ -1,4 +1,4 @@
-import { readAnswer } from '../exercises/reader.ts';
+import { readAnswer } from '../exercises/reader/index.ts';
 import type { Scene } from '../lineup/scene.ts';
 import { times } from '../lineup/show.ts';
 import { SceneElement } from './scene-element.ts';

@@ -1,8 +1,12 @@
 import { additiveGuess, compound } from '../../model/index.ts';
-import { capital, list } from '../contexts.ts';
-import { inFigures, result } from '../figures.ts';
+import { wholeForGain } from '../common-missteps.ts';
+import { contextIds } from '../contexts/index.ts';
+import { result } from '../figures.ts';
 import type { Maker } from '../maker.ts';
-import type { Misstep, NumbersOf } from '../problem.ts';
+import type { NumbersOf } from '../numbers.ts';
+import { change, multiplier, multipliersStep, perCentStep, percentsGiven, times } from '../percent.ts';
+import type { Misstep } from '../problem.ts';
+import { capital, list } from '../wording.ts';
 
 const MULTIPLIERS = 0;
 const MULTIPLY = 1;
@@ -13,7 +17,7 @@ const MORE = 2;
  * Level 1 has two; level 2 three; level 3 has a loss among three and asks for per cent more.
  */
 export const forwardChain: Maker<NumbersOf['forward-chain']> = {
-  contexts: ['rigging-loft', 'seed-trays'],
+  contexts: contextIds,
   example: { percents: [40, 40] },
 
   draw: (dice, level) => {
@@ -30,112 +34,81 @@ export const forwardChain: Maker<NumbersOf['forward-chain']> = {
       );
     }
     const asksMore = level === 3;
-    const causes = context.causes.slice(0, percents.length);
-    const factors = percents.map((percent) => compound([percent]));
     const product = compound(percents);
     const sum = percents.reduce((total, percent) => total + percent, 0) / 100;
     const ofThemselves = percents.reduce((total, percent) => (total * percent) / 100, 1);
 
     const said = percents.map(
       (percent, index) =>
-        `${String(causes[index])} alone gives ${inFigures(Math.abs(percent))} % ${percent < 0 ? context.less : 'more'} ${context.yields}`,
+        `${String(context.causes[index])} alone gives ${change(percent, context.less)} ${context.yields}`,
     );
     const asked = (asksMore ? context.perCentMore : context.timesAs)(subject, baseline);
-
-    const missteps: Misstep[] = [
-      {
-        id: 'added the percentages',
-        answer: additiveGuess(percents),
-        idea: 'You added the percentages. But each works on what the ones before it left, not on the start.',
-        step: MULTIPLY,
-      },
-      {
-        id: 'multiplied the percentages themselves',
-        answer: 1 + ofThemselves,
-        idea: 'You multiplied the percentages themselves. Turn each into a multiplier before you multiply.',
-        step: MULTIPLIERS,
-      },
-      ...(asksMore
-        ? [
-            {
-              id: 'forgot the base',
-              answer: 1 + product,
-              idea: 'You gave what there is in all. Asked is what there is more: the start was there before.',
-              step: MORE,
-            },
-            {
-              id: 'took a loss for a gain',
-              answer: compound(percents.map(Math.abs)),
-              idea: 'You counted the loss as a gain. A loss has a multiplier below 1.',
-              step: MULTIPLIERS,
-            },
-            {
-              id: 'arithmetic mean',
-              answer: 1 + sum / percents.length,
-              idea: 'You took the mean of the percentages. All of them act together, each on what the others leave.',
-              step: MULTIPLY,
-            },
-          ]
-        : [
-            {
-              id: 'forgot the base',
-              answer: product - 1,
-              idea: 'You gave only what is gained. The start is still there and counts too.',
-              step: MULTIPLIERS,
-            },
-            {
-              id: 'added the percentages and forgot the base',
-              answer: sum,
-              idea: 'You added the percentages and left out the start. Each percentage has a multiplier, and the start is the 1 in it.',
-              step: MULTIPLIERS,
-            },
-            {
-              id: 'added the multipliers',
-              answer: percents.length + sum,
-              idea: 'You added the multipliers. That counts the start once for each of them.',
-              step: MULTIPLY,
-            },
-            {
-              id: 'arithmetic mean',
-              answer: 1 + sum / percents.length,
-              idea: 'You took the mean. All the advantages act together, each on what the others leave.',
-              step: MULTIPLY,
-            },
-          ]),
-    ];
+    const mean: Misstep = {
+      id: 'arithmetic mean',
+      answer: 1 + sum / percents.length,
+      idea: 'You took the mean of the percentages. All of them act together, each on what the others leave.',
+      step: MULTIPLY,
+    };
 
     return {
       question: `${context.place}, ${subject} is compared with ${baseline}. ${capital(list(said))}. Each works on what the others leave. Together, ${asked}`,
-      givens: percents.map((value, index) => ({ name: String(causes[index]), value, unit: '%' })),
+      givens: percentsGiven(percents, context.causes),
       unit: asksMore ? '% more' : context.asks,
       answer: product,
       steps: [
-        {
-          text: 'Turn each percentage into a multiplier: 1 and the hundredth part of the percentage, added for more, taken away for less.',
-          tex: percents
-            .map(
-              (percent, at) =>
-                `1 ${percent < 0 ? '-' : '+'} \\frac{${Math.abs(percent)}}{100} ${result(Number(factors[at]))}`,
-            )
-            .join(' \\qquad '),
-          value: Number(factors[0]),
-        },
+        multipliersStep(percents),
         {
           text: 'Multiply the multipliers, because each works on what the ones before it left.',
-          tex: `${factors.map((factor) => inFigures(factor)).join(' \\times ')} ${result(product)}`,
-          value: product,
+          tex: `${times(percents.map(multiplier))} ${result(product)}`,
+          values: [product],
         },
+        ...(asksMore ? [perCentStep(product, '% more')] : []),
+      ],
+      missteps: [
+        {
+          id: 'added the percentages',
+          answer: additiveGuess(percents),
+          idea: 'You added the percentages. But each works on what the ones before it left, not on the start.',
+          step: MULTIPLY,
+        },
+        {
+          id: 'multiplied the percentages themselves',
+          answer: 1 + ofThemselves,
+          idea: 'You multiplied the percentages themselves. Turn each into a multiplier before you multiply.',
+          step: MULTIPLIERS,
+        },
+        mean,
         ...(asksMore
           ? [
+              wholeForGain(product, MORE),
               {
-                text: 'Take the start away, which is 1, and turn what remains into per cent.',
-                tex: `(${inFigures(product)} - 1) \\times 100 ${result((product - 1) * 100)}`,
-                value: product - 1,
+                id: 'took a loss for a gain',
+                answer: compound(percents.map(Math.abs)),
+                idea: 'You counted the loss as a gain. A loss has a multiplier below 1.',
+                step: MULTIPLIERS,
               },
             ]
-          : []),
+          : [
+              {
+                id: 'forgot the base',
+                answer: product - 1,
+                idea: 'You gave only what is gained. The start is still there and counts too.',
+                step: MULTIPLIERS,
+              },
+              {
+                id: 'added the percentages and forgot the base',
+                answer: sum,
+                idea: 'You added the percentages and left out the start. Each percentage has a multiplier, and the start is the 1 in it.',
+                step: MULTIPLIERS,
+              },
+              {
+                id: 'added the multipliers',
+                answer: percents.length + sum,
+                idea: 'You added the multipliers. That counts the start once for each of them.',
+                step: MULTIPLY,
+              },
+            ]),
       ],
-      missteps,
     };
   },
 };

@@ -1,8 +1,11 @@
-import { capital, list } from '../contexts.ts';
+import { inverted } from '../common-missteps.ts';
+import { contextIds } from '../contexts/index.ts';
 import { inFigures, result } from '../figures.ts';
 import type { Maker } from '../maker.ts';
-import type { Ends, NumbersOf } from '../problem.ts';
+import type { Ends, NumbersOf } from '../numbers.ts';
+import { times } from '../percent.ts';
 import type { Dice } from '../random.ts';
+import { capital, list } from '../wording.ts';
 
 const RANGES = 0;
 const DONE = 1;
@@ -22,7 +25,7 @@ const ends = (dice: Dice, lows: readonly number[], highs: readonly number[]): En
  * Level 1 has two causes against one; level 2 two against two; level 3 three against two.
  */
 export const rangeProduct: Maker<NumbersOf['range-product']> = {
-  contexts: ['rigging-loft', 'seed-trays'],
+  contexts: contextIds,
   example: {
     geometry: [
       { low: 0.8, high: 1.6 },
@@ -65,7 +68,7 @@ export const rangeProduct: Maker<NumbersOf['range-product']> = {
       ({ low, high }) => `\\frac{${inFigures(high)}}{${inFigures(low)}} ${result(high / low)}`,
     );
     const multiplied = (ranges: readonly Ends[]): string =>
-      `${ranges.map((range) => inFigures(room(range))).join(' \\times ')} ${ranges.length > 1 ? result(product(ranges.map(room))) : ''}`.trim();
+      `${times(ranges.map(room))} ${result(product(ranges.map(room)))}`;
 
     const gather = (count: number, name: string): string =>
       count > 1
@@ -84,14 +87,14 @@ export const rangeProduct: Maker<NumbersOf['range-product']> = {
         {
           text: 'Find the room of each cause: its best divided by its worst.',
           tex: rooms.join(' \\qquad '),
-          value: product(geometry.slice(0, 1).map(room)),
+          values: [...geometry, ...steel].map(room),
         },
-        { text: gather(doable.length, done.name), tex: multiplied(geometry), value: ofDone },
-        { text: gather(fixed.length, given.name), tex: multiplied(steel), value: ofGiven },
+        { text: gather(doable.length, done.name), tex: multiplied(geometry), values: [ofDone] },
+        { text: gather(fixed.length, given.name), tex: multiplied(steel), values: [ofGiven] },
         {
           text: `${capital(done.name)} speaks for ${subject} and ${given.name} for ${baseline}: divide the first by the second.`,
           tex: `\\frac{${inFigures(ofDone)}}{${inFigures(ofGiven)}} ${result(against)}`,
-          value: against,
+          values: [against],
         },
       ],
       missteps: [
@@ -107,12 +110,7 @@ export const rangeProduct: Maker<NumbersOf['range-product']> = {
           idea: `You let ${given.name} help ${subject} as well. It helps ${baseline}.`,
           step: AGAINST,
         },
-        {
-          id: 'inverted',
-          answer: 1 / against,
-          idea: `You turned the ratio over: that is ${baseline} against ${subject}.`,
-          step: AGAINST,
-        },
+        inverted(against, subject, baseline, AGAINST),
         {
           id: 'difference for ratio',
           answer: ofDone - ofGiven,

@@ -1,7 +1,8 @@
 import { toothFactor, wedgeFactor } from '../../model/index.ts';
+import { inverted } from '../common-missteps.ts';
 import { inFigures, result } from '../figures.ts';
 import type { Maker } from '../maker.ts';
-import type { NumbersOf } from '../problem.ts';
+import type { NumbersOf } from '../numbers.ts';
 
 const FRICTION = 0;
 const WEDGE = 1;
@@ -46,22 +47,23 @@ export const twoRoutes: Maker<NumbersOf['two-routes']> = {
         {
           text: 'Find the friction angle: the angle whose tangent is the coefficient of friction.',
           tex: `\\varphi = \\arctan ${friction} ${result(frictionAngleDeg)}^\\circ`,
-          value: frictionAngleDeg,
+          values: [frictionAngleDeg],
+          asks: '°',
         },
         {
           text: `The wedge: add the friction angle to both edge angles, and divide the tangent for ${baseline} by the tangent for ${subject}.`,
           tex: `\\frac{\\tan(${baselineAngleDeg}^\\circ + ${phi}^\\circ)}{\\tan(${angleDeg}^\\circ + ${phi}^\\circ)} ${result(wedge)}`,
-          value: wedge,
+          values: [wedge],
         },
         {
           text: `The apex: divide the sine of the edge angle of ${baseline} by the sine of that of ${subject}.`,
           tex: `\\frac{\\sin ${baselineAngleDeg}^\\circ}{\\sin ${angleDeg}^\\circ} ${result(tooth)}`,
-          value: tooth,
+          values: [tooth],
         },
         {
           text: 'Multiply the two, because the second route works on what the first left.',
           tex: `${inFigures(wedge)} \\times ${inFigures(tooth)} ${result(together)}`,
-          value: together,
+          values: [together],
         },
       ],
       missteps: [
@@ -95,12 +97,7 @@ export const twoRoutes: Maker<NumbersOf['two-routes']> = {
           idea: 'You left friction out of the wedge. It adds the same angle to both edges and brings them closer together.',
           step: FRICTION,
         },
-        {
-          id: 'inverted',
-          answer: 1 / together,
-          idea: `You turned the ratio over: that is ${baseline} against ${subject}.`,
-          step: WEDGE,
-        },
+        inverted(together, subject, baseline, WEDGE),
         {
           id: 'face value of the change',
           answer: (1 + (baselineAngleDeg - angleDeg) / baselineAngleDeg) ** 2,
