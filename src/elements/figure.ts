@@ -14,11 +14,15 @@ export class FigureElement extends SceneElement {
   /** The drawing of the size that has room, looked up only when the room changes: asking costs a layout. */
   #shown: HTMLElement | undefined;
   #resize = new ResizeObserver(() => {
+    this.#look();
+    this.#draw();
+  });
+
+  #look(): void {
     this.#shown = [...this.querySelectorAll<HTMLElement>('.drawing')].find(
       (drawing) => drawing.getClientRects().length > 0,
     );
-    this.#draw();
-  });
+  }
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -38,11 +42,16 @@ export class FigureElement extends SceneElement {
     this.#latest = scene;
     for (const drawing of this.querySelectorAll<HTMLElement>('.drawing')) delete drawing.dataset['drawn'];
     cancelAnimationFrame(this.#frame);
-    this.#frame = requestAnimationFrame(() => this.#draw());
     clearTimeout(this.#timer);
     // What was built may belong to another line-up than the address's: the first time nothing waits.
-    if (first) this.#write(scene);
-    else this.#timer = window.setTimeout(() => this.#write(scene), pauseMs);
+    if (first) {
+      this.#look();
+      this.#draw();
+      this.#write(scene);
+      return;
+    }
+    this.#frame = requestAnimationFrame(() => this.#draw());
+    this.#timer = window.setTimeout(() => this.#write(scene), pauseMs);
   }
 
   /** Draws only the size that is on the page; the other follows when it comes to be shown. */
