@@ -8,6 +8,7 @@ import type { LineUpEntry } from '../../src/lineup/schema.ts';
 import { draw } from '../../src/plots/draw.ts';
 import { sizes } from '../../src/plots/figure.ts';
 import { everything, topics } from '../../src/topics/all.ts';
+import type { Topic } from '../../src/topics/topic.ts';
 import { awkward } from './awkward.ts';
 
 /** Everything the site says and draws of these is kept beside this file; `UPDATE=1` writes it anew, to be read. */
@@ -23,30 +24,29 @@ const entryOf = (name: string): LineUpEntry => {
   return checked.entry;
 };
 
-/** Everything that is said and counted, whatever page it stands on. */
-const words = Object.keys(Object.assign({}, ...Object.values(topics).map((topic) => topic.words)) as object);
-const numbers = Object.keys(
-  Object.assign({}, ...Object.values(topics).map((topic) => topic.numbers)) as object,
-);
+/** Every sentence, whatever page it stands on. */
+const words = Object.values(topics).flatMap((topic) => Object.keys(topic.words ?? {}));
 
 /** Of a lesson's own spans, not of the two knives: these speak of neither. */
 const ofNeither = ['range-given', 'ranges', 'ranges-doubt'];
 
 const row = (cells: readonly string[]): string => `| ${cells.join(' | ')} |`;
 
-function told(name: string, scene: Scene): string {
-  const chain = everything.figure('chain');
-  const { columns, rows } = chain.table(scene);
-  const sections = words.map((of) => {
+/** All that one topic says of a line-up. */
+function told(name: string, topic: Topic, scene: Scene): string {
+  const sections = Object.keys(topic.words ?? {}).map((of) => {
     const sentences = everything.words(of)(scene);
     return `## ${of}\n\n${sentences.length > 0 ? sentences.join('\n') : '(nothing to say)'}\n`;
   });
-  const values = numbers.map((of) => row([of, everything.number(of)(scene)]));
+  const figures = (topic.figures ?? []).map((figure) => {
+    const { columns, rows } = figure.table(scene);
+    return `## Figure ${figure.id}\n\n${figure.caption(scene)}\n\n${[columns, columns.map(() => '---'), ...rows].map(row).join('\n')}\n`;
+  });
+  const values = Object.entries(topic.numbers ?? {}).map(([of, read]) => row([of, read(scene)]));
   return [
     `# ${name}\n\nInvented: no number here was measured.\n`,
     ...sections,
-    `## Captions\n\n${chain.caption(scene)}\n${everything.figure('sections').caption(scene)}\n`,
-    `## The chain\n\n${[columns, columns.map(() => '---'), ...rows].map(row).join('\n')}\n`,
+    ...figures,
     `## Numbers\n\n${[row(['name', 'as shown']), row(['---', '---']), ...values].join('\n')}\n`,
   ].join('\n');
 }
@@ -61,7 +61,7 @@ function drawn(of: string, scene: Scene): string {
 
 function kept(file: string, now: string): void {
   if (process.env['UPDATE'] === '1') {
-    mkdirSync(folder, { recursive: true });
+    mkdirSync(new URL('.', new URL(file, folder)), { recursive: true });
     writeFileSync(new URL(file, folder), now);
   }
   expect(now).toBe(readFileSync(new URL(file, folder), 'utf8'));
@@ -70,19 +70,19 @@ function kept(file: string, now: string): void {
 describe.each(names)('%s', (name) => {
   const scene = sceneOf(entryOf(name));
 
-  test('says what was read and approved', () => {
-    kept(`${name}.md`, told(name, scene));
+  test.each(Object.entries(topics))('says of %s what was read and approved', (topicName, topic) => {
+    const text = told(name, topic, scene);
+    expect(text).not.toMatch(/NaN|Infinity|undefined|\[object|null/);
+    kept(`${topicName}/${name}.md`, text);
   });
 
   test.each(['chain', 'sections'])('draws the %s that was looked at', (of) => {
     const drawing = drawn(of, scene);
     expect(drawing).not.toMatch(/NaN|Infinity|undefined|style=/);
-    kept(`${name}.${of}.svg`, drawing);
+    kept(`chain/${name}.${of}.svg`, drawing);
   });
 
   test('says nothing broken', () => {
-    const text = told(name, scene);
-    expect(text).not.toMatch(/NaN|Infinity|undefined|\[object|null/);
     const paragraphs = words.flatMap((of) => everything.words(of)(scene));
     for (const sentence of paragraphs) {
       expect(sentence).toMatch(/[.?]$/);
@@ -104,6 +104,13 @@ describe.each(names)('%s', (name) => {
 
 test('thirty or more, and nothing is kept of any other', () => {
   expect(names.length).toBeGreaterThanOrEqual(30);
-  const files = names.flatMap((name) => [`${name}.md`, `${name}.chain.svg`, `${name}.sections.svg`]);
-  expect(readdirSync(folder).sort()).toEqual(files.sort());
+  const files = names.flatMap((name) => [
+    ...Object.keys(topics).map((topic) => `${topic}/${name}.md`),
+    `chain/${name}.chain.svg`,
+    `chain/${name}.sections.svg`,
+  ]);
+  const found = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((file) =>
+    file.includes('.'),
+  );
+  expect(found.map((file) => file.replaceAll('\\', '/')).sort()).toEqual(files.sort());
 });
