@@ -161,3 +161,19 @@ export function noncentralTCdf(t: number, df: number, delta: number): number {
   }
   return Math.min(1, below + sum / 2);
 }
+
+/**
+ * The chance that Fisher's F with `df1` over `df2` degrees of freedom is at least f.
+ *
+ * @param f 0 or above; anything else is refused
+ * @param df1 above 0; anything else is refused
+ * @param df2 above 0; anything else is refused
+ * @example fisherTail(1, 4, 4) // → 0.500000000000
+ */
+export function fisherTail(f: number, df1: number, df2: number): number {
+  if (!(f >= 0)) throw new RangeError(`f ${f} is not a number of 0 or above`);
+  checkFreedom(df1);
+  checkFreedom(df2);
+  const whole = df2 + df1 * f;
+  return regularisedBeta(df2 / 2, df1 / 2, df2 / whole, (df1 * f) / whole);
+}

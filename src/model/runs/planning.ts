@@ -69,15 +69,15 @@ function check({ cv, ratio, power = 0.8, alpha = 0.05 }: Plan): { power: number;
   return { power, alpha };
 }
 
+const tooClose = (ratio: number): string => `ratio ${ratio} is too close to 1 for this scatter`;
+
 /** The least n of 2 or above whose power is enough; power grows with n. */
-function least(powerAt: (n: number) => number, power: number, ratio: number): number {
+export function leastRuns(powerAt: (n: number) => number, power: number, why: string): number {
   let enough = 2;
   while (powerAt(enough) < power) {
     enough *= 2;
     if (enough > MOST_RUNS) {
-      throw new RangeError(
-        `ratio ${ratio} is too close to 1 for this scatter: more than ${MOST_RUNS} runs a knife`,
-      );
+      throw new RangeError(`${why}: more than ${MOST_RUNS} runs a knife`);
     }
   }
   let short = enough === 2 ? 1 : enough / 2;
@@ -102,7 +102,7 @@ function least(powerAt: (n: number) => number, power: number, ratio: number): nu
 export function runsNeeded(plan: Plan): number {
   const { power, alpha } = check(plan);
   const effect = Math.abs(Math.log(plan.ratio)) / logSd(plan.cv);
-  return least((n) => twoSamplePower(effect, n, alpha), power, plan.ratio);
+  return leastRuns((n) => twoSamplePower(effect, n, alpha), power, tooClose(plan.ratio));
 }
 
 /**
@@ -119,5 +119,24 @@ export function pairsNeeded(plan: Plan & { correlation: number }): number {
     throw new RangeError(`correlation ${correlation} is not from -1 to below 1`);
   }
   const effect = Math.abs(Math.log(plan.ratio)) / (logSd(plan.cv) * Math.sqrt(2 * (1 - correlation)));
-  return least((n) => tTestPower(effect * Math.sqrt(n), n - 1, alpha), power, plan.ratio);
+  return leastRuns((n) => tTestPower(effect * Math.sqrt(n), n - 1, alpha), power, tooClose(plan.ratio));
+}
+
+/**
+ * Chance of noticing a true ratio by the number of runs a knife, from 2 runs on: a curve to plan by.
+ *
+ * @param plan cv and ratio as for `runsNeeded`, and `most`, the greatest number of runs, a whole number of 2 to 1000
+ * @throws RangeError as `runsNeeded`, and for a `most` outside its limits
+ * @example powerCurve({ cv: 0.2, ratio: 1.2, most: 20 }).filter(({ power }) => power >= 0.8).map(({ runs }) => runs) // → [20]
+ */
+export function powerCurve(plan: Omit<Plan, 'power'> & { most: number }): { runs: number; power: number }[] {
+  const { cv, ratio, most } = plan;
+  const { alpha } = check({ cv, ratio, alpha: plan.alpha, power: undefined });
+  if (!Number.isInteger(most) || most < 2 || most > 1000)
+    throw new RangeError(`most ${most} is not a whole number from 2 to 1000`);
+  const effect = Math.abs(Math.log(ratio)) / logSd(cv);
+  return Array.from({ length: most - 1 }, (_, i) => ({
+    runs: i + 2,
+    power: twoSamplePower(effect, i + 2, alpha),
+  }));
 }

@@ -1,0 +1,82 @@
+/** How many runs it takes to show that two knives are alike. */
+
+import { normalCdf, studentQuantile } from '../distributions.ts';
+import { leastRuns, logSd } from './planning.ts';
+
+/** What is to be shown alike, and how surely. */
+export interface EquivalencePlan {
+  /** Coefficient of variation of one knife's runs, above 0 and up to 5. */
+  cv: number;
+  /** Ratios that count as alike, below and above 1; 0.8 and 1.25 if left out. */
+  alikeWithin?: { low: number; high: number };
+  /** The true ratio, between the two; 1 if left out. */
+  ratio?: number;
+  /** Chance of showing it, above 0 and below 1; 0.8 if left out. */
+  power?: number;
+  /** Level of each of the two one-sided tests, 0.000001 to 0.5; 0.05 if left out. */
+  alpha?: number;
+}
+
+/**
+ * Chance that two one-sided t tests (D. J. Schuirmann, Journal of Pharmacokinetics and Biopharmaceutics 15, 1987) both
+ * reject: the exact one, by integrating over the scatter as it may be estimated.
+ *
+ * @param below how many standard errors the true difference lies above the lower bound
+ * @param above how many it lies below the upper bound
+ * @param df degrees of freedom of the estimated scatter, 1 or above
+ * @param alpha level of each test
+ * @example equivalencePower(40, 40, 20, 0.05) // → 1.000000
+ */
+export function equivalencePower(below: number, above: number, df: number, alpha: number): number {
+  if (!(df >= 1 && Number.isFinite(df))) throw new RangeError(`df ${df} is not a number of 1 or above`);
+  const limit = studentQuantile(1 - alpha, df);
+  // s, the estimated scatter over the true one, has the density s^(df−1)·exp(−df·s²/2) up to a factor, near 1.
+  const width = 12 / Math.sqrt(2 * df);
+  const from = Math.max(0, 1 - width);
+  const to = 1 + width;
+  const density = (s: number): number =>
+    s === 0 ? (df === 1 ? 1 : 0) : Math.exp((df - 1) * Math.log(s) - (df * (s * s - 1)) / 2);
+  const both = (s: number): number => normalCdf(above - limit * s) - normalCdf(limit * s - below);
+  const turn = Math.min(to, (below + above) / (2 * limit));
+  if (turn <= from) return 0;
+  return simpson((s) => both(s) * density(s), from, turn) / simpson(density, from, to);
+}
+
+function simpson(f: (s: number) => number, from: number, to: number): number {
+  const steps = 400;
+  const h = (to - from) / steps;
+  let sum = f(from) + f(to);
+  for (let i = 1; i < steps; i += 1) sum += f(from + i * h) * (i % 2 === 0 ? 2 : 4);
+  return (sum * h) / 3;
+}
+
+/**
+ * Runs a knife for two one-sided tests on logarithms to show two knives alike, the same number for both.
+ *
+ * @throws RangeError for a cv, bounds, ratio, power or alpha outside the limits of `EquivalencePlan`, or where over a
+ * million are needed
+ * @example equivalenceRunsNeeded({ cv: 0.2 }) // → 15
+ */
+export function equivalenceRunsNeeded(plan: EquivalencePlan): number {
+  const { below, above, power, alpha } = check(plan);
+  const error = (n: number): number => logSd(plan.cv) * Math.sqrt(2 / n);
+  return leastRuns(
+    (n) => equivalencePower(below / error(n), above / error(n), 2 * n - 2, alpha),
+    power,
+    `ratio ${plan.ratio ?? 1} is too close to a bound for this scatter`,
+  );
+}
+
+function check(plan: EquivalencePlan): { below: number; above: number; power: number; alpha: number } {
+  const { cv, alikeWithin = { low: 0.8, high: 1.25 }, ratio = 1, power = 0.8, alpha = 0.05 } = plan;
+  const { low, high } = alikeWithin;
+  if (!(cv > 0 && cv <= 5)) throw new RangeError(`cv ${cv} is not above 0 and up to 5`);
+  if (!(low > 0 && low < 1 && high > 1 && high < Infinity))
+    throw new RangeError(`alikeWithin ${low} to ${high} does not lie around 1`);
+  if (!(ratio > low && ratio < high))
+    throw new RangeError(`ratio ${ratio} is not between ${low} and ${high}, both excluded`);
+  if (!(power > 0 && power < 1)) throw new RangeError(`power ${power} is not between 0 and 1, both excluded`);
+  if (!(alpha >= 1e-6 && alpha <= 0.5))
+    throw new RangeError(`alpha ${alpha} is not between 0.000001 and 0.5`);
+  return { below: Math.log(ratio / low), above: Math.log(high / ratio), power, alpha };
+}
