@@ -1,19 +1,14 @@
-/** Predictions that come again quickly when a line-up moves: draws are made once and only transformed. */
-
 import { refuse } from './check.ts';
 import { compare } from './compare.ts';
-import { drawName, drawnFrom, evenDraws, MOST_ATTEMPTS, redraw, type Drawn } from './drawn.ts';
-import { inputsOf, type Input } from './inputs.ts';
-import { createMemory, noMemory, type Memory } from './memory.ts';
+import { drawName } from './drawn.ts';
+import { createMemory } from './memory.ts';
 import type { Prediction } from './prediction.ts';
-import { parameters } from './quantities.ts';
 import { quantiles } from './quantiles.ts';
 import { namedPlaces } from './random.ts';
-import { pointOf, workOf } from './terms.ts';
+import { runOf, type Run } from './run.ts';
 import type { LineUp } from './types.ts';
-import { replaced, weightedSum, type Values } from './values.ts';
+import { weightedSum, type Values } from './values.ts';
 import { evenSlices, slices, varianceShares } from './variance.ts';
-import { refusedSamples, worthsOf, type Worths } from './worth.ts';
 
 /** Runs of one seed and number of samples, over line-ups that resemble each other. */
 export interface Predictor {
@@ -21,15 +16,6 @@ export interface Predictor {
   predict: (lineUp: LineUp) => Prediction[];
   /** All sample ratios of one knife to the baseline, from the lowest to the highest: for dots and histograms. */
   ratios: (lineUp: LineUp, knife: string) => Float64Array;
-}
-
-interface Run {
-  inputs: readonly Input[];
-  drawn: readonly Drawn[];
-  worths: Worths;
-  /** Samples drawn again as a whole, because inputs did not fit each other. */
-  refused: Uint32Array;
-  redrawn: number;
 }
 
 /**
@@ -49,45 +35,6 @@ export function createPredictor(options: { samples: number; seed: number }): Pre
   namedPlaces(seed, '');
   const memory = createMemory();
   const room = new Float64Array(samples);
-
-  const run = (lineUp: LineUp): Run => {
-    const speaks = regressionSpeaks(lineUp);
-    const inputs = inputsOf(lineUp, speaks);
-    const drawn = inputs.map((input) => {
-      const name = drawName(input);
-      const { shape, low, middle, high, allowed } = input.spread;
-      if (low === high) return { even: null, values: middle, repeated: 0 };
-      const even = memory.keep(`${name} even`, [], () => evenDraws(seed, name, samples));
-      return memory.keep<Drawn>(name, [shape, low, middle, high, allowed.low, allowed.high], (old) =>
-        drawnFrom(even, seed, input, old?.values),
-      );
-    });
-    const worths = worthsOf(lineUp, speaks, readerOf(inputs, drawn), memory);
-    const refused = memory.keep('refused', [...worths.knives, worths.margin], () =>
-      refusedSamples(worths, samples),
-    );
-    const repeated = drawn.reduce((sum, { repeated: count }) => sum + count, 0);
-    if (refused.length === 0) return { inputs, drawn, worths, refused, redrawn: repeated };
-
-    const again = redrawTogether(lineUp, speaks, inputs, refused, seed);
-    const put = (values: Values, k: number, others: readonly Values[]): Values =>
-      replaced(values, samples, refused, others[k] ?? 0);
-    return {
-      inputs,
-      drawn: drawn.map(({ even, values }, j) => ({
-        even: even === null ? null : replacedEven(even, refused, again.even[j]),
-        values,
-        repeated: 0,
-      })),
-      worths: {
-        knives: worths.knives.map((values, k) => put(values, k, again.worths.knives)),
-        residuals: worths.residuals.map((values, k) => put(values, k, again.worths.residuals)),
-        margin: worths.margin,
-      },
-      refused,
-      redrawn: repeated + again.repeated,
-    };
-  };
 
   /** ln of a knife's ratio to the baseline over the samples; a number where it does not vary. */
   const logRatio = ({ worths }: Run, lineUp: LineUp, k: number): Values => {
@@ -138,7 +85,7 @@ export function createPredictor(options: { samples: number; seed: number }): Pre
     predict(lineUp) {
       // The middle values first: what is wrong with them is told as it stands, not as a failed draw.
       const { rows } = compare(lineUp);
-      const now = run(lineUp);
+      const now = runOf(lineUp, samples, seed, memory);
       const predictions = rows.map(({ knife, product }, k): Prediction => {
         const logs = logRatio(now, lineUp, k);
         const { redrawn } = now;
@@ -176,89 +123,11 @@ export function createPredictor(options: { samples: number; seed: number }): Pre
         return refuse(
           `knife ${knife} is not among the knives: ${lineUp.knives.map(({ id }) => id).join(', ')}`,
         );
-      const logs = logRatio(run(lineUp), lineUp, k);
+      const logs = logRatio(runOf(lineUp, samples, seed, memory), lineUp, k);
       if (typeof logs === 'number') return new Float64Array(samples).fill(product);
       return logs.map(Math.exp).sort();
     },
   };
 }
 
-/** Decided once, at the middle values, and held for all samples. */
-function regressionSpeaks(lineUp: LineUp): boolean {
-  const depthMm = lineUp.contactDepthMm ?? parameters.contactDepthMm.default;
-  return (
-    workOf(
-      lineUp,
-      lineUp.knives.map((knife) => pointOf(knife, depthMm)),
-    ).regressionRefused === null
-  );
-}
-
 const baselineOf = ({ knives, baseline }: LineUp): number => knives.findIndex(({ id }) => id === baseline);
-
-/** The values of an input by knife and name; 0 for one there is no need to draw. */
-function readerOf(inputs: readonly Input[], drawn: readonly { values: Values }[]) {
-  const byName = new Map(inputs.map((input, j) => [drawName(input), drawn[j]?.values ?? 0]));
-  return (knife: string | null, name: string): Values => byName.get(drawName({ knife, name })) ?? 0;
-}
-
-function replacedEven(
-  even: Float64Array,
-  places: Uint32Array,
-  others: Float64Array | undefined,
-): Float64Array {
-  const out = even.slice();
-  places.forEach((place, j) => {
-    out[place] = others?.[j] ?? 0;
-  });
-  return out;
-}
-
-/** Draws every input of some samples again, together, until the model accepts each of them. */
-function redrawTogether(
-  lineUp: LineUp,
-  speaks: boolean,
-  inputs: readonly Input[],
-  places: Uint32Array,
-  seed: number,
-): { even: Float64Array[]; worths: Worths; repeated: number } {
-  const streams = inputs.map((input) => namedPlaces(seed, `${drawName(input)} together`));
-  const even = inputs.map(() => new Float64Array(places.length));
-  const values = inputs.map(({ spread }) => new Float64Array(places.length).fill(spread.middle));
-  const attempts = new Uint32Array(places.length);
-  const memory: Memory = noMemory;
-  let repeated = 0;
-  let open = Uint32Array.from(places, (_, j) => j);
-  for (let round = 0; open.length > 0; round += 1) {
-    if (round > MOST_ROUNDS)
-      throw new RangeError(
-        `the stated ranges hardly ever fit each other: ${open.length} of ${places.length} samples were refused ${MOST_ROUNDS} times`,
-      );
-    repeated += open.length;
-    for (const j of open) {
-      const place = places[j] ?? 0;
-      inputs.forEach((input, n) => {
-        if (input.spread.low === input.spread.high) return;
-        const start = attempts[j] ?? 0;
-        const got = redraw(input.spread, (attempt) => streams[n]?.(place, start + attempt) ?? 0.5, input);
-        repeated += got.attempts - 1;
-        set(even[n], j, got.even);
-        set(values[n], j, got.value);
-      });
-      attempts[j] = (attempts[j] ?? 0) + MOST_ATTEMPTS;
-    }
-    const tried = values.map((all) => ({ values: Float64Array.from(open, (j) => all[j] ?? 0) }));
-    const worths = worthsOf(lineUp, speaks, readerOf(inputs, tried), memory);
-    const still = refusedSamples(worths, open.length);
-    open = still.map((j) => open[j] ?? 0);
-  }
-  const drawn = values.map((all) => ({ values: all }));
-  return { even, worths: worthsOf(lineUp, speaks, readerOf(inputs, drawn), memory), repeated };
-}
-
-/** Rounds of drawing whole samples again before the line-up itself is called impossible. */
-const MOST_ROUNDS = 2000;
-
-function set(array: Float64Array | undefined, j: number, value: number): void {
-  if (array !== undefined) array[j] = value;
-}

@@ -129,7 +129,8 @@ function layKnife(
   const steel = regressionSpeaks
     ? two('steel', hrc, carbideMm, (hardness, mm) => Math.log(cardLineMm(hardness, 30, mm)))
     : two('hardness', one('log Vickers', hrc, lnVickers), read(null, 'hardnessExponent'), times);
-  const residual = two('residual', read(null, 'residualCv'), read(steelOwner, 'residual'), times);
+  const score = read(steelOwner, 'residual');
+  const residual = score === 0 ? 0 : two('residual', read(null, 'residualCv'), score, times);
 
   const lost = [wedge, apex, thickness, grind];
   const won = [finish, steel, residual];

@@ -1,0 +1,45 @@
+import { drawName } from '../../src/model/drawn.ts';
+import { isUnknown } from '../../src/model/quantities.ts';
+import type { Run } from '../../src/model/run.ts';
+import type { CarbideKind, Knife, LineUp, Quantity } from '../../src/model/types.ts';
+import { at } from '../../src/model/values.ts';
+
+/** The line-up of one sample of a run, every value exact: what `compare` can compute with. */
+export function drawnLineUp(lineUp: LineUp, run: Run, sample: number): LineUp {
+  const all = new Map(run.inputs.map((input, j) => [drawName(input), run.drawn[j]?.values ?? 0]));
+  const value = (knife: string | null, name: string): number =>
+    at(all.get(drawName({ knife, name })) ?? 0, sample);
+  const knifeOf = (knife: Knife): Knife => {
+    const measured = (name: string, quantity: Quantity, gauge: string): number =>
+      value(knife.id, name) + (isUnknown(quantity) ? 0 : value(null, `gauge.${gauge}`));
+    return {
+      ...knife,
+      angleDeg: measured('angleDeg', knife.angleDeg, 'angleDeg'),
+      ...(knife.microbevelAngleDeg === undefined
+        ? {}
+        : {
+            microbevelAngleDeg: measured('microbevelAngleDeg', knife.microbevelAngleDeg, 'angleDeg'),
+          }),
+      edgeMm: measured('edgeMm', knife.edgeMm, 'edgeMm'),
+      finish: 'um' in knife.finish ? { um: value(knife.id, 'finish') } : knife.finish,
+      hrc: measured('hrc', knife.hrc, 'hrc'),
+      carbideVolPercent: Object.fromEntries(
+        (Object.keys(knife.carbideVolPercent) as CarbideKind[]).map((kind) => [
+          kind,
+          value(knife.id, `carbideVolPercent.${kind}`),
+        ]),
+      ),
+    };
+  };
+  return {
+    ...lineUp,
+    knives: lineUp.knives.map(knifeOf),
+    friction: value(null, 'friction'),
+    assumptions: {
+      angleExponent: value(null, 'angleExponent'),
+      thicknessExponent: value(null, 'thicknessExponent'),
+      finishExponent: value(null, 'finishExponent'),
+      hardnessExponent: value(null, 'hardnessExponent'),
+    },
+  };
+}
