@@ -23,20 +23,13 @@ export function bandRounding(band: { low: number; median: number; high: number }
   if (!(low > 0 && low <= median && median <= high && high < Infinity))
     refuse(`band ${low}, ${median}, ${high} is not rising from above 0`);
   const half = (high - low) / 2;
-  if (half === 0) return rounded(median, MOST_FIGURES);
-  // The place may move up as the middle is rounded, 9.96 to 10.0, and the figures with it.
-  const place = exponentOf(Number(half.toPrecision(1)));
-  const within = Math.max(place, exponentOf(median) - MOST_FIGURES + 1);
-  const top = exponentOf(
-    Number((Math.round(median / 10 ** within) * 10 ** within || median).toPrecision(15)),
-  );
-  return rounded(median, Math.min(MOST_FIGURES, Math.max(1, top - within + 1)));
+  const finest = exponentOf(median) - MOST_FIGURES + 1;
+  const place = half === 0 ? finest : Math.max(finest, exponentOf(Number(half.toPrecision(1))));
+  const figuresAt = (value: number): number => Math.max(1, exponentOf(value) - place + 1);
+  const rounded = Number(median.toPrecision(figuresAt(median)));
+  // Rounding may move the middle up to a place more, 9.97 to 10.0.
+  return { figures: Math.min(MOST_FIGURES, figuresAt(rounded)), median: rounded };
 }
 
 /** The power of ten of a number's first figure. */
 const exponentOf = (value: number): number => Math.floor(Math.log10(value) + 1e-12);
-
-const rounded = (median: number, figures: number): { figures: number; median: number } => ({
-  figures,
-  median: Number(median.toPrecision(figures)),
-});

@@ -1,0 +1,68 @@
+import { describe, expect, it, test } from 'vitest';
+import { bandRounding } from '../../src/model/band-rounding.ts';
+import { quantileDots } from '../../src/model/quantile-dots.ts';
+
+describe('dots', () => {
+  const even = Float64Array.from({ length: 1001 }, (_, i) => i / 1000);
+
+  it.each([20, 50, 100])('%i of them stand each for one in as many chances', (count) => {
+    const dots = quantileDots(even, count);
+    expect(dots).toHaveLength(count);
+    // Of an even distribution on 0…1 the dot i is its own share, (i + ½)/count.
+    dots.forEach((dot, i) => expect(dot).toBeCloseTo((i + 0.5) / count, 12));
+  });
+
+  it('of one ratio are all that ratio', () => {
+    expect(quantileDots(Float64Array.of(1.4), 20)).toEqual(Array<number>(20).fill(1.4));
+  });
+
+  it('are refused for a count that is none, and for nothing', () => {
+    for (const count of [19, 101, 20.5, Number.NaN])
+      expect(() => quantileDots(even, count)).toThrow(
+        `count of dots ${count} is not a whole number from 20 to 100`,
+      );
+    expect(() => quantileDots(new Float64Array(), 20)).toThrow('sorted ratios are none');
+  });
+});
+
+describe('rounding to what the band supports', () => {
+  // After JCGM 100, 7.2.6: a result is written to the decimal place of its uncertainty.
+  test.each([
+    [1.2, 1.6378, 2.3, 2, 1.6],
+    [2.1, 3.04, 4.3, 1, 3],
+    [2.98, 3.04, 3.11, 3, 3.04],
+    [5, 28, 160, 1, 30],
+    [1, 8, 60, 1, 8],
+    [0.7, 0.85, 1.0, 1, 0.8],
+    [9.3, 9.97, 10.6, 3, 10],
+    [99.2, 99.97, 100.5, 4, 100],
+    [0.000998, 0.001003, 0.001008, 4, 0.001003],
+    [6, 9.97, 13, 2, 10],
+    [1.9999999, 2.00000001, 2.0000001, 6, 2],
+    [1.23456789, 1.23456789, 1.23456789, 6, 1.23457],
+  ])('%f … %f … %f supports %i: %f', (low, median, high, figures, rounded) => {
+    expect({ ...bandRounding({ low, median, high }) }).toEqual({
+      figures,
+      median: expect.closeTo(rounded, 9),
+    });
+  });
+
+  it('never rounds the middle out of the band by more than the band is wide', () => {
+    for (let k = 1; k < 400; k += 1) {
+      const median = 0.02 * 1.03 ** k;
+      const wide = 1 + ((k * 7) % 50) / 40 + 0.001;
+      const band = { low: median / wide, median, high: median * wide };
+      expect(Math.abs(bandRounding(band).median - median)).toBeLessThanOrEqual(band.high - band.low);
+    }
+  });
+
+  it('refuses what is no band', () => {
+    for (const band of [
+      { low: 2, median: 1, high: 3 },
+      { low: 0, median: 1, high: 2 },
+      { low: 1, median: 2, high: Infinity },
+      { low: Number.NaN, median: 1, high: 2 },
+    ])
+      expect(() => bandRounding(band)).toThrow(RangeError);
+  });
+});
