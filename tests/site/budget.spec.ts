@@ -44,7 +44,9 @@ for (const path of pages()) {
     const told = before.map(({ url, size }) => `${url} ${size}`).join('\n');
     expect(before.filter(({ kind }) => kind === 'document')).toHaveLength(1);
     // The bench is its fields: its live half comes with the page, and is counted as if touched.
-    const first = before.filter(({ kind, url }) => !(isBench(path) && kind === 'script' && !/Base/.test(url)));
+    const first = before.filter(
+      ({ kind, url }) => !(isBench(path) && kind === 'script' && !/Base/.test(url)),
+    );
     expect(first.length, told).toBeLessThanOrEqual(6);
     expect(sum(before, 'font'), told).toBeLessThanOrEqual(60 * KB);
     if (isBench(path)) expect(sum(before, 'document', 'stylesheet'), told).toBeLessThanOrEqual(30 * KB);
