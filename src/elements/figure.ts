@@ -1,6 +1,7 @@
 import type { Scene } from '../lineup/scene.ts';
 import { draw } from '../plots/draw.ts';
 import { sizes } from '../plots/figure.ts';
+import { afterDrawing } from './after-drawing.ts';
 import { SceneElement } from './scene-element.ts';
 import { registry } from './topics.ts';
 
@@ -50,12 +51,14 @@ export class FigureElement extends SceneElement {
       this.#write(scene);
       return;
     }
-    this.#frame = requestAnimationFrame(() => this.#draw());
+    // The figure under the reader's hand goes before the others on the page.
+    if (this.matches(':focus-within, :hover')) this.#frame = requestAnimationFrame(this.#draw);
+    else afterDrawing(this.#draw);
     this.#timer = window.setTimeout(() => this.#write(scene), pauseMs);
   }
 
   /** Draws only the size that is on the page; the other follows when it comes to be shown. */
-  #draw(): void {
+  #draw = (): void => {
     const scene = this.#latest;
     const drawing = this.#shown;
     if (!scene || !drawing || drawing.dataset['drawn']) return;
@@ -64,7 +67,7 @@ export class FigureElement extends SceneElement {
       draw(registry().figure(this.of), scene, sizes[size], document, `${this.of}-${size}`),
     );
     drawing.dataset['drawn'] = 'yes';
-  }
+  };
 
   #write(scene: Scene): void {
     const figure = registry().figure(this.of);

@@ -1,9 +1,9 @@
 import type { Scene } from '../lineup/scene.ts';
-import { SceneElement } from './scene-element.ts';
+import { ReadElement } from './scene-element.ts';
 import { registry } from './topics.ts';
 
-export class NumElement extends SceneElement {
-  protected override show(scene: Scene): void {
+export class NumElement extends ReadElement {
+  protected override say(scene: Scene): void {
     this.textContent = registry().number(this.of)(scene);
   }
 }

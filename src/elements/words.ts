@@ -1,9 +1,9 @@
 import type { Scene } from '../lineup/scene.ts';
-import { SceneElement } from './scene-element.ts';
+import { ReadElement } from './scene-element.ts';
 import { registry } from './topics.ts';
 
-export class WordsElement extends SceneElement {
-  protected override show(scene: Scene): void {
+export class WordsElement extends ReadElement {
+  protected override say(scene: Scene): void {
     const sentences = registry().words(this.of)(scene);
     if (this.getAttribute('as') === 'ul') {
       this.querySelector('ul')?.replaceChildren(

@@ -1,10 +1,10 @@
 import type { Scene } from '../lineup/scene.ts';
-import { SceneElement } from './scene-element.ts';
+import { ReadElement } from './scene-element.ts';
 import { registry } from './topics.ts';
 
 /** Puts other numbers into the formulas set at build. */
-export class WorkedElement extends SceneElement {
-  protected override show(scene: Scene): void {
+export class WorkedElement extends ReadElement {
+  protected override say(scene: Scene): void {
     const { givens, steps } = registry().worked(this.of)(scene);
     const place = this.place('givens');
     if (place) place.textContent = givens;

@@ -1,5 +1,6 @@
-import { compare, rankings } from '../model/index.ts';
-import type { Knife, LineUp, Reading, Row } from '../model/index.ts';
+import { rankings } from '../model/index.ts';
+import type { Knife, LineUp, Rankings, Reading, Row } from '../model/index.ts';
+import { compared } from './compared.ts';
 import { toModel } from './schema.ts';
 import type { KnifeEntry, LineUpEntry } from './schema.ts';
 
@@ -19,7 +20,7 @@ export interface Scene {
   rows: Record<Reading, Row[]>;
   /** The row of the knife looked at, by reading. */
   row: Record<Reading, Row>;
-  rankings: ReturnType<typeof rankings>;
+  readonly rankings: Rankings;
 }
 
 function find<T extends { id: string }>(list: readonly T[], id: string, what: string): T {
@@ -44,12 +45,13 @@ const isolated = (name: string): string =>
  * @throws RangeError where the model refuses the line-up; the message names knife, parameter and range.
  */
 export function sceneOf(entry: LineUpEntry): Scene {
-  const knives = entry.knives.map((knife) => ({ ...knife, name: isolated(knife.name) }));
-  const lineUp = toModel({ ...entry, knives });
-  const rows = {
-    pocket: compare(lineUp, { reading: 'pocket' }).rows,
-    close: compare(lineUp, { reading: 'close' }).rows,
-  };
+  const turned = entry.knives.some(({ name }) => isolated(name) !== name);
+  const knives = turned
+    ? entry.knives.map((knife) => ({ ...knife, name: isolated(knife.name) }))
+    : entry.knives;
+  const lineUp = toModel(turned ? { ...entry, knives } : entry);
+  const rows = compared(lineUp);
+  let ranked: Rankings | undefined;
   return {
     entry,
     lineUp,
@@ -59,6 +61,8 @@ export function sceneOf(entry: LineUpEntry): Scene {
     baselineKnife: find(lineUp.knives, entry.baseline, 'baseline'),
     rows,
     row: { pocket: rowOf(rows.pocket, entry.subject), close: rowOf(rows.close, entry.subject) },
-    rankings: rankings(lineUp),
+    get rankings() {
+      return (ranked ??= rankings(lineUp));
+    },
   };
 }

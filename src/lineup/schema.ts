@@ -1,6 +1,7 @@
 import * as v from 'valibot';
-import { compare, jobProfiles } from '../model/index.ts';
+import { jobProfiles } from '../model/index.ts';
 import type { Assumptions, CarbideVolPercent, Finish, Grind, Quantity, Reading } from '../model/index.ts';
+import { compared } from './compared.ts';
 import { toModel } from './to-model.ts';
 
 export { angleQuestions, perSideDeg, toModel } from './to-model.ts';
@@ -356,9 +357,7 @@ function* refusals(entry: LineUpEntry): Generator<Problem> {
 
 function refusalOf(entry: LineUpEntry): string | undefined {
   try {
-    const lineUp = toModel(entry);
-    compare(lineUp, { reading: 'pocket' });
-    compare(lineUp, { reading: 'close' });
+    compared(toModel(entry));
     return undefined;
   } catch (error) {
     if (error instanceof RangeError) return error.message;

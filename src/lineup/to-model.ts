@@ -61,12 +61,22 @@ function knifeOf(entry: KnifeEntry): Knife {
   };
 }
 
+const known = new WeakMap<LineUpEntry, LineUp>();
+
 /**
- * The line-up as the model takes it, what is evened up included.
+ * The line-up as the model takes it, what is evened up included. The same entry always gives the same object.
  *
  * @throws RangeError where caliper readings make no bevel, or a designation is not in the model's table.
  */
 export function toModel(entry: LineUpEntry): LineUp {
+  const before = known.get(entry);
+  if (before) return before;
+  const lineUp = converted(entry);
+  known.set(entry, lineUp);
+  return lineUp;
+}
+
+function converted(entry: LineUpEntry): LineUp {
   const lineUp: LineUp = {
     knives: entry.knives.map(knifeOf),
     baseline: entry.baseline,
