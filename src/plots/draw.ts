@@ -26,35 +26,45 @@ export function draw(
   if (svg.tagName.toLowerCase() !== 'svg')
     throw new Error(`figure ${figure.id} must draw one SVG, without title or legend`);
 
-  for (const style of svg.querySelectorAll('style')) style.remove();
-  for (const labelled of svg.querySelectorAll('[aria-label], [aria-description]')) {
-    const label = labelled.getAttribute('aria-label');
-    if (label) labelled.setAttribute('data-mark', label);
-    labelled.removeAttribute('aria-label');
-    labelled.removeAttribute('aria-description');
-  }
+  tidy(svg, scope ?? `${figure.id}-${(drawings += 1)}`);
   svg.setAttribute('role', 'img');
   svg.setAttribute('aria-label', figure.caption(scene));
   svg.removeAttribute('font-family');
-  scopeIds(svg, scope ?? `${figure.id}-${(drawings += 1)}`);
   return svg;
 }
 
-/** Plot numbers its clip paths by a counter of the whole process: rename them after the figure. */
-function scopeIds(svg: SVGSVGElement, scope: string): void {
+const referring = ['clip-path', 'mask', 'href'] as const;
+
+/** Style and inner labels out, and ids named after the figure: Plot numbers its clip paths by a counter of the whole process. */
+function tidy(svg: SVGSVGElement, scope: string): void {
   const names = new Map<string, string>();
-  for (const element of svg.querySelectorAll('[id]')) {
-    const name = `${scope}-${names.size + 1}`;
-    names.set(element.id, name);
-    element.id = name;
-  }
-  if (names.size === 0) return;
-  for (const attribute of ['clip-path', 'mask', 'href'] as const) {
-    for (const element of svg.querySelectorAll(`[${attribute}]`)) {
-      const value = element.getAttribute(attribute) ?? '';
-      const id = /#([^)]+)/.exec(value)?.[1];
-      const name = id === undefined ? undefined : names.get(id);
-      if (name) element.setAttribute(attribute, value.replace(`#${id}`, `#${name}`));
+  const referers: Element[] = [];
+  // One walk: this runs for every step of a slider.
+  for (const element of svg.querySelectorAll(
+    'style, [aria-label], [aria-description], [id], [clip-path], [mask], [href]',
+  )) {
+    if (element.localName === 'style') {
+      element.remove();
+      continue;
     }
+    const label = element.getAttribute('aria-label');
+    if (label) {
+      element.setAttribute('data-mark', label);
+      element.removeAttribute('aria-label');
+    }
+    element.removeAttribute('aria-description');
+    if (element.id) {
+      const name = `${scope}-${names.size + 1}`;
+      names.set(element.id, name);
+      element.id = name;
+    }
+    if (referring.some((attribute) => element.hasAttribute(attribute))) referers.push(element);
   }
+  for (const element of referers)
+    for (const attribute of referring) {
+      const value = element.getAttribute(attribute);
+      const id = value === null ? undefined : /#([^)]+)/.exec(value)?.[1];
+      const name = id === undefined ? undefined : names.get(id);
+      if (value !== null && name) element.setAttribute(attribute, value.replace(`#${id}`, `#${name}`));
+    }
 }
