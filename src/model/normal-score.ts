@@ -38,6 +38,9 @@ const far = {
   ],
 };
 
+/** The coefficients, for the measurement that runs the same in C. */
+export const pieces = { middle, near, far };
+
 /**
  * The standard normal score of a probability, quickly: rational functions good to sixteen digits (M. J. Wichura,
  * Algorithm AS 241, Applied Statistics 37:477–484, 1988). `normalQuantile` solves for the same by halving, which is too
