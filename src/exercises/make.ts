@@ -122,7 +122,7 @@ function finish(draft: Draft, head: Pick<Problem, 'kind' | 'seed' | 'level' | 'c
     steps: draft.steps.map((step) => ({ ...step, values: step.values.map(settled) })),
     missteps: draft.missteps
       .map((misstep) => ({ ...misstep, answer: settled(misstep.answer) }))
-      .filter(({ answer }) => answer > 0),
+      .filter(({ answer }) => answer > 0 && Number.isFinite(answer)),
   };
 }
 

@@ -103,7 +103,6 @@ describe('what cannot be read', () => {
     ['4 4'],
     ['%'],
     ['x'],
-    ['١٫٥'],
   ])('%s', (text) => {
     const read = readAnswer(text, 'times as long');
     expect(read).toMatchObject({ ok: false, kind: 'not readable' });
@@ -125,26 +124,104 @@ describe('what cannot be read', () => {
 });
 
 // What is right in each locale is taken from the locale data of the running Node (CLDR through Intl).
-describe.each([['en-GB'], ['de-DE'], ['fr-FR']])('numbers as %s writes them', (locale) => {
-  const decimal = new Intl.NumberFormat(locale, { minimumFractionDigits: 2, maximumFractionDigits: 2 });
-  const more = new Intl.NumberFormat(locale, {
-    style: 'percent',
-    signDisplay: 'always',
-    minimumFractionDigits: 1,
-  });
-  const hundredths = fc.integer({ min: 1, max: 9_999_999 });
+describe.each([['en-GB'], ['de-DE'], ['fr-FR'], ['de-CH'], ['ar-EG'], ['fa-IR']])(
+  'numbers as %s writes them',
+  (locale) => {
+    const decimal = new Intl.NumberFormat(locale, { minimumFractionDigits: 2, maximumFractionDigits: 2 });
+    const more = new Intl.NumberFormat(locale, {
+      style: 'percent',
+      signDisplay: 'always',
+      minimumFractionDigits: 1,
+    });
+    const hundredths = fc.integer({ min: 1, max: 9_999_999 });
 
-  test('ratios', () => {
-    fc.assert(fc.property(hundredths, (n) => value(decimal.format(n / 100)) === n / 100));
+    test('ratios', () => {
+      fc.assert(fc.property(hundredths, (n) => value(decimal.format(n / 100)) === n / 100));
+    });
+
+    test('per cent more, in either question', () => {
+      fc.assert(
+        fc.property(fc.integer({ min: -999, max: 99_999 }), (permille) => {
+          const typed = more.format(permille / 1000);
+          const expected = (1000 + permille) / 1000;
+          return [value(typed), value(typed, '% more')].every(
+            (read) => Math.abs(read / expected - 1) < 1e-12,
+          );
+        }),
+      );
+    });
+  },
+);
+
+describe('an answer asked as per cent less', () => {
+  test.each([
+    ['20', 0.8],
+    ['20 %', 0.8],
+    ['−20 %', 0.8],
+    ['-20', 0.8],
+    ['20 % less', 0.8],
+    ['20,0 %', 0.8],
+    ['×0.8', 0.8],
+    ['4/5', 0.8],
+    ['80 % as long', 0.8],
+    ['+20 %', 1.2],
+    ['20 % more', 1.2],
+  ])('%s is %d', (text, expected) => {
+    expect(value(text, '% less')).toBe(expected);
+  });
+});
+
+describe('a share asked in per cent', () => {
+  test.each([
+    ['37.5', 0.375],
+    ['37,5 %', 0.375],
+    ['3/8', 0.375],
+    ['+37.5 %', 0.375],
+  ])('%s is %d', (text, expected) => {
+    expect(value(text, '%')).toBe(expected);
+  });
+});
+
+describe('an amount', () => {
+  test.each([
+    ['84', 84],
+    ['84 m', 84],
+    ['84m', 84],
+    ['84,0 M', 84],
+    ['168/2', 84],
+    ['1 234,5 m', 1234.5],
+  ])('%s is %d', (text, expected) => {
+    expect(value(text, 'm')).toBe(expected);
   });
 
-  test('per cent more, in either question', () => {
-    fc.assert(
-      fc.property(fc.integer({ min: -999, max: 99_999 }), (permille) => {
-        const typed = more.format(permille / 1000);
-        const expected = (1000 + permille) / 1000;
-        return [value(typed), value(typed, '% more')].every((read) => Math.abs(read / expected - 1) < 1e-12);
-      }),
-    );
+  test.each([['84 %'], ['×84'], ['84 cm'], ['m'], ['0'], ['-84']])('%s is not readable in m', (text) => {
+    expect(readAnswer(text, 'm')).toMatchObject({ ok: false, kind: 'not readable' });
+  });
+
+  test('degrees', () => {
+    expect(value('16.7°', '°')).toBe(16.7);
+  });
+});
+
+describe('a choice', () => {
+  const options = ['14° per side, P220', '14° per side, P600', 'neither'];
+  test.each([
+    ['b', 2],
+    ['B', 2],
+    ['(b)', 2],
+    ['B.', 2],
+    ['option B', 2],
+    ['14° per side, P600', 2],
+    [' Neither ', 3],
+  ])('%s is option %d', (text, expected) => {
+    expect(readAnswer(text, 'letter', options)).toEqual({ ok: true, value: expected, form: 'letter' });
+  });
+
+  test.each([['D'], ['2'], ['bb'], ['14°']])('%s is not readable', (text) => {
+    expect(readAnswer(text, 'letter', options)).toMatchObject({
+      ok: false,
+      kind: 'not readable',
+      message: expect.stringContaining('from A to C') as string,
+    });
   });
 });

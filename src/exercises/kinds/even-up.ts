@@ -15,7 +15,7 @@ const GATHER = 0;
  */
 export const evenUp: Maker<NumbersOf['even-up']> = {
   contexts: contextIds,
-  example: { total: 3, evened: [1.5] },
+  example: { total: 3.6, evened: [1.5] },
 
   draw: (dice, level) => {
     const gain = (): number => dice.whole(12, 25) / 10;
@@ -86,7 +86,7 @@ export const evenUp: Maker<NumbersOf['even-up']> = {
               {
                 id: 'kept the handicap',
                 answer: (total / product) * handicap,
-                idea: 'You left in what had held it back. Once it is equal it no longer does.',
+                idea: 'You left in what had held it back. Once it is equal, it does so no more.',
                 step: GATHER,
               },
             ]),

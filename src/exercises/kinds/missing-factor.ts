@@ -1,7 +1,7 @@
 import { compound } from '../../model/index.ts';
 import { inverted, wholeForGain } from '../common-missteps.ts';
 import { contextIds } from '../contexts/index.ts';
-import { inFigures, result } from '../figures.ts';
+import { inFigures, result, settled } from '../figures.ts';
 import type { Maker } from '../maker.ts';
 import type { NumbersOf } from '../numbers.ts';
 import { change, multiplier, multipliersStep, perCentStep, percentsGiven, times } from '../percent.ts';
@@ -21,7 +21,7 @@ export const missingFactor: Maker<NumbersOf['missing-factor']> = {
   draw: (dice, level) => {
     const gain = (): number => dice.whole(15, 60, 5);
     const known = [gain(), ...(level === 2 ? [gain()] : level === 3 ? [-dice.whole(10, 40, 5)] : [])];
-    const least = Math.ceil((compound(known) * 1.15 - 1) * 20) * 5;
+    const least = Math.ceil(settled((compound(known) * 1.15 - 1) * 20)) * 5;
     return { known, total: Math.max(least, 5) + dice.whole(0, 120, 5) };
   },
 

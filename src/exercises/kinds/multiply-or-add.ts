@@ -5,7 +5,6 @@ import type { Maker, Scene } from '../maker.ts';
 import type { NumbersOf } from '../numbers.ts';
 import { percentsGiven } from '../percent.ts';
 import type { Draft, Misstep } from '../problem.ts';
-import { list } from '../wording.ts';
 
 /**
  * Effects that add, where a product is tempting.
@@ -17,20 +16,17 @@ export const multiplyOrAdd: Maker<NumbersOf['multiply-or-add']> = {
   example: { percents: [35, 20] },
 
   draw: (dice, level) => {
-    if (level === 1) return { percents: [dice.whole(15, 45, 5), dice.whole(15, 45, 5)] };
+    if (level === 1) return { percents: [dice.whole(10, 45, 5), dice.whole(10, 45, 5)] };
     if (level === 2) return { percents: [dice.whole(20, 60, 5), dice.whole(10, 35, 5)] };
-    return { percents: [dice.whole(20, 80, 5), dice.whole(20, 80, 5)] };
+    return { percents: Array.from({ length: 3 }, () => dice.whole(20, 80, 5)) };
   },
 
   set: ({ percents }, scene) => {
+    if (scene.level === 3) return sideBySide(percents, scene);
     const [one = NaN, other = NaN] = percents;
-    if (percents.length !== 2 || !(one > 0 && other > 0)) {
-      throw new RangeError(`percentages ${percents.join(', ')} are not two numbers above 0 %`);
-    }
-    if (scene.level < 3 && one + other > 100) {
-      throw new RangeError(`sum of the shares ${one + other} % is not between 0 and 100 %`);
-    }
-    return [partsOfWhole, percentagePoints, sideBySide][scene.level - 1]?.(one, other, scene) as Draft;
+    if (percents.length !== 2 || !(one > 0 && other > 0 && one + other < 100))
+      throw new RangeError(`shares ${percents.join(', ')} are not two above 0 and below 100 % together`);
+    return (scene.level === 1 ? partsOfWhole : percentagePoints)(one, other, scene);
   },
 };
 
@@ -123,46 +119,49 @@ function percentagePoints(one: number, other: number, { context, subject, baseli
   };
 }
 
-function sideBySide(one: number, other: number, { context }: Scene): Draft {
+function sideBySide(percents: readonly number[], { context }: Scene): Draft {
   const { start, all, helpers } = context.beside;
-  const answer = 1 + (one + other) / 100;
-  const said = helpers
-    .slice(0, 2)
-    .map((helper, index) => `${helper} adds ${inFigures([one, other][index] ?? NaN)} % of ${start}`);
+  const count = percents.length;
+  if (count < 2 || count > helpers.length || !percents.every((percent) => percent > 0))
+    throw new RangeError(`percentages ${percents.join(', ')} are not 2 to ${helpers.length} above 0`);
+  const sum = percents.reduce((total, percent) => total + percent, 0) / 100;
+  const said = percents.map(
+    (percent, index) => `${String(helpers[index])} adds ${inFigures(percent)} % of ${start}.`,
+  );
   return {
-    question: `${context.place}, several things act side by side, none of them on another. ${said.join('. ')}. How many times ${start} is the ${all} in all, ${start} included?`,
-    givens: percentsGiven([one, other], helpers),
+    question: `${context.place}, several things act side by side, none of them on another. ${said.join(' ')} How many times ${start} is the ${all} in all, ${start} included?`,
+    givens: percentsGiven(percents, helpers),
     unit: 'times',
-    answer,
+    answer: 1 + sum,
     steps: [
       {
-        text: `Each is counted from the same start, ${start}: add what ${list(helpers.slice(0, 2).map((helper) => helper.charAt(0).toLowerCase() + helper.slice(1)))} bring.`,
-        tex: `\\frac{${inFigures(one)}}{100} + \\frac{${inFigures(other)}}{100} ${result((one + other) / 100)}`,
-        values: [(one + other) / 100],
+        text: `All are counted from the same start, ${start}: add them up.`,
+        tex: `${percents.map((percent) => `\\frac{${inFigures(percent)}}{100}`).join(' + ')} ${result(sum)}`,
+        values: [sum],
       },
       {
         text: 'Add the start itself, which is 1.',
-        tex: `1 + ${inFigures((one + other) / 100)} ${result(answer)}`,
-        values: [answer],
+        tex: `1 + ${inFigures(sum)} ${result(1 + sum)}`,
+        values: [1 + sum],
       },
     ],
     missteps: [
-      multiplied(compound([one, other]), 0),
+      multiplied(compound(percents), 0),
       {
         id: 'forgot the base',
-        answer: answer - 1,
+        answer: sum,
         idea: 'You left the start out. It is there and counts too.',
         step: 1,
       },
       {
         id: 'added the multipliers',
-        answer: answer + 1,
-        idea: 'You counted the start twice. It is there once.',
+        answer: count + sum,
+        idea: 'You counted the start once for each of them. It is there once.',
         step: 1,
       },
       {
         id: 'arithmetic mean',
-        answer: 1 + (one + other) / 200,
+        answer: 1 + sum / count,
         idea: 'You took the mean. All that act side by side add.',
         step: 0,
       },

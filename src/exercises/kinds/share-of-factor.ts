@@ -12,7 +12,7 @@ import { list } from '../wording.ts';
  */
 export const shareOfFactor: Maker<NumbersOf['share-of-factor']> = {
   contexts: contextIds,
-  example: { factors: [2, 8], asked: 0, base: 2 },
+  example: { factors: [2, 4, 8], asked: 0, base: 2 },
 
   draw: (dice, level) => {
     if (level === 1) {

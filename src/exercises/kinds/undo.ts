@@ -27,7 +27,7 @@ export const undo: Maker<NumbersOf['undo']> = {
 
   draw: (dice, level) => {
     if (level === 1) return { percents: [dice.whole(20, 90, 5)] };
-    if (level === 2) return { percents: [-dice.whole(20, 70, 5)] };
+    if (level === 2) return { percents: [-dice.whole(20, 85, 5)] };
     return { percents: [dice.whole(10, 80, 5), dice.whole(-40, 40, 5) || 15] };
   },
 
