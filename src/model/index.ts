@@ -74,6 +74,8 @@ export { quantileDots } from './quantile-dots.ts';
 export { bandRounding } from './band-rounding.ts';
 export { whatItTakes } from './solve.ts';
 export type { Answer, Question } from './solve.ts';
+export { whatItTakesBand } from './solve-band.ts';
+export type { AnswerBand } from './solve-band.ts';
 export { withAttribute } from './solve-attributes.ts';
 export type { SolvableAttribute } from './solve-attributes.ts';
 export { fitPower } from './runs/fit.ts';

@@ -1,0 +1,90 @@
+import { describe, expect, it } from 'vitest';
+import { whatItTakesBand } from '../../src/model/solve-band.ts';
+import { whatItTakes } from '../../src/model/solve.ts';
+import type { Knife, LineUp } from '../../src/model/types.ts';
+
+// Invented knives, alike but for what a test names, so that the answers are known without the model.
+const plover: Knife = {
+  id: 'plover',
+  angleDeg: 20,
+  edgeMm: 0.5,
+  finish: { um: 30 },
+  grind: { form: 'flat', spineMm: 3, heightMm: 25 },
+  hrc: 60,
+  carbideVolPercent: { CrC: 4 },
+};
+const against = (change: Partial<Knife>): LineUp => ({
+  knives: [plover, { ...plover, id: 'curlew', ...change }],
+  baseline: 'plover',
+});
+const ask = { knife: 'plover', against: 'curlew' } as const;
+
+describe('a band for what it would take', () => {
+  it('is the other knife’s own range where all else is alike', () => {
+    const lineUp = against({ angleDeg: { value: 15, plusMinus: 1 } });
+    const band = whatItTakesBand(lineUp, { ...ask, attribute: 'angleDeg' }, { samples: 2000 });
+    // The 5, 50 and 95 % points of a uniform distribution over 14–16, within three standard errors of 2000 draws.
+    expect(Math.abs((band.low ?? 0) - 14.1)).toBeLessThan(0.03);
+    expect(Math.abs((band.median ?? 0) - 15)).toBeLessThan(0.07);
+    expect(Math.abs((band.high ?? 0) - 15.9)).toBeLessThan(0.03);
+    expect(band).toMatchObject({ inReach: 1, belowFloor: 0 });
+  });
+
+  it('does not draw what is solved for', () => {
+    const lineUp = against({ angleDeg: 15 });
+    const unsure = { ...plover, angleDeg: { unknown: true, low: 12, high: 28 } } as const;
+    const knives = [unsure, ...lineUp.knives.slice(1)];
+    const { low, high } = whatItTakesBand({ ...lineUp, knives }, { ...ask, attribute: 'angleDeg' });
+    expect(low).toBeCloseTo(15, 9);
+    expect(high).toBeCloseTo(15, 9);
+  });
+
+  it('tells the share of samples in which it can be had', () => {
+    // (d/d_b)^½ = 2 needs d = 4 d_b, and there is nothing coarser than 2000 µm: d_b up to 500 of 100–1100.
+    const lineUp: LineUp = {
+      ...against({ finish: { um: { unknown: true, low: 100, high: 1100 } } }),
+      assumptions: { finishExponent: 0.5 },
+    };
+    const band = whatItTakesBand(lineUp, { ...ask, attribute: 'finish', target: 2 }, { samples: 2000 });
+    expect(Math.abs(band.inReach - 0.4)).toBeLessThan(3 * Math.sqrt((0.4 * 0.6) / 2000));
+    expect(Math.abs((band.median ?? 0) - 1200)).toBeLessThan(90);
+    expect(band.high).toBeLessThanOrEqual(2000);
+  });
+
+  it('tells the share in which the edge would break away', () => {
+    // At 60 HRC the floor is 5° (common practice, no source): half of 4–6°.
+    const lineUp = against({ angleDeg: { unknown: true, low: 4, high: 6 } });
+    const { belowFloor, inReach } = whatItTakesBand(lineUp, { ...ask, attribute: 'angleDeg' });
+    expect(inReach).toBe(1);
+    expect(Math.abs(belowFloor - 0.5)).toBeLessThan(3 * Math.sqrt(0.25 / 300));
+  });
+
+  it('takes in a gauge’s bias and the regression’s residual', () => {
+    const lineUp = against({ hrc: 62, angleDeg: 15 });
+    const plain = { ...lineUp, friction: 0.25, assumptions: { angleExponent: 1.3, residualCv: 0 } };
+    const width = (of: LineUp): number => {
+      const { low, high } = whatItTakesBand(of, { ...ask, attribute: 'angleDeg' });
+      return (high ?? NaN) - (low ?? NaN);
+    };
+    expect(width(plain)).toBeLessThan(1e-9);
+    expect(width({ ...plain, gaugeBias: { hrc: 2 } })).toBeGreaterThan(1e-3);
+    expect(width({ ...plain, assumptions: { ...plain.assumptions, residualCv: 0.1 } })).toBeGreaterThan(1);
+    const { value } = whatItTakes(plain, { ...ask, attribute: 'angleDeg' });
+    expect(whatItTakesBand(plain, { ...ask, attribute: 'angleDeg' }).median).toBeCloseTo(value ?? NaN, 9);
+  });
+
+  it('is empty where nothing does it', () => {
+    expect(whatItTakesBand(against({}), { ...ask, attribute: 'hrc', target: 50 })).toEqual({
+      low: null,
+      median: null,
+      high: null,
+      inReach: 0,
+      belowFloor: 0,
+    });
+  });
+
+  it('refuses too few samples', () => {
+    const few = () => whatItTakesBand(against({}), { ...ask, attribute: 'hrc' }, { samples: 50 });
+    expect(few).toThrow('samples 50 is not a whole number from 100 to 10000');
+  });
+});
