@@ -3,12 +3,20 @@ import { topic as chain } from './chain.ts';
 import type { TopicName } from './index.ts';
 import { topic as percentages } from './percentages.ts';
 import { topic as ranges } from './ranges.ts';
+import { topic as readingsOfLess } from './readings-of-less.ts';
 import { registryOf } from './registry.ts';
 import { topic as routes } from './routes.ts';
 import type { Part, Topic } from './topic.ts';
 
 /** Every topic at once: for the build and for tests, never for the browser. */
-export const topics: Record<TopicName | 'base', Topic> = { base, chain, percentages, ranges, routes };
+export const topics: Record<TopicName | 'base', Topic> = {
+  base,
+  chain,
+  percentages,
+  ranges,
+  'readings-of-less': readingsOfLess,
+  routes,
+};
 
 export const everything = registryOf(Object.values(topics));
 

@@ -5,6 +5,7 @@ export const topicLoaders = {
   chain: () => import('./chain.ts'),
   percentages: () => import('./percentages.ts'),
   ranges: () => import('./ranges.ts'),
+  'readings-of-less': () => import('./readings-of-less.ts'),
   routes: () => import('./routes.ts'),
 } as const satisfies Record<string, () => Promise<{ topic: Topic }>>;
 

@@ -1,0 +1,50 @@
+import { undoPercent } from '../model/index.ts';
+import { lessOf, shortPercent, signedShortPercent } from './less.ts';
+import { brief, plain } from './show.ts';
+import type { WorkedOf } from './worked.ts';
+
+const on = (value: number): string => plain(value, 4);
+
+/** The three readings of a fall, and what a rise and a fall by the same percentage leave. */
+export const lessWorked: Record<string, WorkedOf> = {
+  'less-of-a-bad-thing': (scene) => {
+    const { percent, leftPercent, exponent, faceValue, inverse, damped } = lessOf(scene);
+    const p = brief(Number(percent.toPrecision(4)));
+    const left = on(leftPercent / 100);
+    return {
+      givens: `${shortPercent(percent)} less of something that is in the way; exponent ${brief(exponent)} for the damped reading.`,
+      steps: [
+        {
+          say: 'What is left of it, as a part of the whole.',
+          tex: '1 - \\frac{{{p}}}{100} = {{left}}',
+          values: { p, left },
+        },
+        {
+          say: 'Face value: the percentage is called a gain as it stands.',
+          tex: '1 + \\frac{{{p}}}{100} = {{face}}',
+          values: { p, face: on(faceValue) },
+        },
+        {
+          say: 'Inverse: how many times does what is left go into the whole?',
+          tex: '\\frac{1}{{{left}}} \\approx {{inverse}}',
+          values: { left, inverse: on(inverse) },
+        },
+        {
+          say: `Damped: the inverse to the power ${brief(exponent)}.${exponent === 0.5 ? ' That is its square root.' : ''}`,
+          tex: '{{inverse}}^{{{e}}} \\approx {{damped}}',
+          values: { inverse: on(inverse), e: brief(exponent), damped: on(damped) },
+        },
+        {
+          say: 'There and back: a rise, and then a fall by the same percentage.',
+          tex: '\\left(1 + \\frac{{{p}}}{100}\\right) \\times \\left(1 - \\frac{{{p}}}{100}\\right) = 1 - \\left(\\frac{{{p}}}{100}\\right)^2 = {{back}}',
+          values: { p, back: on(1 - (percent / 100) ** 2) },
+        },
+        {
+          say: `What truly undoes the rise, in per cent. Take the rise off again, but of the risen heap: ${signedShortPercent(undoPercent(percent))}.`,
+          tex: '-\\frac{{{p}}}{1 + \\frac{{{p}}}{100}} \\approx {{undo}}',
+          values: { p, undo: on(undoPercent(percent)) },
+        },
+      ],
+    };
+  },
+};

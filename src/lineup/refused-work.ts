@@ -1,0 +1,10 @@
+import { jobProfiles } from '../model/index.ts';
+import type { Scene } from './scene.ts';
+
+/** That the slicing chain is refused for the line-up's work, and why; nothing where it is not. */
+export function refusedWork({ entry, subject, baseline }: Scene): string {
+  const job = jobProfiles.find(({ id }) => id === entry.work);
+  return job === undefined || job.slicingChain
+    ? ''
+    : `In ${job.name}, ${job.reason}: for this work the slicing chain is refused, and what follows speaks of ${subject.name} and ${baseline.name} as they would slice.`;
+}
