@@ -3,7 +3,8 @@ import { lessOf, shortPercent, signedShortPercent } from './less.ts';
 import { brief, plain } from './show.ts';
 import type { WorkedOf } from './worked.ts';
 
-const on = (value: number): string => plain(value, 4);
+/** Four digits where a value goes on into the next step, without empty decimals. */
+const on = (value: number): string => (Math.abs(value) < 1e-3 ? plain(value, 4) : brief(value));
 
 /** The three readings of a fall, and what a rise and a fall by the same percentage leave. */
 export const lessWorked: Record<string, WorkedOf> = {

@@ -62,9 +62,9 @@ export const lessLines: Figure = {
           lines.map(({ name }) => name),
           { y: (name: string) => name, x1: 0, x2: 100, className: 'kf-stem' },
         ),
-        Plot.tickX(marks, { x: 'left', y: 'line', insetTop: 24, insetBottom: 24, className: 'kf-stem' }),
-        Plot.text(marks, { x: 'left', y: 'line', text: 'text', dy: 15, className: 'kf-faint' }),
+        Plot.tickX(marks, { x: 'left', y: 'line', insetTop: 20, insetBottom: 20, className: 'kf-stem' }),
         Plot.ruleX([leftPercent], { className: 'kf-dimension' }),
+        Plot.text(marks, { x: 'left', y: 'line', text: 'text', dy: 15, className: 'kf-faint kf-on-paper' }),
         Plot.dot(here, { x: 'left', y: 'line', r: 4, className: 'kf-answer' }),
         Plot.text(here, {
           x: 'left',

@@ -100,7 +100,9 @@ describe('there and back', () => {
 describe('the words of less', () => {
   it('say of a thinner knife that it has less in the way', () => {
     // 0.25 mm of 0.60 mm is 5/12: 58.3 % less, inverse 2.4, its square root 1.549.
-    expect(said(loft())).toMatch(/58\.3 % less .* ×1\.58 at face value, ×2\.40 as the inverse, and ×1\.55/);
+    expect(said(loft())).toMatch(
+      /58\.3 % less .* ×1\.58 at face value, ×2\.40 as the inverse, and ×1\.55 with/,
+    );
   });
 
   it('turn the percentage over for the thicker one', () => {
