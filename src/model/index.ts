@@ -72,6 +72,8 @@ export type { Predictor } from './predictor.ts';
 export type { Prediction } from './prediction.ts';
 export { quantileDots } from './quantile-dots.ts';
 export { bandRounding } from './band-rounding.ts';
+export { costOf } from './cost.ts';
+export type { Cost, CostQuestion, Gain, Offer } from './cost.ts';
 export { whatItTakes } from './solve.ts';
 export type { Answer, Question } from './solve.ts';
 export { whatItTakesBand } from './solve-band.ts';
