@@ -1,4 +1,4 @@
-/** Problems to check oneself by: makers, the reader of typed answers, the finder of missteps, and sets for a class. */
+/** Problems to check oneself by: makers, the reader of typed answers, and the finder of missteps. For sets, see set/. */
 export { inWords } from './answer-in-words.ts';
 export { modeOf } from './asks.ts';
 export type { Asks, Mode, Quantity } from './asks.ts';

@@ -3,9 +3,10 @@ import { expect, test } from 'vitest';
 import * as figures from '../../src/exercises/figures.ts';
 import * as exercises from '../../src/exercises/index.ts';
 import * as percent from '../../src/exercises/percent.ts';
+import * as set from '../../src/exercises/set/index.ts';
 
 const folder = new URL('../../src/exercises/', import.meta.url);
-const scope: Record<string, unknown> = { ...figures, ...percent, ...exercises };
+const scope: Record<string, unknown> = { ...figures, ...percent, ...exercises, ...set };
 
 const examples = readdirSync(folder, { recursive: true, encoding: 'utf8' })
   .filter((name) => name.endsWith('.ts'))
