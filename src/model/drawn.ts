@@ -1,8 +1,8 @@
 /** One input over a run: its even draws and the values they stand for. */
 
 import type { Input } from './inputs.ts';
-import { namedPlaces, namedStream } from './random.ts';
-import { mayLeave, valueAt, type Spread } from './sampling.ts';
+import { namedPlaces } from './random.ts';
+import { mayLeave, valueAt, valuesAt, type Spread } from './sampling.ts';
 import { roomFor, type Values } from './values.ts';
 
 export interface Drawn {
@@ -19,23 +19,12 @@ export const MOST_ATTEMPTS = 20_000;
 /** The name an input is drawn under: its own for every knife, and for what all share. */
 export const drawName = ({ knife, name }: Pick<Input, 'knife' | 'name'>): string => `${knife ?? ''}/${name}`;
 
-/** The even draws of a name, always the same for the same seed. */
-export function evenDraws(seed: number, name: string, samples: number): Float64Array {
-  const next = namedStream(seed, name);
-  const even = new Float64Array(samples);
-  for (let i = 0; i < samples; i += 1) even[i] = next();
-  return even;
-}
-
 /** The values even draws stand for under an input's spread; each not accepted is drawn again, by itself. */
 export function drawnFrom(even: Float64Array, seed: number, input: Input, old?: Values): Drawn {
   const { spread } = input;
-  const { low, middle, high, shape } = spread;
+  const { low, middle, high } = spread;
   if (low === high) return { even: null, values: middle, repeated: 0 };
-  const values = roomFor(even.length, old);
-  if (shape === 'uniform') {
-    for (let i = 0; i < values.length; i += 1) values[i] = low + (high - low) * (even[i] ?? 0);
-  } else for (let i = 0; i < values.length; i += 1) values[i] = valueAt(spread, even[i] ?? 0);
+  const values = valuesAt(spread, even, roomFor(even.length, old));
   if (!mayLeave(spread)) return { even, values, repeated: 0 };
 
   const again = namedPlaces(seed, drawName(input));

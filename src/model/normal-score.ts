@@ -1,8 +1,10 @@
 const ratio = (numerator: readonly number[], denominator: readonly number[], x: number): number => {
   let above = 0;
   let below = 0;
-  for (const c of numerator) above = above * x + c;
-  for (const c of denominator) below = below * x + c;
+  for (let i = 0; i < 8; i += 1) {
+    above = above * x + (numerator[i] ?? 0);
+    below = below * x + (denominator[i] ?? 0);
+  }
   return above / below;
 };
 

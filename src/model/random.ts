@@ -4,21 +4,27 @@
  * seed by a 32-bit splitmix step.
  */
 
+type State = readonly [number, number, number, number];
+
+const rotate = (word: number, by: number): number => (word << by) | (word >>> (32 - by));
+
+/** The next whole number from 0 to 2³² − 1; the four words of state move on. */
+function step(state: Int32Array): number {
+  const a = state[0] ?? 0;
+  const b = state[1] ?? 0;
+  const c = state[2] ?? 0;
+  const d = state[3] ?? 0;
+  state[2] = c ^ a ^ (b << 9);
+  state[3] = rotate(d ^ b, 11);
+  state[1] = b ^ c ^ a;
+  state[0] = a ^ d ^ b;
+  return Math.imul(rotate(Math.imul(b, 5), 7), 9) >>> 0;
+}
+
 /** The bare generator from four words of state, not all 0; each call gives a whole number from 0 to 2³² − 1. */
-export function xoshiro128(state: readonly [number, number, number, number]): () => number {
-  let [a, b, c, d] = state;
-  const rotate = (word: number, by: number): number => (word << by) | (word >>> (32 - by));
-  return () => {
-    const result = Math.imul(rotate(Math.imul(b, 5), 7), 9) >>> 0;
-    const shifted = b << 9;
-    c ^= a;
-    d ^= b;
-    b ^= c;
-    a ^= d;
-    c ^= shifted;
-    d = rotate(d, 11);
-    return result;
-  };
+export function xoshiro128(words: State): () => number {
+  const state = Int32Array.from(words);
+  return () => step(state);
 }
 
 const SPLIT = 0x9e3779b9;
@@ -66,18 +72,25 @@ function wordsOf(seed: number, name: string): [number, number] {
   return [one, other];
 }
 
+/** Never four words of 0: no word is left alone by adding the constant. */
+function namedState(seed: number, name: string): State {
+  const [one, other] = wordsOf(seed, name);
+  return [one, other, mix((one + SPLIT) | 0), mix((other + SPLIT) | 0)];
+}
+
 /**
- * A stream of its own for every name under one seed: what is added under another name leaves it as it is.
+ * Numbers strictly between 0 and 1, a stream of its own for every name under one seed: what is added under another name
+ * leaves it as it is.
  *
  * @param seed as for `uniformStream`
- * @example namedStream(7, 'friction')() === namedStream(7, 'edgeMm')() // → false
+ * @param out is filled and given back
+ * @example fillEven(7, 'friction', new Float64Array(1))[0] === fillEven(7, 'edgeMm', new Float64Array(1))[0] // → false
  */
-export function namedStream(seed: number, name: string): () => number {
+export function fillEven(seed: number, name: string, out: Float64Array): Float64Array {
   checkSeed(seed);
-  const [one, other] = wordsOf(seed, name);
-  // Never four words of 0: no word is left alone by adding the constant.
-  const next = xoshiro128([one, other, mix((one + SPLIT) | 0), mix((other + SPLIT) | 0)]);
-  return () => fraction(next());
+  const state = Int32Array.from(namedState(seed, name));
+  for (let i = 0; i < out.length; i += 1) out[i] = (step(state) + 0.5) / 0x100000000;
+  return out;
 }
 
 /**

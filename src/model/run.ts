@@ -1,13 +1,13 @@
 /** One run: every input of a line-up drawn, and what the knives are worth in each sample. */
 
-import { drawName, drawnFrom, evenDraws, MOST_ATTEMPTS, redraw, type Drawn } from './drawn.ts';
+import { drawName, drawnFrom, MOST_ATTEMPTS, redraw, type Drawn } from './drawn.ts';
 import { inputsOf, type Input } from './inputs.ts';
 import { noMemory, type Memory } from './memory.ts';
 import { parameters } from './quantities.ts';
-import { namedPlaces } from './random.ts';
+import { fillEven, namedPlaces } from './random.ts';
 import { pointOf, workOf } from './terms.ts';
 import type { LineUp } from './types.ts';
-import { replaced, type Values } from './values.ts';
+import { replaced, roomFor, type Values } from './values.ts';
 import { refusedSamples, worthsOf, type Worths } from './worth.ts';
 
 export interface Run {
@@ -22,7 +22,7 @@ export interface Run {
 /**
  * Runs a line-up that `compare` accepts.
  *
- * @param memory keeps draws and parts from run to run; for one seed and one number of samples only. What a run gives is
+ * @param memory keeps draws and parts from run to run. What a run gives is
  * good until the next one with this memory.
  * @throws RangeError where hardly any draw is accepted, or a gauge's bias is no ±
  */
@@ -33,8 +33,10 @@ export function runOf(lineUp: LineUp, samples: number, seed: number, memory: Mem
     const name = drawName(input);
     const { shape, low, middle, high, allowed } = input.spread;
     if (low === high) return { even: null, values: middle, repeated: 0 };
-    const even = memory.keep(`${name} even`, [], () => evenDraws(seed, name, samples));
-    return memory.keep<Drawn>(name, [shape, low, middle, high, allowed.low, allowed.high], (old) =>
+    const even = memory.keep<Float64Array>(`${name} even`, [seed, samples], (old) =>
+      fillEven(seed, name, roomFor(samples, old)),
+    );
+    return memory.keep<Drawn>(name, [even, shape, low, middle, high, allowed.low, allowed.high], (old) =>
       drawnFrom(even, seed, input, old?.values),
     );
   });
@@ -109,9 +111,10 @@ function redrawTogether(
   let repeated = 0;
   let open = Uint32Array.from(places, (_, j) => j);
   for (let round = 0; open.length > 0; round += 1) {
-    if (round > MOST_ROUNDS)
+    const noneFits = open.length === places.length && round * places.length > MOST_REFUSALS;
+    if (round > MOST_ROUNDS || noneFits)
       throw new RangeError(
-        `the stated ranges hardly ever fit each other: ${open.length} of ${places.length} samples were refused ${MOST_ROUNDS} times`,
+        `the stated ranges hardly ever fit each other: ${open.length} of ${places.length} samples were refused ${round} times`,
       );
     repeated += open.length;
     for (const j of open) {
@@ -135,8 +138,9 @@ function redrawTogether(
   return { even, values, worths: worthsOf(lineUp, speaks, readerOf(inputs, drawn), noMemory), repeated };
 }
 
-/** Rounds of drawing whole samples again before the line-up itself is called impossible. */
+/** Rounds of drawing whole samples again, or refusals without one accepted, before the line-up is called impossible. */
 const MOST_ROUNDS = 2000;
+const MOST_REFUSALS = 20_000;
 
 function set(array: Float64Array | undefined, j: number, value: number): void {
   if (array !== undefined) array[j] = value;

@@ -34,6 +34,12 @@ export function spreadOf(quantity: Quantity, allowed: Limits, usual: Shape = 'un
   return { shape, low: value - plusMinus, middle: value, high: value + plusMinus, allowed };
 }
 
+function triangularAt(low: number, middle: number, high: number, u: number): number {
+  return u * (high - low) < middle - low
+    ? low + Math.sqrt(u * (high - low) * (middle - low))
+    : high - Math.sqrt((1 - u) * (high - low) * (high - middle));
+}
+
 /**
  * The value of a spread below which a share u of it lies: drawn evenly between 0 and 1, u gives draws of it. It rises
  * with u whatever the shape, so the order of the draws is that of their u.
@@ -41,13 +47,20 @@ export function spreadOf(quantity: Quantity, allowed: Limits, usual: Shape = 'un
  * @param u above 0 and below 1
  * @example valueAt({ shape: 'uniform', low: 10, middle: 15, high: 20, allowed: { low: 4, high: 45 } }, 0.25) // → 12.5
  */
-export function valueAt({ shape, low, middle, high }: Spread, u: number): number {
-  if (shape === 'uniform') return low + (high - low) * u;
-  if (shape === 'normal') return middle + ((high - middle) / NORMAL_95) * normalScore(u);
-  const rising = (middle - low) / (high - low);
-  return u < rising
-    ? low + Math.sqrt(u * (high - low) * (middle - low))
-    : high - Math.sqrt((1 - u) * (high - low) * (high - middle));
+export function valueAt(spread: Spread, u: number): number {
+  return valuesAt(spread, Float64Array.of(u), new Float64Array(1))[0] ?? Number.NaN;
+}
+
+/** The same for many at once, a loop to each shape: one for all would look the shape up once a sample. */
+export function valuesAt(spread: Spread, even: Float64Array, out: Float64Array): Float64Array {
+  const { shape, low, middle, high } = spread;
+  const sd = (high - middle) / NORMAL_95;
+  const n = out.length;
+  if (shape === 'uniform') for (let i = 0; i < n; i += 1) out[i] = low + (high - low) * (even[i] ?? 0);
+  else if (shape === 'normal')
+    for (let i = 0; i < n; i += 1) out[i] = middle + sd * normalScore(even[i] ?? 0);
+  else for (let i = 0; i < n; i += 1) out[i] = triangularAt(low, middle, high, even[i] ?? 0);
+  return out;
 }
 
 /** Whether any draw of a spread may lie outside what the model accepts. */

@@ -11,22 +11,22 @@ export const roomFor = (samples: number, old: Values | null | undefined): Float6
     ? new Float64Array(old.buffer)
     : new Float64Array(samples);
 
-/** A function of one input over all samples; of a number it is a number. */
-export function map(f: (a: number) => number, a: Values, old?: Values): Values {
-  if (typeof a === 'number') return f(a);
-  const out = roomFor(a.length, old);
-  for (let i = 0; i < out.length; i += 1) out[i] = f(a[i] ?? Number.NaN);
-  return out;
+/** An input as a loop reads it, at place i·step. */
+interface Lane {
+  data: Float64Array;
+  step: number;
+}
+const lane = (values: Values): Lane =>
+  typeof values === 'number' ? { data: Float64Array.of(values), step: 0 } : { data: values, step: 1 };
+
+/** Two inputs ready to be read together, and where the result goes: one place where neither varies. */
+export function lanes(a: Values, b: Values, old?: Values): { a: Lane; b: Lane; out: Float64Array } {
+  const samples = typeof a !== 'number' ? a.length : typeof b !== 'number' ? b.length : 1;
+  return { a: lane(a), b: lane(b), out: roomFor(samples, old) };
 }
 
-/** A function of two inputs over all samples; where neither varies it is a number. */
-export function map2(f: (a: number, b: number) => number, a: Values, b: Values, old?: Values): Values {
-  if (typeof b === 'number') return map((value) => f(value, b), a, old);
-  if (typeof a === 'number') return map((value) => f(a, value), b, old);
-  const out = roomFor(a.length, old);
-  for (let i = 0; i < out.length; i += 1) out[i] = f(a[i] ?? Number.NaN, b[i] ?? Number.NaN);
-  return out;
-}
+/** What a loop gave, as a number where it ran over one place only. */
+export const settled = (out: Float64Array): Values => (out.length === 1 ? (out[0] ?? Number.NaN) : out);
 
 /** The sum of several inputs in every sample, each times its weight. */
 export function weightedSum(

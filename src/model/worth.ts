@@ -1,16 +1,27 @@
 /** The terms of the close reading over whole runs: ln of what a knife is worth, term by term. */
 
-import { cardLineMm, regression } from './carbide.ts';
+import { regression } from './carbide.ts';
 import { grainSizeUm } from './finish.ts';
-import { edgeAngleRange, grindHalfAngleDeg } from './geometry.ts';
-import { vickersFromRockwellC } from './hardness.ts';
+import { edgeAngleRange } from './geometry.ts';
 import { carbidesOf, gaugeOf, hardnessLimits, steelOwners } from './inputs.ts';
 import type { Memory } from './memory.ts';
+import {
+  apexExponents,
+  biased,
+  cards,
+  grinds,
+  grindTangents,
+  logs,
+  logVickers,
+  lowest,
+  products,
+  sines,
+  wedges,
+} from './parts.ts';
 import { measures, parameters } from './quantities.ts';
 import type { Limits } from './sampling.ts';
-import { apexExponent } from './terms.ts';
-import type { Grind, Knife, LineUp, Quantity } from './types.ts';
-import { map, map2, weightedSum, type Values } from './values.ts';
+import type { Knife, LineUp, Quantity } from './types.ts';
+import { weightedSum, type Values } from './values.ts';
 
 /**
  * What the knives of a line-up are worth in every sample. A ratio is the difference of two worths: every term of the
@@ -27,8 +38,6 @@ export interface Worths {
 }
 
 type Read = (knife: string | null, name: string) => Values;
-
-const radians = (degrees: number): number => (degrees * Math.PI) / 180;
 
 /**
  * The worths of a line-up's knives from the values of its inputs. What `memory` holds is taken again where nothing it
@@ -47,12 +56,7 @@ export function worthsOf(lineUp: LineUp, regressionSpeaks: boolean, read: Read, 
   const carbides = laid.map(({ carbideMm }) => carbideMm);
   const margin = regressionSpeaks
     ? memory.keep<Values>('margin', [...hardnesses, ...carbides], (old) =>
-        map2(
-          (softest, plainest) => Math.log(cardLineMm(softest, 30, plainest) / regression.leastMm),
-          hardnesses.reduce((least, hrc) => map2(Math.min, least, hrc)),
-          carbides.reduce((least, mm) => map2(Math.min, least, mm)),
-          old,
-        ),
+        cards(lowest(hardnesses), lowest(carbides), old),
       )
     : 0;
   return { knives: laid.map(({ worth }) => worth), residuals: laid.map(({ residual }) => residual), margin };
@@ -69,122 +73,87 @@ function layKnife(
   const { id } = knife;
   const slicePush = lineUp.slicePush ?? 0;
   const depthMm = lineUp.contactDepthMm ?? parameters.contactDepthMm.default;
-  /** A part made of one or two others, and kept; `besides` is what else it hangs on. */
-  const one = (key: string, a: Values, f: (a: number) => number, ...besides: unknown[]): Values =>
-    keep<Values>(`${id}/${key} part`, [a, ...besides], (old) => map(f, a, old));
-  const two = (
-    key: string,
-    a: Values,
-    b: Values,
-    f: (a: number, b: number) => number,
-    ...besides: unknown[]
-  ): Values => keep<Values>(`${id}/${key} part`, [a, b, ...besides], (old) => map2(f, a, b, old));
+  /** A part, kept under its name for as long as what it is made of stays. */
+  const part = (name: string, of: readonly unknown[], make: (old?: Values) => Values): Values =>
+    keep<Values>(`${id}/${name} part`, of, make);
   const measured = (name: string, quantity: Quantity, allowed: Limits): Values => {
     const own = read(id, name);
     const gauge = gaugeOf(lineUp, name, quantity);
     if (gauge === null) return own;
-    const { low, high } = allowed;
     const bias = read(null, `gauge.${gauge}`);
-    return two(name, own, bias, (value, off) => inside(value + off, allowed), low, high);
+    return part(name, [own, bias, allowed.low, allowed.high], (old) => biased(own, bias, allowed, old));
   };
+  /** ln of a measure times its exponent. */
+  const power = (name: string, log: Values, exponent: Values): Values =>
+    part(name, [log, exponent], (old) => products(log, exponent, old));
+  const log = (name: string, of: Values): Values => part(`ln ${name}`, [of], (old) => logs(of, old));
 
   const friction = read(null, 'friction');
-  const lnForce = (tangent: number, µ: number): number => lnWedge(tangent, µ, slicePush);
   const angle = measured('angleDeg', knife.angleDeg, edgeAngleRange);
-  const wedge = two('wedge', angle, friction, (deg, µ) => lnForce(Math.tan(radians(deg)), µ), slicePush);
+  const wedge = part('wedge', [angle, friction, slicePush], (old) => wedges(angle, friction, slicePush, old));
 
   const microbevel = knife.microbevelAngleDeg;
-  const sine =
-    microbevel === undefined
-      ? one('sine', angle, lnSine)
-      : two('sine', angle, measured('microbevelAngleDeg', microbevel, edgeAngleRange), (deg, apexDeg) =>
-          apexDeg < deg ? Number.NaN : lnSine(apexDeg),
-        );
+  const apexAngle =
+    microbevel === undefined ? angle : measured('microbevelAngleDeg', microbevel, edgeAngleRange);
+  const sine = part('sine', [angle, apexAngle], (old) => sines(angle, apexAngle, old));
   const total = read(null, 'angleExponent');
   const exponent = keep<Values>('apex exponent', [total, friction, slicePush], (old) =>
-    map2((e, µ) => apexExponent(e, µ, slicePush), total, friction, old),
+    apexExponents(total, friction, slicePush, old),
   );
-  const apex = two('apex', sine, exponent, times);
+  const apex = power('apex', sine, exponent);
 
   const edge = measured('edgeMm', knife.edgeMm, measures.edgeMm);
-  const thickness = two('thickness', one('log edge', edge, Math.log), read(null, 'thicknessExponent'), times);
+  const thickness = power('thickness', log('edge', edge), read(null, 'thicknessExponent'));
 
   const { form, spineMm, heightMm, radiusMm } = knife.grind;
-  const tangentAt = (edgeMm: number): number => grindTangent(knife.grind, edgeMm, depthMm);
-  const flank = one('flank', edge, tangentAt, form, spineMm, heightMm, radiusMm, depthMm);
-  const grind = two('grind', flank, friction, lnForce, slicePush);
+  const flank = part('flank', [edge, form, spineMm, heightMm, radiusMm, depthMm], (old) =>
+    grindTangents(edge, knife.grind, depthMm, old),
+  );
+  const grind = part('grind', [flank, friction, slicePush], (old) => grinds(flank, friction, slicePush, old));
 
   const um = 'um' in knife.finish ? read(id, 'finish') : grainSizeUm(knife.finish);
-  const finish = two('finish', one('log size', um, Math.log), read(null, 'finishExponent'), times);
+  const finish = power('finish', log('size', um), read(null, 'finishExponent'));
 
   const hrc = measured('hrc', knife.hrc, hardnessLimits(regressionSpeaks));
   const kinds = carbidesOf(knife).map(([kind]) => kind);
   const volumes = kinds.map((kind) => read(id, `carbideVolPercent.${kind}`));
-  const carbideMm = keep<Values>(`${id}/carbide`, [...kinds, ...volumes], (old) =>
+  const carbideMm = part('carbide', [...kinds, ...volumes], (old) =>
     weightedSum(
       kinds.map((kind, i) => [regression.perVolPercent[kind], volumes[i] ?? 0]),
       old,
     ),
   );
   const steel = regressionSpeaks
-    ? two('steel', hrc, carbideMm, (hardness, mm) => Math.log(cardLineMm(hardness, 30, mm)))
-    : two('hardness', one('log Vickers', hrc, lnVickers), read(null, 'hardnessExponent'), times);
+    ? part('steel', [hrc, carbideMm], (old) => cards(hrc, carbideMm, old))
+    : power(
+        'hardness',
+        part('ln Vickers', [hrc], (old) => logVickers(hrc, old)),
+        read(null, 'hardnessExponent'),
+      );
   const score = read(steelOwner, 'residual');
-  const residual = score === 0 ? 0 : two('residual', read(null, 'residualCv'), score, times);
+  const residual = score === 0 ? 0 : power('residual', score, read(null, 'residualCv'));
 
   const lost = [wedge, apex, thickness, grind];
   const won = [finish, steel, residual];
   const worth = keep<Values>(`${id}/worth`, [...lost, ...won], (old) =>
-    weightedSum([...won.map((part) => [1, part] as const), ...lost.map((part) => [-1, part] as const)], old),
+    weightedSum([...won.map((ln) => [1, ln] as const), ...lost.map((ln) => [-1, ln] as const)], old),
   );
   return { worth, residual, hrc, carbideMm };
-}
-
-const times = (a: number, b: number): number => a * b;
-
-const lnSine = (deg: number): number => Math.log(Math.sin(radians(deg)));
-
-/** Not a number where a gauge's bias carries the hardness off the scale. */
-const lnVickers = (hrc: number): number =>
-  Number.isNaN(hrc) ? Number.NaN : Math.log(vickersFromRockwellC(hrc));
-
-const inside = (value: number, { low, high }: Limits): number =>
-  value >= low && value <= high ? value : Number.NaN;
-
-/** ln tan(θ + φ) from tan θ and µ₀: `wedgeResistance` without its trip to degrees; not a number where it refuses. */
-function lnWedge(tangent: number, friction: number, slicePush: number): number {
-  const µ =
-    slicePush === 0 ? friction : friction / Math.sqrt(1 + (slicePush * slicePush) / (1 + tangent * tangent));
-  const below = 1 - µ * tangent;
-  return below > 0 ? Math.log((tangent + µ) / below) : Number.NaN;
-}
-
-/** tan of the grind's wedge half angle; not a number where there is no such section. */
-function grindTangent(grind: Grind, edgeMm: number, contactDepthMm: number): number {
-  const { form, spineMm, heightMm } = grind;
-  if (!(edgeMm > 0 && edgeMm <= spineMm)) return Number.NaN;
-  if (form === 'flat')
-    return ((spineMm - edgeMm) * Math.min(1, contactDepthMm / heightMm)) / (2 * contactDepthMm);
-  try {
-    return Math.tan(radians(grindHalfAngleDeg({ ...grind, edgeMm, contactDepthMm })));
-  } catch (error) {
-    if (error instanceof RangeError) return Number.NaN;
-    throw error;
-  }
 }
 
 /** The samples in which the model refuses a knife, or the regression a pair of them. */
 export function refusedSamples({ knives, margin }: Worths, samples: number): Uint32Array {
   const out = new Uint8Array(samples);
-  for (const worth of knives) mark(out, worth, (value) => !Number.isFinite(value));
-  mark(out, margin, (value) => !(value >= 0));
+  // A number less itself is 0 unless it is not finite.
+  for (const worth of knives) {
+    if (typeof worth === 'number') {
+      if (worth - worth !== 0) out.fill(1);
+    } else for (let i = 0; i < samples; i += 1) if ((worth[i] ?? 0) - (worth[i] ?? 0) !== 0) out[i] = 1;
+  }
+  if (typeof margin === 'number') {
+    if (!(margin >= 0)) out.fill(1);
+  } else for (let i = 0; i < samples; i += 1) if (!((margin[i] ?? 0) >= 0)) out[i] = 1;
   const places: number[] = [];
   for (let i = out.indexOf(1); i >= 0; i = out.indexOf(1, i + 1)) places.push(i);
   return Uint32Array.from(places);
-}
-
-function mark(out: Uint8Array, values: Values, refused: (value: number) => boolean): void {
-  if (typeof values === 'number') {
-    if (refused(values)) out.fill(1);
-  } else for (let i = 0; i < out.length; i += 1) if (refused(values[i] ?? Number.NaN)) out[i] = 1;
 }

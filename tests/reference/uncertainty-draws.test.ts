@@ -1,10 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { normalQuantile } from '../../src/model/distributions.ts';
-import { evenDraws } from '../../src/model/drawn.ts';
 import { normalScore } from '../../src/model/normal-score.ts';
 import { firstOrder } from '../../src/model/propagation.ts';
 import { quantiles } from '../../src/model/quantiles.ts';
-import { namedPlaces } from '../../src/model/random.ts';
+import { fillEven, namedPlaces } from '../../src/model/random.ts';
 import { logSd } from '../../src/model/runs/planning.ts';
 import { spreadOf, valueAt, type Spread } from '../../src/model/sampling.ts';
 import { evenSlices, slices, varianceShares } from '../../src/model/variance.ts';
@@ -14,6 +13,8 @@ const sdOf = (values: ArrayLike<number>): number => {
   const mean = all.reduce((sum, v) => sum + v, 0) / all.length;
   return Math.sqrt(all.reduce((sum, v) => sum + (v - mean) ** 2, 0) / (all.length - 1));
 };
+const evenDraws = (seed: number, name: string, samples: number): Float64Array =>
+  fillEven(seed, name, new Float64Array(samples));
 const anything = { low: -Infinity, high: Infinity };
 
 describe('normal scores', () => {
