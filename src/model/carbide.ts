@@ -101,7 +101,7 @@ export function carbideVolumePercent(p: {
 }
 
 /** Carbon that austenite holds in a plain carbon steel, the Acm line, ±0.1 weight % (from memory). */
-const acm: readonly (readonly [celsius: number, carbon: number])[] = [
+export const acm: readonly (readonly [celsius: number, carbon: number])[] = [
   [727, 0.76],
   [800, 0.95],
   [900, 1.24],
