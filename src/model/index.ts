@@ -44,6 +44,11 @@ export {
   wedgeResistance,
 } from './geometry.ts';
 export { grainSizeUm, gritTable, nearestGrit, scratchDepthUm } from './finish.ts';
+export { nearestGrade } from './nearest-grade.ts';
+export type { Grade } from './nearest-grade.ts';
+export { roughnessRaUm } from './roughness.ts';
+export { lifeRatioFromCardMm } from './card-life.ts';
+export { cardAngleExponent } from './card-angle-exponent.ts';
 export { tensileStrengthMpa, vickersFromRockwellC } from './hardness.ts';
 export {
   abrasiveOverPhase,
