@@ -6,6 +6,7 @@ import { topic as ranges } from './ranges.ts';
 import { topic as readingsOfLess } from './readings-of-less.ts';
 import { registryOf } from './registry.ts';
 import { topic as routes } from './routes.ts';
+import { topic as stack } from './stack.ts';
 import type { Part, Topic } from './topic.ts';
 
 /** Every topic at once: for the build and for tests, never for the browser. */
@@ -16,6 +17,7 @@ export const topics: Record<TopicName | 'base', Topic> = {
   ranges,
   'readings-of-less': readingsOfLess,
   routes,
+  stack,
 };
 
 export const everything = registryOf(Object.values(topics));

@@ -7,6 +7,7 @@ export const topicLoaders = {
   ranges: () => import('./ranges.ts'),
   'readings-of-less': () => import('./readings-of-less.ts'),
   routes: () => import('./routes.ts'),
+  stack: () => import('./stack.ts'),
 } as const satisfies Record<string, () => Promise<{ topic: Topic }>>;
 
 export type TopicName = keyof typeof topicLoaders;

@@ -1,0 +1,41 @@
+import { isUnknown, nominal } from '../model/index.ts';
+import type { Finish, Knife, Quantity } from '../model/index.ts';
+import { brief, plain } from './show.ts';
+
+const short = (value: number): string => brief(Number(plain(value)));
+
+const said = (value: Quantity, unit: string): string =>
+  isUnknown(value)
+    ? `between ${short(value.low)} and ${short(value.high)}${unit} (not known)`
+    : `${short(nominal(value))}${unit}`;
+
+const scaleName = { 'FEPA-P': 'P', 'FEPA-F': 'F', JIS: 'JIS ', CAMI: 'CAMI ' } as const;
+
+const finishSaid = (finish: Finish): string =>
+  'um' in finish ? said(finish.um, ' µm') : `${scaleName[finish.scale]}${brief(finish.grit)}`;
+
+function carbideSaid(volumes: Knife['carbideVolPercent']): string {
+  const all = Object.values(volumes);
+  const ends = all.reduce<[number, number]>(
+    ([low, high], volume) =>
+      isUnknown(volume)
+        ? [low + volume.low, high + volume.high]
+        : [low + nominal(volume), high + nominal(volume)],
+    [0, 0],
+  );
+  if (all.some(isUnknown))
+    return `between ${short(ends[0])} and ${short(ends[1])} % of carbide by volume (not known)`;
+  return ends[0] > 0 ? `${short(ends[0])} % of carbide by volume` : 'no carbide';
+}
+
+/** A knife's measures as one clause: what the model computes with. */
+export const measuresSaid = (knife: Knife): string =>
+  [
+    `${said(knife.angleDeg, '°')} per side`,
+    ...(knife.microbevelAngleDeg === undefined ? [] : [`microbevel ${said(knife.microbevelAngleDeg, '°')}`]),
+    `${said(knife.edgeMm, ' mm')} behind the edge`,
+    `${knife.grind.form} grind from ${short(knife.grind.spineMm)} mm over ${short(knife.grind.heightMm)} mm`,
+    `finish ${finishSaid(knife.finish)}`,
+    `hardness ${said(knife.hrc, ' HRC')}`,
+    carbideSaid(knife.carbideVolPercent),
+  ].join(', ');

@@ -1,0 +1,63 @@
+import type { Row } from '../model/index.ts';
+import type { Scene } from './scene.ts';
+
+/** The resistances that stand side by side in one push. */
+export type Resistance = 'wedge' | 'thickness' | 'grind';
+
+export const resistances: readonly Resistance[] = ['wedge', 'thickness', 'grind'];
+
+/** The push of one knife if the forces add, in parts of the baseline's push, which is 1. */
+export interface Push {
+  id: string;
+  name: string;
+  parts: Record<Resistance, number>;
+  /** The parts together: the push if the forces add. */
+  added: number;
+  /** The push if the three factors multiply instead. */
+  multiplied: number;
+}
+
+/** The baseline's shares of its push: as entered, or a third each; together 1. */
+export function pushShares({ lineUp }: Scene): Record<Resistance, number> {
+  const given = lineUp.assumptions?.rivalShares ?? { wedge: 1, thickness: 1, grind: 1 };
+  const sum = given.wedge + given.thickness + given.grind;
+  return { wedge: given.wedge / sum, thickness: given.thickness / sum, grind: given.grind / sum };
+}
+
+const factorOf = ({ terms }: Row, id: Resistance): number =>
+  terms.find((term) => term.id === id)?.factor ?? 1;
+
+/** The push of every knife by the close reading, in the order of the line-up. */
+export function pushes(scene: Scene): Push[] {
+  const shares = pushShares(scene);
+  return scene.lineUp.knives.flatMap(({ id, name }, index) => {
+    const row = scene.rows.close[index];
+    if (!row) return [];
+    const f = {
+      wedge: factorOf(row, 'wedge'),
+      thickness: factorOf(row, 'thickness'),
+      grind: factorOf(row, 'grind'),
+    };
+    const parts = {
+      wedge: shares.wedge / f.wedge,
+      thickness: shares.thickness / f.thickness,
+      grind: shares.grind / f.grind,
+    };
+    return [
+      {
+        id,
+        name: name ?? id,
+        parts,
+        added: parts.wedge + parts.thickness + parts.grind,
+        multiplied: 1 / (f.wedge * f.thickness * f.grind),
+      },
+    ];
+  });
+}
+
+/** The push of the knife looked at. */
+export function subjectPush(scene: Scene): Push {
+  const found = pushes(scene).find(({ id }) => id === scene.entry.subject);
+  if (!found) throw new RangeError(`subject ${scene.entry.subject} is not among the knives of the line-up`);
+  return found;
+}

@@ -1,0 +1,142 @@
+import { nominal, parameters } from '../model/index.ts';
+import type { TermId } from '../model/index.ts';
+import { pushShares, subjectPush } from './push.ts';
+import type { Scene } from './scene.ts';
+import { brief, plain, times } from './show.ts';
+import type { Worked } from './worked.ts';
+
+/** Four digits where a value goes on into the next step, so that the reader's own sum agrees with the page. */
+const on = (value: number): string => plain(value, 4);
+
+/** The chain of the knife looked at, link by link, by the close reading; then at face value. */
+function chain(scene: Scene): Worked {
+  const { subject, baseline, subjectKnife, baselineKnife, lineUp, row } = scene;
+  const { close, pocket } = row;
+  const known = (id: TermId, terms = close.terms): number =>
+    terms.find((term) => term.id === id)?.factor ?? Number.NaN;
+  const link = (id: TermId, terms = close.terms): string => {
+    const factor = known(id, terms);
+    return Number.isNaN(factor) ? 'left out' : on(factor);
+  };
+  const { geometry, finish, steel } = close.families;
+  const exponent = nominal(lineUp.assumptions?.thicknessExponent ?? parameters.thicknessExponent.default);
+  const angle = known('wedge') * known('apex');
+  const short = close.complete ? '' : ' A link that is left out takes no part.';
+  return {
+    givens: `${subject.name} against ${baseline.name}, close reading; their measures stand in the list above.`,
+    steps: [
+      {
+        say: 'The edge angle is two links: a wedge, and the apex.',
+        tex: '{{wedge}} \\times {{apex}} \\approx {{angle}}',
+        values: { wedge: link('wedge'), apex: link('apex'), angle: on(angle) },
+      },
+      {
+        say: `Thickness behind the edge: ${baseline.name}’s over ${subject.name}’s, to an assumed power.`,
+        tex: '\\left(\\frac{{{tb}}}{{{ta}}}\\right)^{{{e}}} \\approx {{thickness}}',
+        values: {
+          tb: on(nominal(baselineKnife.edgeMm)),
+          ta: on(nominal(subjectKnife.edgeMm)),
+          e: brief(exponent),
+          thickness: link('thickness'),
+        },
+      },
+      {
+        say: 'The primary grind is the last link of geometry.',
+        tex: '{{angle}} \\times {{thickness}} \\times {{grind}} \\approx {{geometry}}',
+        values: {
+          angle: on(angle),
+          thickness: link('thickness'),
+          grind: link('grind'),
+          geometry: on(geometry),
+        },
+      },
+      {
+        say: `Steel: hardness and carbide.${short}`,
+        tex: '{{hardness}} \\times {{carbide}} \\approx {{steel}}',
+        values: { hardness: link('hardness'), carbide: link('carbide'), steel: on(steel) },
+      },
+      {
+        say: 'Geometry, finish and steel together.',
+        tex: '{{geometry}} \\times {{finish}} \\times {{steel}} \\approx {{product}}',
+        values: {
+          geometry: on(geometry),
+          finish: on(finish),
+          steel: on(steel),
+          product: plain(close.product),
+        },
+      },
+      {
+        say: 'The same seven links at face value: the pocket reading.',
+        tex: '{{w}} \\times {{a}} \\times {{t}} \\times {{g}} \\times {{f}} \\times {{h}} \\times {{c}} \\approx {{product}}',
+        values: {
+          w: link('wedge', pocket.terms),
+          a: link('apex', pocket.terms),
+          t: link('thickness', pocket.terms),
+          g: link('grind', pocket.terms),
+          f: link('finish', pocket.terms),
+          h: link('hardness', pocket.terms),
+          c: link('carbide', pocket.terms),
+          product: plain(pocket.product),
+        },
+      },
+    ],
+  };
+}
+
+/** The rival: the baseline's push in its parts, each divided by its factor, and the rest of the chain. */
+function rival(scene: Scene): Worked {
+  const { subject, baseline, row } = scene;
+  const { close } = row;
+  const shares = pushShares(scene);
+  const { parts, added } = subjectPush(scene);
+  const factor = (id: TermId): number => close.terms.find((term) => term.id === id)?.factor ?? 1;
+  const apex = factor('apex');
+  const { finish, steel } = close.families;
+  return {
+    givens: `the push of ${baseline.name} is 1, of which ${plain(shares.wedge)} is wedge, ${plain(shares.thickness)} thickness and ${plain(shares.grind)} grind.`,
+    steps: [
+      {
+        say: `Each part of the push, divided by its own factor: what ${subject.name} needs for it.`,
+        tex: '\\begin{gathered} {{cw}} \\div {{w}} \\approx {{pw}} \\\\ {{ct}} \\div {{t}} \\approx {{pt}} \\\\ {{cg}} \\div {{g}} \\approx {{pg}} \\end{gathered}',
+        values: {
+          cw: on(shares.wedge),
+          w: on(factor('wedge')),
+          pw: on(parts.wedge),
+          ct: on(shares.thickness),
+          t: on(factor('thickness')),
+          pt: on(parts.thickness),
+          cg: on(shares.grind),
+          g: on(factor('grind')),
+          pg: on(parts.grind),
+        },
+      },
+      {
+        say: 'Side by side they add. The factor is 1 over the sum.',
+        tex: '\\begin{gathered} {{pw}} + {{pt}} + {{pg}} \\approx {{added}} \\\\ 1 \\div {{added}} \\approx {{force}} \\end{gathered}',
+        values: {
+          pw: on(parts.wedge),
+          pt: on(parts.thickness),
+          pg: on(parts.grind),
+          added: on(added),
+          force: on(1 / added),
+        },
+      },
+      {
+        say: `Apex, finish and steel are no part of the push, so they go on multiplying. Multiplied throughout, the chain was ${times(close.product)}.`,
+        tex: '{{force}} \\times {{apex}} \\times {{finish}} \\times {{steel}} \\approx {{rival}}',
+        values: {
+          force: on(1 / added),
+          apex: on(apex),
+          finish: on(finish),
+          steel: on(steel),
+          rival: plain(close.rival),
+        },
+      },
+    ],
+  };
+}
+
+export const stackWorked: Record<string, (scene: Scene) => Worked> = {
+  'stack-chain': chain,
+  'stack-rival': rival,
+};
