@@ -5,11 +5,11 @@ const thirds = { wedge: 1, thickness: 1, grind: 1 };
 /** How much of the baseline's push is wedge; thickness and grind keep their proportion to each other. */
 export const wedgeShare: Control = {
   label: ({ knives, baseline }) =>
-    `Part of ${knives.find(({ id }) => id === baseline)?.name ?? baseline}’s push that is wedge`,
+    `Wedge, in the push of ${knives.find(({ id }) => id === baseline)?.name ?? baseline}`,
   min: 5,
   max: 90,
   step: 1,
-  unit: ' % of the push',
+  unit: ' % of it',
   read: ({ assumptions: { rivalShares = thirds } }) => {
     const { wedge, thickness, grind } = rivalShares;
     return Math.round((100 * wedge) / (wedge + thickness + grind));

@@ -204,8 +204,13 @@ export const stackLinear: Figure = {
     rows: stackOf(scene).map((knife) => [knife.name, ...ways.map((way) => times(knife[way]))]),
   }),
   caption(scene) {
+    const { baseline } = scene;
     const { first, last } = ends(scene, 'close');
-    const { pocket, close } = first;
-    return `In the time ${scene.baseline.name} cuts one length of rope, ${first.name} cuts ${times(close)} of it by the close reading and ${times(pocket)} by the pocket reading; ${last.name} cuts ${times(last.close)} by the close reading. The upright line is ${scene.baseline.name}.`;
+    const said = ({ name, close, pocket }: Stacked) =>
+      `${name} cuts ${times(close)} of it by the close reading and ${times(pocket)} by the pocket reading`;
+    const others = [first, last].filter(
+      ({ isBaseline, id }, index) => !isBaseline && (index === 0 || id !== first.id),
+    );
+    return `For one length of rope that ${baseline.name} cuts before it is blunt, ${others.map(said).join('; ')}. The upright line is ${baseline.name}.`;
   },
 };
