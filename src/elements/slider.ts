@@ -31,9 +31,10 @@ export class SliderElement extends SceneElement {
   protected override show({ entry }: Scene): void {
     const control = registry().control(this.of);
     const value = control.read(entry);
-    const text = showControl(control, value);
+    const text = showControl(control, value, entry);
     const input = this.#input;
     if (input) {
+      if (control.last) input.max = String(control.last(entry));
       if (input.valueAsNumber !== value) input.value = String(value);
       input.setAttribute('aria-valuetext', text);
     }

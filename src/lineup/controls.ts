@@ -12,17 +12,21 @@ export interface Control {
   unit: string;
   read(entry: LineUpEntry): number;
   write(entry: LineUpEntry, value: number): LineUpEntry;
+  /** The highest value where that hangs on the line-up; never above `max`. */
+  last?(entry: LineUpEntry): number;
+  /** How a value is said where a number with a unit does not say it. */
+  say?(entry: LineUpEntry, value: number): string;
 }
 
-type Role = 'subject' | 'baseline';
+export type Role = 'subject' | 'baseline';
 
-const knifeOf = (entry: LineUpEntry, role: Role): KnifeEntry => {
+export const knifeOf = (entry: LineUpEntry, role: Role): KnifeEntry => {
   const knife = entry.knives.find(({ id }) => id === entry[role]);
   if (!knife) throw new RangeError(`${role} ${entry[role]} is not among the knives of the line-up`);
   return knife;
 };
 
-const withKnife = (
+export const withKnife = (
   entry: LineUpEntry,
   role: Role,
   change: (knife: KnifeEntry) => KnifeEntry,
@@ -146,5 +150,6 @@ export const controls: Record<string, Control> = {
   ),
 };
 
-export const showControl = (control: Control, value: number): string =>
+export const showControl = (control: Control, value: number, entry: LineUpEntry): string =>
+  control.say?.(entry, value) ??
   `${control.unit === ' %' && value > 0 ? '+' : ''}${brief(value)}${control.unit}`;

@@ -1,5 +1,6 @@
 import { topic as base } from './base.ts';
 import { topic as chain } from './chain.ts';
+import { topic as grits } from './grits.ts';
 import type { TopicName } from './index.ts';
 import { topic as percentages } from './percentages.ts';
 import { topic as ranges } from './ranges.ts';
@@ -13,6 +14,7 @@ import type { Part, Topic } from './topic.ts';
 export const topics: Record<TopicName | 'base', Topic> = {
   base,
   chain,
+  grits,
   percentages,
   ranges,
   'readings-of-less': readingsOfLess,

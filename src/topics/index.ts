@@ -3,6 +3,7 @@ import type { Topic } from './topic.ts';
 /** The topics a page may name besides `base`, which every page has. Each is a chunk of its own in the browser. */
 export const topicLoaders = {
   chain: () => import('./chain.ts'),
+  grits: () => import('./grits.ts'),
   percentages: () => import('./percentages.ts'),
   ranges: () => import('./ranges.ts'),
   'readings-of-less': () => import('./readings-of-less.ts'),

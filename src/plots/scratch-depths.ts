@@ -1,0 +1,85 @@
+import * as Plot from '@observablehq/plot';
+import { finishesOf, umOf } from '../lineup/grits.ts';
+import type { Scene } from '../lineup/scene.ts';
+import { scratchesOf } from '../lineup/scratches.ts';
+import { plain } from '../lineup/show.ts';
+import type { Figure } from './figure.ts';
+import { hatch, ink } from './inks.ts';
+import { shortened } from './shortened.ts';
+
+const bandsOf = (scene: Scene) => {
+  const finishes = finishesOf(scene);
+  return (['subject', 'baseline'] as const).map((role) => ({
+    line: role,
+    name: scene[role].name,
+    finish: finishes[role],
+    ...scratchesOf(finishes[role].um),
+  }));
+};
+type Band = ReturnType<typeof bandsOf>[number];
+
+/** How deep the scratches of either finish go: the rule's band as a bar, its doubt as a line through it. */
+export const scratchDepths: Figure = {
+  id: 'scratch-depths',
+  title: ({ subject, baseline }) => `Scratches of the finishes of ${subject.name} and ${baseline.name}`,
+  units: 'µm deep',
+  scale: 'linear axis from 0',
+  reading: () => 'as entered',
+  source: 'two charts, a factor of two apart',
+  options(scene, { narrow }) {
+    const bands = bandsOf(scene);
+    return {
+      height: 2 * 70 + 54,
+      marginLeft: 10,
+      marginRight: 14,
+      marginTop: 6,
+      marginBottom: 42,
+      x: {
+        domain: [0, Math.max(...bands.map(({ most }) => most)) * 1.04],
+        label: 'depth of the scratches, µm',
+        labelAnchor: 'center',
+        labelArrow: 'none',
+        ticks: narrow ? 4 : 8,
+      },
+      y: { domain: bands.map(({ line }) => line), axis: null },
+      marks: [
+        Plot.gridX({ ticks: narrow ? 4 : 8, className: 'kf-grid' }),
+        Plot.barX(bands, {
+          y: 'line',
+          x1: 'low',
+          x2: 'high',
+          fill: hatch('finish'),
+          stroke: ink('finish'),
+          insetTop: 32,
+          insetBottom: 10,
+        }),
+        Plot.ruleY(bands, { y: 'line', x1: 'least', x2: 'most', dy: 10, className: 'kf-stem' }),
+        Plot.tickX(bands, { y: 'line', x: 'least', insetTop: 38, insetBottom: 16, className: 'kf-stem' }),
+        Plot.tickX(bands, { y: 'line', x: 'most', insetTop: 38, insetBottom: 16, className: 'kf-stem' }),
+        Plot.ruleX([0], { className: 'kf-baseline' }),
+        Plot.text(bands, {
+          y: 'line',
+          x: 0,
+          text: ({ name, finish, low, high }: Band) =>
+            `${shortened(name, narrow ? 12 : 30)}, ${finish.name}: ${plain(low, 2)} to ${plain(high, 2)} µm`,
+          dx: 6,
+          dy: -20,
+          textAnchor: 'start',
+          className: 'kf-value kf-on-paper',
+        }),
+      ],
+    };
+  },
+  table: (scene) => ({
+    columns: ['Knife', 'Grain', 'Least, by the doubt', 'From', 'To', 'Most, by the doubt'],
+    rows: bandsOf(scene).map(({ name, finish, low, high, least, most }) => [
+      name,
+      umOf(finish.um),
+      ...[least, low, high, most].map((um) => `${plain(um, 2)} µm`),
+    ]),
+  }),
+  caption: (scene) =>
+    `${bandsOf(scene)
+      .map(({ name, low, high }) => `${name}: ${plain(low, 2)} to ${plain(high, 2)} µm deep`)
+      .join('; ')}. The line through each bar is the doubt of a factor of two either way.`,
+};
