@@ -7,6 +7,7 @@ import { topic as ranges } from './ranges.ts';
 import { topic as readingsOfLess } from './readings-of-less.ts';
 import { registryOf } from './registry.ts';
 import { topic as routes } from './routes.ts';
+import { topic as ruler } from './ruler.ts';
 import { topic as stack } from './stack.ts';
 import type { Part, Topic } from './topic.ts';
 
@@ -19,6 +20,7 @@ export const topics: Record<TopicName | 'base', Topic> = {
   ranges,
   'readings-of-less': readingsOfLess,
   routes,
+  ruler,
   stack,
 };
 

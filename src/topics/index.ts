@@ -8,6 +8,7 @@ export const topicLoaders = {
   ranges: () => import('./ranges.ts'),
   'readings-of-less': () => import('./readings-of-less.ts'),
   routes: () => import('./routes.ts'),
+  ruler: () => import('./ruler.ts'),
   stack: () => import('./stack.ts'),
 } as const satisfies Record<string, () => Promise<{ topic: Topic }>>;
 

@@ -28,7 +28,7 @@ const entryOf = (name: string): LineUpEntry => {
 const words = Object.values(topics).flatMap((topic) => Object.keys(topic.words ?? {}));
 
 /** Of a lesson's own spans, not of the two knives: these speak of neither. */
-const ofNeither = ['grits-refused', 'range-given', 'ranges', 'ranges-doubt'];
+const ofNeither = ['grits-refused', 'range-given', 'ranges', 'ranges-doubt', 'ruler-shares', 'ruler-orders'];
 
 const row = (cells: readonly string[]): string => `| ${cells.join(' | ')} |`;
 

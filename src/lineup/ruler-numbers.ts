@@ -1,0 +1,51 @@
+import type { NumberOf } from './numbers.ts';
+import { fullName, largest, rulerOf, smallest } from './ruler.ts';
+import type { Effect, Ruler } from './ruler.ts';
+import { percent, plain, times } from './show.ts';
+
+/** A share, where there is one. */
+export const shareText = (share: number | null): string => (share === null ? 'no share' : percent(share));
+
+const of =
+  (pick: (ruler: Ruler) => Effect | undefined, show: (effect: Effect, ruler: Ruler) => string): NumberOf =>
+  (scene) => {
+    const ruler = rulerOf(scene);
+    const effect = pick(ruler);
+    return effect ? show(effect, ruler) : 'no effect';
+  };
+
+const ordinals = [
+  'first',
+  'second',
+  'third',
+  'fourth',
+  'fifth',
+  'sixth',
+  'seventh',
+  'eighth',
+  'ninth',
+  'tenth',
+];
+
+/** How many times the largest length is the smallest; 1 where there are not two. */
+export const spanOf = (ruler: Ruler): number => {
+  const [big, small] = [largest(ruler), smallest(ruler)];
+  return big && small ? Math.abs(big.steps / small.steps) : 1;
+};
+
+/** The numbers of a chain laid end to end. */
+export const rulerNumbers: Record<string, NumberOf> = {
+  'ruler.list': (scene) => rulerOf(scene).effects.map(fullName).join(', ') || 'no effect',
+  'ruler.product': (scene) => times(rulerOf(scene).product),
+  'ruler.steps': (scene) => `${plain(rulerOf(scene).steps)} steps`,
+  'ruler.span': (scene) => times(spanOf(rulerOf(scene))),
+  'ruler.largest': of(largest, fullName),
+  'ruler.largest.place': of(largest, ({ letter }) => ordinals[letter.charCodeAt(0) - 65] ?? letter),
+  'ruler.largest.steps': of(largest, ({ steps }) => `${plain(steps)} steps`),
+  'ruler.largest.share': of(largest, ({ share }) => shareText(share)),
+  'ruler.largest.gain': of(largest, ({ gain }) => shareText(gain)),
+  'ruler.largest.least': of(largest, ({ least }) => shareText(least)),
+  'ruler.largest.most': of(largest, ({ most }) => shareText(most)),
+  'ruler.smallest': of(smallest, fullName),
+  'ruler.smallest.steps': of(smallest, ({ steps }) => `${plain(steps)} steps`),
+};
