@@ -14,19 +14,6 @@ const of =
     return effect ? show(effect, ruler) : 'no effect';
   };
 
-const ordinals = [
-  'first',
-  'second',
-  'third',
-  'fourth',
-  'fifth',
-  'sixth',
-  'seventh',
-  'eighth',
-  'ninth',
-  'tenth',
-];
-
 /** How many times the largest length is the smallest; 1 where there are not two. */
 export const spanOf = (ruler: Ruler): number => {
   const [big, small] = [largest(ruler), smallest(ruler)];
@@ -40,12 +27,8 @@ export const rulerNumbers: Record<string, NumberOf> = {
   'ruler.steps': (scene) => `${plain(rulerOf(scene).steps)} steps`,
   'ruler.span': (scene) => times(spanOf(rulerOf(scene))),
   'ruler.largest': of(largest, fullName),
-  'ruler.largest.place': of(largest, ({ letter }) => ordinals[letter.charCodeAt(0) - 65] ?? letter),
   'ruler.largest.steps': of(largest, ({ steps }) => `${plain(steps)} steps`),
   'ruler.largest.share': of(largest, ({ share }) => shareText(share)),
-  'ruler.largest.gain': of(largest, ({ gain }) => shareText(gain)),
-  'ruler.largest.least': of(largest, ({ least }) => shareText(least)),
-  'ruler.largest.most': of(largest, ({ most }) => shareText(most)),
   'ruler.smallest': of(smallest, fullName),
   'ruler.smallest.steps': of(smallest, ({ steps }) => `${plain(steps)} steps`),
 };

@@ -12,14 +12,14 @@ function shares({ effects, cancel, product }: Ruler): string[] {
   if (effects.length === 0) return ['There is no effect, so there is nothing to share out.'];
   if (!cancel)
     return [
-      `On the ruler the shares are ${list(effects.map((effect) => `${fullName(effect)}: ${percent(effect.share)}`))}.`,
+      `On the ruler the shares are ${list(effects.map((effect) => `${fullName(effect)} (${percent(effect.share)})`))}.`,
       effects.some(({ share }) => share < 0)
         ? 'A share below nothing works against the whole; the others then have more than all of it.'
         : '',
     ];
   return [
     `These effects nearly undo each other: together they make ${times(product)}. A share of next to nothing says nothing, so none is given.`,
-    `What can be said is what part of all the length laid out, forward and back, each one has: ${list(effects.map((effect) => `${fullName(effect)}: ${signedPercent(effect.share)}`))}.`,
+    `What can be said is what part of all the length laid out, forward and back, each one has: ${list(effects.map((effect) => `${fullName(effect)} (${signedPercent(effect.share)})`))}.`,
   ];
 }
 
@@ -38,15 +38,15 @@ export const rulerWords: Record<string, WordsOf> = {
         'What they add and take away comes to next to nothing, so in no order is there a part of it to give out.',
       ];
     return [
-      `In this order ${fullName(big)} added ${shareText(big.gain)} of all that was added. In another order it could be as little as ${shareText(big.least)} or as much as ${shareText(big.most)}.`,
+      `In this order ${fullName(big)} comes to ${shareText(big.gain)} of all that was added. In other orders it comes to anything from ${shareText(big.least)} to ${shareText(big.most)}.`,
     ];
   },
 
   /** With a visitor's own knives. */
   ruler: (scene) => {
     const { row, subject, baseline } = scene;
-    const { effects, cancel } = rulerOfTerms(row.close);
     const ruler = rulerOfTerms(row.close);
+    const { effects, cancel } = ruler;
     const missing = leftOut(row.close);
     const idle = row.close.terms.flatMap(({ id, factor }) =>
       factor !== null && !effects.some(({ name }) => name === id) ? [id] : [],
@@ -64,7 +64,9 @@ export const rulerWords: Record<string, WordsOf> = {
       effects.length === 0
         ? `${subject.name} and ${baseline.name} do not differ in any term${missing.length > 0 ? ' that could be computed' : ''}: there is no length on the ruler to share out.`
         : `By the close reading ${subject.name} against ${baseline.name} makes ${times(ruler.product)}.`,
-      missing.length === 0 ? '' : `${list(missing)} could not be computed, so every share is of what stands.`,
+      missing.length === 0
+        ? ''
+        : `What could not be computed has no length here: ${list(missing)}. Every share is of what stands.`,
       ...(effects.length === 1
         ? [`All of it is ${effects.map(fullName).join('')}: it has the whole ruler to itself.`]
         : effects.length > 1
@@ -75,7 +77,7 @@ export const rulerWords: Record<string, WordsOf> = {
         ? `Counted by what it adds, ${big.name} could be given from ${shareText(big.least)} to ${shareText(big.most)}, by the order alone. Set ${baseline.name} against ${subject.name} instead, and those two numbers change; the shares on the ruler do not.`
         : '',
       idle.length > 0 && effects.length > 0
-        ? `${list(idle)} ${idle.length > 1 ? 'have' : 'has'} the factor 1 between ${subject.name} and ${baseline.name}, and a factor of 1 has no length.`
+        ? `Between ${subject.name} and ${baseline.name} the factor is 1 for ${list(idle)}, and a factor of 1 has no length.`
         : '',
     ];
   },

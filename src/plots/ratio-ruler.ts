@@ -186,9 +186,9 @@ export const ratioRuler: Figure = {
     const said = effects
       .map(
         (effect) =>
-          `${effect.letter}, ${fullName(effect)}: ${cancel ? signedPercent(effect.share) : percent(effect.share)}`,
+          `${effect.letter} (${fullName(effect)}) ${cancel ? signedPercent(effect.share) : percent(effect.share)}`,
       )
-      .join('; ');
+      .join(', ');
     return cancel
       ? `Forward and back, the effects end at ${times(product)}, near where they began. Parts of all the lengths laid out: ${said}.`
       : `From 1 to ${plain(product)}. Shares of the upper ruler’s length: ${said}. Change the order, and each keeps its length above; below it does not.`;

@@ -117,6 +117,6 @@ export const shareByOrder: Figure = {
     if (!big) return 'No effect: nothing to share out.';
     if (big.gain === null)
       return `The effects nearly cancel: together they make ${times(ruler.product)}, and there is no whole to have a share of. The diamonds are parts of all the lengths laid out.`;
-    return `In this order ${fullName(big)} added ${shareText(big.gain)} of all that was added; the line under its bar is what other orders would give it, ${shareText(big.least)} to ${shareText(big.most)}. The diamond, its share on the ruler, is ${shareText(big.share)} in every order.`;
+    return `In this order ${fullName(big)} comes to ${shareText(big.gain)} of all that was added; the line under its bar is what other orders would give it, ${shareText(big.least)} to ${shareText(big.most)}. The diamond, its share on the ruler, is ${shareText(big.share)} in every order.`;
   },
 };
