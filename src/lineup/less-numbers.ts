@@ -22,8 +22,6 @@ export const lessNumbers: Record<string, NumberOf> = {
   'less.splices.before': () => `${splice.shiftMinutes / splice.minutes} splices`,
   'less.splices.after': (scene) =>
     `${counted((splice.shiftMinutes / splice.minutes) * lessOf(scene).inverse)} splices`,
-  'less.rise': (scene) => signedShortPercent(lessOf(scene).percent),
-  'less.fall': (scene) => signedShortPercent(-lessOf(scene).percent),
   'less.back': (scene) => times(1 - (lessOf(scene).percent / 100) ** 2),
   'less.back.percent': (scene) => signedShortPercent(-(lessOf(scene).percent ** 2) / 100),
   'less.undo': (scene) => signedShortPercent(undoPercent(lessOf(scene).percent)),

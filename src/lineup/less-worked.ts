@@ -37,7 +37,7 @@ export const lessWorked: Record<string, WorkedOf> = {
         },
         {
           say: 'There and back: a rise, and then a fall by the same percentage.',
-          tex: '\\left(1 + \\frac{{{p}}}{100}\\right) \\times \\left(1 - \\frac{{{p}}}{100}\\right) = 1 - \\left(\\frac{{{p}}}{100}\\right)^2 = {{back}}',
+          tex: '\\begin{gathered} \\left(1 + \\frac{{{p}}}{100}\\right) \\times \\left(1 - \\frac{{{p}}}{100}\\right) \\\\ = 1 - \\left(\\frac{{{p}}}{100}\\right)^2 \\approx {{back}} \\end{gathered}',
           values: { p, back: on(1 - (percent / 100) ** 2) },
         },
         {

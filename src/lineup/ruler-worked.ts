@@ -1,8 +1,9 @@
 import { fullName, largest, rulerOf } from './ruler.ts';
-import { plain } from './show.ts';
+import { brief, plain, times } from './show.ts';
 import type { WorkedOf } from './worked.ts';
 
-const on = (value: number): string => plain(value, 4);
+/** Four digits where a value goes on into the next step, without empty decimals. */
+const on = (value: number): string => (Math.abs(value) < 1e-3 ? plain(value, 4) : brief(value));
 const none = 'none';
 
 /** The share of the largest effect: by steps of a tenth, and by what it adds in three places of the order. */
@@ -24,12 +25,12 @@ export const rulerWorked: Record<string, WorkedOf> = {
       steps: [
         {
           say: 'By the ruler: how many steps of a tenth more make the largest?',
-          tex: '\\frac{\\log {{f}}}{\\log 1.1} \\approx {{n}}',
+          tex: '\\frac{\\log({{f}})}{\\log(1.1)} \\approx {{n}}',
           values: { f: on(f), n: on(steps) },
         },
         {
           say: 'How many make the whole?',
-          tex: '\\frac{\\log {{F}}}{\\log 1.1} \\approx {{N}}',
+          tex: '\\frac{\\log({{F}})}{\\log(1.1)} \\approx {{N}}',
           values: { F: on(product), N: on(ruler.steps) },
         },
         {
@@ -38,7 +39,7 @@ export const rulerWorked: Record<string, WorkedOf> = {
           values: { n: on(steps), N: whole, share: big && !cancel ? on(big.share) : none },
         },
         {
-          say: `By what it adds: ${plain(from)} times the start stood before it. What it added, over all that was added.`,
+          say: `By what it adds: it began at ${times(from)}. What it added, over all that was added.`,
           tex: '\\frac{{{from}} \\times {{f}} - {{from}}}{{{F}} - 1} \\approx {{part}}',
           values: { from: on(from), f: on(f), F: on(product), part: ratio(from * (f - 1)) },
         },
