@@ -1,4 +1,12 @@
-import { compare, evenUp, nominal, rollingRatio, steelRemovedMm2, whatItTakes } from '../model/index.ts';
+import {
+  compare,
+  evenUp,
+  nominal,
+  ratioCurve,
+  rollingRatio,
+  steelRemovedMm2,
+  whatItTakes,
+} from '../model/index.ts';
 import type { Answer, LineUp } from '../model/index.ts';
 import type { Scene } from './scene.ts';
 
@@ -53,25 +61,16 @@ function pairOf({ lineUp, entry, row }: Scene): LineUp {
   return alone?.product === row.close.product && alone.complete === row.close.complete ? pair : lineUp;
 }
 
-/** How many times as long the baseline cuts as the subject, close reading; null where the model refuses. */
-export function ratioAt(lineUp: LineUp, subject: string, angleDeg: number): number | null {
-  const changed: LineUp = {
-    ...lineUp,
-    knives: lineUp.knives.map((knife) => (knife.id === lineUp.baseline ? { ...knife, angleDeg } : knife)),
-  };
-  try {
-    const row = compare(changed).rows.find(({ knife }) => knife === subject);
-    return row ? 1 / row.product : null;
-  } catch (error) {
-    if (error instanceof RangeError) return null;
-    throw error;
-  }
-}
-
 function levelIn({ entry, baselineKnife }: Scene, lineUp: LineUp): Level {
   const { subject, baseline } = entry;
   const present = nominal(baselineKnife.angleDeg);
-  const now = ratioAt(lineUp, subject, present) ?? 1;
+  const [ratio] = ratioCurve(lineUp, {
+    knife: baseline,
+    against: subject,
+    attribute: 'angleDeg',
+    values: [present],
+  });
+  const now = ratio ?? 1;
   const answer: Answer =
     subject === baseline
       ? { value: present }

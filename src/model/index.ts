@@ -82,6 +82,7 @@ export { quantileDots } from './quantile-dots.ts';
 export { bandRounding } from './band-rounding.ts';
 export { costOf } from './cost.ts';
 export type { Cost, CostQuestion, Gain, Offer } from './cost.ts';
+export { ratioCurve } from './ratio-curve.ts';
 export { whatItTakes } from './solve.ts';
 export type { Answer, Question } from './solve.ts';
 export { whatItTakesBand } from './solve-band.ts';

@@ -1,6 +1,6 @@
 import * as Plot from '@observablehq/plot';
-import { nominal } from '../model/index.ts';
-import { drawLevel, ratioAt } from '../lineup/draw-level.ts';
+import { nominal, ratioCurve } from '../model/index.ts';
+import { drawLevel } from '../lineup/draw-level.ts';
 import type { Level } from '../lineup/draw-level.ts';
 import type { Scene } from '../lineup/scene.ts';
 import { brief, plain, times } from '../lineup/show.ts';
@@ -16,11 +16,19 @@ interface Point {
 
 const sides = ['whole', 'steel'] as const;
 
-const curve = (scene: Scene, against: 'whole' | 'steel', angles: readonly number[]): Point[] =>
-  angles.flatMap((angleDeg) => {
-    const ratio = ratioAt(drawLevel(scene)[against].lineUp, scene.entry.subject, angleDeg);
+const curve = (scene: Scene, against: 'whole' | 'steel', angles: readonly number[]): Point[] => {
+  const { baseline, subject } = scene.entry;
+  const ratios = ratioCurve(drawLevel(scene)[against].lineUp, {
+    knife: baseline,
+    against: subject,
+    attribute: 'angleDeg',
+    values: angles,
+  });
+  return angles.flatMap((angleDeg, index) => {
+    const ratio = ratios[index] ?? null;
     return ratio === null ? [] : [{ angleDeg, ratio, against }];
   });
+};
 
 const steps = (low: number, high: number, by: number): number[] =>
   Array.from({ length: Math.floor((high - low) / by) + 1 }, (_, index) => low + index * by);

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { cardCutMm, compare, grainSizeUm } from '../../src/model/index.ts';
-import { drawLevel, ratioAt } from '../../src/lineup/draw-level.ts';
+import { drawLevel } from '../../src/lineup/draw-level.ts';
 import { groundRoom, ordinary, roomIn, roomOfFamilies } from '../../src/lineup/ranges.ts';
 import { sceneOf } from '../../src/lineup/scene.ts';
 import { rangeNumbers } from '../../src/lineup/range-numbers.ts';
@@ -70,7 +70,13 @@ test('the angle that draws level, put back, is level; the steel to remove follow
   const scene = sceneOf({ ...loft(), subject: 'dunlin', baseline: 'plover' });
   const { steel, whole } = drawLevel(scene);
   const value = steel.answer.value ?? Number.NaN;
-  expect(ratioAt(steel.lineUp, 'dunlin', value)).toBeCloseTo(1, 9);
+  const put = {
+    ...steel.lineUp,
+    knives: steel.lineUp.knives.map((knife) =>
+      knife.id === 'plover' ? { ...knife, angleDeg: value } : knife,
+    ),
+  };
+  expect(compare(put).rows.find(({ knife }) => knife === 'dunlin')?.product).toBeCloseTo(1, 9);
   const cot = (deg: number) => 1 / Math.tan((deg * Math.PI) / 180);
   // Two right-angled slivers, each half the thickness wide: plane trigonometry.
   expect(steel.removedMm2).toBeCloseTo(2 * 0.5 * 0.3 * 0.3 * (cot(value) - cot(24)), 9);
