@@ -108,11 +108,11 @@ function sharesOf(lineUp: LineUp): { wedge: number; thickness: number; grind: nu
   return { wedge: wedge / sum, thickness: thickness / sum, grind: grind / sum };
 }
 
-const factorOf = (all: readonly Term[], id: TermId): number =>
+const factorOf = (all: readonly Pick<Term, 'id' | 'factor'>[], id: TermId): number =>
   all.find((term) => term.id === id)?.factor ?? 1;
 
 /** Wedge, thickness and grind as resistances side by side: their forces add. */
-function rivalGeometry(all: readonly Term[], lineUp: LineUp): number {
+export function rivalGeometry(all: readonly Pick<Term, 'id' | 'factor'>[], lineUp: LineUp): number {
   const c = sharesOf(lineUp);
   const [w, t, g] = [factorOf(all, 'wedge'), factorOf(all, 'thickness'), factorOf(all, 'grind')];
   // Written so that equal knives give exactly 1.

@@ -70,6 +70,8 @@ export { carryRivalShares, compare } from './compare.ts';
 export { apexExponent } from './terms.ts';
 export { attributesOf, evenUp } from './even-up.ts';
 export type { Attribute } from './even-up.ts';
+export { disputes, ratioUnder } from './position.ts';
+export type { Dispute, Position } from './position.ts';
 export { rankings } from './rankings.ts';
 export type { Ranked, Rankings } from './rankings.ts';
 export { firstOrder } from './propagation.ts';
