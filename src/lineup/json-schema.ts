@@ -7,7 +7,7 @@ import { lineUpSchema } from './schema.ts';
  */
 export function jsonSchema(): object {
   return {
-    ...toJsonSchema(lineUpSchema, { target: 'draft-2020-12', ignoreActions: ['check'] }),
+    ...toJsonSchema(lineUpSchema, { target: 'draft-2020-12', ignoreActions: ['check', 'trim', 'normalize'] }),
     title: 'Keenfold line-up',
     description: 'Lengths in mm, angles per side in degrees, carbide in volume per cent.',
   };

@@ -1,9 +1,11 @@
 import { MODEL_NUMBER } from '../model/index.ts';
 import { crc32, deflateRaw, fromBase64Url, inflateRaw, toBase64Url } from './bytes.ts';
+import { compared } from './compared.ts';
 import { documentVersion, migrate } from './migrations.ts';
 import { pack, unpack } from './positions.ts';
 import { validate } from './schema.ts';
 import type { LineUpEntry } from './schema.ts';
+import { toModel } from './to-model.ts';
 
 /*
  * A link's fragment is `#with=<version>.<payload>`; the payload is base64url of
@@ -11,6 +13,8 @@ import type { LineUpEntry } from './schema.ts';
  *     4 bytes  CRC-32 of the packed bytes
  *     2 bytes  how many packed bytes there are
  *     …        packed bytes: raw deflate of JSON [model number, …positions]
+ *
+ * From version 2 on the model number is followed by what the model said then: [close, pocket, rival], to four figures.
  *
  * The number of bytes tells a link cut short from an altered one.
  */
@@ -30,32 +34,65 @@ export type DecodedLink =
       modelNumber: string;
       /** True where that is this model: the numbers are those its maker saw. */
       sameModel: boolean;
+      /** The subject's ratio as the model had it when the link was made; version 1 did not carry it. */
+      said?: Said;
+      /** True where the line-up's runs were too many for a link and stayed behind. */
+      runsLeftBehind?: true;
     }
   | { ok: false; kind: LinkTrouble; why: string };
+
+/** What a link says the model said when it was made: the subject's ratio to the baseline. */
+export interface Said {
+  close: number;
+  pocket: number;
+  rival: number;
+}
 
 const trouble = (kind: LinkTrouble, why: string): DecodedLink => ({ ok: false, kind, why });
 
 /** What reads the lists of each version. A version once sent stays here for good. */
-const readers: Readonly<Record<number, (packed: unknown) => unknown>> = { 1: unpack };
+const readers: Readonly<Record<number, (packed: unknown) => unknown>> = { 1: unpack, 2: unpack };
 
 /**
  * A line-up as the fragment of an address.
  *
  * @param entry A line-up that `validate` accepts.
- * @returns `#with=1.…`; about 600 characters for four knives.
+ * @returns `#with=2.…`; about 600 characters for four knives. Runs go along where they fit: a link of more than 4,000
+ * characters leaves them behind and says so when it is opened.
  * @throws RangeError where the line-up packs to more than 8 KB.
  */
 export function encodeLink(entry: LineUpEntry): string {
-  const packed = deflateRaw(new TextEncoder().encode(JSON.stringify([MODEL_NUMBER, ...pack(entry)])));
+  const whole = packedOf(entry, 0);
+  if (entry.runs === undefined || whole.length <= mostPackedWithRuns) return fragmentOf(whole);
+  const { runs: _left, ...rest } = entry;
+  return fragmentOf(packedOf(rest, 1));
+}
+
+/** Some of the programs that pass links on cut those of more than 4,000 characters. */
+const mostPackedWithRuns = 3000;
+
+function saidNow(entry: LineUpEntry): number[] {
+  const rows = compared(toModel(entry));
+  const of = (reading: 'close' | 'pocket') => rows[reading].find(({ knife }) => knife === entry.subject);
+  const four = (value: number | undefined) => Number((value ?? 0).toPrecision(4));
+  return [four(of('close')?.product), four(of('pocket')?.product), four(of('close')?.rival)];
+}
+
+function packedOf(entry: LineUpEntry, leftBehind: 0 | 1): Uint8Array {
+  const head = [...saidNow(entry), ...(leftBehind ? [leftBehind] : [])];
+  return deflateRaw(new TextEncoder().encode(JSON.stringify([MODEL_NUMBER, head, ...pack(entry)])));
+}
+
+function fragmentOf(packed: Uint8Array): string {
   if (packed.length > mostPackedBytes) {
     throw new RangeError(
       `the packed line-up has ${packed.length} bytes; a link carries at most ${mostPackedBytes}`,
     );
   }
   const bytes = new Uint8Array(headBytes + packed.length);
-  const head = new DataView(bytes.buffer);
-  head.setUint32(0, crc32(packed));
-  head.setUint16(4, packed.length);
+  const view = new DataView(bytes.buffer);
+  view.setUint32(0, crc32(packed));
+  view.setUint16(4, packed.length);
   bytes.set(packed, headBytes);
   return `${opening}${documentVersion}.${toBase64Url(bytes)}`;
 }
@@ -119,7 +156,8 @@ function opened(packed: Uint8Array, version: number): DecodedLink {
     return trouble('too large', 'The link unpacks to more than any line-up holds.');
   if (unpacked === 'damaged') return trouble('altered', 'The link was altered: it cannot be unpacked.');
   const positions = parsed(unpacked);
-  const [modelNumber, ...rest] = Array.isArray(positions) ? (positions as unknown[]) : [];
+  const [modelNumber, ...after] = Array.isArray(positions) ? (positions as unknown[]) : [];
+  const [head, rest] = version === 1 ? [undefined, after] : [after[0], after.slice(1)];
   const read = readers[version];
   if (typeof modelNumber !== 'string' || modelNumber.length > 24 || !read) {
     return trouble('not valid', 'The link unpacks, but not to a line-up.');
@@ -132,7 +170,24 @@ function opened(packed: Uint8Array, version: number): DecodedLink {
       `The line-up in the link cannot be used: ${first?.message ?? 'it is empty'}.`,
     );
   }
-  return { ok: true, entry: checked.entry, modelNumber, sameModel: modelNumber === MODEL_NUMBER };
+  return {
+    ok: true,
+    entry: checked.entry,
+    modelNumber,
+    sameModel: modelNumber === MODEL_NUMBER,
+    ...saidThen(head),
+  };
+}
+
+/** What the head of a link says; nothing where it says nothing sensible, for it is only told, never used. */
+function saidThen(head: unknown): { said?: Said; runsLeftBehind?: true } {
+  if (!Array.isArray(head)) return {};
+  const [close, pocket, rival, leftBehind] = head as unknown[];
+  const sensible = (value: unknown): value is number => typeof value === 'number' && value > 0 && value < 1e9;
+  return {
+    ...(sensible(close) && sensible(pocket) && sensible(rival) ? { said: { close, pocket, rival } } : {}),
+    ...(leftBehind === 1 ? { runsLeftBehind: true } : {}),
+  };
 }
 
 function parsed(bytes: Uint8Array): unknown {

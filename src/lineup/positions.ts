@@ -2,12 +2,15 @@ import type {
   Assumptions,
   CarbideKind,
   CarbideVolPercent,
+  Dispute,
   Finish,
   Grind,
   GrindForm,
   GritScale,
+  Position,
   Quantity,
 } from '../model/index.ts';
+import { packRun, unpackRun } from './run-positions.ts';
 import type { AngleEntry, CarbideEntry, Evenable, KnifeEntry, LineUpEntry, Placed } from './schema.ts';
 
 /**
@@ -44,6 +47,16 @@ const exponents = [
   'finishExponent',
   'hardnessExponent',
 ] as const satisfies (keyof Assumptions)[];
+const disputed = ['apex', 'push', 'forces', 'floor'] as const satisfies Dispute[];
+const held = {
+  apex: ['between', 'tooth', 'wear'],
+  push: ['spread', 'bed', 'buried'],
+  forces: ['multiply', 'add'],
+  floor: ['moving', 'still'],
+} as const satisfies { [D in Dispute]: readonly NonNullable<Position[D]>[] };
+const gauges = ['angleDeg', 'edgeMm', 'hrc'] as const satisfies (keyof NonNullable<
+  LineUpEntry['gaugeBias']
+>)[];
 const angleWays = { typed: 0, slantWidth: 1, height: 2 } as const;
 
 /** Without what is missing at the end. */
@@ -106,10 +119,18 @@ function packAssumptions(assumptions: Assumptions): Packed {
   return trimmed([
     ...exponents.map((name) => orNull(assumptions[name], packQuantity)),
     rivalShares ? [rivalShares.wedge, rivalShares.thickness, rivalShares.grind] : null,
+    orNull(assumptions.residualCv, packQuantity),
   ]);
 }
 
-/** The line-up as lists. */
+const packPosition = (position: Position): Packed =>
+  trimmed(
+    disputed.map((dispute) =>
+      orNull(position[dispute], (one) => (held[dispute] as readonly string[]).indexOf(one)),
+    ),
+  );
+
+/** The line-up as lists. What version 1 did not have stands at the end. */
 export function pack(entry: LineUpEntry): Packed[] {
   const place = (id: string) => entry.knives.findIndex((knife) => knife.id === id);
   return [
@@ -127,6 +148,9 @@ export function pack(entry: LineUpEntry): Packed[] {
     lengthUnits.indexOf(entry.lengthUnit),
     entry.evenedUp.map((attribute) => attributes.indexOf(attribute)),
     entry.faceValues,
+    orNull(entry.gaugeBias, (bias) => trimmed(gauges.map((gauge) => bias[gauge] ?? null))),
+    orNull(entry.position, packPosition),
+    orNull(entry.runs, (runs) => runs.map(packRun)),
   ];
 }
 
@@ -212,10 +236,21 @@ function unpackAssumptions(packed: Unread): Unread {
       ...exponents.map((name, index) => field(name, items[index], unpackQuantity)),
     ) as object),
     ...field('rivalShares', items[exponents.length], () => ({ wedge, thickness, grind })),
+    ...field('residualCv', items[exponents.length + 1], unpackQuantity),
   };
 }
 
-/** The document the lists of version 1 stand for, not yet checked. */
+const unpackNamed = (
+  names: readonly string[],
+  packed: Unread,
+  read: (name: string, value: Unread) => Unread,
+) =>
+  Object.assign(
+    {},
+    ...names.map((name, index) => field(name, list(packed)[index], (value) => read(name, value))),
+  ) as object;
+
+/** The document the lists stand for, not yet checked. */
 export function unpack(packed: Unread): unknown {
   const [
     title,
@@ -232,6 +267,9 @@ export function unpack(packed: Unread): unknown {
     lengthUnit,
     evenedUp,
     faceValues,
+    gaugeBias,
+    position,
+    runs,
   ] = list(packed);
   const idAt = (index: Unread): Unread =>
     typeof index === 'number' ? list(list(knives)[index])[0] : undefined;
@@ -250,5 +288,10 @@ export function unpack(packed: Unread): unknown {
     lengthUnit: named(lengthUnits, lengthUnit),
     evenedUp: list(evenedUp).map((index) => named(attributes, index)),
     faceValues,
+    ...field('gaugeBias', gaugeBias, (bias) => unpackNamed(gauges, bias, (_, value) => value)),
+    ...field('position', position, (stands) =>
+      unpackNamed(disputed, stands, (dispute, index) => named(held[dispute as Dispute], index)),
+    ),
+    ...field('runs', runs, (all) => list(all).map(unpackRun)),
   };
 }

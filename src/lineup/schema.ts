@@ -1,6 +1,16 @@
 import * as v from 'valibot';
-import { jobProfiles } from '../model/index.ts';
-import type { Assumptions, CarbideVolPercent, Finish, Grind, Quantity, Reading } from '../model/index.ts';
+import { disputes, jobProfiles } from '../model/index.ts';
+import type {
+  Assumptions,
+  CarbideVolPercent,
+  Finish,
+  Grind,
+  Position,
+  Quantity,
+  Reading,
+} from '../model/index.ts';
+import { runSchema } from '../runs/log.ts';
+import type { Run } from '../runs/log.ts';
 import { compared } from './compared.ts';
 import { toModel } from './to-model.ts';
 
@@ -74,6 +84,12 @@ export interface LineUpEntry {
   contactDepthMm: number;
   friction: Quantity;
   assumptions: Assumptions;
+  /** The common ± of the gauge that measured all of them: degrees per side, mm, HRC. */
+  gaugeBias?: { angleDeg?: number; edgeMm?: number; hrc?: number };
+  /** Where the visitor stands on the disputed assumptions; left out where it is the close reading's own. */
+  position?: Position;
+  /** What was cut, where anything was. */
+  runs?: Run[];
   /** How lengths are shown and typed; they are stored in mm. */
   lengthUnit: 'mm' | 'thou';
   evenedUp: Evenable[];
@@ -255,8 +271,30 @@ export const lineUpSchema = v.strictObject({
     thicknessExponent: v.exactOptional(quantity('the thickness exponent', '', 0, 3)),
     finishExponent: v.exactOptional(quantity('the finish exponent', '', -1, 2)),
     hardnessExponent: v.exactOptional(quantity('the hardness exponent', '', 0, 4)),
+    residualCv: v.exactOptional(quantity('the scatter of steels about the regression', '', 0, 0.3)),
     rivalShares: v.exactOptional(v.strictObject({ wedge: share, thickness: share, grind: share })),
   }),
+  gaugeBias: v.exactOptional(
+    v.strictObject({
+      angleDeg: v.exactOptional(number('the common ± of the angle', '°', 0, 20)),
+      edgeMm: v.exactOptional(number('the common ± of the thickness', ' mm', 0, 2)),
+      hrc: v.exactOptional(number('the common ± of the hardness', ' HRC', 0, 20)),
+    }),
+  ),
+  position: v.exactOptional(
+    v.strictObject({
+      apex: v.exactOptional(oneOf('what the angle does at the apex', disputes.apex)),
+      push: v.exactOptional(oneOf('how the wedge is pushed', disputes.push)),
+      forces: v.exactOptional(oneOf('what the forces do', disputes.forces)),
+      floor: v.exactOptional(oneOf('the floor of the angle', disputes.floor)),
+    }),
+  ),
+  runs: v.exactOptional(
+    v.pipe(
+      v.array(runSchema, 'the runs must be a list'),
+      v.maxLength(2000, ({ input }) => `there are ${input.length} runs; a line-up carries at most 2000`),
+    ),
+  ),
   lengthUnit: oneOf('the unit of length', ['mm', 'thou']),
   evenedUp: v.pipe(
     v.array(oneOf('what is evened up,', evenable)),

@@ -84,6 +84,7 @@ function converted(entry: LineUpEntry): LineUp {
     friction: entry.friction,
     slicePush: entry.slicePush,
     assumptions: entry.assumptions,
+    ...(entry.gaugeBias ? { gaugeBias: entry.gaugeBias } : {}),
   };
   return entry.evenedUp.length === 0 ? lineUp : evenUp(lineUp, entry.subject, entry.evenedUp);
 }

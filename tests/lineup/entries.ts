@@ -1,10 +1,12 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { parse } from 'yaml';
-import { carbidesByDesignation, jobProfiles } from '../../src/model/index.ts';
+import { carbidesByDesignation, disputes, jobProfiles } from '../../src/model/index.ts';
 import type { Quantity } from '../../src/model/index.ts';
 import { evenable, validate } from '../../src/lineup/schema.ts';
 import type { KnifeEntry, LineUpEntry } from '../../src/lineup/schema.ts';
+import { notRecorded } from '../../src/runs/log.ts';
+import type { Run } from '../../src/runs/log.ts';
 
 /** The committed line-up of the rigging loft, as parsed. */
 export const loftDocument = (): Record<string, unknown> =>
@@ -138,6 +140,52 @@ const knife: fc.Arbitrary<Omit<KnifeEntry, 'id'>> = fc.record(
 );
 
 /** Line-ups of every shape that the model can compute. */
+const recorded = <T>(value: fc.Arbitrary<T>): fc.Arbitrary<T | typeof notRecorded> =>
+  fc.oneof(fc.constant(notRecorded), value);
+const word = fc.constantFrom('one', 'Lot 2', 'erste', 'третий', '4 + 4');
+
+/** Any run of a log. */
+const run: fc.Arbitrary<Run> = fc
+  .record(
+    {
+      knife: word,
+      lot: recorded(word),
+      sharpening: recorded(word),
+      stop: recorded(word),
+      checkedEvery: recorded(decimal(1, 100, 0)),
+      startSharpness: recorded(decimal(1, 500, 1)),
+      angleDeg: recorded(decimal(5, 40, 1)),
+      burrChecked: recorded(fc.boolean()),
+      judge: recorded(word),
+      censored: fc.constant(true as const),
+      series: fc
+        .array(decimal(1, 300, 1), { minLength: 1, maxLength: 4 })
+        .map((all) => all.map((sharpness, index) => ({ cut: index * 25, sharpness }))),
+    },
+    {
+      requiredKeys: [
+        'knife',
+        'lot',
+        'sharpening',
+        'stop',
+        'checkedEvery',
+        'startSharpness',
+        'angleDeg',
+        'burrChecked',
+        'judge',
+      ],
+    },
+  )
+  .chain((rest) =>
+    fc
+      .oneof(
+        fc.record({ cutMm: decimal(1, 90_000, 0) }),
+        fc.record({ cuts: decimal(1, 900, 0) }),
+        fc.record({ cycles: fc.array(decimal(1, 20, 1), { minLength: 1, maxLength: 6 }) }),
+      )
+      .map((far) => ({ ...rest, ...far })),
+  );
+
 export const anyEntry: fc.Arbitrary<LineUpEntry> = fc
   .record(
     {
@@ -157,6 +205,7 @@ export const anyEntry: fc.Arbitrary<LineUpEntry> = fc
           thicknessExponent: quantity(0.2, 1, 2),
           finishExponent: quantity(0, 0.7, 2),
           hardnessExponent: quantity(0.6, 2, 2),
+          residualCv: quantity(0, 0.25, 2),
           rivalShares: fc.constantFrom(
             { wedge: 0.5, thickness: 0.25, grind: 0.25 },
             { wedge: 0.25, thickness: 0.5, grind: 0.25 },
@@ -164,6 +213,20 @@ export const anyEntry: fc.Arbitrary<LineUpEntry> = fc
         },
         { requiredKeys: [] },
       ),
+      gaugeBias: fc.record(
+        { angleDeg: decimal(0, 2, 1), edgeMm: decimal(0, 0.05, 2), hrc: decimal(0, 2, 1) },
+        { requiredKeys: [] },
+      ),
+      position: fc.record(
+        {
+          apex: fc.constantFrom(...disputes.apex),
+          push: fc.constantFrom(...disputes.push),
+          forces: fc.constantFrom(...disputes.forces),
+          floor: fc.constantFrom(...disputes.floor),
+        },
+        { requiredKeys: [] },
+      ),
+      runs: fc.array(run, { maxLength: 30 }),
       lengthUnit: fc.constantFrom('mm' as const, 'thou' as const),
       evenedUp: fc.subarray([...evenable]),
       faceValues: fc.option(fc.array(decimal(-90, 200, 1), { maxLength: 10 })),

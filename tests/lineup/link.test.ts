@@ -5,7 +5,10 @@ import { describe, expect, test } from 'vitest';
 import { MODEL_NUMBER } from '../../src/model/index.ts';
 import { decodeLink, encodeLink } from '../../src/lineup/link.ts';
 import { pack } from '../../src/lineup/positions.ts';
+import { sceneOf } from '../../src/lineup/scene.ts';
 import type { LineUpEntry } from '../../src/lineup/schema.ts';
+import { notRecorded } from '../../src/runs/log.ts';
+import type { Run } from '../../src/runs/log.ts';
 import { anyEntry, loft } from './entries.ts';
 
 const kindOf = (fragment: string) => {
@@ -34,8 +37,13 @@ describe('there and back', () => {
     fc.assert(
       fc.property(anyEntry, (entry) => {
         const link = encodeLink(entry);
-        expect(link).toMatch(/^#with=1\.[A-Za-z0-9_-]+$/);
-        expect(decodeLink(link)).toEqual({ ok: true, entry, modelNumber: MODEL_NUMBER, sameModel: true });
+        expect(link).toMatch(/^#with=2\.[A-Za-z0-9_-]+$/);
+        const read = decodeLink(link);
+        expect(read).toMatchObject({ ok: true, modelNumber: MODEL_NUMBER, sameModel: true });
+        // Runs stay behind where they would make the link too long, and the link says so.
+        const { runs, ...rest } = entry;
+        if (read.ok) expect(read.entry).toEqual(read.runsLeftBehind ? rest : entry);
+        if (read.ok && read.runsLeftBehind) expect(runs?.length).toBeGreaterThan(20);
       }),
     ));
 
@@ -48,7 +56,7 @@ describe('there and back', () => {
 describe('every link ever made opens', () => {
   const versions = readdirSync('tests/lineup/links').filter((file) => file.endsWith('.txt'));
 
-  test('there is an example of every version', () => expect(versions).toEqual(['v1.txt']));
+  test('there is an example of every version', () => expect(versions).toEqual(['v1.txt', 'v2.txt']));
 
   test.each(versions)('%s', (file) => {
     const links = readFileSync(`tests/lineup/links/${file}`, 'utf8').trim().split('\n');
@@ -57,9 +65,40 @@ describe('every link ever made opens', () => {
     ) as LineUpEntry[];
     expect(links).toHaveLength(entries.length);
     for (const [index, link] of links.entries()) {
-      expect(decodeLink(link)).toMatchObject({ ok: true, entry: entries[index], modelNumber: '1' });
+      expect(decodeLink(link)).toMatchObject({
+        ok: true,
+        entry: entries[index],
+        modelNumber: file === 'v1.txt' ? '1' : '2',
+      });
     }
   });
+});
+
+test('a link carries what the model said when it was made, and that it left runs behind', () => {
+  const { row } = sceneOf(loft());
+  const read = decodeLink(encodeLink(loft()));
+  expect(read.ok && read.said?.close).toBeCloseTo(row.close.product, 2);
+  expect(read.ok && read.said?.pocket).toBeCloseTo(row.pocket.product, 1);
+  expect(read.ok && read.said?.rival).toBeCloseTo(row.close.rival, 2);
+
+  const run = (index: number): Run => ({
+    knife: 'Plover',
+    lot: `lot ${index % 7}`,
+    sharpening: `sharpening ${(index * 7919) % 1013}`,
+    cutMm: 9000 + ((index * 104_729) % 5003),
+    stop: notRecorded,
+    checkedEvery: notRecorded,
+    startSharpness: notRecorded,
+    angleDeg: notRecorded,
+    burrChecked: notRecorded,
+    judge: notRecorded,
+  });
+  const few = { ...loft(), runs: Array.from({ length: 10 }, (_, index) => run(index)) };
+  expect(decodeLink(encodeLink(few))).toMatchObject({ ok: true, entry: few });
+  const many = decodeLink(
+    encodeLink({ ...loft(), runs: Array.from({ length: 2000 }, (_, index) => run(index)) }),
+  );
+  expect(many).toMatchObject({ ok: true, entry: loft(), runsLeftBehind: true });
 });
 
 describe('length', () => {
@@ -177,7 +216,7 @@ describe('damage', () => {
     ['#results', 'not a line-up'],
     ['#with=hello', 'not a line-up'],
     ['#with=0.abc', 'not a line-up'],
-    ['#with=2.AAAA', 'newer version'],
+    ['#with=3.AAAA', 'newer version'],
     ['#with=999.AAAA', 'newer version'],
     ['#with=1.', 'cut short'],
     ['#with=1.AAAA', 'cut short'],
