@@ -26,6 +26,8 @@ const lessons = defineCollection({
         baseline: z.string(),
         reading: z.enum(['pocket', 'close']),
         faceValues: z.array(z.number()).max(10).nullable(),
+        /** Toughness by the id of a knife: the loft leaves it open, a lesson on chipping invents it. */
+        toughness: z.record(z.string(), z.number().positive()),
       })
       .partial(),
   }),

@@ -2,6 +2,7 @@ import { topic as base } from './base.ts';
 import { topic as chain } from './chain.ts';
 import { topic as grits } from './grits.ts';
 import type { TopicName } from './index.ts';
+import { topic as limits } from './limits.ts';
 import { topic as percentages } from './percentages.ts';
 import { topic as ranges } from './ranges.ts';
 import { topic as readingsOfLess } from './readings-of-less.ts';
@@ -16,6 +17,7 @@ export const topics: Record<TopicName | 'base', Topic> = {
   base,
   chain,
   grits,
+  limits,
   percentages,
   ranges,
   'readings-of-less': readingsOfLess,

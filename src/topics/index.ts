@@ -4,6 +4,7 @@ import type { Topic } from './topic.ts';
 export const topicLoaders = {
   chain: () => import('./chain.ts'),
   grits: () => import('./grits.ts'),
+  limits: () => import('./limits.ts'),
   percentages: () => import('./percentages.ts'),
   ranges: () => import('./ranges.ts'),
   'readings-of-less': () => import('./readings-of-less.ts'),

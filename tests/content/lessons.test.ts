@@ -7,6 +7,8 @@ const agreed: Record<string, readonly string[]> = {
   // The angle at which the exponent E is defined.
   'two-routes': ['15°'],
   'range-race': ['4°', '6°', '30°'],
+  // The floor of the angle, common practice, and the hardness it is stated for.
+  'where-it-stops': ['4°', '6°', '5°', '60 HRC'],
 };
 
 const lessons = filesBelow('content/lessons', '.mdx');

@@ -1,0 +1,173 @@
+import * as Plot from '@observablehq/plot';
+import { edgeAngleRange } from '../model/index.ts';
+import { floorDeg, limitsAt, limitsOf, sharedStretch, trials } from '../lineup/limits.ts';
+import type { Limits, Trial } from '../lineup/limits.ts';
+import { anglesOf, drivable } from '../lineup/routes.ts';
+import { brief, plain, times } from '../lineup/show.ts';
+import type { Figure } from './figure.ts';
+import { ratioAxis, tickValues } from './ratio-axis.ts';
+import { shortName } from './short-name.ts';
+
+const stepsOf = 52;
+
+const trialName: Record<Trial, string> = {
+  slicing: 'slices',
+  rolling: 'before rolling',
+  chipping: 'before chipping',
+};
+
+/** The trials of which something can be said. */
+const known = (now: Limits): Trial[] => trials.filter((trial) => now[trial] !== null);
+
+const valueOf = (at: Limits, trial: Trial): number => at[trial] ?? 1;
+
+const shown = (angleDeg: number): string => brief(Number(plain(angleDeg)));
+
+/** Slicing, rolling and chipping of the subject against the baseline, by the subject's edge angle. */
+export const threeLimits: Figure = {
+  id: 'three-limits',
+  title: ({ subject, baseline }) =>
+    `${subject.name} against ${baseline.name} in three trials, by its edge angle`,
+  units: 'times the baseline, by degrees per side',
+  scale: 'logarithmic axis upwards',
+  reading: () => 'slicing: close reading',
+  source: 'derived; floor common practice',
+  options(scene, { narrow, width }) {
+    const now = limitsOf(scene);
+    const [from, to] = [edgeAngleRange.low, Math.max(30, now.angleDeg)];
+    const curves = Array.from({ length: stepsOf + 1 }, (_, step) => from + ((to - from) * step) / stepsOf)
+      .filter((angleDeg) => drivable(scene, angleDeg))
+      .map((angleDeg) => limitsAt(scene, angleDeg));
+    const shownTrials = known(now);
+    const [height, marginTop, marginBottom, marginLeft, marginRight] = [narrow ? 340 : 380, 24, 42, 46, 10];
+    const inner = { width: width - marginLeft - marginRight, height: height - marginTop - marginBottom };
+    const atX = (px: number): number => from + ((to - from) * px) / inner.width;
+    const [keyPx, strokePx] = narrow ? [inner.width - 176, 26] : [inner.width - 216, 40];
+    const keyTopPx = inner.height - 12 - 18 * shownTrials.length;
+
+    const values = (list: readonly Limits[]): number[] =>
+      list.flatMap((at) => shownTrials.map((trial) => valueOf(at, trial)));
+    const all = [...curves, now];
+    const high = Math.max(1, ...values(all)) * 1.2;
+    // The key has the lower right corner to itself: the axis goes on downwards until no curve reaches it there.
+    const aboveKey = Math.min(1, ...values(all.filter(({ angleDeg }) => angleDeg > atX(keyPx - 8))));
+    const low = Math.min(
+      Math.min(1, ...values(all)) / 1.15,
+      high * (aboveKey / high) ** (inner.height / (keyTopPx - 8)),
+    );
+    const ticks = tickValues(low, high, narrow);
+    const atY = (px: number): number => high * (low / high) ** (px / inner.height);
+    const key = shownTrials.map((trial, index) => ({
+      trial,
+      y: atY(keyTopPx + 14 + 18 * index),
+      text: `${trialName[trial]} ${times(valueOf(now, trial))}`,
+    }));
+    const floor = floorDeg(scene.subjectKnife);
+    const shared = sharedStretch(scene);
+    return {
+      height,
+      marginTop,
+      marginBottom,
+      marginLeft,
+      marginRight,
+      x: {
+        domain: [from, to],
+        label: `edge angle of ${shortName(scene.subject.name, narrow ? 12 : 28)}, ° per side`,
+        labelAnchor: 'center',
+        labelArrow: 'none',
+        ticks: narrow ? 5 : 10,
+      },
+      y: ratioAxis(low, high, narrow, 'times the baseline'),
+      marks: [
+        Plot.rect([{ x1: 4, x2: 6, y1: low, y2: high }], {
+          x1: 'x1',
+          x2: 'x2',
+          y1: 'y1',
+          y2: 'y2',
+          className: 'kf-floor',
+        }),
+        Plot.gridY(ticks, { className: 'kf-grid' }),
+        Plot.ruleY([1], { className: 'kf-baseline' }),
+        ...(shared
+          ? [
+              Plot.ruleY([1], {
+                x1: Math.max(from, shared.lowDeg),
+                x2: Math.min(to, shared.highDeg),
+                className: 'kf-window',
+              }),
+            ]
+          : []),
+        Plot.ruleX([floor], { className: 'kf-centre' }),
+        Plot.ruleX([now.angleDeg], {
+          y1: now.angleDeg > atX(keyPx - 8) ? atY(keyTopPx) : low,
+          y2: high,
+          className: 'kf-dimension',
+        }),
+        ...shownTrials.map((trial) =>
+          Plot.line(curves, {
+            x: 'angleDeg',
+            y: (at: Limits) => valueOf(at, trial),
+            className: `kf-limit-${trial}`,
+          }),
+        ),
+        ...key.map(({ trial, y }) =>
+          Plot.line(
+            [
+              [atX(keyPx), y],
+              [atX(keyPx + strokePx), y],
+            ],
+            { className: `kf-limit-${trial}` },
+          ),
+        ),
+        Plot.text(key, {
+          x: atX(keyPx + strokePx),
+          y: 'y',
+          text: 'text',
+          dx: 6,
+          textAnchor: 'start',
+          className: 'kf-value kf-on-paper',
+        }),
+        Plot.dot(
+          shownTrials.map((trial) => ({ x: now.angleDeg, y: valueOf(now, trial) })),
+          { x: 'x', y: 'y', r: 4, className: 'kf-answer' },
+        ),
+        Plot.text([{ x: from, y: low }], {
+          x: 'x',
+          y: 'y',
+          text: () => `floor ${plain(floor)}°`,
+          textAnchor: 'start',
+          dx: 3,
+          dy: -9,
+          className: 'kf-faint kf-on-paper',
+        }),
+      ],
+    };
+  },
+  table(scene) {
+    const now = limitsOf(scene);
+    const shownTrials = known(now);
+    const listed = [4, 5, 6, 8, 10, 12, 14, 17, 20, 24, 30]
+      .filter((angleDeg) => angleDeg !== now.angleDeg && drivable(scene, angleDeg))
+      .map((angleDeg) => limitsAt(scene, angleDeg));
+    return {
+      columns: [
+        'Edge angle per side',
+        'Slices, times as long',
+        ...(shownTrials.includes('rolling') ? ['Side load before rolling'] : []),
+        ...(shownTrials.includes('chipping') ? ['Side load before chipping'] : []),
+      ],
+      rows: [...listed, now]
+        .sort((a, b) => a.angleDeg - b.angleDeg)
+        .map((at) => [
+          `${shown(at.angleDeg)}°${at === now ? ` (${scene.subject.name})` : ''}${at.angleDeg <= 6 ? ', at the floor' : ''}`,
+          ...shownTrials.map((trial) => times(valueOf(at, trial))),
+        ]),
+    };
+  },
+  caption(scene) {
+    const { slicing, rolling, chipping } = limitsOf(scene);
+    const { subject, baseline } = scene;
+    const shared = sharedStretch(scene);
+    return `At ${shown(anglesOf(scene).subject.bevel)}° per side ${subject.name} slices ${times(slicing)} as long as ${baseline.name} and bears ${times(rolling)} its side load before rolling${chipping === null ? '; chipping cannot be drawn without a toughness of both' : ` and ${times(chipping)} before chipping`}. ${shared ? `Along the thick line, from ${shown(shared.lowDeg)}° to ${shown(shared.highDeg)}°, it is behind in none of them.` : 'At no angle is it behind in none of them.'}`;
+  },
+};
