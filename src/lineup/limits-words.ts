@@ -11,6 +11,8 @@ import type { JobProfile, Knife } from '../model/index.ts';
 import { floorDeg, limitsOf, sharedStretch, stretchOf, trials } from './limits.ts';
 import type { Stretch, Trial } from './limits.ts';
 import { knockMpa } from './limits-numbers.ts';
+import { allLevel, orders } from './orders.ts';
+import type { Placed } from './orders.ts';
 import { list } from './rows.ts';
 import { anglesOf } from './routes.ts';
 import type { Scene } from './scene.ts';
@@ -123,7 +125,7 @@ function flaws({ subject, baseline, subjectKnife, baselineKnife }: Scene): strin
   const [own, other] = [flawOf(subjectKnife), flawOf(baselineKnife)];
   const { finish } = subjectKnife;
   const scratch = scratchDepthUm(grainSizeUm('um' in finish ? { um: nominal(finish.um) } : finish));
-  const scratches = `The scratches of its own finish on ${subject.name} are some ${shown(scratch.low)} to ${shown(scratch.high)} µm deep`;
+  const scratches = `The scratches of its own finish on ${subject.name} are some ${plain(scratch.low, 2)} to ${plain(scratch.high, 2)} µm deep`;
   if (own === null || other === null) {
     const missing = [...(own === null ? [subject.name] : []), ...(other === null ? [baseline.name] : [])];
     return [
@@ -154,21 +156,28 @@ function job(scene: Scene, { id, name, reason, endsBy, slicingChain }: JobProfil
 }
 
 /** The order of the whole line-up in each trial, and whether it turns over. */
-function turning({ lineUp, rankings, baseline, subject }: Scene): string[] {
-  const nameOf = (id: string) => lineUp.knives.find((knife) => knife.id === id)?.name ?? id;
-  const order = (ranked: readonly { knife: string; value: number }[]) =>
-    ranked.map(({ knife, value }) => `${nameOf(knife)} ${times(value)}`).join(', ');
-  const { slicing, rolling, chipping } = rankings;
+function turning(scene: Scene): string[] {
+  const { baseline, subject } = scene;
+  const { slicing, rolling, chipping } = orders(scene);
+  const said = (order: readonly Placed[]) =>
+    order.map(({ name, value }) => `${name} ${times(value)}`).join(', ');
   const [first] = slicing;
   const last = rolling.at(-1);
-  const flat = [...slicing, ...rolling, ...(chipping ?? [])].every(({ value }) => level(value));
-  if (flat) return [`${subject.name} and ${baseline.name} stand level in everything that can be ranked.`];
+  if ([slicing, rolling, chipping].every(allLevel))
+    return [`${subject.name} and ${baseline.name} stand level in everything that can be ranked.`];
+  const turned = allLevel(rolling)
+    ? 'In rolling all stand level: nothing turns over there.'
+    : allLevel(slicing)
+      ? 'In slicing all stand level: only the other trials set them apart.'
+      : first?.knife === last?.knife
+        ? `${first?.name ?? ''}, first in slicing, is last in bearing a side load without rolling.`
+        : `The first in slicing, ${first?.name ?? ''}, is not the last in rolling; that is ${last?.name ?? ''}.`;
   return [
-    `Against ${baseline.name}, best first. Slicing: ${order(slicing)}. Rolling: ${order(rolling)}.${chipping ? ` Chipping: ${order(chipping)}.` : ''}`,
-    first && last && first.knife === last.knife
-      ? `${nameOf(first.knife)}, first in slicing, is last in bearing a side load without rolling.`
-      : `The first in slicing, ${nameOf(first?.knife ?? '')}, is not the last in rolling; that is ${nameOf(last?.knife ?? '')}.`,
-    chipping ? '' : 'Chipping cannot be ranked: it needs a toughness of the baseline and of one more knife.',
+    `Against ${baseline.name}, best first. Slicing: ${said(slicing)}. Rolling: ${said(rolling)}.${chipping.length > 0 ? ` Chipping: ${said(chipping)}.` : ''}`,
+    turned,
+    chipping.length > 0
+      ? ''
+      : 'Chipping cannot be ranked: it needs a toughness of the baseline and of one more knife.',
   ];
 }
 

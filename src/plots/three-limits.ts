@@ -168,6 +168,6 @@ export const threeLimits: Figure = {
     const { slicing, rolling, chipping } = limitsOf(scene);
     const { subject, baseline } = scene;
     const shared = sharedStretch(scene);
-    return `At ${shown(anglesOf(scene).subject.bevel)}° per side ${subject.name} slices ${times(slicing)} as long as ${baseline.name} and bears ${times(rolling)} its side load before rolling${chipping === null ? '; chipping cannot be drawn without a toughness of both' : ` and ${times(chipping)} before chipping`}. ${shared ? `Along the thick line, from ${shown(shared.lowDeg)}° to ${shown(shared.highDeg)}°, it is behind in none of them.` : 'At no angle is it behind in none of them.'}`;
+    return `At ${shown(anglesOf(scene).subject.bevel)}° per side ${subject.name} slices ${times(slicing)} as long as ${baseline.name} and bears ${times(rolling)} its side load before rolling${chipping === null ? '; chipping cannot be drawn without a toughness of both' : ` and ${times(chipping)} before chipping`}. ${shared && shared.highDeg - shared.lowDeg < 0.05 ? `Only at ${shown(shared.lowDeg)}° is it behind in none of them.` : shared ? `Along the thick line, from ${shown(shared.lowDeg)}° to ${shown(shared.highDeg)}°, it is behind in none of them.` : 'At every angle it is behind in one of them.'}`;
   },
 };

@@ -1,31 +1,26 @@
 import * as Plot from '@observablehq/plot';
+import { trials } from '../lineup/limits.ts';
+import type { Trial } from '../lineup/limits.ts';
 import type { Scene } from '../lineup/scene.ts';
+import { allLevel, orders } from '../lineup/orders.ts';
+import type { Placed } from '../lineup/orders.ts';
 import { times } from '../lineup/show.ts';
 import type { Figure } from './figure.ts';
 import { shortName } from './short-name.ts';
 
-interface Place {
-  knife: string;
-  name: string;
-  trial: string;
+interface Place extends Placed {
+  trial: Trial;
   /** 1 is best. */
   rank: number;
-  value: number;
 }
 
-const columns = ['Slicing', 'Rolling', 'Chipping'] as const;
+const title: Record<Trial, string> = { slicing: 'Slicing', rolling: 'Rolling', chipping: 'Chipping' };
 
 /** Every knife's rank in each trial of which something can be said. */
-function placesOf({ lineUp, rankings }: Scene): Place[] {
-  const nameOf = (id: string): string => lineUp.knives.find((knife) => knife.id === id)?.name ?? id;
-  return [rankings.slicing, rankings.rolling, rankings.chipping ?? []].flatMap((ranked, column) =>
-    ranked.map(({ knife, value }, index) => ({
-      knife,
-      name: nameOf(knife),
-      trial: columns[column] ?? '',
-      rank: index + 1,
-      value,
-    })),
+function placesOf(scene: Scene): Place[] {
+  const all = orders(scene);
+  return trials.flatMap((trial) =>
+    all[trial].map((placed, index) => ({ ...placed, trial, rank: index + 1 })),
   );
 }
 
@@ -42,13 +37,13 @@ export const turningOver: Figure = {
     const { subject, baseline } = scene.entry;
     const most = narrow ? 12 : 26;
     const side = narrow ? 88 : 180;
-    const present = columns.filter((trial) => places.some((place) => place.trial === trial));
+    const present = trials.filter((trial) => places.some((place) => place.trial === trial));
     const lineOf = (style: string, wanted: (knife: string) => boolean) =>
       Plot.line(
         places.filter(({ knife }) => wanted(knife)),
         { x: 'trial', y: 'rank', z: 'knife', className: style },
       );
-    const label = (trial: string | undefined, anchor: 'start' | 'end') =>
+    const label = (trial: Trial | undefined, anchor: 'start' | 'end') =>
       Plot.text(
         places.filter((place) => place.trial === trial),
         {
@@ -67,7 +62,15 @@ export const turningOver: Figure = {
       marginRight: side,
       marginTop: 34,
       marginBottom: 8,
-      x: { type: 'point', domain: present, padding: 0.1, axis: 'top', label: null, tickSize: 0 },
+      x: {
+        type: 'point',
+        domain: present,
+        padding: 0.1,
+        axis: 'top',
+        label: null,
+        tickSize: 0,
+        tickFormat: (trial: Trial) => title[trial],
+      },
       y: { type: 'linear', domain: [count + 0.4, 0.5], axis: null },
       marks: [
         Plot.ruleX(present, { className: 'kf-grid' }),
@@ -90,10 +93,10 @@ export const turningOver: Figure = {
   table(scene) {
     const places = placesOf(scene);
     return {
-      columns: ['Knife', ...columns.map((trial) => `${trial}: rank, times the baseline`)],
+      columns: ['Knife', ...trials.map((trial) => `${title[trial]}: rank, times the baseline`)],
       rows: scene.lineUp.knives.map(({ id, name }) => [
         name ?? id,
-        ...columns.map((trial) => {
+        ...trials.map((trial) => {
           const place = places.find((candidate) => candidate.knife === id && candidate.trial === trial);
           return place ? `${place.rank}, ${times(place.value)}` : 'no toughness to rank by';
         }),
@@ -101,12 +104,11 @@ export const turningOver: Figure = {
     };
   },
   caption(scene) {
-    const places = placesOf(scene);
-    const at = (trial: string) => {
-      const found = places.filter((place) => place.trial === trial);
-      return { first: found[0]?.name, last: found.at(-1)?.name };
-    };
-    const [slicing, rolling, chipping] = columns.map(at);
-    return `In slicing ${slicing?.first} comes first and ${slicing?.last} last, in rolling ${rolling?.first} and ${rolling?.last}${chipping?.first === undefined ? '; for chipping no toughness is given to rank by' : `, in chipping ${chipping.first} and ${chipping.last}`}. The thick line is ${scene.subject.name}, the broken one ${scene.baseline.name}.`;
+    const { slicing, rolling, chipping } = orders(scene);
+    const said = (order: readonly Placed[]) =>
+      allLevel(order)
+        ? 'all stand level'
+        : `${order[0]?.name ?? ''} comes first and ${order.at(-1)?.name ?? ''} last`;
+    return `In slicing ${said(slicing)}; in rolling ${said(rolling)}; ${chipping.length === 0 ? 'for chipping no toughness is given to rank by' : `in chipping ${said(chipping)}`}. The thick line is ${scene.subject.name}, the broken one ${scene.baseline.name}.`;
   },
 };
