@@ -34,7 +34,12 @@ export const threeLimits: Figure = {
   source: 'derived; floor common practice',
   options(scene, { narrow, width }) {
     const now = limitsOf(scene);
-    const [from, to] = [edgeAngleRange.low, Math.max(30, now.angleDeg)];
+    const shared = sharedStretch(scene);
+    const [from, to] = [
+      edgeAngleRange.low,
+      // Room for the beginning of the stretch where nothing is lost.
+      Math.min(edgeAngleRange.high, Math.max(30, now.angleDeg, (shared?.lowDeg ?? 0) + 3)),
+    ];
     const curves = Array.from({ length: stepsOf + 1 }, (_, step) => from + ((to - from) * step) / stepsOf)
       .filter((angleDeg) => drivable(scene, angleDeg))
       .map((angleDeg) => limitsAt(scene, angleDeg));
@@ -63,7 +68,10 @@ export const threeLimits: Figure = {
       text: `${trialName[trial]} ${times(valueOf(now, trial))}`,
     }));
     const floor = floorDeg(scene.subjectKnife);
-    const shared = sharedStretch(scene);
+    const atSix = limitsAt(scene, 6);
+    const between = Math.sqrt(
+      valueOf(atSix, 'slicing') * Math.max(valueOf(atSix, 'rolling'), atSix.chipping ?? 0),
+    );
     return {
       height,
       marginTop,
@@ -131,13 +139,13 @@ export const threeLimits: Figure = {
           shownTrials.map((trial) => ({ x: now.angleDeg, y: valueOf(now, trial) })),
           { x: 'x', y: 'y', r: 4, className: 'kf-answer' },
         ),
-        Plot.text([{ x: from, y: low }], {
+        // Right of the floor, between the curve that falls and those that rise.
+        Plot.text([{ x: 6, y: between }], {
           x: 'x',
           y: 'y',
           text: () => `floor ${plain(floor)}°`,
           textAnchor: 'start',
-          dx: 3,
-          dy: -9,
+          dx: 4,
           className: 'kf-faint kf-on-paper',
         }),
       ],
@@ -168,6 +176,6 @@ export const threeLimits: Figure = {
     const { slicing, rolling, chipping } = limitsOf(scene);
     const { subject, baseline } = scene;
     const shared = sharedStretch(scene);
-    return `At ${shown(anglesOf(scene).subject.bevel)}° per side ${subject.name} slices ${times(slicing)} as long as ${baseline.name} and bears ${times(rolling)} its side load before rolling${chipping === null ? '; chipping cannot be drawn without a toughness of both' : ` and ${times(chipping)} before chipping`}. ${shared && shared.highDeg - shared.lowDeg < 0.05 ? `Only at ${shown(shared.lowDeg)}° is it behind in none of them.` : shared ? `Along the thick line, from ${shown(shared.lowDeg)}° to ${shown(shared.highDeg)}°, it is behind in none of them.` : 'At every angle it is behind in one of them.'}`;
+    return `At ${shown(anglesOf(scene).subject.bevel)}° per side ${subject.name} slices ${times(slicing)} as long as ${baseline.name}. It bears ${times(rolling)} the side load of ${baseline.name} before rolling${chipping === null ? '; chipping cannot be drawn without a toughness of both' : ` and ${times(chipping)} before chipping`}. ${shared && shared.highDeg - shared.lowDeg < 0.05 ? `Only at ${shown(shared.lowDeg)}° is it behind in none of them.` : shared ? `Along the thick line, from ${shown(shared.lowDeg)}° to ${shown(shared.highDeg)}°, it is behind in none of them.` : 'At every angle it is behind in one of them.'}`;
   },
 };

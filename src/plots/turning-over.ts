@@ -35,8 +35,8 @@ export const turningOver: Figure = {
   options(scene, { narrow }) {
     const places = placesOf(scene);
     const { subject, baseline } = scene.entry;
-    const most = narrow ? 12 : 26;
-    const side = narrow ? 88 : 180;
+    const most = narrow ? 9 : 26;
+    const side = narrow ? 80 : 180;
     const present = trials.filter((trial) => places.some((place) => place.trial === trial));
     const lineOf = (style: string, wanted: (knife: string) => boolean) =>
       Plot.line(
@@ -55,9 +55,25 @@ export const turningOver: Figure = {
           className: 'kf-value',
         },
       );
+    /** Whether the lines of a place run on upwards from it rather than downwards: its value then stands below. */
+    const fromAbove = ({ knife, trial, rank }: Place): boolean => {
+      const own = present.indexOf(trial);
+      const turns = places
+        .filter((place) => place.knife === knife && Math.abs(present.indexOf(place.trial) - own) === 1)
+        .map((place) => Math.sign(place.rank - rank));
+      return turns.reduce((sum, turn) => sum + turn, 0) < 0;
+    };
+    const values = (dy: number, wanted: (place: Place) => boolean) =>
+      Plot.text(places.filter(wanted), {
+        x: 'trial',
+        y: 'rank',
+        text: ({ value }: Place) => times(value),
+        dy,
+        className: 'kf-on-paper',
+      });
     const count = scene.lineUp.knives.length;
     return {
-      height: count * 44 + 44,
+      height: count * 48 + 50,
       marginLeft: side,
       marginRight: side,
       marginTop: 34,
@@ -65,26 +81,21 @@ export const turningOver: Figure = {
       x: {
         type: 'point',
         domain: present,
-        padding: 0.1,
+        padding: 0,
         axis: 'top',
         label: null,
         tickSize: 0,
         tickFormat: (trial: Trial) => title[trial],
       },
-      y: { type: 'linear', domain: [count + 0.4, 0.5], axis: null },
+      y: { type: 'linear', domain: [count + 0.5, 0.5], axis: null },
       marks: [
         Plot.ruleX(present, { className: 'kf-grid' }),
         lineOf('kf-thin', (knife) => knife !== subject && knife !== baseline),
         lineOf('kf-limit-rolling', (knife) => knife === baseline),
         lineOf('kf-limit-slicing', (knife) => knife === subject),
         Plot.dot(places, { x: 'trial', y: 'rank', r: 4.5, className: 'kf-answer' }),
-        Plot.text(places, {
-          x: 'trial',
-          y: 'rank',
-          text: ({ value }: Place) => times(value),
-          dy: -14,
-          className: 'kf-on-paper',
-        }),
+        values(-14, (place) => !fromAbove(place)),
+        values(15, fromAbove),
         label(present[0], 'end'),
         label(present.at(-1), 'start'),
       ],
