@@ -1,15 +1,12 @@
 import { grainSizeUm, jobProfiles, nominal, parameters } from '../model/index.ts';
 import { finishesOf, gradeOn, gritName, scaleName, scales, sizeOn, spanOf, umOf } from './grits.ts';
 import type { SeenFinish } from './grits.ts';
+import { list } from './rows.ts';
 import { scratchesOf } from './scratches.ts';
 import { brief, plain, ratioInWords, times } from './show.ts';
 import type { WordsOf } from './words.ts';
 
 const same = (factor: number): boolean => Math.abs(Math.log(factor)) < 5e-4;
-
-/** A list as it is read: "a, b and c". */
-const list = (items: readonly string[]): string =>
-  items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} and ${items.at(-1) ?? ''}`;
 
 /** Two numbers of one scale, which tempt to be divided; null where there is no such pair. */
 function numbersOf({ subject, baseline }: Record<'subject' | 'baseline', SeenFinish>) {

@@ -6,7 +6,7 @@ import type { Scene } from '../lineup/scene.ts';
 import { brief, times } from '../lineup/show.ts';
 import type { Figure } from './figure.ts';
 import { hatch, ink } from './inks.ts';
-import { shortened } from './shortened.ts';
+import { shortName } from './short-name.ts';
 
 /** One number read on one scale. */
 interface Grain {
@@ -102,7 +102,7 @@ export const grains: Figure = {
         Plot.text(lines, {
           x: 0,
           y: (_: Line, row: number) => (topPx[row] ?? 0) + 13,
-          text: ({ name, finish }: Line) => `${shortened(name, narrow ? 26 : 50)}: ${numberOf(finish)}`,
+          text: ({ name, finish }: Line) => `${shortName(name, narrow ? 26 : 50)}: ${numberOf(finish)}`,
           textAnchor: 'start',
           className: 'kf-value',
         }),

@@ -6,7 +6,7 @@ import type { Scene } from '../lineup/scene.ts';
 import { brief, plain } from '../lineup/show.ts';
 import type { Figure } from './figure.ts';
 import { tickValues } from './ratio-axis.ts';
-import { shortened } from './shortened.ts';
+import { shortName } from './short-name.ts';
 
 interface Point {
   grit: number;
@@ -58,7 +58,7 @@ export const gritScales: Figure = {
     const labelPx = [inside(first + upper), inside(second - upper)];
     const labels = knives.map(({ name, grit, um }, index) => ({
       px: labelPx[index] ?? 0,
-      text: `${shortened(name, narrow ? 11 : 20)}\n${grit ? `${gritName(grit.scale, grit.number)}${narrow ? '\n' : ': '}` : ''}${umOf(um)}`,
+      text: `${shortName(name, narrow ? 11 : 20)}\n${grit ? `${gritName(grit.scale, grit.number)}${narrow ? '\n' : ': '}` : ''}${umOf(um)}`,
     }));
     const key = scales.map((scale, index) => ({
       scale,

@@ -5,7 +5,7 @@ import { scratchesOf } from '../lineup/scratches.ts';
 import { plain } from '../lineup/show.ts';
 import type { Figure } from './figure.ts';
 import { hatch, ink } from './inks.ts';
-import { shortened } from './shortened.ts';
+import { shortName } from './short-name.ts';
 
 const bandsOf = (scene: Scene) => {
   const finishes = finishesOf(scene);
@@ -61,7 +61,7 @@ export const scratchDepths: Figure = {
           y: 'line',
           x: 0,
           text: ({ name, finish, low, high }: Band) =>
-            `${shortened(name, narrow ? 12 : 30)}, ${finish.name}: ${plain(low, 2)} to ${plain(high, 2)} µm`,
+            `${shortName(name, narrow ? 12 : 30)}, ${finish.name}: ${plain(low, 2)} to ${plain(high, 2)} µm`,
           dx: 6,
           dy: -20,
           textAnchor: 'start',
