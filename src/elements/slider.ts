@@ -1,6 +1,6 @@
 import { showControl } from '../lineup/controls.ts';
 import type { Scene } from '../lineup/scene.ts';
-import { store } from './page.ts';
+import { scene, store } from './page.ts';
 import { SceneElement } from './scene-element.ts';
 import { registry } from './topics.ts';
 
@@ -25,7 +25,9 @@ export class SliderElement extends SceneElement {
   #write = (): void => {
     const value = this.#input?.valueAsNumber;
     if (value === undefined || Number.isNaN(value)) return;
-    store.change((entry) => registry().control(this.of).write(entry, value), this.of);
+    const changed = store.change((entry) => registry().control(this.of).write(entry, value), this.of);
+    // What the model refuses is not in the line-up, so the slider does not stay there either.
+    if (!changed.ok) this.show(scene.value);
   };
 
   protected override show({ entry }: Scene): void {

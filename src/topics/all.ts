@@ -1,4 +1,5 @@
 import { topic as base } from './base.ts';
+import { topic as behind } from './behind.ts';
 import { topic as chain } from './chain.ts';
 import { topic as grits } from './grits.ts';
 import type { TopicName } from './index.ts';
@@ -15,6 +16,7 @@ import type { Part, Topic } from './topic.ts';
 /** Every topic at once: for the build and for tests, never for the browser. */
 export const topics: Record<TopicName | 'base', Topic> = {
   base,
+  behind,
   chain,
   grits,
   limits,

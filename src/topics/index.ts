@@ -2,6 +2,7 @@ import type { Topic } from './topic.ts';
 
 /** The topics a page may name besides `base`, which every page has. Each is a chunk of its own in the browser. */
 export const topicLoaders = {
+  behind: () => import('./behind.ts'),
   chain: () => import('./chain.ts'),
   grits: () => import('./grits.ts'),
   limits: () => import('./limits.ts'),

@@ -1,0 +1,48 @@
+import { checkSection, nominal } from '../model/index.ts';
+import { knifeOf, withKnife } from './controls.ts';
+import type { Control, Role } from './controls.ts';
+import type { KnifeEntry, LineUpEntry } from './schema.ts';
+
+const [least, most, step] = [6, 40, 0.5];
+
+function stands({ grind, edgeMm }: KnifeEntry, heightMm: number): boolean {
+  try {
+    const mm =
+      typeof edgeMm === 'object' && 'heel' in edgeMm
+        ? (edgeMm.heel + edgeMm.middle + edgeMm.tip) / 3
+        : nominal(edgeMm);
+    checkSection({ ...grind, heightMm, edgeMm: mm });
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** The greatest height of the primary grind at which a curved one still holds together. */
+function highest(entry: LineUpEntry, role: Role): number {
+  const knife = knifeOf(entry, role);
+  let heightMm = most;
+  while (heightMm > least && !stands(knife, heightMm)) heightMm -= step;
+  return heightMm;
+}
+
+/** How high the primary grind reaches: the lower, the stouter the blade just behind its edge. */
+const grindHeight = (role: Role): Control => ({
+  label: (entry) => `${knifeOf(entry, role).name}: height of the primary grind`,
+  min: least,
+  max: most,
+  step,
+  unit: ' mm',
+  last: (entry) => highest(entry, role),
+  read: (entry) => knifeOf(entry, role).grind.heightMm,
+  write: (entry, value) =>
+    withKnife(entry, role, (knife) => ({
+      ...knife,
+      grind: { ...knife.grind, heightMm: Math.min(value, highest(entry, role)) },
+    })),
+});
+
+export const behindControls: Record<string, Control> = {
+  'subject.grindHeight': grindHeight('subject'),
+  'baseline.grindHeight': grindHeight('baseline'),
+};
