@@ -15,13 +15,17 @@ import type { Behind } from './behind.ts';
 import { refusedWork } from './refused-work.ts';
 import { list } from './rows.ts';
 import type { Scene } from './scene.ts';
-import { brief, percent, plain, ratioInWords, times } from './show.ts';
+import { brief, fixed, percent, plain, ratioInWords, times } from './show.ts';
 import type { WordsOf } from './words.ts';
 
 const same = (factor: number): boolean => Math.abs(Math.log(factor)) < 5e-4;
 /** A measure to three figures, without empty decimals. */
 const short = (value: number): string => brief(Number(plain(value)));
-const mm = (value: number): string => `${plain(value, 2)} mm`;
+/** As a caliper shows it. */
+const mm = (value: number): string => `${fixed(value, 2)} mm`;
+/** A part of the other measure, or a multiple of it. */
+const ofThat = (ratio: number): string =>
+  ratio < 2 ? `${percent(ratio)} of that` : `${short(ratio)} times that`;
 
 const ground = ({ grind: { form, spineMm, heightMm, radiusMm } }: Behind): string =>
   `a ${form} grind from ${short(spineMm)} mm over ${short(heightMm)} mm${form === 'flat' || radiusMm === undefined ? '' : `, radius ${short(radiusMm)} mm`}`;
@@ -38,15 +42,21 @@ const opened: WordsOf = (scene) => {
   const { subject, baseline } = behindOf(scene);
   const depth = contactDepthOf(scene);
   const [a, b] = [thicknessAtMm(subject, depth), thicknessAtMm(baseline, depth)];
-  const atShoulder =
-    subject.edgeMm === baseline.edgeMm
-      ? `At the shoulder ${subject.name} and ${baseline.name} are equally thick, ${mm(subject.edgeMm)}.`
-      : `At the shoulder ${baseline.name} has opened the rope to ${mm(baseline.edgeMm)} and ${subject.name} to ${mm(subject.edgeMm)}, ${percent(subject.edgeMm / baseline.edgeMm)} of it.`;
+  const waists = [
+    ...(a < subject.edgeMm ? [subject.name] : []),
+    ...(b < baseline.edgeMm ? [baseline.name] : []),
+  ];
+  const atShoulder = same(subject.edgeMm / baseline.edgeMm)
+    ? `At the shoulder ${subject.name} and ${baseline.name} are equally thick, ${mm(subject.edgeMm)}.`
+    : `At the shoulder ${baseline.name} has opened the rope to ${mm(baseline.edgeMm)} and ${subject.name} to ${mm(subject.edgeMm)}, ${ofThat(subject.edgeMm / baseline.edgeMm)}.`;
   return [
     atShoulder,
     same(a / b)
       ? `${short(depth)} mm further up ${subject.name} is as thick as ${baseline.name}, ${mm(a)}.`
-      : `${short(depth)} mm further up it is ${mm(b)} for ${baseline.name} against ${mm(a)} for ${subject.name}, ${percent(a / b)} of it.`,
+      : `${short(depth)} mm further up it is ${mm(b)} for ${baseline.name} against ${mm(a)} for ${subject.name}, ${ofThat(a / b)}.`,
+    waists.length > 0
+      ? `${list(waists)} ${waists.length > 1 ? 'have' : 'has'} a waist: thinner above the shoulder than at it, so that the rope is no further open there than the shoulder made it.`
+      : '',
   ];
 };
 
@@ -84,7 +94,7 @@ const regrind: WordsOf = (scene) => {
     job.madeUp
       ? `${subject.name} and ${baseline.name} have one angle, so take a bevel of ${short(job.fromDeg)}° down to three quarters of it, ${short(job.toDeg)}°.`
       : `Take a bevel from ${short(job.fromDeg)}° down to ${short(job.toDeg)}° per side, the two angles of ${baseline.name} and ${subject.name}.`,
-    `At the thickness of ${baseline.name} that costs ${plain(b, 2)} mm² of the section, at that of ${subject.name} ${plain(a, 2)} mm².`,
+    `At the thickness of ${baseline.name} that costs ${plain(b)} mm² of the section, at that of ${subject.name} ${plain(a)} mm².`,
     same(a / b)
       ? 'That is the same work.'
       : `The thicker edge takes ${short(Math.max(a / b, b / a))} times the work, the square of ${short(Math.max(subject.edgeMm / baseline.edgeMm, baseline.edgeMm / subject.edgeMm))}.`,

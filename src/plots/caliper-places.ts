@@ -2,7 +2,7 @@ import * as Plot from '@observablehq/plot';
 import { behindOf, slipMm, slippedAngleDeg, thicknessAtMm } from '../lineup/behind.ts';
 import type { Behind } from '../lineup/behind.ts';
 import type { Scene } from '../lineup/scene.ts';
-import { brief, plain } from '../lineup/show.ts';
+import { brief, fixed, plain } from '../lineup/show.ts';
 import type { Figure } from './figure.ts';
 import { sectionOutline } from './section-outline.ts';
 import { dimensionLine, segmentEnds } from './segments.ts';
@@ -13,7 +13,7 @@ const bladesOf = (scene: Scene): Behind[] => {
   return [baseline, subject];
 };
 
-const mm = (value: number): string => `${plain(value, 2)} mm`;
+const mm = (value: number): string => `${fixed(value, 2)} mm`;
 const angle = (degrees: number | null): string =>
   degrees === null ? 'no bevel' : `${brief(Number(plain(degrees)))}°`;
 
@@ -111,7 +111,7 @@ export const caliperPlaces: Figure = {
               shortName(blade.name, narrow ? 16 : 30),
               `A ${mm(blade.edgeMm)}${narrow ? '\n' : ', '}B ${mm(blade.bevelWidthMm)}${narrow ? ' ' : ', '}C ${mm(blade.bevelHeightMm)}`,
               `${angle(blade.angleDeg)} per side`,
-              `- - ${mm(high)}: ${angle(slippedAngleDeg(blade))}`,
+              `too high: ${mm(high)}, ${angle(slippedAngleDeg(blade))}`,
             ].join('\n'),
           dy: 12,
           lineAnchor: 'top',

@@ -102,7 +102,7 @@ export const fourTimes: Figure = {
           x: 'centre',
           y: 0,
           text: ({ edgeMm, areaMm2 }: Placed) =>
-            `${short(edgeMm)} mm${narrow ? '\n' : ' '}behind the edge\n${plain(areaMm2, 2)} mm² off`,
+            `${short(edgeMm)} mm${narrow ? '\n' : ' '}behind the edge\n${plain(areaMm2)} mm² off`,
           dy: 10,
           lineAnchor: 'top',
           lineHeight: 1.25,
@@ -120,7 +120,7 @@ export const fourTimes: Figure = {
         `${short(edgeMm)} mm`,
         `${plain(before, 2)} mm`,
         `${plain(after, 2)} mm`,
-        `${plain(areaMm2, 2)} mm²`,
+        `${plain(areaMm2)} mm²`,
         `${short(areaMm2 * 100)} mm³`,
       ];
     };
@@ -144,6 +144,6 @@ export const fourTimes: Figure = {
     const { fromDeg, toDeg } = regrindOf(scene);
     const [one, twice] = bevelsOf(scene);
     if (!one || !twice) return '';
-    return `From ${short(fromDeg)}° down to ${short(toDeg)}° per side ${scene.subject.name} loses ${plain(one.areaMm2, 2)} mm² at ${short(one.edgeMm)} mm behind the edge, and at ${short(twice.edgeMm)} mm ${plain(twice.areaMm2, 2)} mm²: the small sliver fits four times into the large one.`;
+    return `From ${short(fromDeg)}° down to ${short(toDeg)}° per side ${scene.subject.name} loses ${plain(one.areaMm2)} mm² at ${short(one.edgeMm)} mm behind the edge, and at ${short(twice.edgeMm)} mm ${plain(twice.areaMm2)} mm²: the small sliver fits four times into the large one.`;
   },
 };

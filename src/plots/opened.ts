@@ -1,7 +1,7 @@
 import * as Plot from '@observablehq/plot';
 import { behindFactors, behindOf, contactDepthOf, thicknessAtMm } from '../lineup/behind.ts';
 import type { Behind } from '../lineup/behind.ts';
-import { brief, plain, times } from '../lineup/show.ts';
+import { brief, fixed, times } from '../lineup/show.ts';
 import type { Figure } from './figure.ts';
 import { sectionOutline } from './section-outline.ts';
 import { shortName } from './short-name.ts';
@@ -9,7 +9,7 @@ import { shortName } from './short-name.ts';
 /** Heights above the shoulder at which both thicknesses are told, as parts of the contact depth. */
 const told = [1, 0.75, 0.5, 0.25, 0];
 
-const mm = (value: number): string => `${plain(value, 2)} mm`;
+const mm = (value: number): string => `${fixed(value, 2)} mm`;
 
 /** Both sections nested on one centre plane, shoulder on shoulder, to scale: how far each opens what it cuts. */
 export const opened: Figure = {
@@ -63,7 +63,6 @@ export const opened: Figure = {
       y: { domain: [-foot, top], axis: null },
       marks: [
         Plot.ruleY(levels, { x1: axisPx, x2: width - 8, className: 'kf-grid' }),
-        Plot.line(outline(baseline), { className: 'kf-thin' }),
         Plot.line(outline(subject), { className: 'kf-section' }),
         Plot.line(outline(baseline), { className: 'kf-laid-over' }),
         Plot.text(labels.left, { ...text, textAnchor: 'end' }),
@@ -75,14 +74,14 @@ export const opened: Figure = {
           textAnchor: 'end',
           className: 'kf-faint',
         }),
-        Plot.text([`${shortName(baseline.name, narrow ? 15 : 30)} - -`], {
+        Plot.text([`${shortName(baseline.name, narrow ? 12 : 30)}, broken`], {
           x: centrePx - 14,
           y: top,
           dy: -18,
           textAnchor: 'end',
           className: 'kf-value',
         }),
-        Plot.text([`${shortName(subject.name, narrow ? 15 : 30)} ▨`], {
+        Plot.text([`${shortName(subject.name, narrow ? 12 : 30)}, hatched`], {
           x: centrePx + 14,
           y: top,
           dy: -18,

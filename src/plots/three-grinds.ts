@@ -3,7 +3,7 @@ import { grindThicknessMm } from '../model/index.ts';
 import { behindOf, contactDepthOf, formsOf, grindPush } from '../lineup/behind.ts';
 import type { Form } from '../lineup/behind.ts';
 import type { Scene } from '../lineup/scene.ts';
-import { brief, plain, times } from '../lineup/show.ts';
+import { brief, fixed, plain, times } from '../lineup/show.ts';
 import type { Figure } from './figure.ts';
 import { sectionOutline } from './section-outline.ts';
 import { dimensionLine, segmentEnds } from './segments.ts';
@@ -13,7 +13,7 @@ const thickness = (scene: Scene, { form, radiusMm }: Form, upMm: number): number
   return grindThicknessMm({ ...grind, form, radiusMm, edgeMm }, upMm);
 };
 
-const mm = (value: number): string => `${plain(value, 2)} mm`;
+const mm = (value: number): string => `${fixed(value, 2)} mm`;
 const angle = (degrees: number): string => `${brief(Number(plain(degrees)))}°`;
 
 /** What a form is worth against the flat one, by the close reading. */
@@ -98,6 +98,7 @@ export const threeGrinds: Figure = {
       columns: [
         'Grind',
         'Radius',
+        'Hollowed at mid height, each side',
         ...[0.25, 0.5, 1].map((part) => `${brief(depth * part)} mm above the shoulder`),
         'Wedge per side',
         'Against flat',
@@ -105,6 +106,7 @@ export const threeGrinds: Figure = {
       rows: formsOf(scene).map((form) => [
         `${form.form}${form.own ? ' (its own)' : ''}`,
         form.form === 'flat' ? 'none' : `${brief(Number(plain(form.radiusMm)))} mm`,
+        mm(form.sagMm),
         ...[0.25, 0.5, 1].map((part) => mm(thickness(scene, form, depth * part))),
         angle(form.grindAngleDeg),
         times(againstFlat(scene, form)),
@@ -115,6 +117,6 @@ export const threeGrinds: Figure = {
     const { name, edgeMm, grind } = behindOf(scene).subject;
     const [hollow, flat, convex] = formsOf(scene);
     if (!hollow || !flat || !convex) return '';
-    return `${name}, ${mm(edgeMm)} at the shoulder and ${mm(grind.spineMm)} at ${brief(grind.heightMm)} mm above it: as a wedge ${angle(hollow.grindAngleDeg)} hollow, ${angle(flat.grindAngleDeg)} flat, ${angle(convex.grindAngleDeg)} convex. Against flat the hollow makes ${times(againstFlat(scene, hollow))}, the convex ${times(againstFlat(scene, convex))}. The broken line is the depth of contact, ${brief(contactDepthOf(scene))} mm.`;
+    return `${name}, ${mm(edgeMm)} at the shoulder and ${brief(grind.spineMm)} mm at ${brief(grind.heightMm)} mm above it: as a wedge ${angle(hollow.grindAngleDeg)} hollow, ${angle(flat.grindAngleDeg)} flat, ${angle(convex.grindAngleDeg)} convex. Against flat the hollow makes ${times(againstFlat(scene, hollow))}, the convex ${times(againstFlat(scene, convex))}. The broken line is the depth of contact, ${brief(contactDepthOf(scene))} mm.`;
   },
 };
