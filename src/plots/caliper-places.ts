@@ -30,7 +30,7 @@ export const caliperPlaces: Figure = {
     const foot = Math.max(...blades.map(({ bevelHeightMm }) => bevelHeightMm));
     const top = slipMm * 1.25;
     const slot = (width - 8) / 2;
-    const [marginTop, marginBottom] = [14, 92];
+    const [marginTop, marginBottom] = [14, narrow ? 108 : 92];
     const widest = Math.max(...blades.map((blade) => thicknessAtMm(blade, top)));
     // Beside the section stand C on its left and B on its right.
     const pxPerMm = Math.min((narrow ? 240 : 300) / (top + foot), (slot - 76) / widest);
@@ -111,7 +111,7 @@ export const caliperPlaces: Figure = {
               shortName(blade.name, narrow ? 16 : 30),
               `A ${mm(blade.edgeMm)}${narrow ? '\n' : ', '}B ${mm(blade.bevelWidthMm)}${narrow ? ' ' : ', '}C ${mm(blade.bevelHeightMm)}`,
               `${angle(blade.angleDeg)} per side`,
-              `too high: ${mm(high)}, ${angle(slippedAngleDeg(blade))}`,
+              `too high: ${mm(high)},${narrow ? '\n' : ' '}${angle(slippedAngleDeg(blade))}`,
             ].join('\n'),
           dy: 12,
           lineAnchor: 'top',

@@ -144,6 +144,6 @@ export const fourTimes: Figure = {
     const { fromDeg, toDeg } = regrindOf(scene);
     const [one, twice] = bevelsOf(scene);
     if (!one || !twice) return '';
-    return `From ${short(fromDeg)}° down to ${short(toDeg)}° per side ${scene.subject.name} loses ${plain(one.areaMm2)} mm² at ${short(one.edgeMm)} mm behind the edge, and at ${short(twice.edgeMm)} mm ${plain(twice.areaMm2)} mm²: the small sliver fits four times into the large one.`;
+    return `From ${short(fromDeg)}° down to ${short(toDeg)}° per side ${scene.subject.name} loses ${plain(one.areaMm2)} mm² at ${short(one.edgeMm)} mm behind the edge, and ${plain(twice.areaMm2)} mm² at ${short(twice.edgeMm)} mm: the small sliver fits four times into the large one.`;
   },
 };

@@ -58,7 +58,7 @@ export const gritScales: Figure = {
     const labelPx = [inside(first + upper), inside(second - upper)];
     const labels = knives.map(({ name, grit, um }, index) => ({
       px: labelPx[index] ?? 0,
-      text: `${shortName(name, narrow ? 11 : 20)}\n${grit ? `${gritName(grit.scale, grit.number)}${narrow ? '\n' : ': '}` : ''}${umOf(um)}`,
+      text: `${shortName(name, narrow ? 9 : 20)}\n${grit ? `${gritName(grit.scale, grit.number)}${narrow ? '\n' : ': '}` : ''}${umOf(um)}`,
     }));
     const key = scales.map((scale, index) => ({
       scale,

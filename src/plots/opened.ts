@@ -24,7 +24,7 @@ export const opened: Figure = {
     const depth = contactDepthOf(scene);
     const top = depth * 1.1;
     const foot = Math.max(subject.bevelHeightMm, baseline.bevelHeightMm);
-    const [marginTop, marginBottom] = [34, 12];
+    const [marginTop, marginBottom] = [48, 12];
     const levels = told.map((part) => part * depth);
     const widest = Math.max(
       ...[subject, baseline].flatMap((blade) =>
@@ -74,17 +74,19 @@ export const opened: Figure = {
           textAnchor: 'end',
           className: 'kf-faint',
         }),
-        Plot.text([`${shortName(baseline.name, narrow ? 12 : 30)}, broken`], {
+        Plot.text([`${shortName(baseline.name, narrow ? 15 : 30)}\nbroken line`], {
           x: centrePx - 14,
           y: top,
-          dy: -18,
+          dy: -24,
+          lineHeight: 1.2,
           textAnchor: 'end',
           className: 'kf-value',
         }),
-        Plot.text([`${shortName(subject.name, narrow ? 12 : 30)}, hatched`], {
+        Plot.text([`${shortName(subject.name, narrow ? 15 : 30)}\nhatched`], {
           x: centrePx + 14,
           y: top,
-          dy: -18,
+          dy: -24,
+          lineHeight: 1.2,
           textAnchor: 'start',
           className: 'kf-value',
         }),
