@@ -75,6 +75,8 @@ export type { Dispute, Position } from './position.ts';
 export { rankings } from './rankings.ts';
 export type { Ranked, Rankings } from './rankings.ts';
 export { firstOrder } from './propagation.ts';
+export { firstOrderBand } from './first-order-band.ts';
+export type { FirstOrderBand, Sensitivity } from './first-order-band.ts';
 export type { Contribution } from './propagation.ts';
 export { predict } from './uncertainty.ts';
 export { createPredictor } from './predictor.ts';

@@ -68,7 +68,7 @@ export function runOf(lineUp: LineUp, samples: number, seed: number, memory: Mem
 }
 
 /** Decided once, at the middle values, and held for all samples. */
-function regressionSpeaks(lineUp: LineUp): boolean {
+export function regressionSpeaks(lineUp: LineUp): boolean {
   const depthMm = lineUp.contactDepthMm ?? parameters.contactDepthMm.default;
   return (
     workOf(
