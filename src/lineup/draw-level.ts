@@ -1,13 +1,6 @@
-import {
-  compare,
-  evenUp,
-  nominal,
-  ratioCurve,
-  rollingRatio,
-  steelRemovedMm2,
-  whatItTakes,
-} from '../model/index.ts';
+import { evenUp, nominal, ratioCurve, rollingRatio, steelRemovedMm2, whatItTakes } from '../model/index.ts';
 import type { Answer, LineUp } from '../model/index.ts';
+import { pairOf } from './pair.ts';
 import type { Scene } from './scene.ts';
 
 /** What the baseline would need to draw level with a rival knife by its angle alone. */
@@ -46,19 +39,6 @@ export function drawLevel(scene: Scene): DrawLevel {
   };
   known.set(scene, found);
   return found;
-}
-
-/**
- * The two knives alone, so that a search need not carry the others. The others count only where one of them keeps the
- * regression from speaking for the line-up; then they stay.
- */
-function pairOf({ lineUp, entry, row }: Scene): LineUp {
-  const pair = {
-    ...lineUp,
-    knives: lineUp.knives.filter(({ id }) => id === entry.subject || id === entry.baseline),
-  };
-  const alone = compare(pair).rows.find(({ knife }) => knife === entry.subject);
-  return alone?.product === row.close.product && alone.complete === row.close.complete ? pair : lineUp;
 }
 
 function levelIn({ entry, baselineKnife }: Scene, lineUp: LineUp): Level {

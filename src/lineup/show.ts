@@ -18,6 +18,9 @@ export function plain(value: number, digits = 3): string {
 /** A number as short as it can be said, for ticks and typed values: 10, 0.5, 40. */
 export const brief = (value: number): string => minus(String(Number(value.toPrecision(4))));
 
+/** A whole number with its thousands set apart: `20,000`. */
+export const thousands = (value: number): string => String(value).replace(/\B(?=(\d{3})+$)/g, ',');
+
 /** A factor: `×1.96`. */
 export const times = (factor: number, digits = 3): string => `×${plain(factor, digits)}`;
 

@@ -11,6 +11,7 @@ import { registryOf } from './registry.ts';
 import { topic as routes } from './routes.ts';
 import { topic as ruler } from './ruler.ts';
 import { topic as stack } from './stack.ts';
+import { topic as sure } from './sure.ts';
 import type { Part, Topic } from './topic.ts';
 
 /** Every topic at once: for the build and for tests, never for the browser. */
@@ -26,6 +27,7 @@ export const topics: Record<TopicName | 'base', Topic> = {
   routes,
   ruler,
   stack,
+  sure,
 };
 
 export const everything = registryOf(Object.values(topics));

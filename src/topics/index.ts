@@ -12,6 +12,7 @@ export const topicLoaders = {
   routes: () => import('./routes.ts'),
   ruler: () => import('./ruler.ts'),
   stack: () => import('./stack.ts'),
+  sure: () => import('./sure.ts'),
 } as const satisfies Record<string, () => Promise<{ topic: Topic }>>;
 
 export type TopicName = keyof typeof topicLoaders;

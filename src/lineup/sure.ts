@@ -1,0 +1,135 @@
+import { bandRounding, createPredictor, firstOrderBand } from '../model/index.ts';
+import type { Family, FirstOrderBand, Predictor } from '../model/index.ts';
+import { pairOf } from './pair.ts';
+import type { Scene } from './scene.ts';
+import { nearest } from './stack.ts';
+
+/** What one thing that is not known exactly has to do with the spread of the ratio. */
+export interface Matter {
+  /** In words, with the knife's name where it is a knife's. */
+  what: string;
+  family: Family | 'shared';
+  /** Its share of the variance of ln ratio, alone, 0 to 1. */
+  share: number;
+}
+
+/** How sure the close reading's ratio of the subject to the baseline is. */
+export interface Sure {
+  /** The central 90 % of the samples, and their middle. */
+  low: number;
+  median: number;
+  high: number;
+  /** Share of the samples in which the subject outlasts the baseline. */
+  beats: number;
+  /** What the band supports: figures, and the middle rounded to them. */
+  rounding: { figures: number; median: number };
+  /** Largest first; what only several explain together stands last. */
+  matters: Matter[];
+  /** All sample ratios, from the lowest to the highest. */
+  ratios: Float64Array;
+  /** The same by first-order propagation. */
+  line: FirstOrderBand;
+  redrawn: number;
+}
+
+export const samples = 20_000;
+
+let predictor: Predictor | undefined;
+const known = new WeakMap<Scene, Sure>();
+
+/** How sure the ratio is, computed once for a scene; the draws are the same for every scene, so a slider moves it smoothly. */
+export function sureOf(scene: Scene): Sure {
+  const before = known.get(scene);
+  if (before) return before;
+  predictor ??= createPredictor({ samples, seed: 1 });
+  const pair = pairOf(scene);
+  const { subject } = scene.entry;
+  const found = predictor.predict(pair).find(({ knife }) => knife === subject);
+  if (!found) throw new RangeError(`knife ${subject} is not among the knives of the line-up`);
+  const { low, median, high, beatsBaseline, variance, redrawn } = found;
+  const sure: Sure = {
+    low,
+    median,
+    high,
+    beats: beatsBaseline,
+    rounding: bandRounding({ low, median, high }),
+    matters: mattersOf(variance, scene),
+    ratios: predictor.ratios(pair, subject),
+    line: firstOrderBand(pair, subject),
+    redrawn,
+  };
+  known.set(scene, sure);
+  return sure;
+}
+
+/** Two knives of a line-up against each other. */
+export interface Pairing {
+  longer: string;
+  shorter: string;
+  low: number;
+  high: number;
+  beats: number;
+}
+
+/** The two knives of the line-up that lie nearest to each other; null where there are only two. */
+export function nearestPairing(scene: Scene): Pairing | null {
+  if (scene.lineUp.knives.length < 3) return null;
+  predictor ??= createPredictor({ samples, seed: 1 });
+  const { longer, shorter } = nearest(scene);
+  const found = predictor
+    .predict({ ...scene.lineUp, baseline: shorter.id })
+    .find(({ knife }) => knife === longer.id);
+  if (!found) return null;
+  const { low, high, beatsBaseline: beats } = found;
+  return { longer: longer.name, shorter: shorter.name, low, high, beats };
+}
+
+/** Whether the band has no width: everything is known, and every assumption fixed. */
+export const isExact = ({ low, high }: Sure): boolean => high === low;
+
+const of: Record<string, readonly [what: string, family: Matter['family']]> = {
+  angleDeg: ['the edge angle of', 'geometry'],
+  microbevelAngleDeg: ['the microbevel of', 'geometry'],
+  edgeMm: ['the thickness behind the edge of', 'geometry'],
+  finish: ['the grain size of', 'finish'],
+  hrc: ['the hardness of', 'steel'],
+  carbideVolPercent: ['the carbide of', 'steel'],
+};
+
+const shared: Record<string, readonly [what: string, family: Matter['family']]> = {
+  friction: ['the friction in the cut', 'shared'],
+  angleExponent: ['what an angle is worth (exponent E)', 'geometry'],
+  thicknessExponent: ['what thickness is worth (its exponent)', 'geometry'],
+  finishExponent: ['what finish is worth (its exponent)', 'finish'],
+  hardnessExponent: ['what hardness is worth (its exponent)', 'steel'],
+  residual: ['how far steels lie off the published line', 'steel'],
+  together: ['several of these only together', 'shared'],
+  'gauge.angleDeg': ['the common error of the angle gauge', 'geometry'],
+  'gauge.edgeMm': ['the common error of the caliper', 'geometry'],
+  'gauge.hrc': ['the common error of the hardness tester', 'steel'],
+};
+
+/** An input of the model in words; `knife` is the id of the knife it belongs to, null for what all share. */
+export function matterName({ name, knife }: { name: string; knife: string | null }, scene: Scene): string {
+  const [phrase] = phraseOf(name);
+  if (name in shared || knife === null) return phrase;
+  return `${phrase} ${scene.entry.knives.find(({ id }) => id === knife)?.name ?? knife}`;
+}
+
+const phraseOf = (name: string): readonly [what: string, family: Matter['family']] =>
+  shared[name] ?? of[name.split('.')[0] ?? ''] ?? [name, 'shared'];
+
+/** Inputs that read the same in words, such as the kinds of one knife's carbide, count as one. */
+function mattersOf(variance: Record<string, number>, scene: Scene): Matter[] {
+  const { subject, baseline } = scene.entry;
+  const sums = new Map<string, Matter>();
+  for (const [name, share] of Object.entries(variance)) {
+    const bare = name.replace(/^baseline\./, '');
+    const what = matterName({ name: bare, knife: bare === name ? subject : baseline }, scene);
+    sums.set(what, { what, family: phraseOf(bare)[1], share: share + (sums.get(what)?.share ?? 0) });
+  }
+  const last = shared['together']?.[0];
+  return [...sums.values()]
+    .filter(({ share }) => share >= 0.005)
+    .sort((a, b) => Number(a.what === last) - Number(b.what === last) || b.share - a.share);
+}

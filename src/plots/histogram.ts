@@ -1,0 +1,90 @@
+import * as Plot from '@observablehq/plot';
+import { isExact, samples, sureOf } from '../lineup/sure.ts';
+import { percent, thousands, times } from '../lineup/show.ts';
+import type { Figure } from './figure.ts';
+import { ratioAxis, tickValues } from './ratio-axis.ts';
+
+interface Bin {
+  x1: number;
+  x2: number;
+  share: number;
+}
+
+const bars = 36;
+
+/** The share of the samples in bins of equal ratio. Sorted, each sample is looked at once. */
+function binned(ratios: Float64Array, low: number, high: number): Bin[] {
+  const step = Math.log(high / low) / bars;
+  const bins = Array.from({ length: bars }, (_, index) => ({
+    x1: low * Math.exp(index * step),
+    x2: low * Math.exp((index + 1) * step),
+    share: 0,
+  }));
+  for (const ratio of ratios) {
+    const bin = bins[Math.min(bars - 1, Math.max(0, Math.floor(Math.log(ratio / low) / step)))];
+    if (bin) bin.share += 1 / ratios.length;
+  }
+  return bins;
+}
+
+/** The same samples as bars: how many fall where. */
+export const histogram: Figure = {
+  id: 'band-histogram',
+  title: ({ subject, baseline }) => `All samples: ${subject.name} against ${baseline.name}`,
+  units: 'times as long; share of the samples',
+  scale: 'logarithmic axis',
+  reading: () => 'close reading',
+  source: 'factor model, sampled; assumptions stated',
+  options(scene, { narrow }) {
+    const sure = sureOf(scene);
+    const { ratios } = sure;
+    const first = ratios[0] ?? 1;
+    const last = ratios[ratios.length - 1] ?? 1;
+    const low = Math.min(0.95, first / 1.05);
+    const high = Math.max(1.05, last * 1.05);
+    const bins = binned(ratios, low, high);
+    return {
+      height: narrow ? 230 : 260,
+      marginLeft: 44,
+      marginRight: 14,
+      marginTop: 22,
+      marginBottom: 40,
+      x: { ...ratioAxis(low, high, narrow, 'times as long'), labelAnchor: 'center' },
+      y: {
+        label: 'share of the samples',
+        labelArrow: 'none',
+        ticks: 4,
+        tickFormat: (share: number) => percent(share),
+      },
+      marks: [
+        Plot.gridY({ className: 'kf-grid', ticks: 4 }),
+        Plot.rectY(bins, {
+          x1: 'x1',
+          x2: 'x2',
+          y: 'share',
+          className: 'kf-samples',
+          insetLeft: 0.5,
+          insetRight: 0.5,
+        }),
+        Plot.ruleX([1], { className: 'kf-baseline' }),
+        Plot.ruleX(isExact(sure) ? [sure.median] : [sure.low, sure.median, sure.high], {
+          className: 'kf-dimension',
+        }),
+        Plot.gridX(tickValues(low, high, narrow), { className: 'kf-grid' }),
+      ],
+    };
+  },
+  table(scene) {
+    const { ratios } = sureOf(scene);
+    const at = (share: number): string => times(ratios[Math.round(share * (ratios.length - 1))] ?? 1);
+    return {
+      columns: ['Share of the samples below', 'Times as long'],
+      rows: [0.01, 0.05, 0.25, 0.5, 0.75, 0.95, 0.99].map((share) => [percent(share), at(share)]),
+    };
+  },
+  caption(scene) {
+    const { low, high } = sureOf(scene);
+    const { subject, baseline } = scene;
+    return `Of ${thousands(samples)} samples of ${subject.name} against ${baseline.name} nine tenths fall between ${times(low)} and ${times(high)}.`;
+  },
+};

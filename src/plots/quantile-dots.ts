@@ -1,0 +1,131 @@
+import * as Plot from '@observablehq/plot';
+import { quantileDots } from '../model/index.ts';
+import { bandSentence } from '../lineup/sure-words.ts';
+import { sureOf } from '../lineup/sure.ts';
+import { times } from '../lineup/show.ts';
+import type { Figure } from './figure.ts';
+import { ratioAxis, tickValues } from './ratio-axis.ts';
+
+/** Few enough to count, enough to see the tails. */
+const count = 50;
+
+interface Dot {
+  x: number;
+  row: number;
+  ahead: boolean;
+}
+
+/** Dots of equal chance, stacked in columns as wide as a dot. */
+function stacked(values: readonly number[], low: number, columnLog: number): Dot[] {
+  const heights = new Map<number, number>();
+  return values.map((value) => {
+    const column = Math.floor(Math.log(value / low) / columnLog);
+    const row = heights.get(column) ?? 0;
+    heights.set(column, row + 1);
+    return { x: low * Math.exp((column + 0.5) * columnLog), row, ahead: value >= 1 };
+  });
+}
+
+/** How sure: fifty dots of equal chance, so that counting dots is counting chances. */
+export const quantileDotsFigure: Figure = {
+  id: 'quantile-dots',
+  title: ({ subject, baseline }) => `How sure: ${subject.name} against ${baseline.name}`,
+  units: 'times as long; each dot one chance in fifty',
+  scale: 'logarithmic axis',
+  reading: () => 'close reading; rival and pocket marked',
+  source: 'factor model, sampled; assumptions stated',
+  options(scene, { width, narrow }) {
+    const sure = sureOf(scene);
+    const { row } = scene;
+    const values = quantileDots(sure.ratios, count);
+    const others = [
+      { x: row.close.rival, name: narrow ? 'added' : 'forces added', className: 'kf-total-rival' },
+      { x: row.pocket.product, name: 'pocket', className: 'kf-total-pocket' },
+      { x: row.close.product, name: 'close', className: 'kf-total-close' },
+    ];
+    const all = [1, ...values, ...others.map(({ x }) => x)];
+    const low = Math.min(...all) / 1.25;
+    const high = Math.max(...all) * 1.25;
+    const [marginLeft, marginRight] = [14, 14];
+    const inner = width - marginLeft - marginRight;
+    const radius = narrow ? 4 : 5;
+    const columnLog = (Math.log(high / low) * (2 * radius + 1)) / inner;
+    const dots = stacked(values, low, columnLog);
+    const tallest = Math.max(...dots.map(({ row: at }) => at)) + 1;
+    const dotsHeight = tallest * (2 * radius + 1);
+    const namesHeight = 58;
+    const px = (rowAt: number): number => rowAt * (2 * radius + 1) + radius + 1;
+    const top = dotsHeight + 26;
+    return {
+      height: top + namesHeight + 44,
+      marginLeft,
+      marginRight,
+      marginTop: 8,
+      marginBottom: 40,
+      x: { ...ratioAxis(low, high, narrow, 'times as long'), labelAnchor: 'center' },
+      y: { domain: [0, top + namesHeight - 4], axis: null },
+      marks: [
+        Plot.gridX(tickValues(low, high, narrow), { className: 'kf-grid' }),
+        Plot.ruleX([1], { className: 'kf-baseline' }),
+        Plot.dot(dots, {
+          x: 'x',
+          y: ({ row: at }: Dot) => px(at),
+          r: radius,
+          className: 'kf-chance',
+          stroke: 'currentColor',
+          fill: ({ ahead }: Dot) => (ahead ? 'currentColor' : 'none'),
+        }),
+        Plot.link([{ x1: sure.low, x2: sure.high }], {
+          x1: 'x1',
+          x2: 'x2',
+          y1: dotsHeight + 12,
+          y2: dotsHeight + 12,
+          className: 'kf-dimension',
+        }),
+        Plot.tickX([sure.low, sure.high], {
+          y: null,
+          className: 'kf-dimension',
+          insetTop: 60,
+        }),
+        Plot.text([sure], {
+          x: 'median',
+          y: dotsHeight + 12,
+          text: () => '90 %',
+          dy: -9,
+          className: 'kf-value kf-on-paper',
+        }),
+        ...others.map(({ x, name, className }, index) => [
+          Plot.ruleX([x], { y1: 0, y2: top + 8 + index * 17, className }),
+          Plot.text([x], {
+            x: (value: number) => value,
+            y: top + 14 + index * 17,
+            text: () => `${name} ${times(x)}`,
+            textAnchor: x > Math.sqrt(low * high) ? 'end' : 'start',
+            dx: x > Math.sqrt(low * high) ? 4 : -4,
+            className: 'kf-faint kf-on-paper',
+          }),
+        ]),
+      ].flat(),
+    };
+  },
+  table(scene) {
+    const { low, median, high, beats, line } = sureOf(scene);
+    const { row } = scene;
+    return {
+      columns: ['What', 'Times as long'],
+      rows: [
+        ['Band, lower end (5 % of samples below)', times(low)],
+        ['Middle of the samples', times(median)],
+        ['Band, upper end (5 % above)', times(high)],
+        ['Share of samples ahead', `${(beats * 100).toFixed(1)} %`],
+        ['Band to first order, lower end', times(line.low)],
+        ['Band to first order, upper end', times(line.high)],
+        ['Close reading', times(row.close.product)],
+        ['Forces added', times(row.close.rival)],
+        ['Pocket reading', times(row.pocket.product)],
+      ],
+    };
+  },
+  caption: (scene) =>
+    `${bandSentence(scene)} The forces added give ${times(scene.row.close.rival)}, the pocket reading ${times(scene.row.pocket.product)}.`,
+};
