@@ -13,6 +13,7 @@ const large: Record<string, () => Promise<CustomElementConstructor>> = {
   'kf-bench': async () => (await import('./bench.ts')).BenchElement,
   'kf-check': async () => (await import('./check.ts')).CheckElement,
   'kf-figure': async () => (await import('./figure.ts')).FigureElement,
+  'kf-retell': async () => (await import('./retell.ts')).RetellElement,
 };
 
 const named = (): TopicName[] => {

@@ -1,4 +1,5 @@
 import { readAnswer } from '../exercises/reader/index.ts';
+import { callVerdict } from '../lineup/call-verdict.ts';
 import type { Scene } from '../lineup/scene.ts';
 import { times } from '../lineup/show.ts';
 import { SceneElement } from './scene-element.ts';
@@ -36,15 +37,7 @@ export class CallElement extends SceneElement {
       said.textContent = read.message;
       return;
     }
-    const { answer, sum } = registry().call(this.of)(scene);
-    const near = (value: number) => Math.abs(Math.log(read.value / value)) < 0.03;
-    const verdict = near(answer)
-      ? 'You called it.'
-      : sum !== null && near(sum)
-        ? 'That is the sum, the answer most people give. Read on to see what it misses.'
-        : read.value < answer
-          ? 'You called it low.'
-          : 'You called it high.';
-    said.textContent = `Your call: ${times(read.value)}. The model: ${times(answer)}. ${verdict}`;
+    const held = registry().call(this.of)(scene);
+    said.textContent = `Your call: ${times(read.value)}. The model: ${times(held.answer)}. ${callVerdict(read.value, held)}`;
   }
 }

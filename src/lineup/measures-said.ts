@@ -4,17 +4,17 @@ import { brief, plain } from './show.ts';
 
 const short = (value: number): string => brief(Number(plain(value)));
 
-const said = (value: Quantity, unit: string): string =>
+export const said = (value: Quantity, unit: string): string =>
   isUnknown(value)
     ? `between ${short(value.low)} and ${short(value.high)}${unit} (not known)`
     : `${short(nominal(value))}${unit}`;
 
 const scaleName = { 'FEPA-P': 'P', 'FEPA-F': 'F', JIS: 'JIS ', CAMI: 'CAMI ' } as const;
 
-const finishSaid = (finish: Finish): string =>
+export const finishSaid = (finish: Finish): string =>
   'um' in finish ? said(finish.um, ' µm') : `${scaleName[finish.scale]}${brief(finish.grit)}`;
 
-function carbideSaid(volumes: Knife['carbideVolPercent']): string {
+export function carbideSaid(volumes: Knife['carbideVolPercent']): string {
   const all = Object.values(volumes);
   const ends = all.reduce<[number, number]>(
     ([low, high], volume) =>

@@ -12,6 +12,7 @@ import { topic as routes } from './routes.ts';
 import { topic as ruler } from './ruler.ts';
 import { topic as stack } from './stack.ts';
 import { topic as sure } from './sure.ts';
+import { topic as telling } from './telling.ts';
 import type { Part, Topic } from './topic.ts';
 
 /** Every topic at once: for the build and for tests, never for the browser. */
@@ -28,6 +29,7 @@ export const topics: Record<TopicName | 'base', Topic> = {
   ruler,
   stack,
   sure,
+  telling,
 };
 
 export const everything = registryOf(Object.values(topics));

@@ -13,6 +13,7 @@ export const topicLoaders = {
   ruler: () => import('./ruler.ts'),
   stack: () => import('./stack.ts'),
   sure: () => import('./sure.ts'),
+  telling: () => import('./telling.ts'),
 } as const satisfies Record<string, () => Promise<{ topic: Topic }>>;
 
 export type TopicName = keyof typeof topicLoaders;
