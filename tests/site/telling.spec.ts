@@ -1,0 +1,38 @@
+import { expect, live, test, unfold } from './test.ts';
+import { visitorLink, visitorLineUp } from './visitor.ts';
+
+test('a call made first is kept beside the answer, by keyboard alone', async ({ page }) => {
+  await page.goto(`/telling/${visitorLink}`);
+  await live(page);
+  const field = page.locator('kf-call input');
+  await field.focus();
+  await page.keyboard.type('0.2');
+  await page.keyboard.press('Enter');
+  const said = page.locator('kf-call [data-part=said]');
+  await expect(said).toContainText('Your call: ×0.200');
+  await field.fill('many');
+  await page.keyboard.press('Enter');
+  await expect(field).toHaveAttribute('aria-invalid', 'true');
+});
+
+test('the telling is copied at three depths, each with the link that shows it', async ({ page, context }) => {
+  await context.grantPermissions(['clipboard-read', 'clipboard-write']);
+  await page.goto(`/telling/${visitorLink}`);
+  await live(page);
+  const lengths: number[] = [];
+  for (const depth of ['one sentence', 'one paragraph', 'all of it']) {
+    await page.getByLabel(depth, { exact: true }).check();
+    await page.getByRole('button', { name: 'Copy it with its link' }).click();
+    await expect(page.locator('kf-retell [data-part=said]')).toContainText('Copied');
+    const copied = await page.evaluate(() => navigator.clipboard.readText());
+    expect(copied).toContain('/telling/#with=');
+    expect(copied).toContain(visitorLineUp.knives[0]?.name ?? '?');
+    const ratio = /×[\d.]+/.exec((await page.locator('.lead').textContent()) ?? '')?.[0] ?? '?';
+    expect(copied).toContain(ratio);
+    lengths.push(copied.length);
+  }
+  expect(lengths).toEqual(lengths.toSorted((a, b) => a - b));
+  await page.getByLabel('Markdown').check();
+  await unfold(page);
+  await expect(page.locator('kf-retell pre')).toContainText('## The answer');
+});
