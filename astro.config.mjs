@@ -3,14 +3,16 @@ import mdx from '@astrojs/mdx';
 import { unified } from '@astrojs/markdown-remark';
 import remarkMath from 'remark-math';
 import rehypeKatex from 'rehype-katex';
+import { offline } from './src/offline/integration.mjs';
 import { leanPlot } from './src/plots/lean-plot.mjs';
+import { sitemap } from './src/sitemap/integration.mjs';
 
 export default defineConfig({
   // The address the site is published at; only link previews and the site map need it.
   site: process.env['KEENFOLD_SITE'] ?? 'https://keenfold.example',
   base: process.env['KEENFOLD_BASE'] ?? '/',
   trailingSlash: 'always',
-  integrations: [mdx()],
+  integrations: [mdx(), sitemap(), offline()],
   markdown: {
     syntaxHighlight: false,
     processor: unified({

@@ -15,6 +15,8 @@ export default defineConfig({
   use: {
     baseURL: 'http://127.0.0.1:4329/',
     ...devices['Desktop Chrome'],
+    // Only the tests of the kept site keep it; elsewhere it would be kept anew in every test.
+    serviceWorkers: 'block',
     launchOptions: {
       ...(executablePath ? { executablePath } : {}),
       args: [

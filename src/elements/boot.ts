@@ -1,3 +1,4 @@
+import { late } from '../offline/late.ts';
 import { isTopicName, topicLoaders } from '../topics/index.ts';
 import type { TopicName } from '../topics/index.ts';
 
@@ -64,8 +65,13 @@ addEventListener('submit', submitted, { capture: true });
 for (const type of ['pointerover', 'pointerdown', 'focusin', 'input', 'change', 'click']) {
   addEventListener(type, touched, { passive: true, capture: true });
 }
+const carried = () => location.hash.startsWith('#with=') && document.getElementById('page-line-up') !== null;
 const opened = () => {
-  if (location.hash.startsWith('#with=') && root.dataset['live'] !== 'on') void load();
+  if (carried() && root.dataset['live'] !== 'on') void load();
 };
 addEventListener('hashchange', opened);
-if (location.hash.startsWith('#with=') || root.hasAttribute('data-live-at-once')) void load();
+if (carried() || root.hasAttribute('data-live-at-once')) void load();
+
+// While developing, pages kept from the last build would be shown in place of the ones worked on.
+if (import.meta.env.PROD)
+  late(() => void import('../offline/keep-offline.ts').then((all) => all.keepOffline()));

@@ -19,6 +19,8 @@ export const test = base.extend<{ watched: undefined }>({
       const complaints: string[] = [];
       const origin = new URL(baseURL ?? '').origin;
       page.on('console', (message) => {
+        // The runner's own word where it keeps service workers out.
+        if (message.text() === 'Service Worker registration blocked by Playwright') return;
         if (message.type() === 'error' || message.type() === 'warning') complaints.push(message.text());
       });
       page.on('pageerror', (error) => complaints.push(error.message));

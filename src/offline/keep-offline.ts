@@ -1,0 +1,39 @@
+import { offerVersion } from './offer-version.ts';
+
+/**
+ * Has the whole site kept for use without a network, and offers a new version once it is kept too. Where the browser
+ * will not (no secure connection, storage denied), the site goes on as it is, from the network.
+ */
+export async function keepOffline(): Promise<void> {
+  if (!('serviceWorker' in navigator) || savesData()) return;
+  const worker = navigator.serviceWorker;
+  const base = document.documentElement.dataset['base'] ?? '/';
+  const registration = await worker.register(`${base}offline.js`).catch(() => undefined);
+  if (!registration) return;
+
+  const use = () => {
+    // Another page may have taken it already: then this page only has to open it.
+    if (!registration.waiting) {
+      location.reload();
+      return;
+    }
+    worker.addEventListener('controllerchange', () => {
+      location.reload();
+    });
+    registration.waiting.postMessage('take over');
+  };
+  const offer = () => {
+    // Without an active one there is nothing older: this is the first visit.
+    if (registration.waiting && registration.active) offerVersion(use);
+  };
+  registration.addEventListener('updatefound', () => {
+    registration.installing?.addEventListener('statechange', offer);
+  });
+  offer();
+}
+
+/** Some browsers tell that the reader pays for every byte. */
+function savesData(): boolean {
+  const { connection } = navigator as Navigator & { connection?: { saveData?: boolean } };
+  return connection?.saveData === true;
+}

@@ -1,0 +1,129 @@
+import { execFileSync } from 'node:child_process';
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Page } from '@playwright/test';
+import { writeWorker } from '../../src/offline/integration.mjs';
+import { dist, pages } from './pages.ts';
+import { headersFor, hostOf } from './static-host.ts';
+import type { StaticHost } from './static-host.ts';
+import { expect, live, test as site } from './test.ts';
+import { visitorLink } from './visitor.ts';
+
+/** A site of its own for each test, which can be changed and taken away. */
+const test = site.extend<{ base: string; folder: string; host: StaticHost }>({
+  base: ['/', { option: true }],
+  folder: async ({ base }, use) => {
+    const folder = mkdtempSync(join(tmpdir(), 'keenfold-'));
+    if (base === '/') cpSync(dist, folder, { recursive: true });
+    else
+      execFileSync('astro', ['build', '--outDir', folder], {
+        env: { ...process.env, KEENFOLD_BASE: base },
+        shell: process.platform === 'win32',
+      });
+    await use(folder);
+    rmSync(folder, { recursive: true, force: true });
+  },
+  host: async ({ folder, base }, use) => {
+    const host = await hostOf(folder, base);
+    await use(host);
+    await host.stop();
+  },
+  baseURL: async ({ host }, use) => {
+    await use(host.address);
+  },
+});
+test.use({ serviceWorkers: 'allow' });
+
+/** Reads a page as a reader does who moves the pointer, and waits until the whole site is kept. */
+async function visit(page: Page, path: string): Promise<void> {
+  await page.goto(path);
+  await page.mouse.move(40, 40);
+  await page.mouse.move(80, 80);
+  await page.waitForFunction(() => navigator.serviceWorker.controller?.state === 'activated');
+}
+
+test('nothing is kept before the reader does something', async ({ page }) => {
+  await page.goto('.', { waitUntil: 'networkidle' });
+  await page.waitForTimeout(4000);
+  expect(await page.evaluate(() => caches.keys())).toEqual([]);
+});
+
+test('a visited site opens whole without a network', async ({ page, host }) => {
+  await visit(page, 'lessons/forty-and-forty/');
+  await host.stop();
+  for (const path of pages()) {
+    const answer = await page.goto(path.slice(1) || '.');
+    expect(answer?.status(), path).toBe(200);
+    await expect(page.locator('h1')).toBeVisible();
+    const touched = page.locator('main [data-own] input, main [data-live] input').first();
+    if ((await touched.count()) === 0) continue;
+    await touched.focus();
+    await live(page);
+  }
+  await page.goto(`telling/${visitorLink}`);
+  await expect(page.locator('html')).toHaveAttribute('data-line-up', 'own');
+  expect((await page.goto('bench'))?.url()).toMatch(/\/bench\/$/);
+});
+
+test('an address that is nowhere says so without a network too', async ({ page, context, host }) => {
+  await visit(page, '.');
+  await host.stop();
+  // A page of its own: the browser's complaint about the answer 404 is no fault here.
+  const nowhere = await context.newPage();
+  const answer = await nowhere.goto('nowhere/');
+  expect(answer?.status()).toBe(404);
+  await expect(nowhere).toHaveTitle('No such page · Keenfold');
+});
+
+test('a file that is not as it was built is not kept, and nothing is half kept', async ({ page, folder }) => {
+  writeFileSync(join(folder, 'words/index.html'), 'something else');
+  await page.goto('.');
+  await page.mouse.move(40, 40);
+  await page.waitForTimeout(6000);
+  expect(await page.evaluate(() => navigator.serviceWorker.controller)).toBeNull();
+});
+
+test.describe('below a path', () => {
+  test.use({ base: '/below/here/' });
+
+  test('a site works, is kept, and offers its new version without forcing it', async ({
+    page,
+    folder,
+    host,
+  }) => {
+    test.slow();
+    await visit(page, 'lessons/forty-and-forty/');
+    await host.stop();
+    await page.goto('bench/');
+    await live(page);
+
+    const words = join(folder, 'words/index.html');
+    writeFileSync(words, readFileSync(words, 'utf8').replace(/<h1[^>]*>/, '$&New: '));
+    writeWorker(folder);
+    await host.start();
+    await page.goto('lessons/forty-and-forty/');
+    await page.mouse.move(40, 40);
+    await page.mouse.move(80, 80);
+    const offer = page.locator('.offer');
+    await expect(offer).toContainText('A newer version', { timeout: 20_000 });
+
+    // Until it is asked for, the old version is what is read.
+    await page.goto('words/');
+    await expect(page.locator('h1')).not.toContainText('New: ');
+    await page.mouse.move(40, 40);
+    await page.mouse.move(80, 80);
+    await offer.getByRole('button', { name: 'Open it' }).click();
+    await expect(page.locator('h1')).toContainText('New: ');
+    await expect(offer).toHaveCount(0);
+  });
+});
+
+test('hosts are asked for the headers a page cannot set itself', async ({ page, folder }) => {
+  const answer = await page.goto('bench/');
+  const headers = answer?.headers() ?? {};
+  expect(headers['content-security-policy']).toBe("frame-ancestors 'none'");
+  expect(headers['x-content-type-options']).toBe('nosniff');
+  expect(Object.fromEntries(headersFor(folder, '/_astro/any.js'))['Cache-Control']).toContain('immutable');
+  expect(Object.fromEntries(headersFor(folder, '/bench/'))['Cache-Control']).toBeUndefined();
+});
