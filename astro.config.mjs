@@ -44,21 +44,8 @@ export default defineConfig({
         build: {
           rolldownOptions: {
             output: {
-              // Few and large: what every live page needs in one piece, Plot in another, topics each their own.
-              codeSplitting: {
-                groups: [
-                  {
-                    name: 'live',
-                    test: /src\/(elements\/(live|page)|lineup\/rows|model\/index)\.ts/,
-                    priority: 2,
-                  },
-                  {
-                    name: 'plot',
-                    test: /src\/(plots\/ratio-axis|elements\/figure)\.ts|@observablehq/,
-                    priority: 1,
-                  },
-                ],
-              },
+              // Plot in one piece; everything else by what uses it, so that a page fetches no more than it shows.
+              codeSplitting: { groups: [{ name: 'plot', test: /@observablehq/ }] },
             },
           },
         },

@@ -65,7 +65,8 @@ for (const path of pages()) {
       await live(page);
       await page.waitForLoadState('networkidle');
     }
-    expect(sum(await parts(), 'script')).toBeLessThanOrEqual(95 * KB);
+    // The bench is a tool and not a lesson: it holds the whole comparison and its band at once.
+    expect(sum(await parts(), 'script')).toBeLessThanOrEqual((isBench(path) ? 115 : 95) * KB);
   });
 
   for (const height of [900, 1600]) {

@@ -1,0 +1,34 @@
+import { expect, live, test } from './test.ts';
+import { isBench, pages } from './pages.ts';
+
+/** A drawing as far as a reader sees it: attributes sorted, coordinates to a tenth of a pixel, ids and labels aside. */
+const seen = `(svg => {
+  const round = text => text.replace(/-?\\d+\\.\\d+(?:e-?\\d+)?/g, digits => String(Math.round(Number(digits) * 10) / 10 || 0));
+  const walk = element => element.nodeType === 3 ? element.textContent : element.nodeName.toLowerCase()
+    + [...element.attributes].filter(({ name }) => !/^(id|clip-path|aria-label|data-mark|xmlns)$/.test(name))
+      .map(({ name, value }) => ' ' + name + '=' + round(value)).sort().join('')
+    + '(' + [...element.childNodes].map(walk).join(',') + ')';
+  return walk(svg);
+})`;
+
+// On screens of one dot a pixel Plot sets lines on half pixels; at build there is no screen.
+test.use({ deviceScaleFactor: 2 });
+
+/** Plot is cut down for the browser: what it draws there must be what the whole of it drew at build. */
+for (const path of pages().filter((page) => !isBench(page))) {
+  test(`${path} draws in the browser what it drew at build`, async ({ page }) => {
+    const read = () =>
+      page.evaluate(
+        `[...document.querySelectorAll('kf-figure')].map(figure => figure.getAttribute('of') + [...figure.querySelectorAll('.drawing')].filter(one => one.checkVisibility()).map(one => ${seen}(one.firstElementChild)).join())`,
+      );
+    await page.goto(path);
+    const built = (await read()) as string[];
+    test.skip(built.length === 0, 'no figure here');
+    const control = page.locator('main [data-own] input, main [data-live] input').first();
+    test.skip((await control.count()) === 0, 'nothing here is live');
+    await control.focus();
+    await live(page);
+    await page.waitForTimeout(300);
+    expect(await read()).toEqual(built);
+  });
+}
