@@ -19,9 +19,9 @@ export interface LognormalFit {
   beta: number[];
   /** Standard deviation of the logarithm of one life, as the likelihood has it: divided by n. */
   sigma: number;
-  /** Covariance of beta, times m/(m − p), which makes it the ordinary one where every life was read exactly. */
+  /** Covariance of beta, times n/(n − p), which makes it the ordinary one where every life was read exactly. */
   covariance: number[][];
-  /** m − p, m the number of runs that ended: one that did not says little about the scatter. */
+  /** n − p. */
   df: number;
 }
 
@@ -39,9 +39,9 @@ export function lognormalFit(lives: readonly Life[], rows: readonly (readonly nu
       throw new RangeError(`life ${i} from ${low} to ${high} is not in order from 0 upwards`);
   });
   const p = rows[0]?.length ?? 0;
+  const df = lives.length - p;
   const count = lives.filter(ended).length;
-  const df = count - p;
-  if (df < 1) {
+  if (count <= p) {
     throw new RangeError(`${count} of ${lives.length} runs ended, at least ${p + 1} must reach their stop`);
   }
 
@@ -53,17 +53,20 @@ export function lognormalFit(lives: readonly Life[], rows: readonly (readonly nu
     const move = solve(here.curvature, here.slope);
     if (move === null) break;
     const gain = here.slope.reduce((sum, s, i) => sum + s * at(move, i), 0);
-    if (gain < 1e-22) break;
+    if (gain < 1e-12) {
+      // So near the top one more whole step squares what is still missing.
+      theta = theta.map((value, k) => value + at(move, k));
+      here = likelihood(lives, rows, theta);
+      break;
+    }
     const tried = halved((share) => {
       const moved = theta.map((value, k) => value + share * at(move, k));
       const next = at(moved, p) > 0 ? likelihood(lives, rows, moved) : null;
       return next !== null && next.value >= here.value ? { moved, next } : null;
     });
     if (tried === null) break;
-    const { moved, next } = tried;
-    const settled = next.value - here.value < 1e-15 * Math.abs(here.value) && gain < 1e-15;
-    [theta, here] = [moved, next];
-    if (settled || at(theta, p) > 1e9) break;
+    [theta, here] = [tried.moved, tried.next];
+    if (at(theta, p) > 1e9) break;
   }
   const tau = at(theta, p);
   const inverse = invert(here.curvature);
@@ -75,7 +78,7 @@ export function lognormalFit(lives: readonly Life[], rows: readonly (readonly nu
   // β = α/τ: the covariance of α and τ carried over.
   const beta = theta.slice(0, p).map((alpha) => alpha / tau);
   const carry = beta.map((b, i) => theta.map((_, k) => (k === i ? 1 / tau : k === p ? -b / tau : 0)));
-  const correction = count / df;
+  const correction = lives.length / df;
   const covariance = carry.map((left) =>
     carry.map(
       (right) =>
