@@ -1,0 +1,117 @@
+/** Did the stock cut alike from lot to lot? */
+
+import { fisherTail } from '../distributions.ts';
+
+/** A life read exactly, with what it belongs to. */
+export interface KnifeLife {
+  knife: string;
+  lot: string;
+  /** Above 0, any unit, the same for all. */
+  life: number;
+}
+
+export interface Drift {
+  /** How many times as long knives last in each lot as in the geometric middle of the lots, knife for knife. */
+  lots: { lot: string; ratio: number; runs: number }[];
+  /** Chance of lots this far apart if they were alike; null where too few runs are left to tell. */
+  p: number | null;
+}
+
+/**
+ * The shift of each lot, knives evened out: least squares on logarithms with one value a knife and one a lot. A control
+ * knife that is cut in every lot ties them together.
+ *
+ * @param lives of at least two lots, tied together by knives cut in more than one
+ * @throws RangeError for a life not above 0, a single lot, or lots that no knife ties together
+ * @example lotDrift([{ knife: 'plover', lot: 'a', life: 200 }, { knife: 'plover', lot: 'b', life: 50 }]).lots[0].ratio // → 2.000000
+ */
+export function lotDrift(lives: readonly KnifeLife[]): Drift {
+  lives.forEach(({ life }, i) => {
+    if (!(life > 0 && Number.isFinite(life)))
+      throw new RangeError(`life ${i} ${life} is not a finite number above 0`);
+  });
+  const knives = [...new Set(lives.map(({ knife }) => knife))];
+  const lots = [...new Set(lives.map(({ lot }) => lot))];
+  if (lots.length < 2) throw new RangeError(`there is ${lots.length} lot, at least 2 are needed`);
+  checkTied(lives, lots);
+  const shift = new Map(lots.map((lot) => [lot, 0]));
+  const level = new Map(knives.map((knife) => [knife, 0]));
+  const settle = (
+    into: Map<string, number>,
+    key: (life: KnifeLife) => string,
+    other: (life: KnifeLife) => number,
+  ) => {
+    let moved = 0;
+    for (const name of into.keys()) {
+      const own = lives.filter((life) => key(life) === name);
+      const mean = own.reduce((sum, life) => sum + Math.log(life.life) - other(life), 0) / own.length;
+      moved = Math.max(moved, Math.abs(mean - (into.get(name) ?? 0)));
+      into.set(name, mean);
+    }
+    return moved;
+  };
+  // Means of knives and of lots, each with the other taken off, in turn: they run into the least squares.
+  for (let turn = 0; turn < 100_000; turn += 1) {
+    const moved = settle(
+      level,
+      ({ knife }) => knife,
+      ({ lot }) => shift.get(lot) ?? 0,
+    );
+    if (
+      Math.max(
+        moved,
+        settle(
+          shift,
+          ({ lot }) => lot,
+          ({ knife }) => level.get(knife) ?? 0,
+        ),
+      ) < 1e-14
+    )
+      break;
+  }
+  const middle = [...shift.values()].reduce((sum, s) => sum + s, 0) / lots.length;
+  return {
+    lots: lots.map((lot) => ({
+      lot,
+      ratio: Math.exp((shift.get(lot) ?? 0) - middle),
+      runs: lives.filter((life) => life.lot === lot).length,
+    })),
+    p: chance(lives, knives, lots, ({ knife, lot }) => (level.get(knife) ?? 0) + (shift.get(lot) ?? 0)),
+  };
+}
+
+/** The F test of the lots: squares that are left with them against squares without. */
+function chance(
+  lives: readonly KnifeLife[],
+  knives: readonly string[],
+  lots: readonly string[],
+  fitted: (life: KnifeLife) => number,
+): number | null {
+  const [between, left] = [lots.length - 1, lives.length - knives.length - lots.length + 1];
+  if (left < 1) return null;
+  const rss = (value: (life: KnifeLife) => number): number =>
+    lives.reduce((sum, life) => sum + (Math.log(life.life) - value(life)) ** 2, 0);
+  const means = new Map(
+    knives.map((knife) => {
+      const own = lives.filter((life) => life.knife === knife);
+      return [knife, own.reduce((sum, { life }) => sum + Math.log(life), 0) / own.length];
+    }),
+  );
+  const [within, without] = [rss(fitted), rss(({ knife }) => means.get(knife) ?? 0)];
+  if (!(within > 1e-24 * lives.length)) return null;
+  return fisherTail(Math.max(0, without - within) / between / (within / left), between, left);
+}
+
+function checkTied(lives: readonly KnifeLife[], lots: readonly string[]): void {
+  const reached = new Set(lots.slice(0, 1));
+  for (let before = 0; before < reached.size;) {
+    before = reached.size;
+    const knives = new Set(lives.filter(({ lot }) => reached.has(lot)).map(({ knife }) => knife));
+    for (const { knife, lot } of lives) if (knives.has(knife)) reached.add(lot);
+  }
+  const loose = lots.find((lot) => !reached.has(lot));
+  if (loose !== undefined)
+    throw new RangeError(
+      `lot ${loose} shares no knife with lot ${lots[0] ?? ''}: cut a control knife in both`,
+    );
+}

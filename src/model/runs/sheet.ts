@@ -1,0 +1,116 @@
+/** A plan of runs on paper: which knife is sharpened and cut next, on which lot, under which code. */
+
+import { uniformStream } from '../random.ts';
+
+export interface SheetPlan {
+  /** Names of the knives, at least two, each once. */
+  knives: readonly string[];
+  /** Sharpenings of each knife, whole, 1 to 1000. */
+  runs: number;
+  /** Names of the lots of stock, at least one, each once: every lot is a block. */
+  lots: readonly string[];
+  /** Whole, 0 to 4294967295: the same seed gives the same sheet. */
+  seed: number;
+  /** A knife beside the others, cut first and last in every lot, so that a drift of stock or hand shows. */
+  control?: string;
+  /** Whether the sheet shows codes in place of names. */
+  blind?: boolean;
+}
+
+/** One sharpening and its run. */
+export interface SheetRow {
+  /** From 1, the order of work. */
+  order: number;
+  lot: string;
+  /** The knife's name or, blind, the code of this one run: a judge cannot learn it. The control bears its name. */
+  label: string;
+}
+
+export interface RunSheet {
+  rows: SheetRow[];
+  /** Which knife and which of its sharpenings each row is; kept from the judge where the sheet is blind. */
+  key: { order: number; label: string; knife: string; sharpening: number }[];
+}
+
+/**
+ * Randomised balanced blocks: each lot holds every knife equally often (the first lots once more where the runs do not
+ * divide by the lots), in rounds in which every knife comes once, in random order.
+ *
+ * @throws RangeError for fewer than two knives, a name twice, no lot, more lots than runs, or runs or a seed outside their
+ * limits
+ * @example runSheet({ knives: ['plover', 'dunlin'], runs: 3, lots: ['coil 1'], seed: 1 }).rows.length // → 6
+ */
+export function runSheet({ knives, runs, lots, seed, control, blind = false }: SheetPlan): RunSheet {
+  check(knives, runs, lots, control);
+  const next = uniformStream(seed);
+  const codes = blind ? codeMaker(next) : null;
+  const sharpened = new Map<string, number>();
+  const rows: SheetRow[] = [];
+  const key: RunSheet['key'] = [];
+  const add = (knife: string, lot: string): void => {
+    const order = rows.length + 1;
+    const sharpening = (sharpened.get(knife) ?? 0) + 1;
+    sharpened.set(knife, sharpening);
+    const label = codes === null || knife === control ? knife : codes();
+    rows.push({ order, lot, label });
+    key.push({ order, label, knife, sharpening });
+  };
+  lots.forEach((lot, i) => {
+    if (control !== undefined) add(control, lot);
+    const rounds = Math.floor(runs / lots.length) + (i < runs % lots.length ? 1 : 0);
+    for (let round = 0; round < rounds; round += 1)
+      for (const knife of shuffled(knives, next)) add(knife, lot);
+    if (control !== undefined) add(control, lot);
+  });
+  return { rows, key };
+}
+
+/** Fisher and Yates's shuffle. */
+function shuffled(names: readonly string[], next: () => number): string[] {
+  const result = [...names];
+  for (let i = result.length - 1; i > 0; i -= 1) {
+    const j = Math.floor(next() * (i + 1));
+    const [a, b] = [result[i], result[j]];
+    if (a !== undefined && b !== undefined) [result[i], result[j]] = [b, a];
+  }
+  return result;
+}
+
+/** Codes of two consonants and two digits, none twice, without letters and digits that look alike. */
+function codeMaker(next: () => number): () => string {
+  const given = new Set<string>();
+  const pick = (from: string): string => from[Math.floor(next() * from.length)] ?? '';
+  return () => {
+    for (;;) {
+      const code = [pick('CFHJKMNPRTWX'), pick('CFHJKMNPRTWX'), pick('2345679'), pick('2345679')].join('');
+      if (given.has(code)) continue;
+      given.add(code);
+      return code;
+    }
+  };
+}
+
+/** Of 7056 codes so many are given out. */
+const mostRows = 5000;
+
+function check(
+  knives: readonly string[],
+  runs: number,
+  lots: readonly string[],
+  control: string | undefined,
+): void {
+  if (knives.length < 2) throw new RangeError(`knives has ${knives.length} names, at least 2 are needed`);
+  const names = control === undefined ? knives : [...knives, control];
+  const twice = names.find((name, i) => names.indexOf(name) < i);
+  if (twice !== undefined) throw new RangeError(`knives and control have “${twice}” twice, each name once`);
+  if (lots.length < 1) throw new RangeError('lots has no name, at least 1 is needed');
+  const lotTwice = lots.find((name, i) => lots.indexOf(name) < i);
+  if (lotTwice !== undefined) throw new RangeError(`lots has “${lotTwice}” twice, each name once`);
+  if (!Number.isInteger(runs) || runs < 1 || runs > 1000)
+    throw new RangeError(`runs ${runs} is not a whole number from 1 to 1000`);
+  if (runs < lots.length) throw new RangeError(`runs ${runs} is below the number of lots, ${lots.length}`);
+  if (runs * knives.length > mostRows)
+    throw new RangeError(
+      `runs ${runs} of ${knives.length} knives are ${runs * knives.length} rows, at most ${mostRows}`,
+    );
+}
