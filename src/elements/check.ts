@@ -1,25 +1,152 @@
-import { judge, makeProblem } from '../exercises/index.ts';
-import type { Kind } from '../exercises/index.ts';
+import { kindFor } from '../check/next.ts';
+import { dayOf, withMisstep, withRight } from '../check/progress.ts';
+import { progressKeeper } from '../check/progress-kept.ts';
+import { questionHtml } from '../check/question.ts';
+import { blanksHtml, openStepHtml, workingHtml } from '../check/working.ts';
+import { makerLoaders } from '../exercises/maker-loaders.ts';
+import type { Maker } from '../exercises/maker.ts';
+import { answerInWords, judge } from '../exercises/missteps.ts';
+import type { Kind } from '../exercises/numbers.ts';
+import type { ContextId, Level, Problem } from '../exercises/problem.ts';
+import { problemBy } from '../exercises/set-problem.ts';
+import { judgeStep } from './check-step.ts';
 
-/** Judges a typed answer; the problem is remade from its kind and seed, so the page holds no key. */
+const hardest = 3;
+const progress = progressKeeper();
+
+/**
+ * Problems without end. Its attributes say which one is shown: kind, seed, level and context make the problem anew
+ * whenever it is needed, so the page holds no key and the element nothing but how often was tried.
+ */
 export class CheckElement extends HTMLElement {
   connectedCallback(): void {
-    this.addEventListener('submit', this.#judge);
+    this.addEventListener('submit', this.#submit);
+    this.addEventListener('click', this.#click);
   }
 
   disconnectedCallback(): void {
-    this.removeEventListener('submit', this.#judge);
+    this.removeEventListener('submit', this.#submit);
+    this.removeEventListener('click', this.#click);
   }
 
-  #judge = (event: Event): void => {
+  #part = (name: string): HTMLElement | null => this.querySelector(`[data-part="${name}"]`);
+  #get = (name: string): string => this.getAttribute(name) ?? '';
+  #kind = (): Kind => this.#get('kind') as Kind;
+
+  async #problem(): Promise<Problem> {
+    const maker = (await makerLoaders[this.#kind()]()) as Maker<unknown>;
+    const context = this.#get('context') as ContextId;
+    return problemBy(maker, this.#kind(), Number(this.#get('seed')), {
+      context,
+      level: Number(this.#get('level')) as Level,
+    });
+  }
+
+  #submit = (event: Event): void => {
     event.preventDefault();
-    const input = this.querySelector('input');
-    const said = this.querySelector('[data-part="said"]');
-    if (!input || !said) return;
-    const problem = makeProblem(this.getAttribute('kind') as Kind, Number(this.getAttribute('seed')));
-    const { verdict, message } = judge(problem, input.value);
-    input.setAttribute('aria-invalid', String(verdict === 'not readable'));
-    said.setAttribute('data-verdict', verdict);
-    said.textContent = message;
+    const form = event.target as HTMLFormElement;
+    void this.#withProblem((problem) =>
+      form.dataset['step'] === undefined ? this.#judge(problem, form) : judgeStep(problem, form),
+    );
   };
+
+  #click = (event: Event): void => {
+    const does =
+      event.target instanceof Element ? event.target.closest('button')?.dataset['does'] : undefined;
+    if (does === 'more') this.#next(0);
+    if (does === 'harder') this.#next(1);
+    if (does === 'blanks') void this.#withProblem((problem) => this.#openBlanks(problem));
+  };
+
+  async #withProblem(then: (problem: Problem) => void): Promise<void> {
+    const problem = await this.#problem().catch(() => undefined);
+    if (problem) then(problem);
+    else this.#say('The problem could not be fetched. Check the connection and try again.');
+  }
+
+  #judge(problem: Problem, form: HTMLFormElement): void {
+    const chosen = form.querySelector<HTMLInputElement>('input:checked');
+    const input = chosen ?? form.querySelector<HTMLInputElement>('input[type="text"]');
+    const { verdict, message, step, misstep } = judge(problem, input?.value ?? '');
+    for (const field of form.querySelectorAll('input'))
+      field.setAttribute('aria-invalid', String(verdict === 'not readable'));
+    const at = { page: pageOf(), kind: problem.kind };
+    if (verdict === 'right') {
+      progress.keep((done) => withRight(done, at, today()));
+      this.#say(message, verdict);
+      return;
+    }
+    if (verdict === 'not readable') {
+      this.#say(message, verdict);
+      return;
+    }
+    const tries = Number(this.dataset['tries'] ?? 0) + 1;
+    this.dataset['tries'] = String(tries);
+    if (misstep && misstep !== 'slip of writing')
+      progress.keep((done) => withMisstep(done, { ...at, misstep }, today()));
+    const open = step === undefined ? '' : openStepHtml(problem, step);
+    if (tries === 1) this.#say(`${message} Try again.`, verdict, open);
+    else {
+      this.#say(`${message} The answer is ${answerInWords(problem)}. Its working is open below.`, verdict);
+      this.querySelector('details')?.setAttribute('open', '');
+    }
+  }
+
+  #next(up: number): void {
+    const kinds = this.#get('kinds').split(' ') as Kind[];
+    const seed = (Number(this.#get('seed')) + 1) % 2 ** 32;
+    const before = ['kind', 'seed', 'level'].map((name) => [name, this.#get(name)] as const);
+    this.setAttribute('seed', String(seed));
+    this.setAttribute('kind', kindFor(kinds, seed));
+    this.setAttribute('level', String(Math.min(hardest, Number(this.#get('level')) + up)));
+    void this.#problem().then(
+      (problem) => this.#show(problem),
+      () => {
+        for (const [name, value] of before) this.setAttribute(name, value);
+        this.#say('The next problem could not be fetched. Check the connection and try again.');
+      },
+    );
+  }
+
+  #show(problem: Problem): void {
+    const question = this.#part('question');
+    const working = this.#part('working');
+    if (!question || !working) return;
+    question.innerHTML = questionHtml(problem, `${this.id}-1`);
+    working.innerHTML = workingHtml(problem);
+    this.querySelector('details')?.removeAttribute('open');
+    this.#part('blanks-button')?.removeAttribute('hidden');
+    this.dataset['tries'] = '0';
+    this.#say('');
+    const level = this.#part('level');
+    if (level) level.textContent = String(problem.level);
+    this.querySelector<HTMLButtonElement>('[data-does="harder"]')?.toggleAttribute(
+      'disabled',
+      problem.level === hardest,
+    );
+    question.querySelector('input')?.focus();
+  }
+
+  #openBlanks(problem: Problem): void {
+    const working = this.#part('working');
+    if (!working) return;
+    working.innerHTML = blanksHtml(problem, this.id);
+    this.#part('blanks-button')?.setAttribute('hidden', '');
+    working.querySelector('input')?.focus();
+  }
+
+  #say(message: string, verdict = '', formula = ''): void {
+    const said = this.#part('said');
+    const step = this.#part('step');
+    if (!said || !step) return;
+    said.dataset['verdict'] = verdict;
+    said.textContent = message;
+    step.innerHTML = formula;
+  }
 }
+
+const today = (): number => dayOf(new Date());
+
+/** The page below the site's base. */
+const pageOf = (): string =>
+  location.pathname.slice((document.documentElement.dataset['base'] ?? '/').length);
