@@ -15,7 +15,7 @@ export function openStepHtml(problem: Problem, step: number): string {
   return blank ? formula(blank.tex) : '';
 }
 
-/** The steps of a problem with a box for each result. */
+/** The steps of a problem with a box for each result; a later step holds earlier results and so waits its turn. */
 export function blanksHtml(problem: Problem, id: string): string {
   const blanks = blanksOf(problem);
   return problem.steps
@@ -26,7 +26,7 @@ export function blanksHtml(problem: Problem, id: string): string {
           values.length > 1 ? `Result ${field + 1} of step ${step + 1}` : `Result of step ${step + 1}`;
         return `<input type="text" data-blank="${blanks.findIndex((blank) => blank.step === step && blank.field === field)}" aria-label="${what}" aria-describedby="${said}" autocomplete="off">`;
       });
-      return `<li><form data-step="${step}">${escaped(text)} <span data-part="formula">${openStepHtml(problem, step)}</span><span class="answer-line">${boxes.join('')}<button type="submit">Check step ${step + 1}</button></span><p id="${said}" role="status" data-part="step-said"></p></form></li>`;
+      return `<li${step > 0 ? ' hidden' : ''}><form data-step="${step}">${escaped(text)} <span data-part="formula">${openStepHtml(problem, step)}</span><span class="answer-line">${boxes.join('')}<button type="submit">Check step ${step + 1}</button></span><p id="${said}" role="status" data-part="step-said"></p></form></li>`;
     })
     .join('');
 }

@@ -12,9 +12,13 @@ let loading: Promise<unknown> | undefined;
 
 const large: Record<string, () => Promise<CustomElementConstructor>> = {
   'kf-bench': async () => (await import('./bench.ts')).BenchElement,
-  'kf-check': async () => (await import('./check.ts')).CheckElement,
   'kf-figure': async () => (await import('./figure.ts')).FigureElement,
   'kf-retell': async () => (await import('./retell.ts')).RetellElement,
+};
+
+/** Elements that need nothing of the page: each is fetched at its own touch, and brings nothing else along. */
+const alone: Record<string, () => Promise<CustomElementConstructor>> = {
+  'kf-check': async () => (await import('./check.ts')).CheckElement,
 };
 
 const named = (): TopicName[] => {
@@ -42,24 +46,44 @@ function load(): Promise<unknown> {
   return loading;
 }
 
+/** What has to be there before the element can answer; nothing where it can already. */
+function needed(target: Element): (() => Promise<unknown>) | undefined {
+  const name = target.closest(Object.keys(alone).join())?.localName ?? '';
+  const fetchAlone = alone[name];
+  if (fetchAlone)
+    return customElements.get(name)
+      ? undefined
+      : async () => {
+          const element = await fetchAlone();
+          if (!customElements.get(name)) customElements.define(name, element);
+        };
+  return target.closest('[data-own], [data-live]') && root.dataset['live'] !== 'on' ? load : undefined;
+}
+
 /** A change made before the live half was there is said again once it is. */
 function touched(event: Event): void {
   const target = event.target;
-  if (!(target instanceof Element) || !target.closest('[data-own], [data-live]')) return;
-  if (root.dataset['live'] === 'on') return;
+  const fetchIt = target instanceof Element ? needed(target) : undefined;
+  if (!target || !fetchIt) return;
   const again =
     event.type === 'input' || event.type === 'change' || event.type === 'click' ? event.type : undefined;
-  void load().then(() => {
-    if (again) target.dispatchEvent(new Event(again, { bubbles: true }));
-  });
+  fetchIt().then(
+    () => again && target.dispatchEvent(new Event(again, { bubbles: true })),
+    // Fetched at the next touch instead.
+    () => undefined,
+  );
 }
 
 /** Without the live half a form would leave the page: it waits for it instead. */
 function submitted(event: SubmitEvent): void {
   const form = event.target;
-  if (!(form instanceof HTMLFormElement) || root.dataset['live'] === 'on') return;
+  const fetchIt = form instanceof HTMLFormElement ? needed(form) : undefined;
+  if (!fetchIt) return;
   event.preventDefault();
-  void load().then(() => root.dataset['live'] === 'on' && form.requestSubmit());
+  fetchIt().then(
+    () => needed(form as HTMLFormElement) ?? (form as HTMLFormElement).requestSubmit(),
+    () => undefined,
+  );
 }
 addEventListener('submit', submitted, { capture: true });
 for (const type of ['pointerover', 'pointerdown', 'focusin', 'input', 'change', 'click']) {

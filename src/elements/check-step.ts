@@ -2,7 +2,10 @@ import { smallMath } from '../check/math.ts';
 import { blanksOf, judgeBlank } from '../exercises/blanks.ts';
 import type { Problem } from '../exercises/problem.ts';
 
-/** Judges what was typed into the boxes of one step, each by itself, and shows the step whole once all are right. */
+/**
+ * Judges what was typed into the boxes of one step, each by itself. Once all are right it shows the step whole, and
+ * the next one.
+ */
 export function judgeStep(problem: Problem, form: HTMLFormElement): void {
   const blanks = blanksOf(problem);
   const judged = [...form.querySelectorAll<HTMLInputElement>('input[data-blank]')].flatMap((input) => {
@@ -18,4 +21,7 @@ export function judgeStep(problem: Problem, form: HTMLFormElement): void {
   const formula = form.querySelector('.formula');
   const step = problem.steps[Number(form.dataset['step'])];
   if (formula && step) formula.innerHTML = smallMath(step.tex);
+  const next = form.closest('li')?.nextElementSibling;
+  next?.removeAttribute('hidden');
+  next?.querySelector('input')?.focus();
 }

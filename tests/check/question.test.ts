@@ -4,7 +4,7 @@ import { questionHtml } from '../../src/check/question.ts';
 import { blanksHtml, openStepHtml, workingHtml } from '../../src/check/working.ts';
 import { kinds, makeProblem } from '../../src/exercises/index.ts';
 
-const read = (html: string) => parseHTML(`<body>${html}</body>`).document;
+const read = (html: string) => parseHTML(`<html><body>${html}</body></html>`).document;
 
 test.each(kinds)('%s is asked in a labelled box, or with every option to choose from', (kind) => {
   const problem = makeProblem(kind, 3, { level: 2 });
