@@ -11,6 +11,7 @@ const root = document.documentElement;
 let loading: Promise<unknown> | undefined;
 
 const large: Record<string, () => Promise<CustomElementConstructor>> = {
+  'kf-audience': async () => (await import('./audience.ts')).AudienceElement,
   'kf-bench': async () => (await import('./bench.ts')).BenchElement,
   'kf-figure': async () => (await import('./figure.ts')).FigureElement,
   'kf-retell': async () => (await import('./retell.ts')).RetellElement,

@@ -1,0 +1,128 @@
+import * as Plot from '@observablehq/plot';
+import { tally } from '../lineup/guesses.ts';
+import type { Guess } from '../lineup/guesses.ts';
+import type { Scene } from '../lineup/scene.ts';
+import { plain, times } from '../lineup/show.ts';
+import type { Figure } from './figure.ts';
+import { ratioAxis, tickValues } from './ratio-axis.ts';
+
+/** What the guesses are held against. */
+export interface HeldAgainst {
+  answer: number;
+  sum: number | null;
+  /** What was measured, where anything was. */
+  measured: number | null;
+}
+
+interface Dot {
+  x: number;
+  level: number;
+}
+
+const columnPx = 11;
+const highest = 24;
+
+/** Guesses heaped in columns of equal width on the logarithmic axis; one dot for so many of them. */
+function heap(
+  guesses: readonly Guess[],
+  low: number,
+  high: number,
+  columns: number,
+): { dots: Dot[]; each: number; levels: number } {
+  const width = Math.log(high / low) / columns;
+  const counts = new Map<number, number>();
+  for (const { ratio, count } of guesses) {
+    const column = Math.min(columns - 1, Math.max(0, Math.floor(Math.log(ratio / low) / width)));
+    counts.set(column, (counts.get(column) ?? 0) + count);
+  }
+  const each = Math.max(1, Math.ceil(Math.max(...counts.values()) / highest));
+  const dots = [...counts].flatMap(([column, count]) =>
+    Array.from({ length: Math.ceil(count / each) }, (_, level) => ({
+      x: low * Math.exp((column + 0.5) * width),
+      level: level + 0.5,
+    })),
+  );
+  return { dots, each, levels: Math.max(...dots.map(({ level }) => level)) + 0.5 };
+}
+
+/** An audience's guesses as dots, with the sum, the model's answer and what was measured. */
+export const guessDots = (guesses: readonly Guess[], held: HeldAgainst): Figure => {
+  const marks = [
+    ...(held.sum === null ? [] : [{ at: held.sum, text: 'added', className: 'kf-guess-sum' }]),
+    { at: held.answer, text: 'model', className: 'kf-guess-answer' },
+    ...(held.measured === null
+      ? []
+      : [{ at: held.measured, text: 'measured', className: 'kf-guess-measured' }]),
+  ];
+  // A guess of a million must not press all others into a corner: it is heaped at the end of the axis.
+  const centre = held.answer;
+  const reach = [
+    1,
+    ...marks.map(({ at }) => at),
+    ...guesses.map(({ ratio }) => Math.min(centre * 50, Math.max(centre / 50, ratio))),
+  ];
+  const [low, high] = [Math.min(...reach) / 1.3, Math.max(...reach) * 1.3];
+  return {
+    id: 'guess-dots',
+    title: ({ subject, baseline }) => `What was guessed of ${subject.name} against ${baseline.name}`,
+    units: 'times as long as the baseline',
+    scale: 'logarithmic axis',
+    reading: ({ entry }) => `${entry.reading} reading`,
+    source: 'an audience',
+    options(_scene: Scene, { width, narrow }) {
+      const marginX = 16;
+      const columns = Math.floor((width - 2 * marginX) / columnPx);
+      const { dots, levels } = heap(guesses, low, high, columns);
+      const labelled = marks.map((mark, index) => ({ ...mark, dy: -(8 + 15 * (marks.length - 1 - index)) }));
+      const marginTop = 14 + 15 * marks.length;
+      return {
+        height: Math.max(60, levels * columnPx) + marginTop + 44,
+        marginLeft: marginX,
+        marginRight: marginX,
+        marginTop,
+        marginBottom: 44,
+        x: { ...ratioAxis(low, high, narrow, 'times as long as the baseline'), labelAnchor: 'center' },
+        y: { domain: [0, Math.max(levels, 60 / columnPx)], axis: null },
+        marks: [
+          Plot.gridX(tickValues(low, high, narrow), { className: 'kf-grid' }),
+          Plot.ruleY([0], { className: 'kf-baseline' }),
+          Plot.dot(dots, { x: 'x', y: 'level', r: 4, className: 'kf-guess' }),
+          ...labelled.flatMap((mark) => [
+            Plot.ruleX([mark], { x: 'at', className: mark.className, insetTop: mark.dy + 6 }),
+            Plot.text([mark], {
+              x: 'at',
+              text: ({ text, at }: typeof mark) => `${text} ${times(at)}`,
+              frameAnchor: 'top',
+              dy: mark.dy,
+              textAnchor: mark.at > Math.sqrt(low * high) ? 'end' : 'start',
+              dx: mark.at > Math.sqrt(low * high) ? -4 : 4,
+              className: 'kf-value',
+            }),
+          ]),
+        ],
+      };
+    },
+    table() {
+      const { guesses: total, added, called, otherKnife, median } = tally(guesses, held);
+      return {
+        columns: ['What', 'Value'],
+        rows: [
+          ['Guesses', String(total)],
+          ['The guess in the middle', times(median)],
+          ...(added === null ? [] : [['Gave the sum', String(added)]]),
+          ['Gave the model’s answer', String(called)],
+          ['Called the other knife', String(otherKnife)],
+          ['Model', times(held.answer)],
+          ...(held.sum === null ? [] : [['Effects added', times(held.sum)]]),
+          ...(held.measured === null ? [] : [['Measured', times(held.measured)]]),
+        ],
+      };
+    },
+    caption({ subject, baseline }) {
+      const { guesses: total, added, called, median } = tally(guesses, held);
+      const { each } = heap(guesses, low, high, 50);
+      const of = (many: number) => `${many} (${plain((many / total) * 100, 2)} %)`;
+      return `Of ${total === 1 ? 'one guess' : `${total} guesses`} of ${subject.name} against ${baseline.name} the middle one is ${times(median)}; ${added === null ? '' : `${of(added)} gave the sum, `}${of(called)} the model’s answer of ${times(held.answer)}${held.measured === null ? '' : `, and ${times(held.measured)} was measured`}.${each > 1 ? ' A dot stands for several guesses.' : ''}`;
+    },
+  };
+};
