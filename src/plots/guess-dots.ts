@@ -19,7 +19,8 @@ interface Dot {
   level: number;
 }
 
-const columnPx = 11;
+const columns = 28;
+const levelPx = 11;
 const highest = 24;
 
 /** Guesses heaped in columns of equal width on the logarithmic axis; one dot for so many of them. */
@@ -27,7 +28,6 @@ function heap(
   guesses: readonly Guess[],
   low: number,
   high: number,
-  columns: number,
 ): { dots: Dot[]; each: number; levels: number } {
   const width = Math.log(high / low) / columns;
   const counts = new Map<number, number>();
@@ -47,21 +47,23 @@ function heap(
 
 /** An audience's guesses as dots, with the sum, the model's answer and what was measured. */
 export const guessDots = (guesses: readonly Guess[], held: HeldAgainst): Figure => {
+  // From left to right, each label a row below the one before: none then lies across another's line.
   const marks = [
     ...(held.sum === null ? [] : [{ at: held.sum, text: 'added', className: 'kf-guess-sum' }]),
     { at: held.answer, text: 'model', className: 'kf-guess-answer' },
     ...(held.measured === null
       ? []
       : [{ at: held.measured, text: 'measured', className: 'kf-guess-measured' }]),
-  ];
+  ].sort((one, other) => one.at - other.at);
   // A guess of a million must not press all others into a corner: it is heaped at the end of the axis.
-  const centre = held.answer;
   const reach = [
     1,
     ...marks.map(({ at }) => at),
-    ...guesses.map(({ ratio }) => Math.min(centre * 50, Math.max(centre / 50, ratio))),
+    ...guesses.map(({ ratio }) => Math.min(held.answer * 50, Math.max(held.answer / 50, ratio))),
   ];
-  const [low, high] = [Math.min(...reach) / 1.3, Math.max(...reach) * 1.3];
+  const low = Math.min(...reach) / 1.3;
+  // The last label needs room on its right, four tenths of a narrow sheet.
+  const high = Math.max(Math.max(...reach) * 1.3, ((marks.at(-1)?.at ?? 1) / low ** 0.4) ** (1 / 0.6));
   return {
     id: 'guess-dots',
     title: ({ subject, baseline }) => `What was guessed of ${subject.name} against ${baseline.name}`,
@@ -69,33 +71,33 @@ export const guessDots = (guesses: readonly Guess[], held: HeldAgainst): Figure 
     scale: 'logarithmic axis',
     reading: ({ entry }) => `${entry.reading} reading`,
     source: 'an audience',
-    options(_scene: Scene, { width, narrow }) {
+    options(_scene: Scene, { narrow }) {
       const marginX = 16;
-      const columns = Math.floor((width - 2 * marginX) / columnPx);
-      const { dots, levels } = heap(guesses, low, high, columns);
-      const labelled = marks.map((mark, index) => ({ ...mark, dy: -(8 + 15 * (marks.length - 1 - index)) }));
-      const marginTop = 14 + 15 * marks.length;
+      const { dots, levels } = heap(guesses, low, high);
+      const rowPx = 16;
+      const labelled = marks.map((mark, index) => ({ ...mark, dy: -rowPx * (marks.length - index) + 4 }));
+      const marginTop = 10 + rowPx * marks.length;
       return {
-        height: Math.max(60, levels * columnPx) + marginTop + 44,
+        height: Math.max(60, levels * levelPx) + marginTop + 44,
         marginLeft: marginX,
         marginRight: marginX,
         marginTop,
         marginBottom: 44,
         x: { ...ratioAxis(low, high, narrow, 'times as long as the baseline'), labelAnchor: 'center' },
-        y: { domain: [0, Math.max(levels, 60 / columnPx)], axis: null },
+        y: { domain: [0, Math.max(levels, 60 / levelPx)], axis: null },
         marks: [
           Plot.gridX(tickValues(low, high, narrow), { className: 'kf-grid' }),
           Plot.ruleY([0], { className: 'kf-baseline' }),
           Plot.dot(dots, { x: 'x', y: 'level', r: 4, className: 'kf-guess' }),
           ...labelled.flatMap((mark) => [
-            Plot.ruleX([mark], { x: 'at', className: mark.className, insetTop: mark.dy + 6 }),
+            Plot.ruleX([mark], { x: 'at', className: mark.className, insetTop: mark.dy + 2 }),
             Plot.text([mark], {
               x: 'at',
               text: ({ text, at }: typeof mark) => `${text} ${times(at)}`,
               frameAnchor: 'top',
               dy: mark.dy,
-              textAnchor: mark.at > Math.sqrt(low * high) ? 'end' : 'start',
-              dx: mark.at > Math.sqrt(low * high) ? -4 : 4,
+              textAnchor: 'start',
+              dx: 5,
               className: 'kf-value',
             }),
           ]),
@@ -120,9 +122,9 @@ export const guessDots = (guesses: readonly Guess[], held: HeldAgainst): Figure 
     },
     caption({ subject, baseline }) {
       const { guesses: total, added, called, median } = tally(guesses, held);
-      const { each } = heap(guesses, low, high, 50);
+      const { each } = heap(guesses, low, high);
       const of = (many: number) => `${many} (${plain((many / total) * 100, 2)} %)`;
-      return `Of ${total === 1 ? 'one guess' : `${total} guesses`} of ${subject.name} against ${baseline.name} the middle one is ${times(median)}; ${added === null ? '' : `${of(added)} gave the sum, `}${of(called)} the model’s answer of ${times(held.answer)}${held.measured === null ? '' : `, and ${times(held.measured)} was measured`}.${each > 1 ? ' A dot stands for several guesses.' : ''}`;
+      return `Of ${total === 1 ? 'one guess' : `${total} guesses`} of ${subject.name} against ${baseline.name} the middle one is ${times(median)}; ${added === null ? '' : `${of(added)} gave the sum, `}${of(called)} the model’s answer of ${times(held.answer)}${held.measured === null ? '' : `, and ${times(held.measured)} was measured`}.${each > 1 ? ` A dot stands for ${each} guesses.` : ''}`;
     },
   };
 };
