@@ -3,7 +3,7 @@ export const documentVersion = 2;
 
 /**
  * What brings a document of the version it stands under to the next one. Version 1 is the first. Version 2 may say more
- * (a gauge's common ±, a position on what is disputed, runs) and changes nothing of what version 1 says.
+ * (a gauge's common ±, a position on what is disputed, runs, a plan) and changes nothing of what version 1 says.
  */
 const steps: Readonly<Record<number, (document: unknown) => unknown>> = { 1: (document) => document };
 

@@ -11,7 +11,15 @@ import type {
   Quantity,
 } from '../model/index.ts';
 import { packRun, unpackRun } from './run-positions.ts';
-import type { AngleEntry, CarbideEntry, Evenable, KnifeEntry, LineUpEntry, Placed } from './schema.ts';
+import type {
+  AngleEntry,
+  CarbideEntry,
+  Evenable,
+  KnifeEntry,
+  LineUpEntry,
+  Placed,
+  PlanEntry,
+} from './schema.ts';
 
 /**
  * A line-up as nested lists without field names, so that a link stays short. A position never changes its meaning
@@ -130,6 +138,9 @@ const packPosition = (position: Position): Packed =>
     ),
   );
 
+const packPlan = ({ cv, ratio, lots, seed, blind, runs, control }: PlanEntry): Packed =>
+  trimmed([cv, ratio, lots, seed, blind ? 1 : 0, runs ?? null, control ?? null]);
+
 /** The line-up as lists. What version 1 did not have stands at the end. */
 export function pack(entry: LineUpEntry): Packed[] {
   const place = (id: string) => entry.knives.findIndex((knife) => knife.id === id);
@@ -151,6 +162,7 @@ export function pack(entry: LineUpEntry): Packed[] {
     orNull(entry.gaugeBias, (bias) => trimmed(gauges.map((gauge) => bias[gauge] ?? null))),
     orNull(entry.position, packPosition),
     orNull(entry.runs, (runs) => runs.map(packRun)),
+    orNull(entry.plan, packPlan),
   ];
 }
 
@@ -250,6 +262,11 @@ const unpackNamed = (
     ...names.map((name, index) => field(name, list(packed)[index], (value) => read(name, value))),
   ) as object;
 
+function unpackPlan(packed: Unread): Unread {
+  const [cv, ratio, lots, seed, blind, runs, control] = list(packed);
+  return { cv, ratio, lots, seed, blind: blind === 1, ...field('runs', runs), ...field('control', control) };
+}
+
 /** The document the lists stand for, not yet checked. */
 export function unpack(packed: Unread): unknown {
   const [
@@ -270,6 +287,7 @@ export function unpack(packed: Unread): unknown {
     gaugeBias,
     position,
     runs,
+    plan,
   ] = list(packed);
   const idAt = (index: Unread): Unread =>
     typeof index === 'number' ? list(list(knives)[index])[0] : undefined;
@@ -293,5 +311,6 @@ export function unpack(packed: Unread): unknown {
       unpackNamed(disputed, stands, (dispute, index) => named(held[dispute as Dispute], index)),
     ),
     ...field('runs', runs, (all) => list(all).map(unpackRun)),
+    ...field('plan', plan, unpackPlan),
   };
 }

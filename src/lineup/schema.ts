@@ -64,6 +64,24 @@ export interface KnifeEntry {
 export const evenable = ['angleDeg', 'edgeMm', 'finish', 'grind', 'hrc', 'carbideVolPercent'] as const;
 export type Evenable = (typeof evenable)[number];
 
+/** The session that is to be cut next. */
+export interface PlanEntry {
+  /** Coefficient of variation of one knife's runs: 0.2 is 20 %. */
+  cv: number;
+  /** The smallest ratio of two lives worth finding, above 1. */
+  ratio: number;
+  /** Sharpenings of each knife; as many as the scatter asks for where it is left out. */
+  runs?: number;
+  /** How many lots of stock they are spread over. */
+  lots: number;
+  /** A knife beside the others, cut first and last in every lot. */
+  control?: string;
+  /** The sheet shows codes in place of names. */
+  blind: boolean;
+  /** The same seed gives the same sheet. */
+  seed: number;
+}
+
 /** A whole line-up as it is entered, stored, linked and exported. */
 export interface LineUpEntry {
   /** 1–120 characters. */
@@ -90,6 +108,8 @@ export interface LineUpEntry {
   position?: Position;
   /** What was cut, where anything was. */
   runs?: Run[];
+  /** What is to be cut next, where that was thought about. */
+  plan?: PlanEntry;
   /** How lengths are shown and typed; they are stored in mm. */
   lengthUnit: 'mm' | 'thou';
   evenedUp: Evenable[];
@@ -115,6 +135,13 @@ function number(what: string, unit: string, low: number, high: number, perSide =
     v.maxValue(high, message),
   );
 }
+
+/** A whole number between two limits. */
+const whole = (what: string, low: number, high: number) =>
+  v.pipe(
+    number(what, '', low, high),
+    v.integer(({ input }) => `${what} ${shown(input)} is not a whole number`),
+  );
 
 /** The same as a quantity: known, known to within ±, or not known beyond a range. */
 function quantity(what: string, unit: string, low: number, high: number, perSide = '') {
@@ -294,6 +321,17 @@ export const lineUpSchema = v.strictObject({
       v.array(runSchema, 'the runs must be a list'),
       v.maxLength(2000, ({ input }) => `there are ${input.length} runs; a line-up carries at most 2000`),
     ),
+  ),
+  plan: v.exactOptional(
+    v.strictObject({
+      cv: number('the scatter of a knife’s runs', '', 0.01, 2),
+      ratio: number('the smallest ratio worth finding', '', 1.01, 20),
+      runs: v.exactOptional(whole('the number of runs a knife', 1, 200)),
+      lots: whole('the number of lots', 1, 20),
+      control: v.exactOptional(words('the name of the control knife', 80)),
+      blind: v.boolean('whether the sheet shows codes must be yes or no'),
+      seed: whole('the seed', 0, 999_999),
+    }),
   ),
   lengthUnit: oneOf('the unit of length', ['mm', 'thou']),
   evenedUp: v.pipe(

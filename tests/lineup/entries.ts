@@ -227,6 +227,18 @@ export const anyEntry: fc.Arbitrary<LineUpEntry> = fc
         { requiredKeys: [] },
       ),
       runs: fc.array(run, { maxLength: 30 }),
+      plan: fc.record(
+        {
+          cv: decimal(0.01, 2, 2),
+          ratio: decimal(1.01, 20, 2),
+          runs: fc.integer({ min: 1, max: 200 }),
+          lots: fc.integer({ min: 1, max: 20 }),
+          control: title(80),
+          blind: fc.boolean(),
+          seed: fc.nat(999_999),
+        },
+        { requiredKeys: ['cv', 'ratio', 'lots', 'blind', 'seed'] },
+      ),
       lengthUnit: fc.constantFrom('mm' as const, 'thou' as const),
       evenedUp: fc.subarray([...evenable]),
       faceValues: fc.option(fc.array(decimal(-90, 200, 1), { maxLength: 10 })),
