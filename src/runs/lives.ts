@@ -15,7 +15,7 @@ export function reachOf({ cutMm, cuts, cycles, series }: Run): { reach: number; 
 }
 
 /** A run's life: exact, within the last look, or open where it ended early. */
-function lifeOf(run: Run): LotLife {
+export function lifeOf(run: Run): LotLife {
   const { reach, unit } = reachOf(run);
   const lot = run.lot === notRecorded ? {} : { lot: run.lot };
   if (run.censored) return { low: reach, high: Infinity, ...lot };
@@ -26,7 +26,7 @@ function lifeOf(run: Run): LotLife {
 }
 
 /** The geometric mean; a single value comes back to the digit. */
-function middle([first = 0, ...others]: readonly number[]): number {
+export function middle([first = 0, ...others]: readonly number[]): number {
   if (others.length === 0) return first;
   const logs = [first, ...others].map(Math.log);
   return Math.exp(whole(logs) / logs.length);
