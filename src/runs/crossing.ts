@@ -1,0 +1,35 @@
+/** Where a series of readings falls to a stop, without any curve through it. */
+import type { SeriesReading } from './log.ts';
+
+/**
+ * The readings made to fall by pooling neighbours that rise (least squares under that one condition), then joined by
+ * straight lines.
+ *
+ * @param readings Cuts growing, sharper being higher.
+ * @param stop In the unit of the sharpness.
+ * @returns Cuts to the stop; null where the readings start at or below it, or do not come down to it.
+ */
+export function crossing(readings: readonly SeriesReading[], stop: number): number | null {
+  const falling = pooled(readings.map(({ sharpness }) => sharpness));
+  for (let i = 1; i < readings.length; i += 1) {
+    const [before, after] = [falling[i - 1] ?? Number.NaN, falling[i] ?? Number.NaN];
+    const [from, to] = [readings[i - 1]?.cut ?? Number.NaN, readings[i]?.cut ?? Number.NaN];
+    if (before > stop && after <= stop) return from + ((to - from) * (before - stop)) / (before - after);
+  }
+  return null;
+}
+
+/** The nearest falling values, by pooling adjacent violators. */
+function pooled(values: readonly number[]): number[] {
+  const blocks: { mean: number; count: number }[] = [];
+  for (const value of values) {
+    let block = { mean: value, count: 1 };
+    for (let last = blocks.at(-1); last !== undefined && last.mean < block.mean; last = blocks.at(-1)) {
+      blocks.pop();
+      const count = last.count + block.count;
+      block = { mean: (last.mean * last.count + block.mean * block.count) / count, count };
+    }
+    blocks.push(block);
+  }
+  return blocks.flatMap(({ mean, count }) => Array.from({ length: count }, () => mean));
+}

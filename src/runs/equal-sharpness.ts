@@ -1,0 +1,92 @@
+/** How many times as much is cut until the edge is equally sharp: the ratio as a function of the stop. */
+import { estimateRatio } from '../model/runs/estimate.ts';
+import { studentQuantile } from '../model/distributions.ts';
+import { crossing } from './crossing.ts';
+import { bluntingCurve } from './curves.ts';
+import type { SeriesReading } from './log.ts';
+
+export interface StopRatio {
+  /** In the unit of the sharpness, or as a share of each run's own fitted start. */
+  stop: number;
+  /** Geometric mean of the cuts of the first knife over that of the second, by the fitted curves. */
+  ratio: number;
+  /** 95 % by Welch on logarithms; null with a single run of a knife, which shows no scatter. */
+  low: number | null;
+  high: number | null;
+  /** The same ratio from the readings joined by straight lines; null where one does not cross the stop. */
+  curveFree: number | null;
+}
+
+export interface StopOptions {
+  /** Stops to look at; 25 spread over where they may lie, if left out. */
+  stops?: readonly number[];
+  /** Stops are shares of each run's own start: equal relative loss in place of equal sharpness. */
+  relative?: boolean;
+}
+
+/**
+ * The ratio at every stop that lies below the fitted starts of all runs and not below their last readings; at others
+ * there is none. It is one run a sharpening: `x` and `y` hold a series each.
+ *
+ * @returns Stops from sharp to blunt; empty where the runs have no stop in common.
+ * @throws RangeError for a knife without a series, or as `bluntingCurve`
+ */
+export function ratioByStop(
+  x: readonly (readonly SeriesReading[])[],
+  y: readonly (readonly SeriesReading[])[],
+  { stops, relative = false }: StopOptions = {},
+): StopRatio[] {
+  for (const [name, series] of [['x', x] as const, ['y', y] as const])
+    if (series.length === 0) throw new RangeError(`${name} has no series, at least 1 is needed`);
+  const curved = (series: (typeof x)[number]) => {
+    const curve = bluntingCurve(series);
+    const unit = relative ? curve.start.value : 1;
+    return {
+      highest: curve.start.value / unit,
+      lowest: curve.last.sharpness / unit,
+      cutsTo: (stop: number) => curve.cutsTo(stop * unit),
+      crosses: (stop: number) => crossing(series, stop * unit),
+    };
+  };
+  const [a, b] = [x.map(curved), y.map(curved)];
+  const all = [...a, ...b];
+  const highest = Math.min(...all.map((curve) => curve.highest));
+  const lowest = Math.max(...all.map((curve) => curve.lowest));
+  const looked = stops ?? Array.from({ length: 25 }, (_, i) => highest + ((lowest - highest) * (i + 1)) / 25);
+  return looked
+    .filter((stop) => stop < highest && stop >= lowest)
+    .sort((one, other) => other - one)
+    .flatMap((stop) => {
+      const [cutsA, cutsB] = [known(a.map((c) => c.cutsTo(stop))), known(b.map((c) => c.cutsTo(stop)))];
+      if (cutsA === null || cutsB === null) return [];
+      const [freeA, freeB] = [known(a.map((c) => c.crosses(stop))), known(b.map((c) => c.crosses(stop)))];
+      const curveFree = freeA && freeB ? meanRatio(freeA, freeB) : null;
+      return [{ stop, ratio: meanRatio(cutsA, cutsB), ...band(cutsA, cutsB), curveFree }];
+    });
+}
+
+/** The values, if none is missing. */
+function known(values: readonly (number | null)[]): number[] | null {
+  const whole = values.filter((value) => value !== null && value > 0);
+  return whole.length === values.length ? (whole as number[]) : null;
+}
+
+function meanRatio(x: readonly number[], y: readonly number[]): number {
+  const mean = (values: readonly number[]): number =>
+    values.reduce((sum, value) => sum + Math.log(value), 0) / values.length;
+  return Math.exp(mean(x) - mean(y));
+}
+
+function band(x: readonly number[], y: readonly number[]): Pick<StopRatio, 'low' | 'high'> {
+  if (x.length < 2 || y.length < 2) return { low: null, high: null };
+  const lives = (cuts: readonly number[]) => cuts.map((cut) => ({ low: cut, high: cut }));
+  try {
+    const { logRatio, error, df } = estimateRatio(lives(x), lives(y), false);
+    const half = studentQuantile(0.975, df) * error;
+    return { low: Math.exp(logRatio - half), high: Math.exp(logRatio + half) };
+  } catch (error) {
+    // Runs that do not scatter at all have no band.
+    if (error instanceof RangeError) return { low: null, high: null };
+    throw error;
+  }
+}
