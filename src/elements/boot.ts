@@ -14,6 +14,7 @@ const large: Record<string, () => Promise<CustomElementConstructor>> = {
   'kf-audience': async () => (await import('./audience.ts')).AudienceElement,
   'kf-bench': async () => (await import('./bench.ts')).BenchElement,
   'kf-figure': async () => (await import('./figure.ts')).FigureElement,
+  'kf-seal': async () => (await import('./seal.ts')).SealElement,
   'kf-retell': async () => (await import('./retell.ts')).RetellElement,
 };
 
