@@ -57,6 +57,8 @@ check('types', 'astro', 'check');
 check('types of the model alone', 'tsc', '-p', 'src/model/tsconfig.json');
 check('lint', 'eslint', '.');
 check('format', 'prettier', '--check', '.');
+check('nothing left over', 'knip');
+check('spelling', 'cspell', '--no-progress', '--no-summary');
 runner(
   'unit and reference tests',
   'vitest',

@@ -14,8 +14,7 @@ import type { Run } from '../runs/log.ts';
 import { compared } from './compared.ts';
 import { toModel } from './to-model.ts';
 
-export { angleQuestions, perSideDeg, toModel } from './to-model.ts';
-export type { AngleQuestion } from './to-model.ts';
+export { angleQuestions, toModel } from './to-model.ts';
 
 /** Three readings along the edge of one knife, in the unit of the attribute. */
 export interface Along {
