@@ -1,24 +1,43 @@
+import { readFileSync } from 'node:fs';
 import { expect, test } from '@playwright/test';
-import { readdirSync } from 'node:fs';
+import { parseHTML } from 'linkedom';
+import { builtFiles, dist, pages } from './pages.ts';
 
-/** Every page of the built site. */
-const pages = readdirSync('dist', { recursive: true, encoding: 'utf8' })
-  .filter((file) => file.endsWith('index.html'))
-  .map((file) => `/${file.replace(/index\.html$/, '')}`);
+const files = new Set(builtFiles('').map((file) => `/${file.replace(/(^|\/)index\.html$/, '$1')}`));
+const documents = new Map(
+  pages().map((page) => [
+    page,
+    parseHTML(readFileSync(`${dist}${page.endsWith('/') ? `${page}index.html` : page}`, 'utf8')).document,
+  ]),
+);
+const here = 'https://here.example';
 
-test('links between pages lead somewhere', async ({ page, request }) => {
-  const seen = new Set<string>();
-  for (const path of pages) {
-    await page.goto(path);
-    for (const href of await page
-      .locator('a[href]')
-      .evaluateAll((links) => links.map((link) => (link as HTMLAnchorElement).href))) {
-      const [address = '', anchor] = href.split('#');
-      if (seen.has(href) || !address.startsWith('http://127.0.0.1:4329/')) continue;
-      seen.add(href);
-      const answer = await request.get(address);
-      expect(answer.status(), href).toBe(200);
-      if (anchor) expect(await answer.text(), href).toContain(`id="${anchor}"`);
+for (const [page, document] of documents) {
+  test(`${page} leads and refers only to what is there`, () => {
+    const astray: string[] = [];
+    const referred = [...document.querySelectorAll('[href], [src]')].map(
+      (element) => element.getAttribute('href') ?? element.getAttribute('src') ?? '',
+    );
+    expect(referred.length).toBeGreaterThan(5);
+    for (const reference of referred) {
+      const { origin, pathname, hash } = new URL(reference, here + page);
+      if (origin !== here) continue;
+      const there = documents.get(pathname);
+      if (!files.has(pathname)) astray.push(reference);
+      else if (hash.length > 1 && !hash.startsWith('#with=') && !there?.getElementById(hash.slice(1)))
+        astray.push(reference);
     }
-  }
-});
+    expect(astray).toEqual([]);
+  });
+
+  test(`${page} names by id only what is there, and nothing twice`, () => {
+    const ids = [...document.querySelectorAll('[id]')].map(({ id }) => id);
+    expect(ids.filter((id, index) => ids.indexOf(id) !== index)).toEqual([]);
+    for (const name of ['for', 'list', 'aria-labelledby', 'aria-describedby', 'aria-controls']) {
+      for (const element of document.querySelectorAll(`[${name}]`)) {
+        for (const id of (element.getAttribute(name) ?? '').split(/\s+/)) expect(ids, name).toContain(id);
+      }
+    }
+    for (const [, id = ''] of document.toString().matchAll(/url\(#([^)]+)\)/g)) expect(ids).toContain(id);
+  });
+}
