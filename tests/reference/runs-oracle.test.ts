@@ -1,0 +1,84 @@
+import { readFileSync } from 'node:fs';
+import { expect, it } from 'vitest';
+import { fisherTail, noncentralTCdf, studentQuantile } from '../../src/model/distributions.ts';
+import { equivalencePower, geometricMeanRatio, welch } from '../../src/model/index.ts';
+import { estimateRatio } from '../../src/model/runs/estimate.ts';
+import { lognormalFit } from '../../src/model/runs/lognormal.ts';
+
+/** What SciPy makes of random data sets: made by runs-oracle.py, beside this file. */
+const oracle = JSON.parse(readFileSync('tests/reference/runs-oracle.json', 'utf8')) as {
+  welch: [number[], number[], number, number, number, number, number][];
+  paired: [number[], number[], number, number, number][];
+  censored: [number[], number, number, number, number][];
+  lookedAt: [[number, number][], number, number][];
+  fisher: [number, number, number, number][];
+  noncentral: [number, number, number, number][];
+  alike: [number, number, number, number][];
+};
+
+/** Agreement to a share of the value. */
+const near = (actual: number, stated: number, share: number): void => {
+  expect(Math.abs(actual - stated)).toBeLessThanOrEqual(share * Math.abs(stated));
+};
+const exact = (life: number) => ({ low: life, high: life });
+const ones = (lives: readonly unknown[]) => lives.map(() => [1]);
+
+it('Welch on logarithms, a thousand times', { timeout: 60_000 }, () => {
+  expect(oracle.welch).toHaveLength(1000);
+  for (const [x, y, t, df, p, low, high] of oracle.welch) {
+    const logs = welch(x.map(Math.log), y.map(Math.log));
+    near(logs.t, t, 1e-8);
+    near(logs.df, df, 1e-8);
+    near(logs.p, p, 1e-8);
+    const ratio = geometricMeanRatio(x, y);
+    near(ratio.low, low, 1e-8);
+    near(ratio.high, high, 1e-8);
+  }
+});
+
+it('paired t on logarithms as lots of one run each', { timeout: 60_000 }, () => {
+  expect(oracle.paired).toHaveLength(200);
+  for (const [x, y, , low, high] of oracle.paired) {
+    const inLots = (lives: number[]) => lives.map((life, i) => ({ ...exact(life), lot: String(i) }));
+    const { logRatio, error, df } = estimateRatio(inLots(x), inLots(y), true);
+    expect(df).toBe(x.length - 1);
+    const half = studentQuantile(0.975, df) * error;
+    near(Math.exp(logRatio - half), low, 1e-7);
+    near(Math.exp(logRatio + half), high, 1e-7);
+  }
+});
+
+it('lognormal likelihood with runs that ended early', () => {
+  expect(oracle.censored).toHaveLength(100);
+  for (const [ended, limit, early, mean, sd] of oracle.censored) {
+    const lives = [
+      ...ended.map(exact),
+      ...Array.from({ length: early }, () => ({ low: limit, high: Infinity })),
+    ];
+    const { beta, sigma } = lognormalFit(lives, ones(lives));
+    near(Math.exp(beta[0] ?? NaN), mean, 1e-6);
+    near(sigma, sd, 1e-6);
+  }
+});
+
+it('lognormal likelihood with a look every 25 cuts', () => {
+  expect(oracle.lookedAt).toHaveLength(60);
+  for (const [pairs, mean, sd] of oracle.lookedAt) {
+    const lives = pairs.map(([low, high]) => ({ low, high }));
+    const { beta, sigma } = lognormalFit(lives, ones(lives));
+    near(Math.exp(beta[0] ?? NaN), mean, 1e-5);
+    near(sigma, sd, 1e-5);
+  }
+});
+
+it('Fisher’s F and the noncentral t', () => {
+  for (const [f, df1, df2, tail] of oracle.fisher) near(fisherTail(f, df1, df2), tail, 1e-8);
+  for (const [t, df, delta, chance] of oracle.noncentral)
+    expect(noncentralTCdf(t, df, delta)).toBeCloseTo(chance, 9);
+});
+
+it('power of two one-sided tests', () => {
+  expect(oracle.alike).toHaveLength(60);
+  for (const [below, above, df, power] of oracle.alike)
+    expect(Math.abs(equivalencePower(below, above, df, 0.05) - power)).toBeLessThan(1e-6);
+});
