@@ -41,6 +41,13 @@ export default defineConfig(
     ),
   },
   {
+    files: ['src/kit/**'],
+    rules: not(
+      ['plots', 'topics', 'figures', 'elements', 'bench', 'layouts', 'lineup'],
+      'the class kit knows the exercises only',
+    ),
+  },
+  {
     files: ['src/lineup/**'],
     rules: not(
       ['plots', 'topics', 'figures', 'elements', 'bench', 'layouts', 'exercises'],

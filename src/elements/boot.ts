@@ -16,6 +16,7 @@ const large: Record<string, () => Promise<CustomElementConstructor>> = {
   'kf-figure': async () => (await import('./figure.ts')).FigureElement,
   'kf-seal': async () => (await import('./seal.ts')).SealElement,
   'kf-retell': async () => (await import('./retell.ts')).RetellElement,
+  'kf-set': async () => (await import('./set.ts')).SetElement,
 };
 
 /** Elements that need nothing of the page: each is fetched at its own touch, and brings nothing else along. */
@@ -91,7 +92,10 @@ addEventListener('submit', submitted, { capture: true });
 for (const type of ['pointerover', 'pointerdown', 'focusin', 'input', 'change', 'click']) {
   addEventListener(type, touched, { passive: true, capture: true });
 }
-const carried = () => location.hash.startsWith('#with=') && document.getElementById('page-line-up') !== null;
+/** The address carries a line-up, or a set of problems on the page that makes them. */
+const carried = () =>
+  (location.hash.startsWith('#with=') && document.getElementById('page-line-up') !== null) ||
+  (/^#(set|do)=/.test(location.hash) && document.querySelector('kf-set') !== null);
 const opened = () => {
   if (carried() && root.dataset['live'] !== 'on') void load();
 };
