@@ -1,6 +1,6 @@
 import { toleranceInWords } from '../exercises/index.ts';
 import type { ProblemSet } from '../exercises/set/index.ts';
-import { escaped } from './escape.ts';
+import { escaped } from '../check/html.ts';
 import { questionHtml } from './sheet-html.ts';
 
 /** The set to be done on the screen: a field for each answer. It holds nothing of the key. */

@@ -1,5 +1,5 @@
 import type { ProblemSet } from '../exercises/set/index.ts';
-import { escaped } from './escape.ts';
+import { escaped } from '../check/html.ts';
 import { contextNames } from './names.ts';
 
 /** The address of a sheet as it is printed, and the code by which a telephone opens it. */

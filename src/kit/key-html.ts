@@ -1,8 +1,8 @@
 import type { ProblemSet } from '../exercises/set/index.ts';
-import { escaped } from './escape.ts';
+import { escaped } from '../check/html.ts';
+import { workingHtml } from '../check/working.ts';
 import { headHtml } from './head-html.ts';
 import type { Printed } from './head-html.ts';
-import { mathml } from './mathml.ts';
 import { marksHtml, questionHtml } from './sheet-html.ts';
 
 type Item = ProblemSet['items'][number];
@@ -14,13 +14,7 @@ export const keyHtml = (set: ProblemSet, printed: Printed): string =>
   `<h3>Marking</h3><ul>${set.guidance.map((rule) => `<li>${escaped(rule)}</li>`).join('')}</ul>`;
 
 /** The steps of a problem, each with its formula. */
-export const stepsHtml = ({ key }: Item): string =>
-  `<ol class="kit-steps">${key.steps
-    .map(
-      ({ text, tex }) =>
-        `<li>${escaped(text)} <span class="kit-formula" tabindex="0">${mathml(tex)}</span></li>`,
-    )
-    .join('')}</ol>`;
+export const stepsHtml = ({ problem }: Item): string => `<ol class="kit-steps">${workingHtml(problem)}</ol>`;
 
 const item = (each: Item): string =>
   `<li class="kit-item">${marksHtml(each)}${questionHtml(each.problem)}${stepsHtml(each)}` +

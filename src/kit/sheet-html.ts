@@ -1,7 +1,7 @@
 import { modeOf } from '../exercises/index.ts';
 import type { Problem } from '../exercises/index.ts';
 import type { ProblemSet } from '../exercises/set/index.ts';
-import { escaped } from './escape.ts';
+import { escaped } from '../check/html.ts';
 import { headHtml } from './head-html.ts';
 import type { Printed } from './head-html.ts';
 

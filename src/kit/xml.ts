@@ -1,4 +1,4 @@
-import { escaped } from './escape.ts';
+import { escaped } from '../check/html.ts';
 
 /**
  * An XML element. What it holds is XML; its attributes are text.

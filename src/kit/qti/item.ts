@@ -1,6 +1,6 @@
 import { modeOf } from '../../exercises/index.ts';
 import type { ProblemSet } from '../../exercises/set/index.ts';
-import { escaped } from '../escape.ts';
+import { escaped } from '../../check/html.ts';
 import { kindNames } from '../names.ts';
 import { tag, xmlFile } from '../xml.ts';
 import { asAsked } from './as-asked.ts';
