@@ -2,6 +2,8 @@
 export interface Note {
   /** The page below the site's base: `lessons/forty-and-forty/`. */
   page: string;
+  /** The id of the check on it. */
+  anchor: string;
   kind: string;
   /** The idea, by the misstep's id. */
   misstep: string;
@@ -30,7 +32,11 @@ const same =
     one.page === other.page && one.kind === other.kind;
 
 /** A wrong idea was met: it comes back tomorrow, whatever had been answered before. */
-export const withMisstep = (progress: Progress, at: Where & { misstep: string }, day: number): Progress => ({
+export const withMisstep = (
+  progress: Progress,
+  at: Where & Pick<Note, 'anchor' | 'misstep'>,
+  day: number,
+): Progress => ({
   ...progress,
   notes: [...progress.notes.filter((note) => !same(at)(note)), { ...at, day, rung: 0 }],
 });
@@ -81,7 +87,7 @@ const isRecord = (value: unknown): value is Record<string, unknown> =>
 
 const isNote = (value: unknown): value is Note =>
   isRecord(value) &&
-  ['page', 'kind', 'misstep'].every((name) => typeof value[name] === 'string') &&
+  ['page', 'anchor', 'kind', 'misstep'].every((name) => typeof value[name] === 'string') &&
   ['day', 'rung'].every((name) => Number.isInteger(value[name])) &&
   Number(value['rung']) >= 0 &&
   Number(value['rung']) < waits.length;

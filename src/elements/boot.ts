@@ -22,6 +22,7 @@ const large: Record<string, () => Promise<CustomElementConstructor>> = {
 /** Elements that need nothing of the page: each is fetched at its own touch, and brings nothing else along. */
 const alone: Record<string, () => Promise<CustomElementConstructor>> = {
   'kf-check': async () => (await import('./check.ts')).CheckElement,
+  'kf-course': async () => (await import('./course.ts')).CourseElement,
 };
 
 const named = (): TopicName[] => {
@@ -49,17 +50,15 @@ function load(): Promise<unknown> {
   return loading;
 }
 
+async function fetchAlone(name: string): Promise<void> {
+  const element = await alone[name]?.();
+  if (element && !customElements.get(name)) customElements.define(name, element);
+}
+
 /** What has to be there before the element can answer; nothing where it can already. */
 function needed(target: Element): (() => Promise<unknown>) | undefined {
-  const name = target.closest(Object.keys(alone).join())?.localName ?? '';
-  const fetchAlone = alone[name];
-  if (fetchAlone)
-    return customElements.get(name)
-      ? undefined
-      : async () => {
-          const element = await fetchAlone();
-          if (!customElements.get(name)) customElements.define(name, element);
-        };
+  const name = target.closest(Object.keys(alone).join())?.localName;
+  if (name !== undefined) return customElements.get(name) ? undefined : () => fetchAlone(name);
   return target.closest('[data-own], [data-live]') && root.dataset['live'] !== 'on' ? load : undefined;
 }
 
@@ -101,6 +100,8 @@ const opened = () => {
 };
 addEventListener('hashchange', opened);
 if (carried() || root.hasAttribute('data-live-at-once')) void load();
+// What has been done is kept on the reader's machine, so the page cannot be built with it.
+if (document.querySelector('kf-course')) fetchAlone('kf-course').catch(() => undefined);
 
 // While developing, pages kept from the last build would be shown in place of the ones worked on.
 if (import.meta.env.PROD)

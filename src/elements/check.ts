@@ -83,7 +83,7 @@ export class CheckElement extends HTMLElement {
     const tries = Number(this.dataset['tries'] ?? 0) + 1;
     this.dataset['tries'] = String(tries);
     if (misstep && misstep !== 'slip of writing')
-      progress.keep((done) => withMisstep(done, { ...at, misstep }, today()));
+      progress.keep((done) => withMisstep(done, { ...at, anchor: this.id, misstep }, today()));
     const open = step === undefined ? '' : openStepHtml(problem, step);
     if (tries === 1) this.#say(`${message} Try again.`, verdict, open);
     else {

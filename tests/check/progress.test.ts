@@ -12,7 +12,7 @@ import {
 import { progressKeeper } from '../../src/check/progress-kept.ts';
 
 const at = { page: 'lessons/forty-and-forty/', kind: 'forward-chain' };
-const missed = withMisstep(nothingDone, { ...at, misstep: 'added the percentages' }, 100);
+const missed = withMisstep(nothingDone, { ...at, anchor: 'check', misstep: 'added the percentages' }, 100);
 
 describe('a misstep comes back', () => {
   test('on the day after, not on the same day', () => {
@@ -35,7 +35,7 @@ describe('a misstep comes back', () => {
 
   test('from the beginning when it is made again', () => {
     const later = withRight(missed, at, 101);
-    const again = withMisstep(later, { ...at, misstep: 'inverted' }, 103);
+    const again = withMisstep(later, { ...at, anchor: 'check', misstep: 'inverted' }, 103);
     expect(again.notes).toHaveLength(1);
     expect(dueOn(again, 104)).toMatchObject([{ misstep: 'inverted', rung: 0 }]);
   });
