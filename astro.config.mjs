@@ -45,13 +45,7 @@ export default defineConfig({
           rolldownOptions: {
             output: {
               // Plot in one piece; everything else by what uses it, so that a page fetches no more than it shows.
-              codeSplitting: {
-                groups: [
-                  { name: 'plot', test: /@observablehq/ },
-                  // Half a kilobyte each: not worth a request of their own.
-                  { name: 'progress', test: /src\/(check\/progress|elements\/course)/ },
-                ],
-              },
+              codeSplitting: { groups: [{ name: 'plot', test: /@observablehq/ }] },
             },
           },
         },

@@ -1,6 +1,4 @@
 import { kindFor } from '../check/next.ts';
-import { dayOf, withMisstep, withRight } from '../check/progress.ts';
-import { progressKeeper } from '../check/progress-kept.ts';
 import { questionHtml } from '../check/question.ts';
 import { blanksHtml, openStepHtml, workingHtml } from '../check/working.ts';
 import { makerLoaders } from '../exercises/maker-loaders.ts';
@@ -12,7 +10,6 @@ import { problemBy } from '../exercises/set-problem.ts';
 import { judgeStep } from './check-step.ts';
 
 const hardest = 3;
-const progress = progressKeeper();
 
 /**
  * Problems without end. Its attributes say which one is shown: kind, seed, level and context make the problem anew
@@ -72,7 +69,7 @@ export class CheckElement extends HTMLElement {
       field.setAttribute('aria-invalid', String(verdict === 'not readable'));
     const at = { page: pageOf(), kind: problem.kind };
     if (verdict === 'right') {
-      progress.keep((done) => withRight(done, at, today()));
+      this.#note(({ noteRight }) => noteRight(at));
       this.#say(message, verdict);
       return;
     }
@@ -83,13 +80,18 @@ export class CheckElement extends HTMLElement {
     const tries = Number(this.dataset['tries'] ?? 0) + 1;
     this.dataset['tries'] = String(tries);
     if (misstep && misstep !== 'slip of writing')
-      progress.keep((done) => withMisstep(done, { ...at, anchor: this.id, misstep }, today()));
+      this.#note(({ noteMisstep }) => noteMisstep({ ...at, anchor: this.id, misstep }));
     const open = step === undefined ? '' : openStepHtml(problem, step);
     if (tries === 1) this.#say(`${message} Try again.`, verdict, open);
     else {
       this.#say(`${message} The answer is ${answerInWords(problem)}. Its working is open below.`, verdict);
       this.querySelector('details')?.setAttribute('open', '');
     }
+  }
+
+  /** Fetched when there is something to note; where it cannot be, the problem goes on without. */
+  #note(how: (course: typeof import('./course.ts')) => void): void {
+    import('./course.ts').then(how, () => undefined);
   }
 
   #next(up: number): void {
@@ -144,8 +146,6 @@ export class CheckElement extends HTMLElement {
     step.innerHTML = formula;
   }
 }
-
-const today = (): number => dayOf(new Date());
 
 /** The page below the site's base. */
 const pageOf = (): string =>

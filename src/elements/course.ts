@@ -1,8 +1,17 @@
-import { dayOf, dueOn } from '../check/progress.ts';
+import { dayOf, dueOn, withMisstep, withRight } from '../check/progress.ts';
 import type { Note, Progress } from '../check/progress.ts';
 import { progressKeeper } from '../check/progress-kept.ts';
 
 const keeper = progressKeeper();
+const today = (): number => dayOf(new Date());
+
+/** Notes a right answer. */
+export const noteRight = (at: Parameters<typeof withRight>[1]): boolean =>
+  keeper.keep((progress) => withRight(progress, at, today()));
+
+/** Notes a wrong idea, to come back after a while. */
+export const noteMisstep = (at: Parameters<typeof withMisstep>[1]): boolean =>
+  keeper.keep((progress) => withMisstep(progress, at, today()));
 
 /** Marks in the list of lessons what the reader has done, and lists what is worth another look. */
 export class CourseElement extends HTMLElement {
@@ -44,7 +53,7 @@ export class CourseElement extends HTMLElement {
       'disabled',
       total === 0 && (progress?.notes ?? []).length === 0,
     );
-    const due = progress ? dueOn(progress, dayOf(new Date())) : [];
+    const due = progress ? dueOn(progress, today()) : [];
     this.#part('again')?.toggleAttribute('hidden', due.length === 0);
     this.#part('notes')?.replaceChildren(...due.flatMap((note) => this.#line(note)));
   }
