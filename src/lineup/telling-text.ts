@@ -1,5 +1,6 @@
 import { MODEL_NUMBER } from '../model/index.ts';
 import type { TermId } from '../model/index.ts';
+import { escapeMarkdown } from './markdown.ts';
 import type { Scene } from './scene.ts';
 import { told } from './telling-terms.ts';
 import { tellingWords } from './telling-words.ts';
@@ -18,9 +19,6 @@ interface Section {
   paragraphs?: string[];
   list?: string[];
 }
-
-/** A name may hold what Markdown would take for its own. */
-const escaped = (text: string): string => text.replace(/[\\`*_[\]<>#|~]/g, '\\$&');
 
 const say = (name: string, scene: Scene): string[] =>
   ((tellingWords[name] ?? words[name])?.(scene) ?? []).filter((sentence) => sentence !== '');
@@ -57,7 +55,7 @@ function sections(scene: Scene, depth: Depth): Section[] {
  */
 export function tellingText(scene: Scene, depth: Depth, form: TextForm, link: string): string {
   const markdown = form === 'Markdown';
-  const text = markdown ? escaped : (plain: string) => plain;
+  const text = markdown ? escapeMarkdown : (plain: string) => plain;
   const parts = sections(scene, depth).flatMap(({ heading, paragraphs = [], list = [] }) => [
     ...(heading === undefined ? [] : [markdown ? `## ${text(heading)}` : heading]),
     ...paragraphs.map(text),

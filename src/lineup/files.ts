@@ -1,0 +1,100 @@
+import { MODEL_NUMBER } from '../model/index.ts';
+import { documentVersion, migrate } from './migrations.ts';
+import { validate } from './schema.ts';
+import type { LineUpEntry } from './schema.ts';
+
+/*
+ * A file is JSON: { keenfold: 'line-ups', version, model, lineUps: [{ name, lineUp }] }. One line-up or a drawer of
+ * them, it is the same file.
+ */
+
+/** A line-up with the name it is kept under. */
+export interface Named {
+  name: string;
+  entry: LineUpEntry;
+}
+
+export type ReadFile =
+  | {
+      ok: true;
+      lineUps: Named[];
+      /** What of the file could not be read, in words. */
+      problems: string[];
+    }
+  | { ok: false; message: string };
+
+const longestFile = 20_000_000;
+
+/** Line-ups as the text of a file that `readLineUps` reads back equal. */
+export const lineUpsFile = (lineUps: readonly Named[]): string =>
+  `${JSON.stringify(
+    {
+      keenfold: 'line-ups',
+      version: documentVersion,
+      model: MODEL_NUMBER,
+      lineUps: lineUps.map(({ name, entry }) => ({ name, lineUp: entry })),
+    },
+    null,
+    2,
+  )}\n`;
+
+/**
+ * Reads a file of line-ups. Nothing of it is trusted; a line-up that cannot be read is named, and the others are kept.
+ *
+ * @param text the text of the file, of this or an earlier version
+ */
+export function readLineUps(text: string): ReadFile {
+  const no = (message: string): ReadFile => ({ ok: false, message });
+  if (text.length > longestFile) return no('The file is larger than any drawer of this site.');
+  const document = parsed(text);
+  if (document === undefined) return no('The file is not JSON: it may have been cut short or changed.');
+  const { keenfold, version, lineUps } = document;
+  if (keenfold !== 'line-ups' || !Array.isArray(lineUps))
+    return no('The file holds no line-ups of this site.');
+  if (typeof version !== 'number' || !Number.isInteger(version) || version < 1)
+    return no('The file does not say its version.');
+  if (version > documentVersion)
+    return no(
+      `The file is of version ${version}; this page reads versions up to ${documentVersion}. Reload the page for a newer one.`,
+    );
+  const read: Named[] = [];
+  const problems: string[] = [];
+  lineUps.forEach((item: unknown, index) => {
+    const { name, lineUp } = (typeof item === 'object' && item !== null ? item : {}) as Record<
+      string,
+      unknown
+    >;
+    const checked = validate(migrate(lineUp, version));
+    if (checked.ok) read.push({ name: tidyName(name, checked.entry.title), entry: checked.entry });
+    else
+      problems.push(
+        `Line-up ${index + 1} of the file cannot be read: ${checked.problems[0]?.message ?? 'it is empty'}.`,
+      );
+  });
+  return { ok: true, lineUps: read, problems };
+}
+
+const longestName = 120;
+
+/** A name to keep a line-up under; the title where it is none. */
+export function tidyName(name: unknown, title: string): string {
+  const text =
+    typeof name === 'string'
+      ? name
+          .replaceAll(/\p{Cc}/gu, ' ')
+          .trim()
+          .slice(0, longestName)
+          .toWellFormed()
+      : '';
+  return text === '' ? title : text;
+}
+
+function parsed(text: string): Record<string, unknown> | undefined {
+  try {
+    // Some editors put a byte-order mark before what they save.
+    const value: unknown = JSON.parse(text.replace(/^\uFEFF/, ''));
+    return typeof value === 'object' && value !== null ? (value as Record<string, unknown>) : undefined;
+  } catch {
+    return undefined;
+  }
+}

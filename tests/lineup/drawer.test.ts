@@ -1,0 +1,149 @@
+import { describe, expect, test } from 'vitest';
+import { createDrawer } from '../../src/lineup/drawer.ts';
+import { lineUpsFile } from '../../src/lineup/files.ts';
+import type { Shelf } from '../../src/lineup/keep.ts';
+import { awkward } from './awkward.ts';
+import { loft } from './entries.ts';
+
+function shelf(kept: Record<string, string> = {}): Shelf & { kept: Record<string, string> } {
+  return {
+    kept,
+    getItem: (key) => kept[key] ?? null,
+    setItem: (key, value) => {
+      kept[key] = value;
+    },
+  };
+}
+const noon = () => new Date('2020-06-01T12:00:00Z');
+const drawerOn = (own: Shelf) => createDrawer(() => own, noon);
+/** What browsers throw: names from the Storage section of the HTML standard. */
+const throwing = (name: string) => (): never => {
+  throw new DOMException('no', name);
+};
+const names = (drawer: ReturnType<typeof createDrawer>) => drawer.items().map(({ name }) => name);
+
+describe('what is put in', () => {
+  test.each(Object.entries(awkward))('comes back equal after a reload: %s', (name, entry) => {
+    const own = shelf();
+    drawerOn(own).put(entry, name);
+    expect(drawerOn(own).items()).toEqual([
+      { id: '1', name, entry, kept: noon().toISOString(), saved: null },
+    ]);
+  });
+
+  test('is named, renamed and copied, and no two have one name', () => {
+    const drawer = drawerOn(shelf());
+    drawer.put(loft());
+    drawer.put(loft(), '  mine ');
+    drawer.put(loft(), 'mine');
+    drawer.copy('2');
+    drawer.rename('1', 'mine');
+    drawer.rename('2', '   ');
+    expect(names(drawer)).toEqual(['mine (4)', loft().title, 'mine (2)', 'mine (3)']);
+  });
+
+  test('is erased, and put back where it was', () => {
+    const drawer = drawerOn(shelf());
+    for (const name of ['a', 'b', 'c']) drawer.put(loft(), name);
+    drawer.erase('2');
+    expect(names(drawer)).toEqual(['a', 'c']);
+    expect(drawer.putBack().message).toContain('back');
+    expect(names(drawer)).toEqual(['a', 'b', 'c']);
+    expect(drawer.putBack().message).toBe('Nothing was erased.');
+  });
+
+  test('says when it was saved to a file, and no longer after a change', () => {
+    const drawer = drawerOn(shelf());
+    drawer.put(loft(), 'a');
+    drawer.markSaved(['1']);
+    expect(drawer.items()[0]?.saved).toBe(noon().toISOString());
+    drawer.rename('1', 'b');
+    expect(drawer.items()[0]?.saved).toBeNull();
+  });
+});
+
+describe('a file', () => {
+  test('of the whole drawer fills an empty one equal', () => {
+    const one = drawerOn(shelf());
+    Object.entries(awkward).forEach(([name, entry]) => one.put(entry, name));
+    const other = drawerOn(shelf());
+    other.take(lineUpsFile(one.items()));
+    expect(other.items()).toEqual(one.items());
+  });
+
+  test('is not taken in twice; another line-up of the same name is', () => {
+    const drawer = drawerOn(shelf());
+    drawer.put(loft(), 'a');
+    const file = lineUpsFile(drawer.items());
+    expect(drawer.take(file).message).toBe('0 line-ups were taken from the file. 1 was here already.');
+    drawer.take(lineUpsFile([{ name: 'a', entry: { ...loft(), reading: 'pocket' } }]));
+    expect(names(drawer)).toEqual(['a', 'a (2)']);
+  });
+
+  test('that is none changes nothing', () => {
+    const drawer = drawerOn(shelf());
+    drawer.put(loft(), 'a');
+    expect(drawer.take('{').message).toContain('not JSON');
+    expect(names(drawer)).toEqual(['a']);
+  });
+});
+
+describe('nothing is lost', () => {
+  test.each([
+    ['denied', throwing('SecurityError')],
+    ['absent', () => undefined as unknown as Shelf],
+    ['full', () => ({ ...shelf(), setItem: throwing('QuotaExceededError') })],
+  ])('where storage is %s: it goes on in memory, and says so once', (_how, open) => {
+    const drawer = createDrawer(open);
+    expect(drawer.put(loft(), 'a').message).toContain('Save it to a file');
+    expect(drawer.put(loft(), 'b').message).not.toContain('Save it to a file');
+    expect(names(drawer)).toEqual(['a', 'b']);
+  });
+
+  test('where storage fills up later: what was there stays, and what comes is in memory', () => {
+    const own = shelf();
+    let full = false;
+    const drawer = drawerOn({
+      ...own,
+      setItem: (key, value) => (full ? throwing('QuotaExceededError')() : own.setItem(key, value)),
+    });
+    drawer.put(loft(), 'a');
+    full = true;
+    drawer.put(loft(), 'b');
+    expect(names(drawer)).toEqual(['a', 'b']);
+    expect(names(drawerOn(own))).toEqual(['a']);
+    full = false;
+    drawer.put(loft(), 'c');
+    expect(names(drawerOn(own))).toEqual(['a', 'b', 'c']);
+  });
+
+  test('where another page of the site writes too', () => {
+    const own = shelf();
+    const [one, other] = [drawerOn(own), drawerOn(own)];
+    one.put(loft(), 'a');
+    other.put(loft(), 'b');
+    one.put(loft(), 'c');
+    expect(names(other)).toEqual(['a', 'b', 'c']);
+  });
+
+  test('where one stored line-up is of a version to come', () => {
+    const own = shelf();
+    drawerOn(own).put(loft(), 'a');
+    drawerOn(own).put(loft(), 'b');
+    own.kept['keenfold.drawer'] = (own.kept['keenfold.drawer'] ?? '').replace(
+      /"version":\d+/,
+      '"version":99',
+    );
+    const drawer = drawerOn(own);
+    expect([names(drawer), drawer.unread()]).toEqual([['b'], 1]);
+    drawer.put(loft(), 'c');
+    expect(own.kept['keenfold.drawer']).toContain('"version":99');
+  });
+
+  test('where the whole of it cannot be read: it is laid aside', () => {
+    const own = shelf({ 'keenfold.drawer': '{"items":[' });
+    drawerOn(own).put(loft(), 'a');
+    expect(own.kept['keenfold.drawer.unreadable']).toBe('{"items":[');
+    expect(names(drawerOn(own))).toEqual(['a']);
+  });
+});
