@@ -13,6 +13,7 @@ let loading: Promise<unknown> | undefined;
 const large: Record<string, () => Promise<CustomElementConstructor>> = {
   'kf-audience': async () => (await import('./audience.ts')).AudienceElement,
   'kf-bench': async () => (await import('./bench.ts')).BenchElement,
+  'kf-drawer': async () => (await import('./drawer.ts')).DrawerElement,
   'kf-figure': async () => (await import('./figure.ts')).FigureElement,
   'kf-seal': async () => (await import('./seal.ts')).SealElement,
   'kf-retell': async () => (await import('./retell.ts')).RetellElement,

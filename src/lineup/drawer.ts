@@ -94,7 +94,7 @@ export function createDrawer(
   }
 
   const fresh = (items: readonly Kept[], { name, entry }: Named): Kept => ({
-    id: freeId(items),
+    id: freeId([...items, ...look().unread]),
     name: freeName(items, name),
     entry,
     kept: now().toISOString(),
@@ -146,7 +146,7 @@ export function createDrawer(
       const { item, at } = erased;
       erased = undefined;
       const { items, unread } = look();
-      const back = { ...item, id: freeId(items), name: freeName(items, item.name) };
+      const back = { ...item, id: freeId([...items, ...unread]), name: freeName(items, item.name) };
       return write({ items: items.toSpliced(at, 0, back), unread }, `“${back.name}” is back.`);
     },
     markSaved(ids) {
@@ -180,8 +180,11 @@ export function createDrawer(
 
 const same = (one: LineUpEntry, other: LineUpEntry): boolean => JSON.stringify(one) === JSON.stringify(other);
 
-function freeId(items: readonly Kept[]): string {
-  const taken = new Set(items.map(({ id }) => id));
+/** An id that nothing in the drawer has, what cannot be read included. */
+function freeId(items: readonly unknown[]): string {
+  const taken = new Set(
+    items.map((item) => (typeof item === 'object' && item !== null && 'id' in item ? item.id : '')),
+  );
   let number = items.length + 1;
   while (taken.has(String(number))) number += 1;
   return String(number);

@@ -138,6 +138,10 @@ describe('nothing is lost', () => {
     expect([names(drawer), drawer.unread()]).toEqual([['b'], 1]);
     drawer.put(loft(), 'c');
     expect(own.kept['keenfold.drawer']).toContain('"version":99');
+    // Two would share one where only what can be read is looked at.
+    own.kept['keenfold.drawer'] = (own.kept['keenfold.drawer'] ?? '').replace('"id":"1"', '"id":"4"');
+    drawer.put(loft(), 'd');
+    expect(drawer.items().map(({ id }) => id)).not.toContain('4');
   });
 
   test('where the whole of it cannot be read: it is laid aside', () => {

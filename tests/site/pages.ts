@@ -19,5 +19,5 @@ export function pages(): string[] {
 
 export const lessons = (): string[] => pages().filter((page) => /^\/lessons\/.+\/$/.test(page));
 
-/** Pages with a control to touch, as the built HTML says. */
-export const isBench = (page: string): boolean => page === '/bench/';
+/** Pages whose live half is their content, and comes with them: the bench's fields, the drawer's list. */
+export const isBench = (page: string): boolean => page === '/bench/' || page === '/drawer/';

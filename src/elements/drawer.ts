@@ -1,0 +1,156 @@
+import { createDrawer } from '../lineup/drawer.ts';
+import type { Kept } from '../lineup/drawer.ts';
+import { fileName } from '../lineup/file-name.ts';
+import { lineUpsFile } from '../lineup/files.ts';
+import { lineUpMarkdown } from '../lineup/line-up-markdown.ts';
+import { encodeLink } from '../lineup/link.ts';
+import { sceneOf } from '../lineup/scene.ts';
+import type { Scene } from '../lineup/scene.ts';
+import { download } from './download.ts';
+import { SceneElement } from './scene-element.ts';
+
+/** The drawer: lists what is kept, and binds its buttons to it. What is kept lives in the drawer, not here. */
+export class DrawerElement extends SceneElement {
+  #drawer = createDrawer();
+  #scene: Scene | undefined;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.addEventListener('click', this.#pressed);
+    this.addEventListener('change', this.#changed);
+    // Another page of the site may put something in meanwhile.
+    addEventListener('storage', this.#list);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.removeEventListener('click', this.#pressed);
+    this.removeEventListener('change', this.#changed);
+    removeEventListener('storage', this.#list);
+  }
+
+  protected override show(scene: Scene): void {
+    this.#scene = scene;
+    this.#list();
+  }
+
+  #pressed = (event: Event): void => {
+    const button = event.target instanceof Element ? event.target.closest('button') : null;
+    const act = button?.dataset['act'];
+    if (!button || act === undefined) return;
+    const id = button.closest<HTMLElement>('[data-kept]')?.dataset['kept'] ?? '';
+    const item = this.#drawer.items().find((kept) => kept.id === id);
+    const acts: Record<string, () => string> = {
+      put: () => this.#put(),
+      copy: () => this.#drawer.copy(id).message,
+      erase: () => this.#drawer.erase(id).message,
+      'put-back': () => this.#drawer.putBack().message,
+      file: () => (item ? this.#save([item], fileName(item.name, 'json')) : ''),
+      'all-file': () => this.#save(this.#drawer.items(), 'keenfold-drawer.json'),
+      markdown: () => (item ? this.#markdown(item) : ''),
+    };
+    this.#after(acts[act]?.() ?? '');
+    const gone = this.querySelector<HTMLButtonElement>('[data-act=put-back]');
+    if (act === 'erase') {
+      // The button that had the focus is gone with its row.
+      if (gone) {
+        gone.hidden = false;
+        gone.focus();
+      }
+    } else if (gone && act === 'put-back') {
+      gone.hidden = true;
+      this.querySelector<HTMLElement>('h1, h2')?.focus();
+    }
+  };
+
+  #changed = (event: Event): void => {
+    const input = event.target;
+    if (!(input instanceof HTMLInputElement)) return;
+    if (input.type === 'file') {
+      void Promise.all([...(input.files ?? [])].map((file) => file.text())).then((texts) => {
+        this.#after(texts.map((text) => this.#drawer.take(text).message).join(' '));
+        input.value = '';
+      });
+    } else if (input.name === 'kept-name') {
+      const id = input.closest<HTMLElement>('[data-kept]')?.dataset['kept'] ?? '';
+      this.#after(this.#drawer.rename(id, input.value).message);
+    }
+  };
+
+  #put(): string {
+    const entry = this.#scene?.entry;
+    const name = this.querySelector<HTMLInputElement>('[name=new-name]');
+    if (!entry) return '';
+    const { message } = this.#drawer.put(entry, name?.value);
+    if (name) name.value = '';
+    return message;
+  }
+
+  #save(items: readonly Kept[], name: string): string {
+    if (items.length === 0) return 'The drawer is empty.';
+    download(name, lineUpsFile(items));
+    const { message } = this.#drawer.markSaved(items.map(({ id }) => id));
+    return `${items.length === 1 ? 'One line-up is' : `${items.length} line-ups are`} in the file ${name}.${message}`;
+  }
+
+  #markdown({ name, entry }: Kept): string {
+    const link = `${location.origin}${document.documentElement.dataset['base'] ?? '/'}bench/${encodeLink(entry)}`;
+    download(fileName(name, 'md'), lineUpMarkdown(sceneOf(entry), link), 'text/markdown');
+    return `“${name}” is in the file ${fileName(name, 'md')}.`;
+  }
+
+  #after(message: string): void {
+    this.#list();
+    const said = this.place('said');
+    if (said) said.textContent = message;
+  }
+
+  /** Every line-up as a row; a row that stays keeps its fields, and with them the focus. */
+  #list = (): void => {
+    const items = this.#drawer.items();
+    const list = this.place('list');
+    const template = this.querySelector('template');
+    if (!list || !template) return;
+    const rows = new Map(
+      [...list.querySelectorAll<HTMLElement>('[data-kept]')].map((row) => [row.dataset['kept'] ?? '', row]),
+    );
+    const wanted = items.map((item) => {
+      const row = rows.get(item.id) ?? template.content.firstElementChild?.cloneNode(true);
+      if (row instanceof HTMLElement) fill(row, item);
+      rows.delete(item.id);
+      return row;
+    });
+    for (const row of rows.values()) row.remove();
+    wanted.forEach((row, index) => {
+      if (row && list.children[index] !== row) list.insertBefore(row, list.children[index] ?? null);
+    });
+    const unread = this.#drawer.unread();
+    const state = this.place('state');
+    if (state)
+      state.textContent = `${items.length === 0 ? 'The drawer is empty.' : items.length === 1 ? 'One line-up is in the drawer.' : `${items.length} line-ups are in the drawer.`}${unread > 0 ? ` ${unread} more cannot be read by this page and ${unread === 1 ? 'is' : 'are'} left as ${unread === 1 ? 'it is' : 'they are'}.` : ''}`;
+  };
+}
+
+const when = (iso: string): string => {
+  const date = new Date(iso);
+  return Number.isNaN(date.getTime())
+    ? 'at a time not noted'
+    : `on ${iso.slice(0, 10)} at ${iso.slice(11, 16)} UTC`;
+};
+
+function fill(row: HTMLElement, { id, name, entry, kept, saved }: Kept): void {
+  row.dataset['kept'] = id;
+  const input = row.querySelector('input');
+  if (input && input.value !== name) input.value = name;
+  if (input) input.setAttribute('aria-label', `Name of ${name}`);
+  for (const button of row.querySelectorAll('button'))
+    button.setAttribute('aria-label', `${button.textContent.trim()}: ${name}`);
+  const link = row.querySelector('a');
+  if (link) {
+    link.href = `${document.documentElement.dataset['base'] ?? '/'}bench/${encodeLink(entry)}`;
+    link.setAttribute('aria-label', `Open on the bench: ${name}`);
+  }
+  const about = row.querySelector('[data-part=about]');
+  if (about)
+    about.textContent = `${entry.invented ? 'Invented. ' : ''}${entry.knives.map((knife) => knife.name).join(', ')}. Put in ${when(kept)}. ${saved === null ? 'Not saved to a file yet.' : `Last saved to a file ${when(saved)}.`}`;
+}
