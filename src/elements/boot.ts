@@ -18,6 +18,7 @@ const large: Record<string, () => Promise<CustomElementConstructor>> = {
   'kf-seal': async () => (await import('./seal.ts')).SealElement,
   'kf-retell': async () => (await import('./retell.ts')).RetellElement,
   'kf-set': async () => (await import('./set.ts')).SetElement,
+  'kf-tally': async () => (await import('./tally.ts')).TallyElement,
 };
 
 /** Elements that need nothing of the page: each is fetched at its own touch, and brings nothing else along. */

@@ -3,7 +3,7 @@ import type { ProblemSet } from '../../exercises/set/index.ts';
 import { escaped } from '../../check/html.ts';
 import { kindNames } from '../names.ts';
 import { tag, xmlFile } from '../xml.ts';
-import { asAsked } from './as-asked.ts';
+import { asAsked } from '../as-asked.ts';
 import { ASI, ASI_SCHEMA } from './namespaces.ts';
 
 type Item = ProblemSet['items'][number];

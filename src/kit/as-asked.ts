@@ -1,5 +1,5 @@
-import { modeOf } from '../../exercises/index.ts';
-import type { Problem } from '../../exercises/index.ts';
+import { modeOf } from '../exercises/index.ts';
+import type { Problem } from '../exercises/index.ts';
 
 /** An answer as a bare number in the unit asked for, and how far from it an answer may lie, in the same unit. */
 export interface AsAsked {
