@@ -65,9 +65,19 @@ const cementiteBelow = 3;
 /** Chromium over carbon from which the carbide is Cr23C6, below it Cr7C3 (memory; near it either may be). */
 const chromiumRichFrom = 12;
 
-/** The usual hardening temperatures, °C (memory). */
-const usualC = (chromium: number): { low: number; high: number } =>
-  chromium < cementiteBelow ? { low: 780, high: 860 } : { low: 960, high: 1060 };
+/**
+ * The usual hardening temperatures of a steel, °C (memory), as far as the saturation table reaches. High-speed steels
+ * are hardened hotter than that, some hundred degrees beyond the table.
+ *
+ * @param chromium weight %, 0–18
+ * @throws RangeError outside that
+ * @example usualHardening(12) // → { low: 960, high: 1060 }
+ */
+export function usualHardening(chromium: number): { low: number; high: number } {
+  const reach = hardeningRange(chromium);
+  const usual = chromium < cementiteBelow ? { low: 780, high: 860 } : { low: 960, high: 1060 };
+  return { low: Math.max(reach.low, usual.low), high: Math.min(reach.high, usual.high) };
+}
 
 /**
  * Volume of carbide in a hardened steel by carbon balance, from its composition: an estimate for steels nobody has
@@ -138,8 +148,7 @@ function temperatures(chromium: number, given: Quantity | undefined) {
   const reach = hardeningRange(chromium);
   const limit = (celsius: number): number => Math.min(reach.high, Math.max(reach.low, celsius));
   if (given === undefined) {
-    const usual = usualC(chromium);
-    const [low, high] = [limit(usual.low), limit(usual.high)];
+    const { low, high } = usualHardening(chromium);
     return { value: (low + high) / 2, low, high, known: false };
   }
   const name = `hardening temperature at ${chromium} % chromium`;

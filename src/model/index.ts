@@ -61,9 +61,10 @@ export {
   leverRule,
   regression,
 } from './carbide.ts';
-export { carbideFromComposition } from './composition.ts';
+export { carbideFromComposition, usualHardening } from './composition.ts';
 export type { CarbideEstimate, Composition, TieLine } from './composition.ts';
 export { hardeningRange, saturationCarbon } from './saturation.ts';
+export { compositionsByDesignation } from './standard-compositions.ts';
 export { angleFloorDeg, chippingRatio, criticalFlawUm, jobProfiles, rollingRatio } from './limits.ts';
 export type { JobProfile } from './limits.ts';
 export { carryRivalShares, compare } from './compare.ts';

@@ -37,6 +37,22 @@ describe('carbide from composition', () => {
     expect(sum(steel)).toBeLessThan(high);
   });
 
+  // Hardened volumes as remembered, ±30 % and at least what the estimate itself allows: two memories held together.
+  test.each(Object.entries(model.compositionsByDesignation))(
+    '%s of its standard comes to about its typical volume',
+    (designation, steel) => {
+      const [typical] = Object.values(model.carbidesByDesignation[designation] ?? {});
+      const { low, high } = model.rangeOf(typical ?? NaN);
+      const { plusMinus } = carbideFromComposition(steel);
+      expect(sum(steel)).toBeGreaterThanOrEqual(low - plusMinus);
+      expect(sum(steel)).toBeLessThanOrEqual(high + plusMinus);
+    },
+  );
+
+  test('there is a composition for every designation the bench offers', () => {
+    expect(Object.keys(model.compositionsByDesignation)).toEqual(Object.keys(model.carbidesByDesignation));
+  });
+
   test('vanadium as VC: every per cent binds 0.236 % carbon and takes 1.6 volume %', () => {
     // 12.011/50.9415 (IUPAC standard atomic weights); 5.77 and 7.75 g/cm³ (matrix from memory).
     const { volPercent, tieLine } = carbideFromComposition({
