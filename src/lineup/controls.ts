@@ -1,4 +1,4 @@
-import { nominal, parameters } from '../model/index.ts';
+import { measures, nominal, parameters } from '../model/index.ts';
 import type { Quantity } from '../model/index.ts';
 import type { KnifeEntry, LineUpEntry } from './schema.ts';
 import { brief } from './show.ts';
@@ -81,6 +81,16 @@ const edge = (role: Role): Control => ({
     })),
 });
 
+const hardness = (role: Role): Control => ({
+  label: (entry) => `${knifeOf(entry, role).name}: hardness`,
+  min: 50,
+  max: measures.hrc.high,
+  step: 0.5,
+  unit: ' HRC',
+  read: (entry) => nominal(knifeOf(entry, role).hrc),
+  write: (entry, value) => withKnife(entry, role, (knife) => ({ ...knife, hrc: moved(knife.hrc, value) })),
+});
+
 /** An assumed exponent. Set back to the model's own value it is the model's again, with its stated range. */
 const exponent = (
   name: 'angleExponent' | 'thicknessExponent' | 'finishExponent',
@@ -124,6 +134,8 @@ export const controls: Record<string, Control> = {
   'baseline.angle': angle('baseline'),
   'subject.edge': edge('subject'),
   'baseline.edge': edge('baseline'),
+  'subject.hrc': hardness('subject'),
+  'baseline.hrc': hardness('baseline'),
   friction: {
     label: () => 'Friction coefficient µ₀',
     min: 0,

@@ -11,6 +11,7 @@ import { registryOf } from './registry.ts';
 import { topic as routes } from './routes.ts';
 import { topic as ruler } from './ruler.ts';
 import { topic as stack } from './stack.ts';
+import { topic as steel } from './steel.ts';
 import { topic as sure } from './sure.ts';
 import { topic as telling } from './telling.ts';
 import type { Part, Topic } from './topic.ts';
@@ -28,6 +29,7 @@ export const topics: Record<TopicName | 'base', Topic> = {
   routes,
   ruler,
   stack,
+  steel,
   sure,
   telling,
 };

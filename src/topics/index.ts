@@ -12,6 +12,7 @@ export const topicLoaders = {
   routes: () => import('./routes.ts'),
   ruler: () => import('./ruler.ts'),
   stack: () => import('./stack.ts'),
+  steel: () => import('./steel.ts'),
   sure: () => import('./sure.ts'),
   telling: () => import('./telling.ts'),
 } as const satisfies Record<string, () => Promise<{ topic: Topic }>>;

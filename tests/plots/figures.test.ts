@@ -121,7 +121,13 @@ describe.each(figures.map((figure) => [figure.id, figure] as const))('figure %s'
     };
     // Some figures follow the knives, others the work, the reading or what is assumed.
     const changed = against(
-      { angle: { deg: 14 }, edgeMm: 0.3, finish: { scale: 'JIS', grit: 600 }, hrc: 60 },
+      {
+        angle: { deg: 14 },
+        edgeMm: 0.3,
+        finish: { scale: 'JIS', grit: 600 },
+        hrc: 60,
+        carbide: { designation: 'AISI D2' },
+      },
       {
         reading: 'pocket',
         friction: 0.6,

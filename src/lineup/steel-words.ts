@@ -1,0 +1,245 @@
+import { carbidesByDesignation, nominal, rangeOf, vickersFromRockwellC } from '../model/index.ts';
+import type { Quantity } from '../model/index.ts';
+import { carbideSaid, said } from './measures-said.ts';
+import { refusedWork } from './refused-work.ts';
+import { list } from './rows.ts';
+import type { Scene } from './scene.ts';
+import { brief, percent, plain, ratioInWords, times } from './show.ts';
+import {
+  cardOf,
+  hardenedOf,
+  lineSpeaks,
+  steelBandsOf,
+  steelsOf,
+  termOf,
+  tieSteelOf,
+  usedAnglesDeg,
+  worthAt,
+  worthsOf,
+} from './steel.ts';
+import type { Banded, Hardened, Steel } from './steel.ts';
+import { quartzHv } from './steel-numbers.ts';
+import type { WordsOf } from './words.ts';
+
+const same = (factor: number): boolean => Math.abs(Math.log(factor)) < 5e-4;
+/** A measure to three figures, without empty decimals. */
+const short = (value: number): string => brief(Number(plain(value)));
+
+const betweenSaid = ({ low, high }: Banded): string =>
+  same(high / low) ? 'with no ± about it' : `${times(low)} to ${times(high)}`;
+
+const given: WordsOf = (scene) => {
+  const { subjectKnife, baselineKnife } = scene;
+  const { subject, baseline } = steelsOf(scene);
+  const line = ({ name, designation }: Steel, { hrc, carbideVolPercent }: typeof subjectKnife) =>
+    `${name}: ${said(hrc, ' HRC')}, ${designation === null ? '' : `${designation}, which typically means `}${carbideSaid(carbideVolPercent)}.`;
+  return [line(baseline, baselineKnife), line(subject, subjectKnife)];
+};
+
+/** What quartz is to either steel. */
+const abrasive: WordsOf = (scene) => {
+  const { subject, baseline } = steelsOf(scene);
+  const [a, b] = [quartzHv / subject.vickers, quartzHv / baseline.vickers];
+  const over = `Quartz is ${times(a)} as hard as the steel of ${subject.name}`;
+  return [
+    same(a / b)
+      ? `${over}, and the same for ${baseline.name}, which is as hard.`
+      : `${over} and ${times(b)} as hard as that of ${baseline.name}.`,
+  ];
+};
+
+const strength = ({ mpa }: Steel): string =>
+  mpa === null ? 'outside the table of strengths' : `about ${short(mpa)} MPa strong`;
+
+const perPoint = ({ hrc, vickers }: Steel): string =>
+  percent(vickersFromRockwellC(hrc <= 67 ? hrc + 1 : hrc) / vickers - 1, 1);
+
+/** Rockwell, Vickers, strength. */
+const hardness: WordsOf = (scene) => {
+  const { subject, baseline } = steelsOf(scene);
+  const told = (steel: Steel) =>
+    `${steel.name}: ${short(steel.hrc)} HRC is ${plain(steel.vickers)} HV, ${strength(steel)}${steel.hrc <= 67 ? `; one point more would add ${perPoint(steel)}` : ''}.`;
+  const ratio = subject.hrc / baseline.hrc;
+  return [
+    told(baseline),
+    told(subject),
+    same(ratio)
+      ? `${subject.name} is as hard as ${baseline.name}, by either scale.`
+      : `${subject.name} has ${times(ratio)} the HRC of ${baseline.name}, but ${times(subject.vickers / baseline.vickers)} the Vickers. The square of the first, ${times(ratio ** 2)}, is the pocket reading’s stand-in for the second.`,
+  ];
+};
+
+const content = (scene: Scene): string => {
+  const { composition } = tieSteelOf(scene);
+  const symbols = { carbon: 'C', chromium: 'Cr', molybdenum: 'Mo', tungsten: 'W', vanadium: 'V' } as const;
+  return list(
+    Object.entries(symbols).flatMap(([element, symbol]) => {
+      const value = composition[element as keyof typeof symbols];
+      return value === undefined ? [] : [`${brief(value)} % ${symbol}`];
+    }),
+  );
+};
+
+/** Volume with its ±, or that there is none. */
+export const carbideWithPlusMinus = ({ percent: volume, estimate: { plusMinus } }: Hardened): string =>
+  volume === 0 ? `none, at most ${plain(plusMinus, 2)} %` : `${plain(volume, 2)} ± ${plain(plusMinus, 2)} %`;
+
+const temperature = ({ celsius }: Hardened): string => (celsius === null ? 'not known' : `${celsius} °C`);
+
+/** Whose tie line is drawn, and what of. */
+export function tieWhose(scene: Scene): string {
+  const { designation, of } = tieSteelOf(scene);
+  const { subject, baseline } = steelsOf(scene);
+  if (of === null)
+    return `Neither ${subject.name} nor ${baseline.name} was entered by a standard designation, so ${designation} stands in as an example.`;
+  if (subject.designation === baseline.designation)
+    return `${designation} is the steel of ${subject.name}, and of ${baseline.name} too.`;
+  if (of === 'baseline')
+    return `The carbide of ${subject.name} was entered by volume, so the steel drawn is that of ${baseline.name}: ${designation}.`;
+  return baseline.designation === null
+    ? `${designation} is the steel of ${subject.name}; the carbide of ${baseline.name} was entered by volume.`
+    : `${designation} is the steel of ${subject.name}; ${baseline.name} is of ${baseline.designation}.`;
+}
+
+const plusMinusOf = (quantity: Quantity): string => {
+  const { low, high } = rangeOf(quantity);
+  return `${short(nominal(quantity))} ± ${short((high - low) / 2)} %`;
+};
+
+/** The lever at three temperatures, and at one that is not known. */
+const tie: WordsOf = (scene) => {
+  const steel = tieSteelOf(scene);
+  const rows = hardenedOf(steel);
+  const [knownBest, unknown] = [rows[1], rows[3]];
+  if (!knownBest || !unknown) return [];
+  const [typical] = Object.values(carbidesByDesignation[steel.designation] ?? {});
+  return [
+    tieWhose(scene),
+    `By weight it is ${content(scene)}, the middle of what the standard allows (from memory).`,
+    `Volume of carbide, ${rows
+      .map((row) => `hardened from ${temperature(row)}`.replace('from not known', 'from nobody knows where'))
+      .map((from, index) => `${from}: ${carbideWithPlusMinus(rows[index] ?? unknown)}`)
+      .join('; ')}.`,
+    typical === undefined
+      ? ''
+      : `The table of typical volumes, also from memory, has ${plusMinusOf(typical)} for it.`,
+    ...knownBest.estimate.notes.filter((note) => !note.includes('hardening temperature is not known')),
+    steel.designation === 'AISI M2'
+      ? 'High-speed steels are hardened far hotter than the table reaches.'
+      : '',
+  ];
+};
+
+const speaksFor = (factor: number, { subject, baseline }: Scene): string =>
+  `for ${factor > 1 ? subject.name : baseline.name}`;
+
+/** Why the published line is not used; nothing where it is. */
+const notSpoken = (scene: Scene): string => {
+  const left = termOf(scene, 'carbide');
+  if (lineSpeaks(scene)) return '';
+  const reason = left?.status.replace(/^left out: /, '') ?? '';
+  const carbide =
+    left?.factor == null
+      ? `and the carbide of ${scene.subject.name} against ${scene.baseline.name} is left out, not taken as 1`
+      : `and ${scene.subject.name} has the carbide of ${scene.baseline.name}`;
+  return `The published line is not used here${left?.factor == null ? `: ${reason}` : ''}. Hardness then goes by Vickers to an assumed power, ${carbide}.`;
+};
+
+/** Hardness and carbide as factors, each with what its own ± does. */
+const worth: WordsOf = (scene) => {
+  const { subject, baseline } = scene;
+  const bands = steelBandsOf(scene);
+  const [hard, carbide] = [termOf(scene, 'hardness')?.factor ?? 1, termOf(scene, 'carbide')?.factor ?? null];
+  const { steel } = scene.row.close.families;
+  const told = (what: string, factor: number, band: Banded) =>
+    same(factor) && same(band.high / band.low)
+      ? `${what}: 1, for ${subject.name} has what ${baseline.name} has.`
+      : `${what}: ${times(factor)}${same(factor) ? '' : `, which speaks ${speaksFor(factor, scene)}`}; by its own ± ${betweenSaid(band)}.`;
+  return [
+    notSpoken(scene),
+    told('Hardness', hard, bands.hardness),
+    carbide === null || bands.carbide === null ? '' : told('Carbide', carbide, bands.carbide),
+    same(steel) && same(bands.all.high / bands.all.low)
+      ? `Both have one steel: nothing of it sets ${subject.name} apart from ${baseline.name}.`
+      : `Together the steel of ${subject.name} is worth ${times(steel)} that of ${baseline.name}, and with everything that can be off, ${betweenSaid(bands.all)}.`,
+  ];
+};
+
+/** The worth of the better steel as the edge gets blunter. */
+export const byAngle: WordsOf = (scene) => {
+  const { subject, baseline } = steelsOf(scene);
+  const all = worthsOf(scene);
+  const [first, last] = [all[0], all.at(-1)];
+  if (!first || !last)
+    return [
+      `The published line is used at none of these angles for ${subject.name} and ${baseline.name}: it asks for their hardness to be within its range and for enough card cut.`,
+    ];
+  const refused =
+    last.includedAngleDeg < (usedAnglesDeg.at(-1) ?? 0)
+      ? `Beyond ${last.includedAngleDeg}° one of them would cut too little card for the line, and it is not used.`
+      : '';
+  if (same(first.card) && same(last.card))
+    return [
+      `On any of these edges the steel of ${subject.name} is worth what that of ${baseline.name} is.`,
+      refused,
+    ];
+  const grows = Math.abs(Math.log(last.card)) > Math.abs(Math.log(first.card));
+  return [
+    `At ${first.includedAngleDeg}° included ${subject.name} would cut ${times(first.card)} the card of ${baseline.name}, at ${last.includedAngleDeg}° ${times(last.card)}: ${grows ? 'the blunter the edge, the more the difference of steel weighs' : 'the difference of steel weighs no more on the blunter edge'}.`,
+    refused,
+  ];
+};
+
+/** Card in a fixed number of strokes against life to one stop. */
+const compressed: WordsOf = (scene) => {
+  const { subject, baseline } = steelsOf(scene);
+  const there = worthAt(scene, 30);
+  const [mm, baselineMm] = [cardOf(subject, subject), cardOf(baseline, baseline)];
+  if (!there || mm === null || baselineMm === null)
+    return [`For ${subject.name} against ${baseline.name} the line gives no card to count.`];
+  return [
+    `At 30° included the line has ${subject.name} at ${short(mm)} mm of card and ${baseline.name} at ${short(baselineMm)} mm.`,
+    same(there.card)
+      ? 'No difference is there to be compressed.'
+      : `That is ${times(there.card)} in the fixed number of strokes. Had both gone on to one stop it might have been ${times(there.life)}.`,
+  ];
+};
+
+/** What the steel does for the line-up's own two knives. */
+const ownKnives: WordsOf = (scene) => {
+  const { subject, baseline, row } = scene;
+  const refused = refusedWork(scene);
+  const { steel } = row.close.families;
+  const { all } = steelBandsOf(scene);
+  const steels = steelsOf(scene);
+  const rest = row.close.product / steel;
+  const whole = row.close.complete ? '' : ', as far as the terms that stand go';
+  return [
+    refused,
+    ...given(scene),
+    ...worth(scene),
+    all.low < 1 && all.high > 1 && !same(all.high / all.low)
+      ? 'By steel alone that does not tell the two apart.'
+      : '',
+    ...byAngle(scene),
+    steels.subject.designation === null
+      ? `The carbide of ${subject.name} was typed by volume; its steel’s designation would let the lever rule check it.`
+      : '',
+    refused !== ''
+      ? ''
+      : same(rest)
+        ? `Nothing but steel sets ${subject.name} apart from ${baseline.name}.`
+        : `Everything else makes ${times(rest)}, so ${Math.abs(Math.log(steel)) > Math.abs(Math.log(rest)) ? 'here the steel weighs more than all the rest' : 'here the steel weighs less than the rest'}. All together ${subject.name} should cut ${ratioInWords(row.close.product)} as ${baseline.name}${whole}.`,
+  ];
+};
+
+export const steelWords: Record<string, WordsOf> = {
+  'steel-given': given,
+  'steel-abrasive': abrasive,
+  'steel-hardness': hardness,
+  'steel-tie': tie,
+  'steel-worth': worth,
+  'steel-angle': byAngle,
+  'steel-compressed': compressed,
+  steel: ownKnives,
+};

@@ -1,0 +1,259 @@
+import {
+  carbideFromComposition,
+  cardCutMm,
+  compositionsByDesignation,
+  createPredictor,
+  lifeRatioFromCardMm,
+  nominal,
+  regression,
+  tensileStrengthMpa,
+  usualHardening,
+  vickersFromRockwellC,
+} from '../model/index.ts';
+import type {
+  CarbideEstimate,
+  CarbideKind,
+  Composition,
+  Knife,
+  LineUp,
+  Predictor,
+  TermId,
+} from '../model/index.ts';
+import type { Role } from './controls.ts';
+import { pairOf } from './pair.ts';
+import type { Scene } from './scene.ts';
+import type { KnifeEntry } from './schema.ts';
+
+/** The steel of one knife, every quantity at its middle. */
+export interface Steel {
+  name: string;
+  hrc: number;
+  vickers: number;
+  /** Tensile strength, MPa; null beyond the table of the standard. */
+  mpa: number | null;
+  carbides: Partial<Record<CarbideKind, number>>;
+  /** All kinds together, volume %. */
+  carbidePercent: number;
+  /** Null where the carbide was entered by volume. */
+  designation: string | null;
+}
+
+/** What a function of the model gives, or null where it refuses. */
+function unlessRefused<T>(compute: () => T): T | null {
+  try {
+    return compute();
+  } catch (error) {
+    if (error instanceof RangeError) return null;
+    throw error;
+  }
+}
+
+const designationOf = ({ carbide }: KnifeEntry): string | null =>
+  'designation' in carbide ? carbide.designation : null;
+
+function steelOf(name: string, { hrc, carbideVolPercent }: Knife, entry: KnifeEntry): Steel {
+  const vickers = vickersFromRockwellC(nominal(hrc));
+  const carbides = Object.fromEntries(
+    Object.entries(carbideVolPercent).map(([kind, volume]) => [kind, nominal(volume)]),
+  ) as Partial<Record<CarbideKind, number>>;
+  return {
+    name,
+    hrc: nominal(hrc),
+    vickers,
+    mpa: unlessRefused(() => tensileStrengthMpa(vickers)),
+    carbides,
+    carbidePercent: Object.values(carbides).reduce((sum, volume) => sum + volume, 0),
+    designation: designationOf(entry),
+  };
+}
+
+/** The steels of subject and baseline. A subject whose carbide is evened up has the baseline's steel. */
+export function steelsOf(scene: Scene): Record<Role, Steel> {
+  const { subject, baseline, subjectKnife, baselineKnife, entry } = scene;
+  const evened = entry.evenedUp.includes('carbideVolPercent');
+  return {
+    subject: steelOf(subject.name, subjectKnife, evened ? baseline : subject),
+    baseline: steelOf(baseline.name, baselineKnife, baseline),
+  };
+}
+
+/** The included angle the close reading takes the published line at, degrees. */
+export const takenAtDeg = 30;
+
+/** Card cut by one hardness with one carbide, mm; null where the published line is not used. */
+export const cardOf = (hardness: Steel, carbide: Steel, includedAngleDeg = takenAtDeg): number | null =>
+  unlessRefused(() =>
+    cardCutMm({ hrc: hardness.hrc, includedAngleDeg, carbideVolPercent: carbide.carbides }),
+  );
+
+/** What one steel is worth against another on two edges of one angle. */
+export interface Worth {
+  includedAngleDeg: number;
+  /** Card over card, in a fixed number of strokes. */
+  card: number;
+  /** Life over life, if both went on to one blunting stop. */
+  life: number;
+}
+
+/** The subject's steel against the baseline's at one included angle; null where the published line is not used. */
+export function worthAt(scene: Scene, includedAngleDeg: number): Worth | null {
+  const { subject, baseline } = steelsOf(scene);
+  const [mm, baselineMm] = [
+    cardOf(subject, subject, includedAngleDeg),
+    cardOf(baseline, baseline, includedAngleDeg),
+  ];
+  if (mm === null || baselineMm === null) return null;
+  const life = unlessRefused(() => lifeRatioFromCardMm({ mm, baselineMm }));
+  return life === null ? null : { includedAngleDeg, card: mm / baselineMm, life };
+}
+
+/** The included angles the published line is used for, degree by degree. */
+export const usedAnglesDeg: readonly number[] = Array.from(
+  { length: regression.includedAngleDeg.high - regression.includedAngleDeg.low + 1 },
+  (_, step) => regression.includedAngleDeg.low + step,
+);
+
+/** The worth at each of these angles that the published line is used for. */
+export const worthsOf = (scene: Scene, angles: readonly number[] = usedAnglesDeg): Worth[] =>
+  angles.flatMap((angle) => worthAt(scene, angle) ?? []);
+
+export const termOf = ({ row }: Scene, id: TermId) => row.close.terms.find((term) => term.id === id);
+
+/** Whether hardness is taken from the published line, and so the line speaks of this line-up at all. */
+export const lineSpeaks = (scene: Scene): boolean =>
+  termOf(scene, 'hardness')?.status.startsWith('published') ?? false;
+
+/** A ratio and the central 90 % of its samples. */
+export interface Banded {
+  low: number;
+  high: number;
+}
+
+/** How far the worth of the steel can be off, and how much of that is each measure's own ±. */
+export interface SteelBands {
+  /** Everything: both ±, and how far single steels lie off the published line. */
+  all: Banded;
+  hardness: Banded;
+  /** Null where carbide is left out. */
+  carbide: Banded | null;
+}
+
+let predictor: Predictor | undefined;
+const known = new WeakMap<Scene, SteelBands>();
+
+/** The knives with one edge on all of them, so that nothing but their steels can differ. */
+function steelsAlone(
+  lineUp: LineUp,
+  steel: (knife: Knife) => Pick<Knife, 'hrc' | 'carbideVolPercent'>,
+): LineUp {
+  return {
+    ...lineUp,
+    friction: 0.25,
+    knives: lineUp.knives.map((knife) => ({
+      id: knife.id,
+      angleDeg: takenAtDeg / 2,
+      edgeMm: 0.4,
+      finish: { um: 15 },
+      grind: { form: 'flat', spineMm: 3, heightMm: 16 },
+      ...steel(knife),
+    })),
+  };
+}
+
+const middleVolumes = (volumes: Knife['carbideVolPercent']): Knife['carbideVolPercent'] =>
+  Object.fromEntries(Object.entries(volumes).map(([kind, volume]) => [kind, nominal(volume)]));
+
+/** The bands of the steel's worth, computed once for a scene. */
+export function steelBandsOf(scene: Scene): SteelBands {
+  const before = known.get(scene);
+  if (before) return before;
+  const runs = (predictor ??= createPredictor({ samples: 4000, seed: 7 }));
+  const pair = pairOf(scene);
+  const { subject } = scene.entry;
+  const band = (lineUp: LineUp): Banded => {
+    const found = runs.predict(lineUp).find(({ knife }) => knife === subject);
+    if (!found) throw new RangeError(`knife ${subject} is not among the knives of the line-up`);
+    return { low: found.low, high: found.high };
+  };
+  const onTheLine: LineUp = { ...pair, assumptions: { ...pair.assumptions, residualCv: 0 } };
+  const factor = (id: TermId): number => termOf(scene, id)?.factor ?? 1;
+  const over = ({ low, high }: Banded, by: number): Banded => ({ low: low / by, high: high / by });
+  const bands: SteelBands = {
+    all: band(steelsAlone(pair, ({ hrc, carbideVolPercent }) => ({ hrc, carbideVolPercent }))),
+    hardness: over(
+      band(
+        steelsAlone(onTheLine, ({ hrc, carbideVolPercent }) => ({
+          hrc,
+          carbideVolPercent: middleVolumes(carbideVolPercent),
+        })),
+      ),
+      factor('carbide'),
+    ),
+    carbide:
+      termOf(scene, 'carbide')?.factor == null
+        ? null
+        : over(
+            band(
+              steelsAlone(onTheLine, ({ hrc, carbideVolPercent }) => ({
+                hrc: nominal(hrc),
+                carbideVolPercent,
+              })),
+            ),
+            factor('hardness'),
+          ),
+  };
+  known.set(scene, bands);
+  return bands;
+}
+
+/** The steel a tie line is drawn of: the subject's where it has a designation, else the baseline's, else an example. */
+export interface TieSteel {
+  designation: string;
+  composition: Composition;
+  /** Whose steel it is; null for an example that is neither's. */
+  of: Role | null;
+}
+
+/** The steel of the published calculation is of this kind. */
+const example = 'AISI 440C';
+
+export function tieSteelOf(scene: Scene): TieSteel {
+  const steels = steelsOf(scene);
+  for (const of of ['subject', 'baseline'] as const) {
+    const { designation } = steels[of];
+    const composition = designation === null ? undefined : compositionsByDesignation[designation];
+    if (designation !== null && composition) return { designation, composition, of };
+  }
+  const composition = compositionsByDesignation[example];
+  if (!composition) throw new RangeError(`the model has no composition of ${example}`);
+  return { designation: example, composition, of: null };
+}
+
+/** The carbide of a steel hardened from one temperature, or from one that is not known. */
+export interface Hardened {
+  /** °C; null where it is not known. */
+  celsius: number | null;
+  estimate: CarbideEstimate;
+  /** All kinds together, volume %. */
+  percent: number;
+}
+
+/** That steel hardened from the lowest, a middle and the highest usual temperature, and from one not known. */
+export function hardenedOf({ composition }: TieSteel): Hardened[] {
+  const { low, high } = usualHardening(composition.chromium ?? 0);
+  return [low, (low + high) / 2, high, null].map((exact) => {
+    const celsius = exact === null ? null : Math.round(exact / 5) * 5;
+    const estimate = carbideFromComposition(
+      celsius === null ? composition : { ...composition, austenitizingC: celsius },
+    );
+    const percent = Object.values(estimate.volPercent).reduce((sum, volume) => sum + volume, 0);
+    return { celsius, estimate, percent };
+  });
+}
+
+/** The same at the middle temperature: the one a worked example follows. */
+export function middleOf(steel: TieSteel): Hardened & { celsius: number } {
+  const middle = hardenedOf(steel)[1];
+  if (middle?.celsius == null) throw new RangeError('there is no middle temperature');
+  return { ...middle, celsius: middle.celsius };
+}
