@@ -1,4 +1,4 @@
-import { carbidesByDesignation, nominal, rangeOf, vickersFromRockwellC } from '../model/index.ts';
+import { carbidesByDesignation, isUnknown, nominal, rangeOf, vickersFromRockwellC } from '../model/index.ts';
 import type { Quantity } from '../model/index.ts';
 import { carbideSaid, said } from './measures-said.ts';
 import { refusedWork } from './refused-work.ts';
@@ -9,6 +9,7 @@ import {
   cardOf,
   hardenedOf,
   lineSpeaks,
+  middleOf,
   steelBandsOf,
   steelsOf,
   termOf,
@@ -25,8 +26,8 @@ const same = (factor: number): boolean => Math.abs(Math.log(factor)) < 5e-4;
 /** A measure to three figures, without empty decimals. */
 const short = (value: number): string => brief(Number(plain(value)));
 
-const betweenSaid = ({ low, high }: Banded): string =>
-  same(high / low) ? 'with no ± about it' : `${times(low)} to ${times(high)}`;
+const between = ({ low, high }: Banded): string => `${times(low)} to ${times(high)}`;
+const hasNone = ({ low, high }: Banded): boolean => same(high / low);
 
 const given: WordsOf = (scene) => {
   const { subjectKnife, baselineKnife } = scene;
@@ -48,8 +49,10 @@ const abrasive: WordsOf = (scene) => {
   ];
 };
 
-const strength = ({ mpa }: Steel): string =>
-  mpa === null ? 'outside the table of strengths' : `about ${short(mpa)} MPa strong`;
+const strength = ({ mpa, vickers }: Steel): string =>
+  mpa === null
+    ? `${vickers > 650 ? 'harder' : 'softer'} than the table of strengths reaches`
+    : `about ${short(mpa)} MPa strong`;
 
 const perPoint = ({ hrc, vickers }: Steel): string =>
   percent(vickersFromRockwellC(hrc <= 67 ? hrc + 1 : hrc) / vickers - 1, 1);
@@ -60,9 +63,16 @@ const hardness: WordsOf = (scene) => {
   const told = (steel: Steel) =>
     `${steel.name}: ${short(steel.hrc)} HRC is ${plain(steel.vickers)} HV, ${strength(steel)}${steel.hrc <= 67 ? `; one point more would add ${perPoint(steel)}` : ''}.`;
   const ratio = subject.hrc / baseline.hrc;
+  const notKnown = [
+    ...(isUnknown(scene.subjectKnife.hrc) ? [subject.name] : []),
+    ...(isUnknown(scene.baselineKnife.hrc) ? [baseline.name] : []),
+  ];
   return [
     told(baseline),
     told(subject),
+    notKnown.length === 0
+      ? ''
+      : `The hardness of ${list(notKnown)} is not known, and the middle of the stated range stands in.`,
     same(ratio)
       ? `${subject.name} is as hard as ${baseline.name}, by either scale.`
       : `${subject.name} has ${times(ratio)} the HRC of ${baseline.name}, but ${times(subject.vickers / baseline.vickers)} the Vickers. The square of the first, ${times(ratio ** 2)}, is the pocket reading’s stand-in for the second.`,
@@ -84,7 +94,9 @@ const content = (scene: Scene): string => {
 export const carbideWithPlusMinus = ({ percent: volume, estimate: { plusMinus } }: Hardened): string =>
   volume === 0 ? `none, at most ${plain(plusMinus, 2)} %` : `${plain(volume, 2)} ± ${plain(plusMinus, 2)} %`;
 
-const temperature = ({ celsius }: Hardened): string => (celsius === null ? 'not known' : `${celsius} °C`);
+/** Where it was hardened from. */
+export const hardenedFrom = ({ celsius }: Hardened): string =>
+  celsius === null ? 'with the temperature not known' : `hardened from ${celsius} °C`;
 
 /** Whose tie line is drawn, and what of. */
 export function tieWhose(scene: Scene): string {
@@ -110,20 +122,16 @@ const plusMinusOf = (quantity: Quantity): string => {
 const tie: WordsOf = (scene) => {
   const steel = tieSteelOf(scene);
   const rows = hardenedOf(steel);
-  const [knownBest, unknown] = [rows[1], rows[3]];
-  if (!knownBest || !unknown) return [];
+  const middle = middleOf(steel);
   const [typical] = Object.values(carbidesByDesignation[steel.designation] ?? {});
   return [
     tieWhose(scene),
     `By weight it is ${content(scene)}, the middle of what the standard allows (from memory).`,
-    `Volume of carbide, ${rows
-      .map((row) => `hardened from ${temperature(row)}`.replace('from not known', 'from nobody knows where'))
-      .map((from, index) => `${from}: ${carbideWithPlusMinus(rows[index] ?? unknown)}`)
-      .join('; ')}.`,
+    `Volume of carbide ${rows.map((row) => `${hardenedFrom(row)}: ${carbideWithPlusMinus(row)}`).join('; ')}.`,
     typical === undefined
       ? ''
       : `The table of typical volumes, also from memory, has ${plusMinusOf(typical)} for it.`,
-    ...knownBest.estimate.notes.filter((note) => !note.includes('hardening temperature is not known')),
+    ...middle.estimate.notes.filter((note) => !note.includes('hardening temperature is not known')),
     steel.designation === 'AISI M2'
       ? 'High-speed steels are hardened far hotter than the table reaches.'
       : '',
@@ -151,17 +159,26 @@ const worth: WordsOf = (scene) => {
   const bands = steelBandsOf(scene);
   const [hard, carbide] = [termOf(scene, 'hardness')?.factor ?? 1, termOf(scene, 'carbide')?.factor ?? null];
   const { steel } = scene.row.close.families;
-  const told = (what: string, factor: number, band: Banded) =>
-    same(factor) && same(band.high / band.low)
-      ? `${what}: 1, for ${subject.name} has what ${baseline.name} has.`
-      : `${what}: ${times(factor)}${same(factor) ? '' : `, which speaks ${speaksFor(factor, scene)}`}; by its own ± ${betweenSaid(band)}.`;
+  const everything = hasNone(bands.all) ? '' : `; with everything that can be off, ${between(bands.all)}`;
+  const told = (what: string, factor: number, band: Banded) => {
+    if (same(factor) && hasNone(band))
+      return `${what}: 1, for ${subject.name} has what ${baseline.name} has.`;
+    const value = same(factor)
+      ? '1 at the middle values'
+      : `${times(factor)}, which speaks ${speaksFor(factor, scene)}`;
+    return `${what}: ${value}; ${hasNone(band) ? 'it was entered without a ±' : `by its own ± ${between(band)}`}.`;
+  };
+  if (!lineSpeaks(scene))
+    return [
+      notSpoken(scene),
+      `Hardness: ${times(hard)}${same(hard) ? '' : `, which speaks ${speaksFor(hard, scene)}`}${everything}.`,
+    ];
   return [
-    notSpoken(scene),
     told('Hardness', hard, bands.hardness),
     carbide === null || bands.carbide === null ? '' : told('Carbide', carbide, bands.carbide),
-    same(steel) && same(bands.all.high / bands.all.low)
+    same(steel) && hasNone(bands.all)
       ? `Both have one steel: nothing of it sets ${subject.name} apart from ${baseline.name}.`
-      : `Together the steel of ${subject.name} is worth ${times(steel)} that of ${baseline.name}, and with everything that can be off, ${betweenSaid(bands.all)}.`,
+      : `Together the steel of ${subject.name} is worth ${times(steel)} that of ${baseline.name}${everything}.`,
   ];
 };
 
@@ -218,12 +235,10 @@ const ownKnives: WordsOf = (scene) => {
     refused,
     ...given(scene),
     ...worth(scene),
-    all.low < 1 && all.high > 1 && !same(all.high / all.low)
-      ? 'By steel alone that does not tell the two apart.'
-      : '',
+    all.low < 1 && all.high > 1 && !hasNone(all) ? 'By steel alone that does not tell the two apart.' : '',
     ...byAngle(scene),
     steels.subject.designation === null
-      ? `The carbide of ${subject.name} was typed by volume; its steel’s designation would let the lever rule check it.`
+      ? `No designation was entered for the steel of ${subject.name}; with one, the lever rule could check its carbide.`
       : '',
     refused !== ''
       ? ''

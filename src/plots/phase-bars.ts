@@ -44,8 +44,10 @@ function phasesOf(scene: Scene): Phase[] {
   ].sort((a, b) => b.high - a.high);
 }
 
-const ratioSaid = ({ low, high }: Phase): string =>
-  low === high ? times(low) : `${times(low, 1)} to ${times(high, 2)}`;
+const ratioSaid = ({ line, low, high }: Phase): string =>
+  low < high
+    ? `${times(low, 2)} to ${times(high, 2)}`
+    : times(low, line === 'subject' || line === 'baseline' ? 3 : 2);
 
 /** Why carbide helps: how many times as hard as each phase the quartz in the work is. */
 export const phaseBars: Figure = {
@@ -118,6 +120,6 @@ export const phaseBars: Figure = {
     const { subject, baseline } = steelsOf(scene);
     const { VC } = abrasiveOverPhase;
     const harder = [subject, baseline].filter(({ vickers }) => vickers >= quartzHv);
-    return `Quartz is ${times(quartzHv / baseline.vickers)} as hard as the steel of ${baseline.name} and ${times(quartzHv / subject.vickers)} as hard as that of ${subject.name}, but only ${times(VC)} as hard as vanadium carbide. ${harder.length > 0 ? '' : 'No hardening brings a steel to 1; its carbides can be there.'}`.trim();
+    return `Quartz is ${times(quartzHv / baseline.vickers)} as hard as the steel of ${baseline.name} and ${times(quartzHv / subject.vickers)} as hard as that of ${subject.name}, but only ${times(VC, 2)} as hard as vanadium carbide. ${harder.length > 0 ? '' : 'No hardening brings a steel to 1; its carbides can be there.'}`.trim();
   },
 };
