@@ -7,7 +7,6 @@ import type { Scene } from './scene.ts';
 import { brief, percent, plain, ratioInWords, times } from './show.ts';
 import {
   cardOf,
-  hardenedOf,
   lineSpeaks,
   middleOf,
   steelBandsOf,
@@ -19,7 +18,6 @@ import {
   worthsOf,
 } from './steel.ts';
 import type { Banded, Hardened, Steel } from './steel.ts';
-import { quartzHv } from './steel-numbers.ts';
 import type { WordsOf } from './words.ts';
 
 const same = (factor: number): boolean => Math.abs(Math.log(factor)) < 5e-4;
@@ -35,18 +33,6 @@ const given: WordsOf = (scene) => {
   const line = ({ name, designation }: Steel, { hrc, carbideVolPercent }: typeof subjectKnife) =>
     `${name}: ${said(hrc, ' HRC')}, ${designation === null ? '' : `${designation}, which typically means `}${carbideSaid(carbideVolPercent)}.`;
   return [line(baseline, baselineKnife), line(subject, subjectKnife)];
-};
-
-/** What quartz is to either steel. */
-const abrasive: WordsOf = (scene) => {
-  const { subject, baseline } = steelsOf(scene);
-  const [a, b] = [quartzHv / subject.vickers, quartzHv / baseline.vickers];
-  const over = `Quartz is ${times(a)} as hard as the steel of ${subject.name}`;
-  return [
-    same(a / b)
-      ? `${over}, and the same for ${baseline.name}, which is as hard.`
-      : `${over} and ${times(b)} as hard as that of ${baseline.name}.`,
-  ];
 };
 
 const strength = ({ mpa, vickers }: Steel): string =>
@@ -99,7 +85,7 @@ export const hardenedFrom = ({ celsius }: Hardened): string =>
   celsius === null ? 'with the temperature not known' : `hardened from ${celsius} °C`;
 
 /** Whose tie line is drawn, and what of. */
-export function tieWhose(scene: Scene): string {
+function tieWhose(scene: Scene): string {
   const { designation, of } = tieSteelOf(scene);
   const { subject, baseline } = steelsOf(scene);
   if (of === null)
@@ -118,16 +104,14 @@ const plusMinusOf = (quantity: Quantity): string => {
   return `${short(nominal(quantity))} ± ${short((high - low) / 2)} %`;
 };
 
-/** The lever at three temperatures, and at one that is not known. */
+/** The steel a lever is drawn of, and what else is said of its carbide. */
 const tie: WordsOf = (scene) => {
   const steel = tieSteelOf(scene);
-  const rows = hardenedOf(steel);
   const middle = middleOf(steel);
   const [typical] = Object.values(carbidesByDesignation[steel.designation] ?? {});
   return [
     tieWhose(scene),
     `By weight it is ${content(scene)}, the middle of what the standard allows (from memory).`,
-    `Volume of carbide ${rows.map((row) => `${hardenedFrom(row)}: ${carbideWithPlusMinus(row)}`).join('; ')}.`,
     typical === undefined
       ? ''
       : `The table of typical volumes, also from memory, has ${plusMinusOf(typical)} for it.`,
@@ -250,11 +234,9 @@ const ownKnives: WordsOf = (scene) => {
 
 export const steelWords: Record<string, WordsOf> = {
   'steel-given': given,
-  'steel-abrasive': abrasive,
   'steel-hardness': hardness,
   'steel-tie': tie,
   'steel-worth': worth,
-  'steel-angle': byAngle,
   'steel-compressed': compressed,
   steel: ownKnives,
 };

@@ -138,7 +138,10 @@ export interface SteelBands {
   carbide: Banded | null;
 }
 
-let predictor: Predictor | undefined;
+const samples = 2000;
+
+/** One for each question, so that none takes from another what it has kept. */
+const predictors: Partial<Record<keyof SteelBands, Predictor>> = {};
 const known = new WeakMap<Scene, SteelBands>();
 
 /** The knives with one edge on all of them, so that nothing but their steels can differ. */
@@ -167,21 +170,24 @@ const middleVolumes = (volumes: Knife['carbideVolPercent']): Knife['carbideVolPe
 export function steelBandsOf(scene: Scene): SteelBands {
   const before = known.get(scene);
   if (before) return before;
-  const runs = (predictor ??= createPredictor({ samples: 4000, seed: 7 }));
   const pair = pairOf(scene);
-  const { subject } = scene.entry;
-  const band = (lineUp: LineUp): Banded => {
-    const found = runs.predict(lineUp).find(({ knife }) => knife === subject);
-    if (!found) throw new RangeError(`knife ${subject} is not among the knives of the line-up`);
-    return { low: found.low, high: found.high };
+  const band = (of: keyof SteelBands, lineUp: LineUp): Banded => {
+    const runs = (predictors[of] ??= createPredictor({ samples, seed: 7 }));
+    const ratios = runs.ratios(lineUp, scene.entry.subject);
+    const at = (share: number): number => ratios[Math.round(share * (samples - 1))] ?? Number.NaN;
+    return { low: at(0.05), high: at(0.95) };
   };
   const onTheLine: LineUp = { ...pair, assumptions: { ...pair.assumptions, residualCv: 0 } };
   const factor = (id: TermId): number => termOf(scene, id)?.factor ?? 1;
   const over = ({ low, high }: Banded, by: number): Banded => ({ low: low / by, high: high / by });
   const bands: SteelBands = {
-    all: band(steelsAlone(pair, ({ hrc, carbideVolPercent }) => ({ hrc, carbideVolPercent }))),
+    all: band(
+      'all',
+      steelsAlone(pair, ({ hrc, carbideVolPercent }) => ({ hrc, carbideVolPercent })),
+    ),
     hardness: over(
       band(
+        'hardness',
         steelsAlone(onTheLine, ({ hrc, carbideVolPercent }) => ({
           hrc,
           carbideVolPercent: middleVolumes(carbideVolPercent),
@@ -194,6 +200,7 @@ export function steelBandsOf(scene: Scene): SteelBands {
         ? null
         : over(
             band(
+              'carbide',
               steelsAlone(onTheLine, ({ hrc, carbideVolPercent }) => ({
                 hrc: nominal(hrc),
                 carbideVolPercent,
@@ -219,10 +226,10 @@ const example = 'AISI 440C';
 
 export function tieSteelOf(scene: Scene): TieSteel {
   const steels = steelsOf(scene);
-  for (const of of ['subject', 'baseline'] as const) {
-    const { designation } = steels[of];
+  for (const role of ['subject', 'baseline'] as const) {
+    const { designation } = steels[role];
     const composition = designation === null ? undefined : compositionsByDesignation[designation];
-    if (designation !== null && composition) return { designation, composition, of };
+    if (designation !== null && composition) return { designation, composition, of: role };
   }
   const composition = compositionsByDesignation[example];
   if (!composition) throw new RangeError(`the model has no composition of ${example}`);

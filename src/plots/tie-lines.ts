@@ -3,7 +3,7 @@ import { plain } from '../lineup/show.ts';
 import type { Scene } from '../lineup/scene.ts';
 import { hardenedOf, tieSteelOf } from '../lineup/steel.ts';
 import type { Hardened } from '../lineup/steel.ts';
-import { carbideWithPlusMinus, hardenedFrom, tieWhose } from '../lineup/steel-words.ts';
+import { carbideWithPlusMinus, hardenedFrom } from '../lineup/steel-words.ts';
 import type { Figure } from './figure.ts';
 
 /** A lever as it is drawn: carbon, weight %, along it. */
@@ -125,6 +125,6 @@ export const tieLines: Figure = {
     const rows = hardenedOf(tieSteelOf(scene));
     const [cold, , hot, unknown] = rows;
     if (!cold || !hot || !unknown) return '';
-    return `${tieWhose(scene)} The heavy short arm over the whole lever is the share of carbide by mass. By volume it comes to ${carbideWithPlusMinus(cold)} ${hardenedFrom(cold)} and ${carbideWithPlusMinus(hot)} ${hardenedFrom(hot)}; ${hardenedFrom(unknown)}, ${carbideWithPlusMinus(unknown)}.`;
+    return `The heavy short arm over the whole lever is the share of carbide in ${tieSteelOf(scene).designation} by mass. By volume, with what is bound besides, it comes to ${carbideWithPlusMinus(cold)} ${hardenedFrom(cold)} and ${carbideWithPlusMinus(hot)} ${hardenedFrom(hot)}; ${hardenedFrom(unknown)}, ${carbideWithPlusMinus(unknown)}.`;
   },
 };
