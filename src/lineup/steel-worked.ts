@@ -43,14 +43,14 @@ function steel(scene: Scene): Worked {
   const vickers = (of: Steel) => ({
     say: `Hardness of ${of.name} in Vickers, by a closed form through the standard’s table.`,
     tex: '\\frac{223 \\times {{h}} + 14500}{100 - {{h}}} \\approx {{v}}',
-    values: { h: on(of.hrc), v: on(of.vickers) },
+    values: { h: brief(of.hrc), v: on(of.vickers) },
   });
   const line = (of: Steel) => ({
     say: `Card of ${of.name}, in mm. Its carbide adds what it adds: ${addedSaid(of)}.`,
     tex: '{{k}} \\times {{h}} - {{perDegree}} \\times {{angle}} + {{carbide}} - {{constant}} \\approx {{mm}}',
     values: {
       k: brief(regression.perHrc),
-      h: on(of.hrc),
+      h: brief(of.hrc),
       perDegree: brief(-regression.perIncludedDegree),
       angle: brief(takenAtDeg),
       carbide: on(addedMm(of)),
@@ -59,7 +59,7 @@ function steel(scene: Scene): Worked {
     },
   });
   return {
-    givens: `${a.name}, ${on(a.hrc)} HRC, ${addedSaid(a)}; ${b.name}, ${on(b.hrc)} HRC, ${addedSaid(b)}; included angle ${takenAtDeg}°.`,
+    givens: `${a.name}, ${brief(a.hrc)} HRC, ${addedSaid(a)}; ${b.name}, ${brief(b.hrc)} HRC, ${addedSaid(b)}; included angle ${takenAtDeg}°.`,
     steps: [
       vickers(a),
       vickers(b),
