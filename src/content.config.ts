@@ -33,4 +33,23 @@ const lessons = defineCollection({
   }),
 });
 
-export const collections = { lessons };
+/** Lessons told once more in a context without knives. */
+const plain = defineCollection({
+  loader: glob({
+    pattern: '*.mdx',
+    base: './content/plain',
+    generateId: ({ entry }) => entry.replace(/^\d+-/, '').replace(/\.mdx$/, ''),
+  }),
+  schema: z.strictObject({
+    order: z.number().int().min(1).max(99),
+    question: z.string().endsWith('?'),
+    short: z.string(),
+    description: z.string().max(160),
+    take: z.string(),
+    minutes: z.number().int().min(1).max(60),
+    /** The percentages its figures open with. */
+    faceValues: z.array(z.number()).min(1).max(10),
+  }),
+});
+
+export const collections = { lessons, plain };

@@ -2,6 +2,7 @@ import { computed } from '@preact/signals-core';
 import type { ReadonlySignal } from '@preact/signals-core';
 import { createStore } from '../lineup/store.ts';
 import { decodeLink, encodeLink } from '../lineup/link.ts';
+import { plainEntry } from '../lineup/plain-entry.ts';
 import { sceneOf } from '../lineup/scene.ts';
 import type { Scene } from '../lineup/scene.ts';
 import type { LineUpEntry } from '../lineup/schema.ts';
@@ -10,7 +11,10 @@ import type { LineUpEntry } from '../lineup/schema.ts';
  * The one state of a page: the line-up's store, and the scene computed from it. Elements read the scene;
  * only controls and fields write, through `change`.
  */
-const given = JSON.parse(document.getElementById('page-line-up')?.textContent ?? 'null') as LineUpEntry;
+const read = (id: string): unknown => JSON.parse(document.getElementById(id)?.textContent ?? 'null');
+/** Null on a page without knives, which holds percentages alone and opens no line-up from its address. */
+const own = read('page-line-up') as LineUpEntry | null;
+const given = own ?? plainEntry((read('page-percentages') ?? []) as number[]);
 
 export const store = createStore(given);
 const root = document.documentElement;
@@ -19,6 +23,7 @@ const root = document.documentElement;
 export const scene: ReadonlySignal<Scene> = computed(() => sceneOf(store.entry.value));
 
 export function start(): void {
+  if (!own) return;
   openAddress();
   addEventListener('hashchange', openAddress);
   addEventListener('click', follow);

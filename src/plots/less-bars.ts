@@ -26,7 +26,7 @@ const barsOf = ({ percent, leftPercent, exponent, faceValue, inverse, damped }: 
 export const lessBars: Figure = {
   id: 'less-bars',
   title: (scene) => `${shortPercent(lessOf(scene).percent)} less of what is in the way, read three ways`,
-  units: 'times as long as before',
+  units: 'times as much as before',
   scale: 'linear axis from 0',
   reading: () => 'face value, inverse and damped',
   source: 'derived; the exponent assumed',
@@ -40,7 +40,7 @@ export const lessBars: Figure = {
       marginBottom: 42,
       x: {
         domain: [0, steadyTop(Math.max(...bars.map(({ factor }) => factor)))],
-        label: 'times as long as before',
+        label: 'times as much as before',
         labelAnchor: 'center',
         labelArrow: 'none',
         ticks: narrow ? 4 : 8,

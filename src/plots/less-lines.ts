@@ -34,7 +34,7 @@ interface Mark {
 export const lessLines: Figure = {
   id: 'less-lines',
   title: () => 'What is left, and what each reading makes of it',
-  units: 'per cent left; times as long as before',
+  units: 'per cent left; times as much as before',
   scale: 'linear in what is left',
   reading: () => 'face value, inverse and damped',
   source: 'derived; the exponent assumed',

@@ -4,6 +4,7 @@ import { topic as chain } from './chain.ts';
 import { topic as grits } from './grits.ts';
 import type { TopicName } from './index.ts';
 import { topic as limits } from './limits.ts';
+import { topic as nursery } from './nursery.ts';
 import { topic as percentages } from './percentages.ts';
 import { topic as ranges } from './ranges.ts';
 import { topic as readingsOfLess } from './readings-of-less.ts';
@@ -23,6 +24,7 @@ export const topics: Record<TopicName | 'base', Topic> = {
   chain,
   grits,
   limits,
+  nursery,
   percentages,
   ranges,
   'readings-of-less': readingsOfLess,

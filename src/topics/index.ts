@@ -6,6 +6,7 @@ export const topicLoaders = {
   chain: () => import('./chain.ts'),
   grits: () => import('./grits.ts'),
   limits: () => import('./limits.ts'),
+  nursery: () => import('./nursery.ts'),
   percentages: () => import('./percentages.ts'),
   ranges: () => import('./ranges.ts'),
   'readings-of-less': () => import('./readings-of-less.ts'),

@@ -45,7 +45,7 @@ for (const path of pages()) {
     expect(before.filter(({ kind }) => kind === 'document')).toHaveLength(1);
     // The bench is its fields: its live half comes with the page, and is counted as if touched.
     const first = before.filter(
-      ({ kind, url }) => !(isBench(path) && kind === 'script' && !/Base/.test(url)),
+      ({ kind, url }) => !(isBench(path) && kind === 'script' && !/Boot/.test(url)),
     );
     expect(first.length, told).toBeLessThanOrEqual(6);
     expect(sum(before, 'font'), told).toBeLessThanOrEqual(60 * KB);

@@ -1,0 +1,34 @@
+import type { KnifeEntry, LineUpEntry } from './schema.ts';
+
+const same = (id: string): KnifeEntry => ({
+  id,
+  name: id,
+  state: 'not recorded',
+  angle: { deg: 20 },
+  edgeMm: 0.4,
+  finish: { scale: 'FEPA-P', grit: 400 },
+  grind: { form: 'flat', spineMm: 3, heightMm: 15 },
+  hrc: 60,
+  carbide: { volPercent: {} },
+});
+
+/**
+ * A line-up for pages that speak of percentages alone: two knives alike in everything, which no such page shows, and
+ * the chain of percentages it does show.
+ */
+export const plainEntry = (faceValues: readonly number[]): LineUpEntry => ({
+  title: 'percentages alone',
+  invented: true,
+  knives: [same('one'), same('other')],
+  subject: 'one',
+  baseline: 'other',
+  reading: 'close',
+  work: 'rope',
+  slicePush: 3,
+  contactDepthMm: 8,
+  friction: 0.3,
+  assumptions: {},
+  lengthUnit: 'mm',
+  evenedUp: [],
+  faceValues: [...faceValues],
+});
