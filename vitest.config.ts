@@ -6,6 +6,11 @@ export default defineConfig({
     exclude: ['tests/site/**'],
     // Nothing is timed here: a slow or busy machine is no fault.
     testTimeout: 60_000,
+    coverage: {
+      include: ['src/model/**', 'src/lineup/**', 'src/exercises/**'],
+      reporter: ['text-summary', 'json-summary', 'html'],
+      reportsDirectory: 'test-results/coverage',
+    },
     onConsoleLog(_log, type) {
       // An unexpected warning is a failure waiting to be noticed.
       if (type === 'stderr') throw new Error('a test wrote a warning');
