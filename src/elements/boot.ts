@@ -15,8 +15,9 @@ const large: Record<string, () => Promise<CustomElementConstructor>> = {
   'kf-bench': async () => (await import('./bench.ts')).BenchElement,
   'kf-drawer': async () => (await import('./drawer.ts')).DrawerElement,
   'kf-figure': async () => (await import('./figure.ts')).FigureElement,
-  'kf-seal': async () => (await import('./seal.ts')).SealElement,
+  'kf-late-words': async () => (await import('./late-words.ts')).LateWordsElement,
   'kf-retell': async () => (await import('./retell.ts')).RetellElement,
+  'kf-seal': async () => (await import('./seal.ts')).SealElement,
   'kf-set': async () => (await import('./set.ts')).SetElement,
   'kf-tally': async () => (await import('./tally.ts')).TallyElement,
 };

@@ -17,6 +17,8 @@ const own = read('page-line-up') as LineUpEntry | null;
 const given = own ?? plainEntry((read('page-percentages') ?? []) as number[]);
 
 export const store = createStore(given);
+/** The line-up the page was built with. */
+export const example = store.entry.value;
 const root = document.documentElement;
 
 /** What the page shows. The store lets nothing in that the model cannot compute. */

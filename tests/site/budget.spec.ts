@@ -1,7 +1,7 @@
 import { brotliCompressSync } from 'node:zlib';
 import type { Page } from '@playwright/test';
 import { expect, live, test } from './test.ts';
-import { isBench, pages } from './pages.ts';
+import { comesLive, isBench, pages } from './pages.ts';
 
 declare global {
   interface Window {
@@ -45,11 +45,11 @@ for (const path of pages()) {
     expect(before.filter(({ kind }) => kind === 'document')).toHaveLength(1);
     // The bench is its fields: its live half comes with the page, and is counted as if touched.
     const first = before.filter(
-      ({ kind, url }) => !(isBench(path) && kind === 'script' && !/Boot/.test(url)),
+      ({ kind, url }) => !(comesLive(path) && kind === 'script' && !/Boot/.test(url)),
     );
     expect(first.length, told).toBeLessThanOrEqual(6);
     expect(sum(before, 'font'), told).toBeLessThanOrEqual(60 * KB);
-    if (isBench(path)) expect(sum(before, 'document', 'stylesheet'), told).toBeLessThanOrEqual(30 * KB);
+    if (comesLive(path)) expect(sum(before, 'document', 'stylesheet'), told).toBeLessThanOrEqual(30 * KB);
     else {
       expect(sum(before, 'script'), told).toBeLessThanOrEqual(8 * KB);
       expect(sum(before, 'document', 'stylesheet', 'script'), told).toBeLessThanOrEqual(30 * KB);

@@ -19,5 +19,8 @@ export function pages(): string[] {
 
 export const lessons = (): string[] => pages().filter((page) => /^\/lessons\/.+\/$/.test(page));
 
+/** The tool among the pages: its allowance of script is its own. */
+export const isBench = (page: string): boolean => page === '/bench/';
+
 /** Pages whose live half is their content, and comes with them: the bench's fields, the drawer's list. */
-export const isBench = (page: string): boolean => page === '/bench/' || page === '/drawer/';
+export const comesLive = (page: string): boolean => isBench(page) || page === '/drawer/';

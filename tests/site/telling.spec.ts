@@ -36,3 +36,25 @@ test('the telling is copied at three depths, each with the link that shows it', 
   await unfold(page);
   await expect(page.locator('kf-retell pre')).toContainText('## The answer');
 });
+
+test('the band is of the line-up in the address, and never of the example', async ({ page }) => {
+  const band = page.locator('kf-late-words[of=band]');
+  await page.goto('/telling/');
+  await expect(band).toContainText('Dunlin against Plover: from ×');
+  const example = (await band.textContent()) ?? '';
+  // Touched, but with nothing changed, it stays as it was built.
+  await page.locator('kf-call input').focus();
+  await live(page);
+  expect(await band.textContent()).toBe(example);
+  await page.evaluate((hash) => (location.hash = hash), visitorLink);
+  await expect(band).toContainText('Tern against Knot: from ×');
+  await expect(band).not.toContainText('Dunlin');
+});
+
+test('a band that cannot be fetched is said, not left as the example', async ({ page }) => {
+  await page.route('**/_astro/sure*.js', (route) =>
+    route.fulfill({ status: 200, contentType: 'text/javascript', body: 'throw 0' }),
+  );
+  await page.goto(`/telling/${visitorLink}`);
+  await expect(page.locator('kf-late-words[of=band]')).toContainText('could not be loaded');
+});
