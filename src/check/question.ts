@@ -12,7 +12,7 @@ export function questionHtml(problem: Problem, id: string): string {
     ? `<fieldset class="options"><legend>${escaped(question)}</legend>${options
         .map(
           (option, index) =>
-            `<label><input type="radio" name="${id}" value="${letter(index)}" autocomplete="off" aria-describedby="${id}-said"> ${letter(index)}: ${escaped(option)}</label>`,
+            `<label><input type="radio" name="${id}" value="${letter(index)}" aria-describedby="${id}-said"> ${letter(index)}: ${escaped(option)}</label>`,
         )
         .join('')}</fieldset><p class="answer-line">${button}</p>`
     : `<label for="${id}">${escaped(question)}</label><span class="answer-line"><input id="${id}" name="answer" type="text" autocomplete="off" aria-describedby="${id}-how ${id}-said">${button}</span><small id="${id}-how">${toleranceInWords(problem)} ${howToWrite(problem)}</small>`;

@@ -1,6 +1,7 @@
 import { topic as base } from './base.ts';
 import { topic as behind } from './behind.ts';
 import { topic as chain } from './chain.ts';
+import { topic as different } from './different.ts';
 import { topic as grits } from './grits.ts';
 import type { TopicName } from './index.ts';
 import { topic as limits } from './limits.ts';
@@ -22,6 +23,7 @@ export const topics: Record<TopicName | 'base', Topic> = {
   base,
   behind,
   chain,
+  different,
   grits,
   limits,
   nursery,

@@ -4,6 +4,7 @@ import type { Topic } from './topic.ts';
 export const topicLoaders = {
   behind: () => import('./behind.ts'),
   chain: () => import('./chain.ts'),
+  different: () => import('./different.ts'),
   grits: () => import('./grits.ts'),
   limits: () => import('./limits.ts'),
   nursery: () => import('./nursery.ts'),

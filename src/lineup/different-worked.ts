@@ -1,0 +1,94 @@
+import { welch } from '../model/index.ts';
+import type { LotLife } from '../model/index.ts';
+import { amount, reached } from './different.ts';
+import { list } from './rows.ts';
+import { plain } from './show.ts';
+import { trialOf } from './trial.ts';
+import type { Trial } from './trial.ts';
+import type { WorkedOf } from './worked.ts';
+
+/** More runs than these are not listed. */
+const most = 12;
+
+const ended = (lives: readonly LotLife[]): number[] =>
+  lives.filter(({ high }) => high < Infinity).map((life) => reached(life));
+
+function listed(values: readonly number[], trial: Trial): string {
+  const shown = values.slice(0, most).map((value) => amount(value, trial));
+  return values.length <= most ? list(shown) : `${shown.join(', ')} and ${values.length - most} more`;
+}
+
+function summary(values: readonly number[]): { mean: number; sd: number; error: number } {
+  const logs = values.map(Math.log);
+  const mean = logs.reduce((sum, log) => sum + log, 0) / logs.length;
+  const sd = Math.sqrt(logs.reduce((sum, log) => sum + (log - mean) ** 2, 0) / (logs.length - 1));
+  return { mean, sd, error: sd / Math.sqrt(logs.length) };
+}
+
+/** Student's t of the interval; 0 where there is no scatter to speak of. */
+function reachOfT(x: readonly number[], y: readonly number[], error: number): number {
+  if (!(error > 0)) return 0;
+  const { difference, high } = welch(x.map(Math.log), y.map(Math.log));
+  return (high - difference) / error;
+}
+
+export const differentWorked: Record<string, WorkedOf> = {
+  /** The ratio with its interval, lots ignored: Welch's on the logarithms. */
+  different: (scene) => {
+    const trial = trialOf(scene);
+    const { subject, baseline } = scene;
+    const [x, y] = [ended(trial.x), ended(trial.y)];
+    const [a, b] = [summary(x), summary(y)];
+    const error = Math.hypot(a.error, b.error);
+    const t = reachOfT(x, y, error);
+    const ratio = Math.exp(a.mean - b.mean);
+    const reach = Math.exp(t * error);
+    const open = trial.x.length + trial.y.length - x.length - y.length;
+    return {
+      givens: `${subject.name}: ${listed(x, trial)}. ${baseline.name}: ${listed(y, trial)}. ${trial.unit === 'cuts' ? 'Cuts' : 'Millimetres cut'} after each sharpening.${open > 0 ? ` Runs that ended early (${open}) are left out of this sum by hand; the interval in the figure has them.` : ''}`,
+      steps: [
+        {
+          say: `Take the logarithm of every run. Their mean for ${subject.name} leads back to its geometric mean.`,
+          tex: 'e^{{{mean}}} \\approx {{back}}',
+          values: { mean: plain(a.mean, 4), back: plain(Math.exp(a.mean)) },
+        },
+        {
+          say: `The same for ${baseline.name}.`,
+          tex: 'e^{{{mean}}} \\approx {{back}}',
+          values: { mean: plain(b.mean, 4), back: plain(Math.exp(b.mean)) },
+        },
+        {
+          say: 'One over the other is the ratio.',
+          tex: '{{a}} \\div {{b}} \\approx {{ratio}}',
+          values: { a: plain(Math.exp(a.mean)), b: plain(Math.exp(b.mean)), ratio: plain(ratio) },
+        },
+        {
+          say: 'The logarithms scatter. Each scatter squared, over its number of runs, added up, under the root: the standard error of the difference.',
+          tex: '\\sqrt{\\frac{{{sa}}^2}{{{na}}} + \\frac{{{sb}}^2}{{{nb}}}} \\approx {{error}}',
+          values: {
+            sa: plain(a.sd),
+            na: String(x.length),
+            sb: plain(b.sd),
+            nb: String(y.length),
+            error: plain(error),
+          },
+        },
+        {
+          say: 'Student’s t for these degrees of freedom says how many standard errors an interval of 95 % reaches to either side. Back from the logarithm that is a factor.',
+          tex: 'e^{{{t}} \\times {{error}}} \\approx {{reach}}',
+          values: { t: plain(t), error: plain(error), reach: plain(reach) },
+        },
+        {
+          say: `The ratio of ${subject.name} to ${baseline.name} divided by it is the lower end.`,
+          tex: '{{ratio}} \\div {{reach}} \\approx {{low}}',
+          values: { ratio: plain(ratio), reach: plain(reach), low: plain(ratio / reach) },
+        },
+        {
+          say: 'Multiplied by it, the upper end.',
+          tex: '{{ratio}} \\times {{reach}} \\approx {{high}}',
+          values: { ratio: plain(ratio), reach: plain(reach), high: plain(ratio * reach) },
+        },
+      ],
+    };
+  },
+};

@@ -1,0 +1,232 @@
+import { describe, expect, it } from 'vitest';
+import { geometricMeanRatio, measuredRatio, runsNeeded } from '../../src/model/index.ts';
+import { chanceAt, chances, mostRuns, neededFor, ratioByLot, spread } from '../../src/lineup/different.ts';
+import { differentControls } from '../../src/lineup/different-controls.ts';
+import { differentWords } from '../../src/lineup/different-words.ts';
+import { differentWorked } from '../../src/lineup/different-worked.ts';
+import { sceneOf } from '../../src/lineup/scene.ts';
+import type { LineUpEntry } from '../../src/lineup/schema.ts';
+import { inner, trialOf } from '../../src/lineup/trial.ts';
+import { notRecorded } from '../../src/runs/log.ts';
+import type { Run } from '../../src/runs/log.ts';
+import { loft, loftWith } from './entries.ts';
+
+const nearlyAlike = (change: Partial<LineUpEntry> = {}): LineUpEntry => ({
+  ...loft(),
+  subject: 'curlew',
+  baseline: 'avocet',
+  ...change,
+});
+
+const run = (knife: string, cuts: number, change: Partial<Run> = {}): Run => ({
+  knife,
+  lot: 'one',
+  sharpening: notRecorded,
+  cuts,
+  stop: notRecorded,
+  checkedEvery: notRecorded,
+  startSharpness: notRecorded,
+  angleDeg: notRecorded,
+  burrChecked: notRecorded,
+  judge: notRecorded,
+  ...change,
+});
+
+const told = (name: string, entry: LineUpEntry): string =>
+  (differentWords[name]?.(sceneOf(entry)) ?? []).filter((sentence) => sentence !== '').join(' ');
+
+const runs = (curlew: readonly number[], avocet: readonly number[]): Run[] => [
+  ...curlew.map((cuts) => run('Curlew', cuts)),
+  ...avocet.map((cuts) => run('Avocet', cuts)),
+];
+
+describe('the runs of the example', () => {
+  const trial = trialOf(sceneOf(nearlyAlike()));
+
+  it('are the loft’s, and show alike within lots what all together leave open', () => {
+    expect(trial.origin).toBe('loft');
+    expect(trial.across.verdict).toBe('not told apart');
+    expect(trial.across.alike).toBe(false);
+    expect(trial.within?.verdict).toBe('alike');
+    expect(trial.truth).toBeCloseTo(176 / 170, 12);
+  });
+
+  // In a design with as many runs of each knife in every lot the two ratios are one (any textbook on blocks).
+  it('have one ratio, and within lots the mean of the lots’ ratios', () => {
+    const byLot = ratioByLot(trial);
+    expect(byLot.map(({ lot }) => lot)).toEqual(['coil 1', 'coil 2', 'coil 3']);
+    const mean = Math.exp(byLot.reduce((sum, { ratio }) => sum + Math.log(ratio), 0) / 3);
+    expect(trial.within?.ratio).toBeCloseTo(mean, 5);
+    expect(trial.across.ratio).toBeCloseTo(mean, 9);
+  });
+
+  it('do not belong to a knife with another edge, nor to one that is not invented', () => {
+    const reground = { ...nearlyAlike(), knives: loftWith('curlew', { angle: { deg: 12 } }).knives };
+    expect(trialOf(sceneOf(reground)).origin).toBe('imagined');
+    const { invented: _, ...real } = nearlyAlike();
+    expect(trialOf(sceneOf(real)).origin).toBe('imagined');
+  });
+
+  it('are imagined about the close reading where there are none', () => {
+    const scene = sceneOf({ ...nearlyAlike(), knives: loftWith('curlew', { angle: { deg: 9 } }).knives });
+    const { truth, within } = trialOf(scene);
+    expect(truth).toBe(scene.row.close.product);
+    expect(Math.abs(Math.log((within?.ratio ?? 0) / (truth ?? 1)))).toBeLessThan(0.25);
+  });
+});
+
+it('has a thick interval that is the model’s own of 90 %', () => {
+  const { x, y, across, within } = trialOf(sceneOf(nearlyAlike()));
+  for (const [found, withinLots] of [
+    [across, false],
+    [within, true],
+  ] as const) {
+    const whole = measuredRatio({ x, y, withinLots, confidence: 0.9 });
+    expect(found && inner(found).low).toBeCloseTo(whole.low, 9);
+    expect(found && inner(found).high).toBeCloseTo(whole.high, 9);
+  }
+});
+
+describe('a visitor’s own runs', () => {
+  const own = (all: Run[]): LineUpEntry => nearlyAlike({ runs: all });
+
+  it('are compared as the model compares them', () => {
+    const [x, y] = [
+      [210, 190, 205, 221],
+      [100, 96, 111, 104],
+    ];
+    const trial = trialOf(sceneOf(own(runs(x, y))));
+    expect(trial.origin).toBe('own');
+    expect(trial.truth).toBeNull();
+    expect(trial.across.ratio).toBeCloseTo(geometricMeanRatio(x, y).ratio, 12);
+    expect(trial.across.low).toBeCloseTo(geometricMeanRatio(x, y).low, 9);
+    expect(told('different', own(runs(x, y)))).toMatch(/told apart, and Curlew lasts longer/);
+  });
+
+  it.each([
+    ['the log has none of one', runs([100, 110], []), /no run of Avocet/],
+    ['the log has one of one', runs([100, 110], [90]), /one sharpening of Avocet/],
+    ['none scatters', runs([100, 100], [90, 90]), /do not show how much they scatter/],
+    [
+      'they ended early',
+      [...runs([100, 110], []), run('Avocet', 90, { censored: true }), run('Avocet', 95)],
+      /too few reached their stop/,
+    ],
+  ])('are explained where %s', (_name, all, why) => {
+    const entry = own(all);
+    expect(trialOf(sceneOf(entry)).origin).not.toBe('own');
+    expect(told('different', entry)).toMatch(why);
+  });
+
+  it('are not told by the name where both knives bear one', () => {
+    const entry = own(runs([100, 110], [90, 80]));
+    const twins = { ...entry, knives: entry.knives.map((knife) => ({ ...knife, name: 'Curlew' })) };
+    expect(told('different', twins)).toMatch(/Both knives bear the name/);
+  });
+
+  it('count what ended early as at least so long', () => {
+    const open = [...runs([100, 120, 150], [100, 121, 149]), run('Curlew', 160, { censored: true })];
+    const scene = sceneOf(own(open));
+    const { x, y } = trialOf(scene);
+    expect(trialOf(scene).across.ratio).toBe(measuredRatio({ x, y }).ratio);
+    expect(trialOf(scene).across.ratio).toBeGreaterThan(134.8 / 122);
+    expect(differentWorked['different']?.(scene).givens).toMatch(/ended early \(1\)/);
+  });
+
+  it('ask for more where nothing is settled', () => {
+    expect(told('different', own(runs([100, 160], [90, 150])))).toMatch(
+      /nothing is settled.*more of each would settle it/,
+    );
+  });
+});
+
+describe('the plan', () => {
+  // Exact power of the pooled t test (model’s checks, R’s power.t.test (memory)): CV 20 %, ratio 1.2 → 20 a knife.
+  it('crosses its power where it says', () => {
+    for (const scene of [
+      sceneOf(nearlyAlike()),
+      sceneOf({ ...loft(), subject: 'curlew', baseline: 'plover' }),
+    ]) {
+      const { within, alike } = neededFor(scene);
+      expect(chanceAt(scene, within ?? 2).within).toBeGreaterThanOrEqual(0.8);
+      if (within !== null && within > 2) expect(chanceAt(scene, within - 1).within).toBeLessThan(0.8);
+      if (alike !== null && alike > 2) expect(chanceAt(scene, alike - 1).alike).toBeLessThan(0.8);
+      expect(scene.row.close.product > 1.25).toBe(alike === null);
+    }
+  });
+
+  // Half the difference asks for four times the runs: n goes as 1/Δ² (rule of thumb 16/Δ², common practice).
+  it('asks for about 16 over the square of the difference in spreads', () => {
+    const scene = sceneOf(nearlyAlike());
+    const effect = Math.log(scene.row.close.product) / Math.sqrt(Math.log1p(spread.within ** 2));
+    expect((neededFor(scene).within ?? 0) / (16 / effect ** 2)).toBeGreaterThan(0.95);
+    expect((neededFor(scene).within ?? 0) / (16 / effect ** 2)).toBeLessThan(1.1);
+  });
+
+  // The exact count by the model, where the page gives a round one.
+  it('rounds a number of runs nobody cuts, to within a twentieth', () => {
+    const scene = sceneOf(nearlyAlike());
+    const exact = runsNeeded({ cv: spread.mixed, ratio: scene.row.close.product });
+    const { mixed } = neededFor(scene);
+    expect(exact).toBeGreaterThan(150);
+    expect(Math.abs((mixed ?? 0) / exact - 1)).toBeLessThan(0.05);
+    expect(told('runs-plan', nearlyAlike())).toMatch(/about \d+ runs/);
+  });
+
+  it('grows with the runs, and is always a chance', () => {
+    for (const subject of ['dunlin', 'curlew']) {
+      const curve = chances(sceneOf({ ...loft(), subject, baseline: 'avocet' }));
+      expect(curve.length).toBeGreaterThan(8);
+      curve.forEach((at, index) => {
+        for (const share of [at.within, at.mixed, at.alike]) {
+          expect(share).toBeGreaterThanOrEqual(0);
+          expect(share).toBeLessThanOrEqual(1);
+        }
+        expect(at.within).toBeGreaterThanOrEqual((curve[index - 1]?.within ?? 0) - 1e-9);
+        expect(at.mixed).toBeLessThanOrEqual(at.within + 1e-9);
+      });
+    }
+  });
+
+  // Read off between reckoned chances: against the exact ones, which the model reckons by the noncentral t.
+  it('draws the curves within a hundredth of the exact chances', () => {
+    for (const subject of ['dunlin', 'curlew', 'plover']) {
+      const scene = sceneOf({ ...loft(), subject, baseline: 'avocet' });
+      const curve = chances(scene);
+      for (let runs = 2; runs <= mostRuns(scene); runs += 1) {
+        const after = curve.findIndex((at) => at.runs >= runs - 1e-9);
+        const [low, high] = [curve[Math.max(0, after - 1)], curve[after]];
+        if (!low || !high) throw new Error(`no chance is drawn at ${runs} runs`);
+        const share = high.runs === low.runs ? 0 : (runs - low.runs) / (high.runs - low.runs);
+        const exact = chanceAt(scene, runs);
+        for (const of of ['within', 'mixed', 'alike'] as const)
+          expect(Math.abs(low[of] + share * (high[of] - low[of]) - exact[of])).toBeLessThan(0.01);
+      }
+    }
+  });
+
+  it('knows that level knives are never told apart', () => {
+    const entry = nearlyAlike();
+    const [curlew] = entry.knives.filter(({ id }) => id === 'curlew');
+    const twin = curlew ? { ...curlew, id: 'avocet', name: 'Avocet' } : [];
+    const level = { ...entry, knives: [...entry.knives.filter(({ id }) => id !== 'avocet'), twin].flat() };
+    expect(neededFor(sceneOf(level)).within).toBeNull();
+    expect(told('runs-plan', level)).toMatch(/no number of runs tells apart what does not differ/);
+  });
+});
+
+describe('the choice of the two', () => {
+  it('goes through every other knife and never takes one twice', () => {
+    const control = differentControls['chosen.subject'];
+    const seen = [0, 1, 2].map((value) => control?.write(nearlyAlike(), value).subject);
+    expect(seen).toEqual(['curlew', 'dunlin', 'plover']);
+    expect(control?.last?.(nearlyAlike())).toBe(2);
+    expect(control?.read(nearlyAlike())).toBe(0);
+    const other = differentControls['chosen.baseline'];
+    expect([0, 1, 2].map((value) => other?.write(nearlyAlike(), value).baseline)).toEqual([
+      'avocet',
+      'dunlin',
+      'plover',
+    ]);
+  });
+});
