@@ -11,6 +11,7 @@ const root = document.documentElement;
 let loading: Promise<unknown> | undefined;
 
 const large: Record<string, () => Promise<CustomElementConstructor>> = {
+  'kf-answer': async () => (await import('./answer.ts')).AnswerElement,
   'kf-audience': async () => (await import('./audience.ts')).AudienceElement,
   'kf-bench': async () => (await import('./bench.ts')).BenchElement,
   'kf-drawer': async () => (await import('./drawer.ts')).DrawerElement,

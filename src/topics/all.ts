@@ -1,3 +1,4 @@
+import { topic as answers } from './answers.ts';
 import { topic as base } from './base.ts';
 import { topic as behind } from './behind.ts';
 import { topic as chain } from './chain.ts';
@@ -20,6 +21,7 @@ import type { Part, Topic } from './topic.ts';
 
 /** Every topic at once: for the build and for tests, never for the browser. */
 export const topics: Record<TopicName | 'base', Topic> = {
+  answers,
   base,
   behind,
   chain,

@@ -1,0 +1,10 @@
+import { readFileSync } from 'node:fs';
+import { parse } from 'yaml';
+
+/** A common objection and the lesson that goes into it, by the name of its page. */
+export interface Objection {
+  objection: string;
+  lesson: string;
+}
+
+export const answers = parse(readFileSync('content/answers.yaml', 'utf8')) as Record<string, Objection>;
