@@ -10,6 +10,7 @@ const documents = new Map(
     parseHTML(readFileSync(`${dist}${page.endsWith('/') ? `${page}index.html` : page}`, 'utf8')).document,
   ]),
 );
+// A fragment with an equals sign in it carries something, and leads nowhere.
 const here = 'https://here.example';
 
 for (const [page, document] of documents) {
@@ -24,7 +25,7 @@ for (const [page, document] of documents) {
       if (origin !== here) continue;
       const there = documents.get(pathname);
       if (!files.has(pathname)) astray.push(reference);
-      else if (hash.length > 1 && !hash.startsWith('#with=') && !there?.getElementById(hash.slice(1)))
+      else if (hash.length > 1 && !hash.includes('=') && !there?.getElementById(hash.slice(1)))
         astray.push(reference);
     }
     expect(astray).toEqual([]);
