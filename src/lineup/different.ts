@@ -1,11 +1,5 @@
 /** When two knives have been told apart, and when shown alike: what the runs of a scene and a plan of runs say. */
-import {
-  equivalencePower,
-  equivalenceRunsNeeded,
-  logSd,
-  runsNeeded,
-  twoSamplePower,
-} from '../model/index.ts';
+import { equivalencePower, logSd, twoSamplePower } from '../model/index.ts';
 import type { LotLife } from '../model/index.ts';
 import { normalCdf } from '../model/distributions.ts';
 import { normalScore } from '../model/normal-score.ts';
@@ -86,22 +80,50 @@ export interface Needed {
 /** Up to here runs are counted exactly; beyond, nobody cuts so many, and a round number says as much. */
 export const countedExactly = 150;
 
-/** Runs a knife to tell a ratio apart: exact, or from the normal distribution and rounded where they are very many. */
-function toTellApart(cv: number, ratio: number): number | null {
-  const effect = Math.abs(Math.log(ratio)) / logSd(cv);
-  const [scoreOfAlpha, scoreOfPower] = [normalScore(1 - alpha / 2), normalScore(power)];
-  const about = (2 * (scoreOfAlpha + scoreOfPower) ** 2) / effect ** 2;
-  if (!(about < 1e6)) return null;
-  return about > countedExactly ? Number(about.toPrecision(2)) : runsNeeded({ cv, ratio, power, alpha });
+/** The least number of runs, 2 or above, whose chance is enough, sought from a near guess: a slider waits for it. */
+function leastFrom(guess: number, chance: (runs: number) => number): number {
+  let runs = Math.max(2, Math.round(guess));
+  while (chance(runs) < power) runs += 1;
+  while (runs > 2 && chance(runs - 1) >= power) runs -= 1;
+  return runs;
 }
 
+/** Standard errors and the correction for a scatter that is estimated, as in any handbook of sample sizes. */
+const guessed = (effect: number, chanceOfMiss: number): number =>
+  (2 * (normalScore(1 - chanceOfMiss) + normalScore(power)) ** 2) / effect ** 2 +
+  normalScore(1 - chanceOfMiss) ** 2 / 4;
+
+const apart = (ratio: number, cv: number, runs: number): number =>
+  twoSamplePower(Math.abs(Math.log(ratio)) / logSd(cv), runs, alpha);
+
+function alike(ratio: number, runs: number): number {
+  const error = logSd(spread.within) * Math.sqrt(2 / runs);
+  return equivalencePower(
+    Math.log(ratio / alikeWithin.low) / error,
+    Math.log(alikeWithin.high / ratio) / error,
+    2 * runs - 2,
+    alpha,
+  );
+}
+
+/** Runs a knife to tell a ratio apart: exact, or rounded where they are very many; null beyond a million. */
+function toTellApart(cv: number, ratio: number): number | null {
+  const guess = guessed(Math.abs(Math.log(ratio)) / logSd(cv), alpha / 2);
+  if (!(guess < 1e6)) return null;
+  return guess > countedExactly
+    ? Number(guess.toPrecision(2))
+    : leastFrom(guess, (runs) => apart(ratio, cv, runs));
+}
+
+/** Runs a knife to show them alike, likewise; null where the ratio is at a bound or beyond. */
 function toShowAlike(ratio: number): number | null {
-  try {
-    return equivalenceRunsNeeded({ cv: spread.within, ratio, alikeWithin, power, alpha });
-  } catch (error) {
-    if (error instanceof RangeError) return null;
-    throw error;
-  }
+  const room = Math.min(Math.log(ratio / alikeWithin.low), Math.log(alikeWithin.high / ratio));
+  if (!(room > 0)) return null;
+  const guess = guessed(room / logSd(spread.within), alpha);
+  if (!(guess < 1e6)) return null;
+  return guess > countedExactly
+    ? Number(guess.toPrecision(2))
+    : leastFrom(guess, (runs) => alike(ratio, runs));
 }
 
 /** The ratio a plan is made for: the close reading's. */
@@ -141,20 +163,11 @@ export function chanceAt(scene: Scene, runs: number, fewer?: Chance): Chance {
     const before = fewer?.[curve] ?? 0;
     return before > certain ? before : reckon();
   };
-  const apart = (cv: number): number => twoSamplePower(Math.abs(Math.log(ratio)) / logSd(cv), runs, alpha);
-  const error = logSd(spread.within) * Math.sqrt(2 / runs);
   return {
     runs,
-    within: grown('within', () => apart(spread.within)),
-    mixed: grown('mixed', () => apart(spread.mixed)),
-    alike: grown('alike', () =>
-      equivalencePower(
-        Math.log(ratio / alikeWithin.low) / error,
-        Math.log(alikeWithin.high / ratio) / error,
-        2 * runs - 2,
-        alpha,
-      ),
-    ),
+    within: grown('within', () => apart(ratio, spread.within, runs)),
+    mixed: grown('mixed', () => apart(ratio, spread.mixed, runs)),
+    alike: grown('alike', () => alike(ratio, runs)),
   };
 }
 

@@ -1,5 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { geometricMeanRatio, measuredRatio, runsNeeded } from '../../src/model/index.ts';
+import {
+  equivalenceRunsNeeded,
+  geometricMeanRatio,
+  measuredRatio,
+  runsNeeded,
+} from '../../src/model/index.ts';
 import { chanceAt, chances, mostRuns, neededFor, ratioByLot, spread } from '../../src/lineup/different.ts';
 import { differentControls } from '../../src/lineup/different-controls.ts';
 import { differentWords } from '../../src/lineup/different-words.ts';
@@ -162,6 +167,27 @@ describe('the plan', () => {
     expect((neededFor(scene).within ?? 0) / (16 / effect ** 2)).toBeGreaterThan(0.95);
     expect((neededFor(scene).within ?? 0) / (16 / effect ** 2)).toBeLessThan(1.1);
   });
+
+  // The model seeks the same by doubling and halving, over all numbers of runs.
+  it.each([14, 15, 15.5, 16, 16.5, 17, 17.8, 18.5, 19.5, 21])(
+    'asks for what the model asks for at %d°',
+    (deg) => {
+      const scene = sceneOf({ ...nearlyAlike(), knives: loftWith('curlew', { angle: { deg } }).knives });
+      const ratio = scene.row.close.product;
+      const needed = neededFor(scene);
+      for (const [count, cv] of [
+        [needed.within, spread.within],
+        [needed.mixed, spread.mixed],
+      ] as const) {
+        const exact = runsNeeded({ cv, ratio });
+        if (exact < 140) expect(count).toBe(exact);
+        else expect(Math.abs((count ?? 0) / exact - 1)).toBeLessThan(0.05);
+      }
+      if (needed.alike === null) expect(ratio < 0.8 || ratio > 1.25).toBe(true);
+      else if (needed.alike < 140)
+        expect(needed.alike).toBe(equivalenceRunsNeeded({ cv: spread.within, ratio }));
+    },
+  );
 
   // The exact count by the model, where the page gives a round one.
   it('rounds a number of runs nobody cuts, to within a twentieth', () => {
