@@ -71,7 +71,7 @@ test('a set is done on the screen from its address alone, by keyboard, and its k
 test('what is carried away is what is shown', async ({ page }) => {
   await page.goto('/class/');
   await page.locator('#kit-count').fill('2');
-  await live(page);
+  await expect(page.locator('[data-part="sheet"] .kit-item')).toHaveCount(2);
   const question = await page
     .locator('[data-part="sheet"] .kit-item > p:not(.kit-marks)')
     .first()
