@@ -26,9 +26,10 @@ export async function keepOffline(): Promise<void> {
     // Without an active one there is nothing older: this is the first visit.
     if (registration.waiting && registration.active) offerVersion(use);
   };
-  registration.addEventListener('updatefound', () => {
-    registration.installing?.addEventListener('statechange', offer);
-  });
+  const watch = () => registration.installing?.addEventListener('statechange', offer);
+  registration.addEventListener('updatefound', watch);
+  // The browser looks for a new version by itself too: it may be on its way, or have come.
+  watch();
   offer();
 }
 
