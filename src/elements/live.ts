@@ -1,5 +1,6 @@
 import type { Topic } from '../topics/topic.ts';
 import { CallElement } from './call.ts';
+import { ChoiceElement } from './choice.ts';
 import { NumElement } from './num.ts';
 import { start } from './page.ts';
 import { SliderElement } from './slider.ts';
@@ -9,6 +10,7 @@ import { WorkedElement } from './worked.ts';
 
 const small: Record<string, CustomElementConstructor> = {
   'kf-call': CallElement,
+  'kf-choice': ChoiceElement,
   'kf-num': NumElement,
   'kf-slider': SliderElement,
   'kf-words': WordsElement,

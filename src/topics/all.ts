@@ -1,4 +1,5 @@
 import { topic as answers } from './answers.ts';
+import { topic as argue } from './argue.ts';
 import { topic as base } from './base.ts';
 import { topic as behind } from './behind.ts';
 import { topic as chain } from './chain.ts';
@@ -22,6 +23,7 @@ import type { Part, Topic } from './topic.ts';
 /** Every topic at once: for the build and for tests, never for the browser. */
 export const topics: Record<TopicName | 'base', Topic> = {
   answers,
+  argue,
   base,
   behind,
   chain,

@@ -3,6 +3,7 @@ import type { Topic } from './topic.ts';
 /** The topics a page may name besides `base`, which every page has. Each is a chunk of its own in the browser. */
 export const topicLoaders = {
   answers: () => import('./answers.ts'),
+  argue: () => import('./argue.ts'),
   behind: () => import('./behind.ts'),
   chain: () => import('./chain.ts'),
   different: () => import('./different.ts'),

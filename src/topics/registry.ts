@@ -1,3 +1,4 @@
+import type { Choice } from '../lineup/choices.ts';
 import type { Control } from '../lineup/controls.ts';
 import type { NumberOf } from '../lineup/numbers.ts';
 import type { WordsOf } from '../lineup/words.ts';
@@ -11,6 +12,7 @@ export interface Registry {
   words(name: string): WordsOf;
   worked(name: string): WorkedOf;
   control(name: string): Control;
+  choice(name: string): Choice;
   call(name: string): CallOf;
   figure(name: string): Figure;
 }
@@ -49,6 +51,10 @@ export function registryOf(topics: readonly Topic[]): Registry {
     control: named(
       'a control',
       merged(({ controls }) => controls),
+    ),
+    choice: named(
+      'a choice',
+      merged(({ choices }) => choices),
     ),
     call: named(
       'a call',

@@ -1,3 +1,4 @@
+import type { Choice } from '../lineup/choices.ts';
 import type { Control } from '../lineup/controls.ts';
 import type { NumberOf } from '../lineup/numbers.ts';
 import type { Scene } from '../lineup/scene.ts';
@@ -17,6 +18,7 @@ export interface Topic {
   words?: Readonly<Record<string, WordsOf>>;
   worked?: Readonly<Record<string, WorkedOf>>;
   controls?: Readonly<Record<string, Control>>;
+  choices?: Readonly<Record<string, Choice>>;
   calls?: Readonly<Record<string, CallOf>>;
   figures?: readonly Figure[];
 }

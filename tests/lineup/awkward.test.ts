@@ -28,7 +28,17 @@ const entryOf = (name: string): LineUpEntry => {
 const words = Object.values(topics).flatMap((topic) => Object.keys(topic.words ?? {}));
 
 /** Of a lesson's own spans, not of the two knives: these speak of neither. */
-const ofNeither = ['grits-refused', 'range-given', 'ranges', 'ranges-doubt', 'ruler-shares', 'ruler-orders'];
+const ofNeither = [
+  'grits-refused',
+  'range-given',
+  'ranges',
+  'ranges-doubt',
+  'ruler-shares',
+  'ruler-orders',
+  'argue-settle-push',
+  'argue-settle-floor',
+  'argue-scatter',
+];
 
 /** Of the whole line-up, whichever of its knives is looked at. */
 const ofTheLineUp = ['band-nearest'];
