@@ -17,6 +17,16 @@ export function pages(): string[] {
   return found;
 }
 
+/**
+ * One page of every kind: of the short answers, which differ only in their words, the first. For tests of what a
+ * layout does, which would say the same twelve times.
+ */
+export function kindsOfPage(): string[] {
+  const all = pages();
+  const [first] = all.filter((page) => /^\/answers\/./.test(page));
+  return all.filter((page) => page === first || !/^\/answers\/./.test(page));
+}
+
 export const lessons = (): string[] => pages().filter((page) => /^\/lessons\/.+\/$/.test(page));
 
 /** The tool among the pages: its allowance of script is its own. */

@@ -1,9 +1,9 @@
 import { expect, test } from '@playwright/test';
-import { pages } from './pages.ts';
+import { kindsOfPage } from './pages.ts';
 
 test.use({ javaScriptEnabled: false });
 
-for (const path of pages()) {
+for (const path of kindsOfPage()) {
   test(`${path} is whole without script`, async ({ page }) => {
     await page.goto(path);
     await expect(page.locator('h1')).toBeVisible();

@@ -1,9 +1,9 @@
 import { live, test, unfold, expect } from './test.ts';
-import { pages } from './pages.ts';
+import { kindsOfPage } from './pages.ts';
 import { visitorLink } from './visitor.ts';
 
 // What is forbidden is watched for in every test of the site, by the fixture of test.ts.
-for (const path of pages()) {
+for (const path of kindsOfPage()) {
   test(`${path} keeps the policy, untouched, touched and with a line-up in its address`, async ({ page }) => {
     const answer = await page.goto(path);
     expect(answer?.status()).toBe(path === '/404.html' ? answer?.status() : 200);
