@@ -1,4 +1,5 @@
 import { decodeLink, encodeLink } from './link.ts';
+import { validate } from './schema.ts';
 import type { LineUpEntry } from './schema.ts';
 
 const key = 'keenfold.line-up';
@@ -48,7 +49,9 @@ export function createKeeper(openShelf: () => Shelf = () => localStorage): Keepe
   return {
     keep(entry) {
       try {
-        openShelf().setItem(key, encodeLink(entry));
+        // A link may leave runs behind; what is kept must not.
+        const runs = entry.runs ? `\n${JSON.stringify(entry.runs)}` : '';
+        openShelf().setItem(key, encodeLink(entry) + runs);
         return { ok: true };
       } catch (error) {
         return notKept(isFull(error) ? 'full' : 'denied');
@@ -62,10 +65,24 @@ export function createKeeper(openShelf: () => Shelf = () => localStorage): Keepe
         return notKept('denied');
       }
       if (text === null) return { ok: true, entry: null };
-      const read = decodeLink(text);
-      return read.ok ? { ok: true, entry: read.entry } : notKept('corrupted', read.why);
+      const [link = '', runs] = text.split('\n', 2);
+      const read = decodeLink(link);
+      if (!read.ok) return notKept('corrupted', read.why);
+      if (runs === undefined) return { ok: true, entry: read.entry };
+      const whole = validate({ ...read.entry, runs: parsed(runs) });
+      return whole.ok
+        ? whole
+        : notKept('corrupted', `Its runs: ${whole.problems.map(({ message }) => message).join('; ')}.`);
     },
   };
+}
+
+function parsed(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return undefined;
+  }
 }
 
 const isFull = (error: unknown): boolean =>

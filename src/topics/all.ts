@@ -14,6 +14,7 @@ import { topic as readingsOfLess } from './readings-of-less.ts';
 import { registryOf } from './registry.ts';
 import { topic as routes } from './routes.ts';
 import { topic as ruler } from './ruler.ts';
+import { topic as runs } from './runs.ts';
 import { topic as stack } from './stack.ts';
 import { topic as steel } from './steel.ts';
 import { topic as sure } from './sure.ts';
@@ -36,6 +37,7 @@ export const topics: Record<TopicName | 'base', Topic> = {
   'readings-of-less': readingsOfLess,
   routes,
   ruler,
+  runs,
   stack,
   steel,
   sure,

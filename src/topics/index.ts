@@ -15,6 +15,7 @@ export const topicLoaders = {
   'readings-of-less': () => import('./readings-of-less.ts'),
   routes: () => import('./routes.ts'),
   ruler: () => import('./ruler.ts'),
+  runs: () => import('./runs.ts'),
   stack: () => import('./stack.ts'),
   steel: () => import('./steel.ts'),
   sure: () => import('./sure.ts'),

@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { createKeeper } from '../../src/lineup/keep.ts';
 import type { Shelf } from '../../src/lineup/keep.ts';
+import { decodeLink } from '../../src/lineup/link.ts';
+import { aRun } from '../runs/runs.ts';
 import { loft } from './entries.ts';
 
 function shelf(kept: Record<string, string> = {}): Shelf & { kept: Record<string, string> } {
@@ -23,6 +25,19 @@ test('a line-up kept is there after a reload', () => {
   expect(createKeeper(() => own).keep(loft())).toEqual({ ok: true });
   expect(Object.keys(own.kept)).toEqual(['keenfold.line-up']);
   expect(createKeeper(() => own).recall()).toEqual({ ok: true, entry: loft() });
+});
+
+test('runs too many for a link are there after a reload', () => {
+  const own = shelf();
+  const runs = Array.from({ length: 1500 }, (_, index) =>
+    aRun({ cuts: 1 + ((index * 7919) % 1013), lot: `lot ${index}` }),
+  );
+  createKeeper(() => own).keep({ ...loft(), runs });
+  expect(createKeeper(() => own).recall()).toEqual({ ok: true, entry: { ...loft(), runs } });
+  const [link = ''] = own.kept['keenfold.line-up']?.split('\n') ?? [];
+  expect(decodeLink(link)).toMatchObject({ ok: true, runsLeftBehind: true });
+  own.kept['keenfold.line-up'] = `${link}\n[{"knife":`;
+  expect(createKeeper(() => own).recall()).toMatchObject({ ok: false, kind: 'corrupted' });
 });
 
 test('the first visit finds none', () =>

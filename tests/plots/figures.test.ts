@@ -3,6 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { loft } from '../../src/figures/scene.ts';
 import { sceneOf } from '../../src/lineup/scene.ts';
 import type { KnifeEntry, LineUpEntry } from '../../src/lineup/schema.ts';
+import { inventedRuns, loftTruths } from '../../src/runs/invented.ts';
+import type { Run } from '../../src/runs/log.ts';
 import { draw } from '../../src/plots/draw.ts';
 import { sizes } from '../../src/plots/figure.ts';
 import { topics } from '../../src/topics/all.ts';
@@ -31,6 +33,14 @@ const against = (change: Partial<KnifeEntry>, more: Partial<LineUpEntry> = {}): 
     ...more,
   };
 };
+
+const birds: Record<string, string> = { Plover: 'One', Dunlin: 'Two' };
+
+/** The loft's invented runs under the names of the two knives. */
+const runs: Run[] = inventedRuns(loftTruths, 11).flatMap((run) => {
+  const knife = birds[run.knife];
+  return knife === undefined ? [] : [{ ...run, knife }];
+});
 
 const scenes: Record<string, LineUpEntry> = {
   'the loft': base,
@@ -69,6 +79,25 @@ const scenes: Record<string, LineUpEntry> = {
   },
   'a chain of ten percentages': { ...base, faceValues: [100, 100, 100, 100, 100, -60, -60, 5, 0, 40] },
   'an empty chain': { ...base, faceValues: [] },
+  'runs of both': against({}, { runs }),
+  'runs of one': against({}, { runs: runs.filter(({ knife }) => knife === 'Two') }),
+  'a run of each': against(
+    {},
+    { runs: ['One', 'Two'].flatMap((name) => runs.filter(({ knife }) => knife === name).slice(0, 1)) },
+  ),
+  'runs that all ended early': against(
+    {},
+    { runs: runs.map((run) => ({ ...run, censored: true as const })) },
+  ),
+  'runs in a lot each': against({}, { runs: runs.map((run, index) => ({ ...run, lot: `lot ${index}` })) }),
+  'a plan beyond anybody’s patience': against(
+    {},
+    { plan: { cv: 2, ratio: 1.01, lots: 20, blind: true, seed: 7 } },
+  ),
+  'a plan for next to no scatter': against(
+    {},
+    { plan: { cv: 0.01, ratio: 20, lots: 1, blind: false, seed: 7 } },
+  ),
   'the pocket reading': { ...base, reading: 'pocket' },
 };
 
@@ -131,6 +160,7 @@ describe.each(figures.map((figure) => [figure.id, figure] as const))('figure %s'
       {
         reading: 'pocket',
         friction: 0.6,
+        runs,
         slicePush: 0,
         assumptions: { angleExponent: 1.9, finishExponent: 0.9 },
       },

@@ -1,0 +1,79 @@
+import { equivalenceRunsNeeded, runSheet, runsNeeded, twoSamplePower, logSd } from '../model/index.ts';
+import type { RunSheet } from '../model/index.ts';
+import { runsOf } from './runs.ts';
+import type { Scene } from './scene.ts';
+import type { PlanEntry } from './schema.ts';
+
+/** Where no runs show the scatter yet, this is taken: assumed, no source. */
+const assumedCv = 0.2;
+
+/** More runs a knife than this are not put on one sheet. */
+export const mostOnSheet = 40;
+
+/** What is planned, and where its scatter comes from. */
+export interface Planned extends PlanEntry {
+  from: 'entered' | 'the runs' | 'assumed';
+}
+
+/** The plan as entered, or one to begin with: the scatter of the runs, where they show it. */
+export function planOf(scene: Scene): Planned {
+  if (scene.entry.plan) return { ...scene.entry.plan, from: 'entered' };
+  const { cv } = runsOf(scene);
+  return {
+    cv: cv === null ? assumedCv : Math.min(2, Math.max(0.01, Number(cv.toFixed(2)))),
+    ratio: 1.25,
+    lots: 3,
+    blind: true,
+    seed: 1,
+    from: cv === null ? 'assumed' : 'the runs',
+  };
+}
+
+/** Runs a knife to notice the ratio, and to show knives alike to within it; null where over a million. */
+export function neededOf({ cv, ratio }: PlanEntry): { apart: number | null; alike: number | null } {
+  return {
+    apart: attempt(() => runsNeeded({ cv, ratio })),
+    alike: attempt(() => equivalenceRunsNeeded({ cv, alikeWithin: { low: 1 / ratio, high: ratio } })),
+  };
+}
+
+function attempt(read: () => number): number | null {
+  try {
+    return read();
+  } catch (error) {
+    if (error instanceof RangeError) return null;
+    throw error;
+  }
+}
+
+/** Chance of noticing a ratio with so many runs a knife. */
+export const chanceOf = (cv: number, ratio: number, runs: number): number =>
+  twoSamplePower(Math.abs(Math.log(ratio)) / logSd(cv), runs);
+
+/** How many runs a knife the sheet holds. */
+export function runsOnSheet(plan: PlanEntry): number {
+  return plan.runs ?? Math.max(plan.lots, Math.min(mostOnSheet, neededOf(plan).apart ?? mostOnSheet));
+}
+
+/** The sheet of the plan, or why there is none. */
+export type Sheet = { ok: true; sheet: RunSheet; lots: string[] } | { ok: false; why: string };
+
+/** The run sheet of every knife of the line-up. */
+export function sheetOf(scene: Scene): Sheet {
+  const plan = planOf(scene);
+  const lots = Array.from({ length: plan.lots }, (_, index) => `lot ${index + 1}`);
+  try {
+    const sheet = runSheet({
+      knives: scene.entry.knives.map(({ name }) => name),
+      runs: runsOnSheet(plan),
+      lots,
+      seed: plan.seed,
+      blind: plan.blind,
+      ...(plan.control === undefined ? {} : { control: plan.control }),
+    });
+    return { ok: true, sheet, lots };
+  } catch (error) {
+    if (error instanceof RangeError) return { ok: false, why: `${error.message}.` };
+    throw error;
+  }
+}

@@ -1,0 +1,12 @@
+import type { NumberOf } from './numbers.ts';
+import { neededOf, planOf } from './plan.ts';
+import { percent, thousands } from './show.ts';
+
+/** The numbers of a plan of runs. */
+export const runsNumbers: Record<string, NumberOf> = {
+  'plan.cv': (scene) => percent(planOf(scene).cv),
+  'plan.needed': (scene) => {
+    const { apart } = neededOf(planOf(scene));
+    return apart === null ? 'over a million' : thousands(apart);
+  },
+};

@@ -1,0 +1,301 @@
+import type { Explanation, SolvableAttribute } from '../model/index.ts';
+import { mostOnSheet, neededOf, planOf, runsOnSheet, sheetOf } from './plan.ts';
+import { refusedWork } from './refused-work.ts';
+import { list } from './rows.ts';
+import { lotsApart, placeOf, runsOf, squareOf, suspectsOf } from './runs.ts';
+import type { KnifeRuns, RunsTold } from './runs.ts';
+import type { Scene } from './scene.ts';
+import { brief, percent, plain, thousands, times } from './show.ts';
+import { isExact, sureOf } from './sure.ts';
+import type { WordsOf } from './words.ts';
+
+const counted = (many: number, one: string, several = `${one}s`): string =>
+  many === 0 ? `no ${several}` : many === 1 ? `one ${one}` : `${thousands(many)} ${several}`;
+
+const unitWord = ({ unit }: RunsTold): string => (unit === 'mm' ? 'mm cut' : 'cuts');
+
+function entered({ runs, lives, name }: KnifeRuns): string {
+  const merged = runs > lives.length;
+  return `${counted(runs, 'run')} of ${name}${merged ? `, which are ${counted(lives.length, 'sharpening')}` : ''}`;
+}
+
+/** Why the runs of the two give no interval, in words; only asked where they do not. */
+function whyNone({ subject, baseline }: RunsTold): string {
+  const both = [subject, baseline];
+  const without = both.filter(({ lives }) => lives.length === 0);
+  if (without.length === 2)
+    return `There are no runs of ${subject.name} yet, and none of ${baseline.name}: nothing has been measured.`;
+  const [lacking] = without;
+  if (lacking) {
+    const other = lacking === subject ? baseline : subject;
+    return `Only ${other.name} has runs. Without runs of ${lacking.name} on the same stock there is nothing to hold them against.`;
+  }
+  const [open] = both.filter((knife) => knife.ended === 0);
+  if (open)
+    return `No run of ${open.name} reached its stop: all of them ended early, so how long it lasts is open.`;
+  const few = both.filter((knife) => knife.ended < 2);
+  if (few.length > 0)
+    return `${few.map(({ name }) => name).join(' and ')} ${few.length > 1 ? 'have' : 'has'} only one sharpening that reached its stop. One does not show how much runs scatter, so ${subject.name} against ${baseline.name} has a ratio but no interval.`;
+  return `The runs of ${subject.name} and ${baseline.name} do not show how much they scatter: they are all alike, or the stop was looked at too rarely. Without scatter there is no interval, and equal numbers are no proof of it.`;
+}
+
+const interval = ({ low, high }: { low: number; high: number }): string => `${times(low)} and ${times(high)}`;
+
+/** The verdict: apart, alike and not told apart are three things. */
+function verdict(told: RunsTold): string[] {
+  const { measured, subject, baseline, bare } = told;
+  if (measured === null)
+    return [
+      whyNone(told),
+      bare === null
+        ? ''
+        : `For what it is worth: the geometric mean of ${subject.name} is ${times(bare)} that of ${baseline.name}.`,
+    ];
+  const pair = `${subject.name} against ${baseline.name}`;
+  const says = `The runs put ${pair} at ${times(measured.ratio)}, with 95 % confidence between ${interval(measured)}.`;
+  const { longer, shorter } =
+    measured.ratio > 1
+      ? { longer: subject.name, shorter: baseline.name }
+      : { longer: baseline.name, shorter: subject.name };
+  if (measured.verdict === 'apart')
+    return [
+      says,
+      `Apart: ${longer} lasts longer than ${shorter}, as far as these runs go.`,
+      measured.alike
+        ? 'Yet the whole interval lies between ×0.8 and ×1.25: the difference is real and hardly matters.'
+        : '',
+    ];
+  if (measured.verdict === 'alike')
+    return [
+      says,
+      `Alike: whatever the difference between ${longer} and ${shorter} is, it lies between ×0.8 and ×1.25. That was shown, not merely not disproved.`,
+    ];
+  return [
+    says,
+    `Not told apart: the runs fit a longer ${subject.name} as well as a longer ${baseline.name}. That does not make them alike; too little was cut to say either.`,
+  ];
+}
+
+function method({ within, measured, subject, baseline }: RunsTold): string {
+  if (measured === null) return '';
+  const loose = measured.unusedLots;
+  const open = subject.lives.length - subject.ended + baseline.lives.length - baseline.ended;
+  return [
+    within
+      ? `${subject.name} and ${baseline.name} were compared within each lot, so that a harder or softer lot takes no part.`
+      : `All runs of ${subject.name} were set against all of ${baseline.name}, whichever lot they were cut in.`,
+    loose.length === 0 ? '' : ` Only one of the two was cut in ${list(loose)}, which says nothing here.`,
+    open === 0
+      ? ''
+      : ` ${counted(open, 'run')} ended before the stop and count as “at least so long”.`.replace(
+          /^ (\w)/,
+          (_, first: string) => ` ${first.toUpperCase()}`,
+        ),
+  ].join('');
+}
+
+function more({ measured, subject, baseline }: RunsTold): string {
+  if (measured === null || measured.verdict !== 'not told apart') return '';
+  return measured.runsMore === null
+    ? `With this scatter no number of runs that anybody will cut tells ${subject.name} from ${baseline.name} at ×1.25.`
+    : `About ${counted(measured.runsMore, 'more sharpening')} of each, at the scatter seen, would in four of five tries find ${subject.name} and ${baseline.name} apart where they differ by a quarter, or show them alike where they do not differ.`;
+}
+
+const attributeWord: Record<SolvableAttribute, string> = {
+  angleDeg: 'edge angle',
+  microbevelAngleDeg: 'microbevel angle',
+  edgeMm: 'thickness behind the edge',
+  finish: 'grain size of the finish',
+  hrc: 'hardness',
+  grindHeightMm: 'height of the grind',
+  carbide: 'carbide',
+};
+const attributeUnit: Record<SolvableAttribute, string> = {
+  angleDeg: '°',
+  microbevelAngleDeg: '°',
+  edgeMm: ' mm',
+  finish: ' µm',
+  hrc: ' HRC',
+  grindHeightMm: ' mm',
+  carbide: ' vol %',
+};
+
+const nameIn = ({ entry, subject, baseline }: Scene, id: string): string =>
+  id === entry.subject ? subject.name : id === entry.baseline ? baseline.name : id;
+
+const valueSaid = (attribute: SolvableAttribute, value: number): string =>
+  `${plain(value)}${attributeUnit[attribute]}`;
+
+function suspect(scene: Scene, { knife, attribute, from, to, withinStated, note }: Explanation): string {
+  const what = `The ${attributeWord[attribute]} of ${nameIn(scene, knife)}`;
+  if (to === null) return `${what}: no value of it alone explains the runs.`;
+  const how = withinStated
+    ? 'within the ± it was entered with'
+    : note === 'below the floor'
+      ? 'but an edge that slim breaks away'
+      : note === 'out of the regression'
+        ? 'but there the published steels end'
+        : 'outside what was entered';
+  return `${what}: ${valueSaid(attribute, to)} in place of ${valueSaid(attribute, from)}, ${how}.`;
+}
+
+/** Whether a suspect is one that can be believed at all. */
+const possible = ({ to, note }: Explanation): boolean => to !== null && note === undefined;
+
+export const runsWords: Record<string, WordsOf> = {
+  /** What the log holds. */
+  'runs-entered': (scene) => {
+    const told = runsOf(scene);
+    const { subject, baseline, otherUnit, strangers, all, unit } = told;
+    const rest = all - subject.runs - baseline.runs - otherUnit;
+    return [
+      `The log has ${entered(subject)} and ${entered(baseline)}${all > 0 ? `, in ${unitWord(told)}` : ''}.`,
+      subject.runs > subject.lives.length || baseline.runs > baseline.lives.length
+        ? 'Runs after one sharpening count as one: cutting twice with one edge says nothing about the next edge.'
+        : '',
+      otherUnit > 0
+        ? `${counted(otherUnit, 'run')} of the two in ${unit === 'mm' ? 'cuts' : 'mm'} cannot be set beside them and ${otherUnit === 1 ? 'waits' : 'wait'} in the log.`.replace(
+            /^\w/,
+            (first) => first.toUpperCase(),
+          )
+        : '',
+      rest > 0 ? `Of other knives the log has ${counted(rest, 'run')}.` : '',
+      strangers.length > 0
+        ? `No knife of the line-up is called ${list(strangers.slice(0, 4).map((name) => `“${name}”`))}${strangers.length > 4 ? ` (and ${strangers.length - 4} more names)` : ''}.`
+        : '',
+    ];
+  },
+
+  'runs-verdict': (scene) => {
+    const told = runsOf(scene);
+    return [...verdict(told), method(told), more(told)];
+  },
+
+  /** Lots that cut unlike, and runs that lie far from the others. */
+  'runs-odd': (scene) => {
+    const told = runsOf(scene);
+    const { subject, baseline } = told;
+    const drift = lotsApart(told);
+    const lots = drift?.lots ?? [];
+    const sorted = [...lots].sort((a, b) => a.ratio - b.ratio);
+    const [hardest, kindest] = [sorted[0], sorted.at(-1)];
+    const apart =
+      drift?.p !== null && drift !== null && drift.p < 0.05 && hardest && kindest
+        ? `The lots differ: in ${kindest.lot} ${subject.name} and ${baseline.name} last ${times(kindest.ratio / hardest.ratio)} as long as in ${hardest.lot}. Never cut one knife in one lot and the other in another.`
+        : '';
+    const far = [subject, baseline].flatMap(({ far: lives, name }) =>
+      lives.map(
+        (life) =>
+          `${name} at ${brief(placeOf(life))} ${unitWord(told)}${life.lot === undefined ? '' : ` in ${life.lot}`}`,
+      ),
+    );
+    return [
+      apart,
+      far.length === 0
+        ? ''
+        : `Far from the others: ${list(far.slice(0, 5))}${far.length > 5 ? ` and ${far.length - 5} more` : ''}. ${far.length === 1 ? 'It is' : 'They are'} drawn and counted. Look for the reason in the shop, not in the numbers.`,
+    ];
+  },
+
+  /** Prediction and measurement on one axis. */
+  'runs-square': (scene) => {
+    const told = runsOf(scene);
+    const { subject, baseline } = scene;
+    const sure = sureOf(scene);
+    const predicted = isExact(sure)
+      ? times(sure.median)
+      : `${times(sure.median)}, with 90 % between ${interval(sure)}`;
+    const refused = refusedWork(scene);
+    const opening = `${refused === '' ? '' : `${refused} `}Without a single cut the model puts ${subject.name} against ${baseline.name} at ${predicted}.`;
+    const squared = squareOf(scene);
+    if (told.measured === null) return [opening, 'There is no measured interval to square it with yet.'];
+    if (squared === null)
+      return [
+        opening,
+        `The runs say ${times(told.measured.ratio)}. With everything entered as exact and every assumption fixed, the prediction has no band to be weighed by.`,
+      ];
+    const { leftover, combined, needsExplaining } = squared;
+    return [
+      opening,
+      `The runs say ${times(told.measured.ratio)}. What is left over between the two is ${times(leftover.ratio)}, with 90 % between ${interval(leftover)}.`,
+      needsExplaining
+        ? `That leaves 1 out, so it needs explaining: ${leftover.ratio < 1 ? `${subject.name} did worse against ${baseline.name} than predicted` : `${subject.name} did better against ${baseline.name} than predicted`} by more than both bands allow. Combining them would only hide it.`
+        : `That takes 1 in, so prediction and runs agree as far as either goes. Together they say ${times(combined.ratio)}, with 90 % between ${interval(combined)}.`,
+    ];
+  },
+
+  /** Which single change of one measure would explain what was measured: possibilities, not findings. */
+  'runs-suspects': (scene) =>
+    suspectsOf(scene)
+      .filter(possible)
+      .map((found) => suspect(scene, found)),
+
+  /** Which single changes cannot. */
+  'runs-ruled-out': (scene) =>
+    suspectsOf(scene)
+      .filter((found) => !possible(found))
+      .map((found) => suspect(scene, found)),
+
+  /** What the list of suspects is worth. */
+  'runs-suspects-said': (scene) => {
+    const { measured } = runsOf(scene);
+    const { subject, baseline } = scene;
+    if (measured === null)
+      return [
+        `Once ${subject.name} and ${baseline.name} have been cut with, this says which single measure would have to be another to explain what came out.`,
+      ];
+    return [
+      squareOf(scene)?.needsExplaining === false
+        ? `Nothing needs explaining between the model and these runs of ${subject.name} and ${baseline.name}. The list below closes what gap there is.`
+        : '',
+      `Each line changes one measure alone until the model says ${times(measured.ratio)} for ${subject.name} against ${baseline.name}. These are possibilities, nearest first, not findings: several measures may be off a little at once, the stop may have been judged differently, and the model itself may be wrong.`,
+    ];
+  },
+
+  /** How many runs a plan asks for. */
+  'runs-needed': (scene) => {
+    const plan = planOf(scene);
+    const { apart, alike } = neededOf(plan);
+    const names = `${scene.subject.name} and ${scene.baseline.name}`;
+    const where = {
+      entered: '',
+      'the runs': ', as the runs so far show',
+      assumed: ', which is assumed until runs show it',
+    }[plan.from];
+    const needed = (many: number | null): string =>
+      many === null ? 'more than a million sharpenings' : counted(many, 'sharpening');
+    return [
+      `Runs of one knife scatter by ${percent(plan.cv)}${where}. To find ${names} apart where one lasts ${times(plan.ratio)} as long as the other, in four of five tries, takes ${needed(apart)} of each.`,
+      `To show them alike to within ${times(plan.ratio)} takes ${needed(alike)} of each.`,
+      apart !== null && apart < 5
+        ? 'With fewer than five of each the test that allows unlike scatter notices less often than this says: cut five.'
+        : '',
+      'Cutting more with one edge does not count; sharpening again does.',
+    ];
+  },
+
+  /** What the sheet holds. */
+  'runs-sheet': (scene) => {
+    const plan = planOf(scene);
+    const held = sheetOf(scene);
+    if (!held.ok) return [`There is no sheet: ${held.why}`];
+    const runs = runsOnSheet(plan);
+    const { apart } = neededOf(plan);
+    const [first] = held.sheet.key;
+    return [
+      `${counted(held.sheet.rows.length, 'run')}: ${counted(runs, 'sharpening')} of each of ${list(scene.entry.knives.map(({ name }) => name))}, over ${counted(plan.lots, 'lot')}.`.replace(
+        /^\w/,
+        (letter) => letter.toUpperCase(),
+      ),
+      plan.runs === undefined && apart !== null && apart > mostOnSheet
+        ? `The scatter asks for ${thousands(apart)}; a sheet holds ${mostOnSheet} unless you set more.`
+        : plan.runs !== undefined && apart !== null && plan.runs < apart
+          ? `That is fewer than the ${thousands(apart)} the scatter asks for: ${scene.subject.name} and ${scene.baseline.name} may well stay untold apart.`
+          : '',
+      plan.control === undefined
+        ? ''
+        : `${plan.control} is cut first and last in every lot, so that a change of stock or hand shows.`,
+      first && !plan.blind ? `It begins with ${first.knife}.` : '',
+    ];
+  },
+};

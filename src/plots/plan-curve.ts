@@ -1,0 +1,137 @@
+import * as Plot from '@observablehq/plot';
+import { chanceOf, neededOf, planOf } from '../lineup/plan.ts';
+import type { Scene } from '../lineup/scene.ts';
+import { percent, thousands, times } from '../lineup/show.ts';
+import type { Figure } from './figure.ts';
+
+/** The chance that is planned for: common practice, four in five. */
+const planned = 0.8;
+
+interface Point {
+  runs: number;
+  chance: number;
+}
+
+/** How far the axis goes, and where it is looked at: at most 60 places. */
+function placesOf(scene: Scene): number[] {
+  const { apart } = neededOf(planOf(scene));
+  const most = Math.min(1_000_000, Math.max(10, Math.ceil((apart ?? 1_000_000) * 1.6)));
+  const step = Math.max(1, Math.ceil(most / 60));
+  const places = [2, apart ?? most];
+  for (let runs = step; runs <= most; runs += step) if (runs > 2) places.push(runs);
+  return [...new Set(places)].sort((a, b) => a - b);
+}
+
+function curve(scene: Scene, ratio: number): Point[] {
+  const { cv } = planOf(scene);
+  return placesOf(scene).map((runs) => ({ runs, chance: chanceOf(cv, ratio, runs) }));
+}
+
+/** Never rounded up to certainty. */
+const chanceSaid = (chance: number): string => (chance > 0.99 ? 'over 99 %' : percent(chance));
+
+/** Half and twice as far from alike, on the axis of ratios. */
+const nearer = (ratio: number): number => Math.sqrt(ratio);
+const further = (ratio: number): number => ratio ** 2;
+
+/** The chance of finding two knives apart, by the number of sharpenings of each. */
+export const planCurve: Figure = {
+  id: 'plan-curve',
+  title: ({ subject, baseline }) => `How many runs would tell ${subject.name} from ${baseline.name}`,
+  units: 'chance of finding them apart, by sharpenings of each',
+  scale: 'both axes even',
+  reading: () => 'exact, by the noncentral t',
+  source: 'derived; 95 % confidence, lives lognormal',
+  options(scene, { narrow }) {
+    const { ratio } = planOf(scene);
+    const { apart } = neededOf(planOf(scene));
+    const lines = [
+      { ratio: further(ratio), className: 'kf-route-tooth' },
+      { ratio, className: 'kf-route-close' },
+      { ratio: nearer(ratio), className: 'kf-route-wear' },
+    ].map((line) => ({ ...line, points: curve(scene, line.ratio) }));
+    const last = placesOf(scene).at(-1) ?? 10;
+    return {
+      height: narrow ? 270 : 310,
+      marginLeft: 48,
+      marginRight: narrow ? 52 : 64,
+      marginTop: 22,
+      marginBottom: 42,
+      x: {
+        domain: [0, last],
+        label: 'sharpenings of each knife',
+        labelAnchor: 'center',
+        labelArrow: 'none',
+        ticks: narrow ? 4 : 8,
+        tickFormat: thousands,
+      },
+      y: {
+        domain: [0, 1],
+        label: 'chance of finding them apart',
+        labelArrow: 'none',
+        ticks: [0, 0.2, 0.4, 0.6, 0.8, 1],
+        tickFormat: (chance: number) => percent(chance),
+      },
+      marks: [
+        Plot.gridY([0.2, 0.4, 0.6, 0.8, 1], { className: 'kf-grid' }),
+        Plot.ruleY([0], { className: 'kf-baseline' }),
+        Plot.ruleY([planned], { className: 'kf-dimension' }),
+        ...lines.map(({ points, className }) => Plot.line(points, { x: 'runs', y: 'chance', className })),
+        // The upper two curves end side by side near certainty: one is named above its end, one below.
+        ...lines.map(({ points, ratio: own }) =>
+          Plot.text(points.slice(-1), {
+            x: 'runs',
+            y: 'chance',
+            text: () => times(own),
+            textAnchor: 'start',
+            dx: 6,
+            dy: own > ratio ? -8 : 8,
+            className: 'kf-value',
+          }),
+        ),
+        ...(apart === null
+          ? []
+          : [
+              Plot.ruleX([apart], {
+                y1: 0,
+                y2: chanceOf(planOf(scene).cv, ratio, apart),
+                className: 'kf-stem',
+              }),
+              Plot.dot([{ x: apart, y: chanceOf(planOf(scene).cv, ratio, apart) }], {
+                x: 'x',
+                y: 'y',
+                r: 5,
+                className: 'kf-answer',
+              }),
+              Plot.text([apart], {
+                x: (runs: number) => runs,
+                y: 0.06,
+                text: (runs: number) => `${thousands(runs)} of each`,
+                textAnchor: 'start',
+                dx: 6,
+                className: 'kf-value kf-on-paper',
+              }),
+            ]),
+      ],
+    };
+  },
+  table(scene) {
+    const { ratio, cv } = planOf(scene);
+    const ratios = [further(ratio), ratio, nearer(ratio)];
+    const places = placesOf(scene);
+    const step = Math.max(1, Math.ceil(places.length / 15));
+    const { apart } = neededOf(planOf(scene));
+    return {
+      columns: ['Sharpenings of each', ...ratios.map((own) => `Chance at ${times(own)}`)],
+      rows: places
+        .filter((runs, index) => index % step === 0 || runs === apart)
+        .map((runs) => [thousands(runs), ...ratios.map((own) => chanceSaid(chanceOf(cv, own, runs)))]),
+    };
+  },
+  caption(scene) {
+    const { ratio, cv } = planOf(scene);
+    const { apart } = neededOf(planOf(scene));
+    const { subject, baseline } = scene;
+    return `Where one knife’s runs scatter by ${percent(cv)}, ${apart === null ? 'over a million sharpenings' : `${thousands(apart)} sharpenings`} of each find ${subject.name} and ${baseline.name} apart in four of five tries if one lasts ${times(ratio)} as long as the other. The curves beside it are for ${times(further(ratio))} and ${times(nearer(ratio))}.`;
+  },
+};

@@ -1,0 +1,183 @@
+import { describe, expect, test } from 'vitest';
+import { neededOf, planOf, sheetOf } from '../../src/lineup/plan.ts';
+import { runsWords } from '../../src/lineup/runs-words.ts';
+import { runsOf, squareOf, suspectsOf } from '../../src/lineup/runs.ts';
+import { sceneOf } from '../../src/lineup/scene.ts';
+import type { Scene } from '../../src/lineup/scene.ts';
+import type { LineUpEntry } from '../../src/lineup/schema.ts';
+import { loftRuns } from '../../src/runs/invented.ts';
+import type { Run } from '../../src/runs/log.ts';
+import { whatItTakes, withAttribute, compare } from '../../src/model/index.ts';
+import { aRun } from '../runs/runs.ts';
+import { loft } from './entries.ts';
+
+const sceneWith = (runs: Run[], more: Partial<LineUpEntry> = {}): Scene =>
+  sceneOf({ ...loft(), runs, ...more });
+const say = (name: string, scene: Scene): string =>
+  (runsWords[name]?.(scene) ?? []).filter(Boolean).join(' ');
+
+/** Runs of one knife by their cuts, each a sharpening of its own. */
+const cut = (knife: string, cuts: readonly number[], change: Partial<Run> = {}): Run[] =>
+  cuts.map((many, index) => aRun({ knife, cuts: many, sharpening: `${knife} ${index}`, ...change }));
+
+describe('the verdict', () => {
+  test('apart, with the interval of Welch on logarithms', () => {
+    const scene = sceneWith([...cut('Dunlin', [120, 150, 180]), ...cut('Plover', [60, 75, 90])]);
+    const { measured, within, unit } = runsOf(scene);
+    expect(unit).toBe('cuts');
+    expect(within).toBe(false);
+    expect(measured?.ratio).toBeCloseTo(2, 10);
+    // By hand: ln 120, 150, 180 and half of them have s² = 0.041239 each; se = √(2·0.041239/3) = 0.16581, df 4,
+    // t 0.975 = 2.776445 (standard table): 2·exp(±0.46036).
+    expect(measured?.low).toBeCloseTo(2 * Math.exp(-0.46036), 3);
+    expect(say('runs-verdict', scene)).toMatch(/×2\.00.*Apart: Dunlin lasts longer than Plover/);
+  });
+
+  test('not told apart is said to be no alikeness, and how many more would tell', () => {
+    const scene = sceneWith([...cut('Dunlin', [100, 150, 220]), ...cut('Plover', [90, 140, 200])]);
+    expect(say('runs-verdict', scene)).toMatch(
+      /Not told apart:.*does not make them alike.*more sharpenings of each/,
+    );
+  });
+
+  test('alike is shown, not assumed', () => {
+    const close = [100, 101, 99, 102, 98, 100];
+    const scene = sceneWith([
+      ...cut('Dunlin', close),
+      ...cut(
+        'Plover',
+        [...close].reverse().map((c) => c + 1),
+      ),
+    ]);
+    expect(say('runs-verdict', scene)).toMatch(/Alike: .*between ×0\.8 and ×1\.25/);
+  });
+
+  test('apart and yet hardly different', () => {
+    const scene = sceneWith([...cut('Dunlin', [110, 111, 112, 113]), ...cut('Plover', [100, 101, 102, 103])]);
+    expect(say('runs-verdict', scene)).toMatch(/Apart:.*hardly matters/);
+  });
+
+  test('the loft is compared within its lots, which differ', () => {
+    const scene = sceneWith(loftRuns());
+    expect(runsOf(scene).within).toBe(true);
+    expect(say('runs-odd', scene)).toMatch(/The lots differ: in coil 2/);
+  });
+});
+
+describe('runs that give no interval are explained', () => {
+  const dunlin = cut('Dunlin', [120, 150]);
+  const cases: [string, Run[], RegExp][] = [
+    ['none', [], /no runs of Dunlin yet, and none of Plover/],
+    ['one knife without', dunlin, /Only Dunlin has runs/],
+    ['one each', [...cut('Dunlin', [120]), ...cut('Plover', [60])], /have only one sharpening.*×2\.00/],
+    [
+      'all ended early',
+      cut('Dunlin', [120, 150], { censored: true }).concat(cut('Plover', [60, 70])),
+      /No run of Dunlin reached its stop/,
+    ],
+    [
+      'no scatter',
+      [...cut('Dunlin', [120, 120]), ...cut('Plover', [60, 60])],
+      /do not show how much they scatter/,
+    ],
+    [
+      'two series after one sharpening',
+      [...cut('Dunlin', [120, 150], { sharpening: 'first' }), ...cut('Plover', [60, 70])],
+      /Dunlin has only one sharpening/,
+    ],
+  ];
+  test.each(cases)('%s', (_name, runs, reason) => {
+    const scene = sceneWith(runs);
+    expect(runsOf(scene).measured).toBeNull();
+    expect(squareOf(scene)).toBeNull();
+    expect(say('runs-verdict', scene)).toMatch(reason);
+    for (const name of Object.keys(runsWords))
+      expect(say(name, scene)).not.toMatch(/NaN|undefined|Infinity|null/);
+  });
+});
+
+test('nothing of the log is passed over in silence', () => {
+  const scene = sceneWith([
+    ...cut('Dunlin', [120, 150]),
+    ...cut('Plover', [60]),
+    inMm('Plover', 900),
+    ...cut('Heron', [10]),
+  ]);
+  expect(say('runs-entered', scene)).toMatch(/One run of the two in mm cannot be set beside them and waits/);
+  expect(say('runs-entered', scene)).toMatch(/No knife of the line-up is called “Heron”/);
+});
+
+function inMm(knife: string, cutMm: number): Run {
+  const { cuts: _cuts, ...run } = aRun({ knife, sharpening: 'in mm' });
+  return { ...run, cutMm };
+}
+
+test('a run far from the others is named and counted', () => {
+  const scene = sceneWith([
+    ...cut('Dunlin', [120, 125, 130, 128, 122, 127, 900]),
+    ...cut('Plover', [60, 62, 61, 63, 59, 64, 60]),
+  ]);
+  expect(say('runs-odd', scene)).toMatch(
+    /Far from the others: Dunlin at 900 cuts in coil 1\. It is drawn and counted/,
+  );
+  expect(runsOf(scene).subject.lives).toHaveLength(7);
+});
+
+test('every sentence about the two changes when they are exchanged', () => {
+  const entry: LineUpEntry = { ...loft(), runs: loftRuns() };
+  const exchanged = { ...entry, subject: entry.baseline, baseline: entry.subject };
+  for (const name of Object.keys(runsWords)) {
+    // Suspects and the sheet speak of both knives alike, whichever is looked at.
+    if (['runs-suspects', 'runs-ruled-out', 'runs-sheet'].includes(name)) continue;
+    expect(say(name, sceneOf(exchanged)), name).not.toBe(say(name, sceneOf(entry)));
+  }
+});
+
+test('a suspect put back makes the model say what was measured', () => {
+  const scene = sceneWith(loftRuns());
+  const ratio = runsOf(scene).measured?.ratio ?? 0;
+  const found = suspectsOf(scene).find(
+    ({ attribute, knife }) => attribute === 'angleDeg' && knife === 'dunlin',
+  );
+  expect(found?.to).toBe(
+    whatItTakes(scene.lineUp, { knife: 'dunlin', against: 'plover', attribute: 'angleDeg', target: ratio })
+      .value,
+  );
+  const changed = withAttribute(scene.lineUp, 'dunlin', 'angleDeg', found?.to ?? 0);
+  expect(compare(changed).rows.find(({ knife }) => knife === 'dunlin')?.product).toBeCloseTo(ratio, 6);
+});
+
+describe('the plan', () => {
+  // Exact power of the pooled t test (design check values): CV 20 %, ratio 1.2: 20 a knife; CV 10 %, ratio 1.1: 19.
+  test.each([
+    [0.2, 1.2, 20],
+    [0.1, 1.1, 19],
+    [0.3, 1.5, 10],
+  ])('CV %d and ratio %d take %d sharpenings of each', (cv, ratio, needed) => {
+    const plan = { cv, ratio, lots: 2, blind: true, seed: 1 };
+    expect(neededOf(plan).apart).toBe(needed);
+    expect(say('runs-needed', sceneOf({ ...loft(), plan }))).toContain(`takes ${needed} sharpenings of each`);
+  });
+
+  test('takes the scatter from the runs where they show it', () => {
+    expect(planOf(sceneOf(loft()))).toMatchObject({ cv: 0.2, from: 'assumed' });
+    // The invented truth is 12 %; nine runs a knife show it to about a fifth.
+    const { cv, from } = planOf(sceneWith(loftRuns()));
+    expect(from).toBe('the runs');
+    expect(Math.abs(cv - 0.12)).toBeLessThan(0.05);
+  });
+
+  test('a sheet that cannot be is explained', () => {
+    const twice = loft();
+    const knives = twice.knives.map((knife) => ({ ...knife, name: 'Plover' }));
+    expect(sheetOf(sceneOf({ ...twice, knives }))).toMatchObject({ ok: false });
+    expect(say('runs-sheet', sceneOf({ ...twice, knives }))).toMatch(/There is no sheet: .*twice/);
+  });
+
+  test('a control knife opens and closes every lot', () => {
+    const plan = { cv: 0.2, ratio: 1.2, runs: 4, lots: 2, blind: true, seed: 1, control: 'Heron' };
+    const held = sheetOf(sceneOf({ ...loft(), plan }));
+    expect(held.ok && held.sheet.rows.map(({ label }) => label === 'Heron').filter(Boolean)).toHaveLength(4);
+    expect(held.ok && held.sheet.rows.some(({ label }) => label === 'Dunlin')).toBe(false);
+  });
+});
