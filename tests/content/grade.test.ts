@@ -32,7 +32,7 @@ describe('the grade of a text', () => {
   it('is of what is read, and of that alone', () => {
     expect(
       proseOf(
-        '---\na: b\n---\nimport A from "a";\n\n## Head\n\nIt is <Num of="x" /> (<Cite id="y" />).\n\n<Check kind="z" />\n',
+        '---\na: b\n---\nimport A from "a";\n\n## Head\n\nIt is <Num of="x" /> (<Cite id="iso-6344-grit" />).\n\n<Check kind="z" />\n',
       ).trim(),
     ).toBe('It is ten.');
   });
