@@ -7,7 +7,7 @@ import {
   floorSteels,
   positionOf,
   ratioHeld,
-  settlings,
+  trialsOf,
   swings,
   trialAngles,
 } from './argue.ts';
@@ -52,7 +52,7 @@ const counted: Record<Dispute, string> = {
 };
 
 function settling(scene: Scene, dispute: Dispute): string[] {
-  const rows = settlings(scene).filter((row) => row.dispute === dispute);
+  const rows = trialsOf(scene).filter((row) => row.dispute === dispute);
   return rows.map(({ between, says, runs }) => {
     const [a, b] = between.map((value) => nameOf(dispute, value));
     const told =

@@ -109,5 +109,5 @@ export const powerCurveFigure: Figure = {
       }),
     };
   },
-  caption: (scene) => (differentWords['runs-plan']?.(scene) ?? []).join(' '),
+  caption: (scene) => (differentWords['runs-plan']?.(scene) ?? []).filter(Boolean).join(' '),
 };

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { compare, logSd, welch } from '../../src/model/index.ts';
 import { argueChoices } from '../../src/lineup/argue-choices.ts';
-import { assumedCv, ratioHeld, settlings, swings } from '../../src/lineup/argue.ts';
+import { assumedCv, ratioHeld, trialsOf, swings } from '../../src/lineup/argue.ts';
 import { decodeLink, encodeLink } from '../../src/lineup/link.ts';
 import { sceneOf } from '../../src/lineup/scene.ts';
 import { loft } from './entries.ts';
@@ -37,7 +37,7 @@ function normals(seed: number): () => number {
 }
 
 test('the runs named settle the dispute with the power stated, by simulation', () => {
-  const [row] = settlings(scene).filter(
+  const [row] = trialsOf(scene).filter(
     ({ dispute, between }) => dispute === 'apex' && between[1] === 'tooth',
   );
   expect(row?.runs).toBeGreaterThan(2);
@@ -61,7 +61,7 @@ test('what the trial of the push would give is the statics of a wedge', () => {
   // tan(24° + φ)/tan(12° + φ), φ = arctan 0.25, worked by hand.
   const phi = Math.atan(0.25);
   const tan = (degrees: number) => Math.tan((degrees * Math.PI) / 180 + phi);
-  const [row] = settlings(scene).filter(({ dispute }) => dispute === 'push');
+  const [row] = trialsOf(scene).filter(({ dispute }) => dispute === 'push');
   expect(row?.says[0]).toBeCloseTo(tan(24) / tan(12), 8);
 });
 
