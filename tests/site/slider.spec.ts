@@ -66,14 +66,17 @@ for (const path of withSliders()) {
     await live(page);
     for (const slider of await sliders.all()) {
       const start = await slider.inputValue();
+      let moved = false;
       for (const key of ['End', 'Home']) {
         const before = await drawing(page);
         await slider.press(key);
-        await expect.poll(() => drawing(page), { message: `${key} changes the drawing` }).not.toBe(before);
-        await page.waitForTimeout(300);
+        await page.waitForTimeout(450);
+        // At one end the drawing may be what it was: where both ends are refused, or the slider stood there.
+        moved ||= (await drawing(page)) !== before;
         expect(await senseless(page)).toEqual([]);
         expect(await drawing(page)).not.toMatch(/NaN|undefined|Infinity/);
       }
+      expect(moved, `${(await slider.getAttribute('id')) ?? ''} changes a drawing`).toBe(true);
       await slider.fill(start);
     }
   });
@@ -95,20 +98,16 @@ for (const path of withSliders()) {
   });
 }
 
-test('an answer sent before the live half is there is judged, and does not leave the page', async ({
-  page,
-}) => {
-  await page.route('**/_astro/live*.js', async (route) => {
+test('an answer sent before its script is there is judged, and does not leave the page', async ({ page }) => {
+  await page.route('**/_astro/check*.js', async (route) => {
     await new Promise((done) => setTimeout(done, 800));
     await route.continue();
   });
   await page.goto('/lessons/forty-and-forty/');
-  const input = page.locator('kf-check input');
+  const input = page.locator('kf-check input').first();
   await input.fill('3');
   await input.press('Enter');
-  await expect(page.locator('html')).not.toHaveAttribute('data-live', 'on');
-  await live(page);
-  await expect(page.locator('kf-check [data-part="said"]')).toHaveText(/\S/);
+  await expect(page.locator('kf-check [data-part="said"]').first()).toHaveText(/\S/);
   await expect(input).toHaveValue('3');
   expect(new URL(page.url()).search).toBe('');
 });
