@@ -18,6 +18,7 @@ const large: Record<string, () => Promise<CustomElementConstructor>> = {
   'kf-figure': async () => (await import('./figure.ts')).FigureElement,
   'kf-late-words': async () => (await import('./late-words.ts')).LateWordsElement,
   'kf-retell': async () => (await import('./retell.ts')).RetellElement,
+  'kf-runs': async () => (await import('./runs.ts')).RunsElement,
   'kf-seal': async () => (await import('./seal.ts')).SealElement,
   'kf-set': async () => (await import('./set.ts')).SetElement,
   'kf-tally': async () => (await import('./tally.ts')).TallyElement,

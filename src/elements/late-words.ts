@@ -17,20 +17,26 @@ export class LateWordsElement extends ReadElement {
     this.#asked = scene;
     if (this.#built && scene.entry === example) return;
     // What was built is of another line-up: better nothing than that.
-    if (this.#built) this.#write('');
+    if (this.#built) this.#write([]);
     this.#built = false;
     const name = this.dataset['late'];
     if (!isTopicName(name)) throw new RangeError(`no topic has the name “${name}”`);
     topicLoaders[name]().then(
       ({ topic }) => {
-        if (scene === this.#asked) this.#write(registryOf([topic]).words(this.of)(scene).join(' '));
+        if (scene === this.#asked) this.#write(registryOf([topic]).words(this.of)(scene));
       },
-      () => this.#write('This part could not be loaded. Check the connection and reload the page.'),
+      () => this.#write(['This part could not be loaded. Check the connection and reload the page.']),
     );
   }
 
-  #write(text: string): void {
-    const paragraph = this.querySelector('p');
-    if (paragraph) paragraph.textContent = text;
+  #write(sentences: readonly string[]): void {
+    const place = this.firstElementChild;
+    if (place?.localName !== 'ul') place?.replaceChildren(sentences.join(' '));
+    else
+      place.replaceChildren(
+        ...sentences.map((sentence) =>
+          Object.assign(document.createElement('li'), { textContent: sentence }),
+        ),
+      );
   }
 }

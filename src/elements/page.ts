@@ -54,7 +54,7 @@ function openAddress(): void {
   if (read.ok) {
     store.replace(read.entry);
     root.dataset['lineUp'] = 'own';
-    say('');
+    say(read.runsLeftBehind ? 'The runs were too many for this link and stayed behind.' : '');
   } else {
     const kept = root.dataset['lineUp'] === 'own';
     if (!kept) root.dataset['lineUp'] = 'refused';

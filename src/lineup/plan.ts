@@ -12,25 +12,28 @@ export const mostOnSheet = 40;
 
 /** What is planned, and where its scatter comes from. */
 export interface Planned extends PlanEntry {
+  cv: number;
   from: 'entered' | 'the runs' | 'assumed';
 }
 
-/** The plan as entered, or one to begin with: the scatter of the runs, where they show it. */
+/** The plan of a line-up that has none. */
+export const firstPlan: PlanEntry = { ratio: 1.25, lots: 3, blind: true, seed: 1 };
+
+/** The plan as entered, with the scatter of the runs where none was entered and they show it. */
 export function planOf(scene: Scene): Planned {
-  if (scene.entry.plan) return { ...scene.entry.plan, from: 'entered' };
+  const { plan = firstPlan } = scene.entry;
+  if (plan.cv !== undefined) return { ...plan, cv: plan.cv, from: 'entered' };
   const { cv } = runsOf(scene);
-  return {
-    cv: cv === null ? assumedCv : Math.min(2, Math.max(0.01, Number(cv.toFixed(2)))),
-    ratio: 1.25,
-    lots: 3,
-    blind: true,
-    seed: 1,
-    from: cv === null ? 'assumed' : 'the runs',
-  };
+  return cv === null
+    ? { ...plan, cv: assumedCv, from: 'assumed' }
+    : { ...plan, cv: Math.min(2, Math.max(0.01, Number(cv.toFixed(2)))), from: 'the runs' };
 }
 
 /** Runs a knife to notice the ratio, and to show knives alike to within it; null where over a million. */
-export function neededOf({ cv, ratio }: PlanEntry): { apart: number | null; alike: number | null } {
+export function neededOf({ cv, ratio }: Pick<Planned, 'cv' | 'ratio'>): {
+  apart: number | null;
+  alike: number | null;
+} {
   return {
     apart: attempt(() => runsNeeded({ cv, ratio })),
     alike: attempt(() => equivalenceRunsNeeded({ cv, alikeWithin: { low: 1 / ratio, high: ratio } })),
@@ -51,7 +54,7 @@ export const chanceOf = (cv: number, ratio: number, runs: number): number =>
   twoSamplePower(Math.abs(Math.log(ratio)) / logSd(cv), runs);
 
 /** How many runs a knife the sheet holds. */
-export function runsOnSheet(plan: PlanEntry): number {
+export function runsOnSheet(plan: Planned): number {
   return plan.runs ?? Math.max(plan.lots, Math.min(mostOnSheet, neededOf(plan).apart ?? mostOnSheet));
 }
 

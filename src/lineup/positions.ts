@@ -25,7 +25,7 @@ import type {
  * A line-up as nested lists without field names, so that a link stays short. A position never changes its meaning
  * within a version, and the lists of names below only ever grow at their end: links already sent depend on both.
  */
-export type Packed = string | number | null | Packed[];
+export type Packed = string | number | boolean | null | Packed[];
 
 const shapes = ['uniform', 'triangular', 'normal'] as const;
 /** Stands where the number of a shape would: the two numbers before it are the ends of a range. */
@@ -65,6 +65,15 @@ const held = {
 const gauges = ['angleDeg', 'edgeMm', 'hrc'] as const satisfies (keyof NonNullable<
   LineUpEntry['gaugeBias']
 >)[];
+const planned = [
+  'cv',
+  'ratio',
+  'lots',
+  'seed',
+  'blind',
+  'runs',
+  'control',
+] as const satisfies (keyof PlanEntry)[];
 const angleWays = { typed: 0, slantWidth: 1, height: 2 } as const;
 
 /** Without what is missing at the end. */
@@ -138,9 +147,6 @@ const packPosition = (position: Position): Packed =>
     ),
   );
 
-const packPlan = ({ cv, ratio, lots, seed, blind, runs, control }: PlanEntry): Packed =>
-  trimmed([cv, ratio, lots, seed, blind ? 1 : 0, runs ?? null, control ?? null]);
-
 /** The line-up as lists. What version 1 did not have stands at the end. */
 export function pack(entry: LineUpEntry): Packed[] {
   const place = (id: string) => entry.knives.findIndex((knife) => knife.id === id);
@@ -162,7 +168,7 @@ export function pack(entry: LineUpEntry): Packed[] {
     orNull(entry.gaugeBias, (bias) => trimmed(gauges.map((gauge) => bias[gauge] ?? null))),
     orNull(entry.position, packPosition),
     orNull(entry.runs, (runs) => runs.map(packRun)),
-    orNull(entry.plan, packPlan),
+    orNull(entry.plan, (plan) => trimmed(planned.map((name) => plan[name] ?? null))),
   ];
 }
 
@@ -262,11 +268,6 @@ const unpackNamed = (
     ...names.map((name, index) => field(name, list(packed)[index], (value) => read(name, value))),
   ) as object;
 
-function unpackPlan(packed: Unread): Unread {
-  const [cv, ratio, lots, seed, blind, runs, control] = list(packed);
-  return { cv, ratio, lots, seed, blind: blind === 1, ...field('runs', runs), ...field('control', control) };
-}
-
 /** The document the lists stand for, not yet checked. */
 export function unpack(packed: Unread): unknown {
   const [
@@ -311,6 +312,6 @@ export function unpack(packed: Unread): unknown {
       unpackNamed(disputed, stands, (dispute, index) => named(held[dispute as Dispute], index)),
     ),
     ...field('runs', runs, (all) => list(all).map(unpackRun)),
-    ...field('plan', plan, unpackPlan),
+    ...field('plan', plan, (all) => unpackNamed(planned, all, (_, value) => value)),
   };
 }

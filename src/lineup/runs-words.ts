@@ -1,11 +1,9 @@
-import type { Explanation, SolvableAttribute } from '../model/index.ts';
 import { mostOnSheet, neededOf, planOf, runsOnSheet, sheetOf } from './plan.ts';
 import { refusedWork } from './refused-work.ts';
 import { list } from './rows.ts';
-import { lotsApart, placeOf, runsOf, squareOf, suspectsOf } from './runs.ts';
+import { lotsApart, placeOf, runsOf, squareOf } from './runs.ts';
 import type { KnifeRuns, RunsTold } from './runs.ts';
-import type { Scene } from './scene.ts';
-import { brief, percent, plain, thousands, times } from './show.ts';
+import { brief, percent, thousands, times } from './show.ts';
 import { isExact, sureOf } from './sure.ts';
 import type { WordsOf } from './words.ts';
 
@@ -101,47 +99,6 @@ function more({ measured, subject, baseline }: RunsTold): string {
     : `About ${counted(measured.runsMore, 'more sharpening')} of each, at the scatter seen, would in four of five tries find ${subject.name} and ${baseline.name} apart where they differ by a quarter, or show them alike where they do not differ.`;
 }
 
-const attributeWord: Record<SolvableAttribute, string> = {
-  angleDeg: 'edge angle',
-  microbevelAngleDeg: 'microbevel angle',
-  edgeMm: 'thickness behind the edge',
-  finish: 'grain size of the finish',
-  hrc: 'hardness',
-  grindHeightMm: 'height of the grind',
-  carbide: 'carbide',
-};
-const attributeUnit: Record<SolvableAttribute, string> = {
-  angleDeg: '°',
-  microbevelAngleDeg: '°',
-  edgeMm: ' mm',
-  finish: ' µm',
-  hrc: ' HRC',
-  grindHeightMm: ' mm',
-  carbide: ' vol %',
-};
-
-const nameIn = ({ entry, subject, baseline }: Scene, id: string): string =>
-  id === entry.subject ? subject.name : id === entry.baseline ? baseline.name : id;
-
-const valueSaid = (attribute: SolvableAttribute, value: number): string =>
-  `${plain(value)}${attributeUnit[attribute]}`;
-
-function suspect(scene: Scene, { knife, attribute, from, to, withinStated, note }: Explanation): string {
-  const what = `The ${attributeWord[attribute]} of ${nameIn(scene, knife)}`;
-  if (to === null) return `${what}: no value of it alone explains the runs.`;
-  const how = withinStated
-    ? 'within the ± it was entered with'
-    : note === 'below the floor'
-      ? 'but an edge that slim breaks away'
-      : note === 'out of the regression'
-        ? 'but there the published steels end'
-        : 'outside what was entered';
-  return `${what}: ${valueSaid(attribute, to)} in place of ${valueSaid(attribute, from)}, ${how}.`;
-}
-
-/** Whether a suspect is one that can be believed at all. */
-const possible = ({ to, note }: Explanation): boolean => to !== null && note === undefined;
-
 export const runsWords: Record<string, WordsOf> = {
   /** What the log holds. */
   'runs-entered': (scene) => {
@@ -221,34 +178,6 @@ export const runsWords: Record<string, WordsOf> = {
       needsExplaining
         ? `That leaves 1 out, so it needs explaining: ${leftover.ratio < 1 ? `${subject.name} did worse against ${baseline.name} than predicted` : `${subject.name} did better against ${baseline.name} than predicted`} by more than both bands allow. Combining them would only hide it.`
         : `That takes 1 in, so prediction and runs agree as far as either goes. Together they say ${times(combined.ratio)}, with 90 % between ${interval(combined)}.`,
-    ];
-  },
-
-  /** Which single change of one measure would explain what was measured: possibilities, not findings. */
-  'runs-suspects': (scene) =>
-    suspectsOf(scene)
-      .filter(possible)
-      .map((found) => suspect(scene, found)),
-
-  /** Which single changes cannot. */
-  'runs-ruled-out': (scene) =>
-    suspectsOf(scene)
-      .filter((found) => !possible(found))
-      .map((found) => suspect(scene, found)),
-
-  /** What the list of suspects is worth. */
-  'runs-suspects-said': (scene) => {
-    const { measured } = runsOf(scene);
-    const { subject, baseline } = scene;
-    if (measured === null)
-      return [
-        `Once ${subject.name} and ${baseline.name} have been cut with, this says which single measure would have to be another to explain what came out.`,
-      ];
-    return [
-      squareOf(scene)?.needsExplaining === false
-        ? `Nothing needs explaining between the model and these runs of ${subject.name} and ${baseline.name}. The list below closes what gap there is.`
-        : '',
-      `Each line changes one measure alone until the model says ${times(measured.ratio)} for ${subject.name} against ${baseline.name}. These are possibilities, nearest first, not findings: several measures may be off a little at once, the stop may have been judged differently, and the model itself may be wrong.`,
     ];
   },
 

@@ -1,8 +1,7 @@
-import { ended, explanations, lotDrift, measuredRatio, square } from '../model/index.ts';
-import type { Drift, Explanation, LotLife, Measured, Squared } from '../model/index.ts';
+import { ended, lotDrift, measuredRatio, square } from '../model/index.ts';
+import type { Drift, LotLife, Measured, Squared } from '../model/index.ts';
 import { livesOf, reachOf } from '../runs/lives.ts';
 import type { LifeUnit } from '../runs/lives.ts';
-import { pairOf } from './pair.ts';
 import type { Scene } from './scene.ts';
 import { isExact, sureOf } from './sure.ts';
 
@@ -198,24 +197,4 @@ export function squareOf(scene: Scene): Squared | null {
   const sure = sureOf(scene);
   if (measured === null || isExact(sure)) return null;
   return square({ predicted: sure, measured });
-}
-
-const explained = new WeakMap<Scene, Explanation[]>();
-
-/** Single changes that would make the model say what was measured; empty where nothing was. */
-export function suspectsOf(scene: Scene): Explanation[] {
-  const before = explained.get(scene);
-  if (before) return before;
-  const { measured } = runsOf(scene);
-  const { entry } = scene;
-  const found =
-    measured === null
-      ? []
-      : explanations(pairOf(scene), {
-          knife: entry.subject,
-          against: entry.baseline,
-          ratio: measured.ratio,
-        });
-  explained.set(scene, found);
-  return found;
 }

@@ -9,7 +9,7 @@ import type {
   Quantity,
   Reading,
 } from '../model/index.ts';
-import { runSchema } from '../runs/log.ts';
+import { runSchema, showable, shown } from '../runs/log.ts';
 import type { Run } from '../runs/log.ts';
 import { compared } from './compared.ts';
 import { toModel } from './to-model.ts';
@@ -65,8 +65,8 @@ export type Evenable = (typeof evenable)[number];
 
 /** The session that is to be cut next. */
 export interface PlanEntry {
-  /** Coefficient of variation of one knife's runs: 0.2 is 20 %. */
-  cv: number;
+  /** Coefficient of variation of one knife's runs, 0.2 is 20 %; what the runs show where it is left out. */
+  cv?: number;
   /** The smallest ratio of two lives worth finding, above 1. */
   ratio: number;
   /** Sharpenings of each knife; as many as the scatter asks for where it is left out. */
@@ -116,14 +116,6 @@ export interface LineUpEntry {
   faceValues: number[] | null;
 }
 
-/** What was given, as messages quote it. */
-function shown(input: unknown): string {
-  if (typeof input === 'string') return `“${input.length > 40 ? `${input.slice(0, 40)}…` : input}”`;
-  // Turning any other object into text may call what it brings along.
-  if (typeof input === 'object' && input !== null) return Array.isArray(input) ? '(a list)' : '(an object)';
-  return typeof input === 'function' ? '(a function)' : String(input);
-}
-
 /** A finite number between two limits; what it is and its unit stand in the message. */
 function number(what: string, unit: string, low: number, high: number, perSide = '') {
   const range = `between ${low}${unit} and ${high}${unit}${perSide}`;
@@ -139,7 +131,10 @@ function number(what: string, unit: string, low: number, high: number, perSide =
 const whole = (what: string, low: number, high: number) =>
   v.pipe(
     number(what, '', low, high),
-    v.integer(({ input }) => `${what} ${shown(input)} is not a whole number`),
+    v.check(
+      (value) => Number.isInteger(value),
+      ({ input }) => `${what} ${input} is not a whole number`,
+    ),
   );
 
 /** The same as a quantity: known, known to within ±, or not known beyond a range. */
@@ -174,8 +169,6 @@ function placed(what: string, unit: string, low: number, high: number, perSide =
   );
 }
 
-const controlCharacter = /\p{Cc}/u;
-
 /** Words of any script: not empty, not longer than so many characters, nothing invisible that breaks a line. */
 function words(what: string, longest: number) {
   return v.pipe(
@@ -183,10 +176,7 @@ function words(what: string, longest: number) {
     v.minLength(1, `${what} is empty`),
     v.maxLength(longest, ({ input }) => `${what} has ${input.length} characters; at most ${longest} fit`),
     v.check((text) => text.trim() !== '', `${what} is empty`),
-    v.check(
-      (text) => text.isWellFormed() && !controlCharacter.test(text),
-      `${what} holds a character that cannot be shown`,
-    ),
+    v.check(showable, `${what} holds a character that cannot be shown`),
   );
 }
 
@@ -323,12 +313,12 @@ export const lineUpSchema = v.strictObject({
   ),
   plan: v.exactOptional(
     v.strictObject({
-      cv: number('the scatter of a knife’s runs', '', 0.01, 2),
-      ratio: number('the smallest ratio worth finding', '', 1.01, 20),
-      runs: v.exactOptional(whole('the number of runs a knife', 1, 200)),
-      lots: whole('the number of lots', 1, 20),
-      control: v.exactOptional(words('the name of the control knife', 80)),
-      blind: v.boolean('whether the sheet shows codes must be yes or no'),
+      cv: v.exactOptional(number('the scatter', '', 0.01, 2)),
+      ratio: number('the ratio', '', 1.01, 20),
+      runs: v.exactOptional(whole('runs', 1, 200)),
+      lots: whole('lots', 1, 20),
+      control: v.exactOptional(words('the name', 80)),
+      blind: v.boolean(),
       seed: whole('the seed', 0, 999_999),
     }),
   ),

@@ -44,12 +44,15 @@ export interface Run {
 }
 
 /** What was given, as messages quote it. */
-function shown(input: unknown): string {
+export function shown(input: unknown): string {
   if (typeof input === 'string') return `“${input.length > 40 ? `${input.slice(0, 40)}…` : input}”`;
-  return typeof input === 'number' || typeof input === 'boolean' ? String(input) : 'what is there';
+  // Turning any other object into text may call what it brings along.
+  if (typeof input === 'object' && input !== null) return Array.isArray(input) ? '(a list)' : '(an object)';
+  return typeof input === 'function' ? '(a function)' : String(input);
 }
 
-const controlCharacter = /\p{Cc}/u;
+/** Whether a text holds nothing that breaks a line unseen, or that no font can show. */
+export const showable = (text: string): boolean => text.isWellFormed() && !/\p{Cc}/u.test(text);
 
 function words(what: string, longest: number) {
   return v.pipe(
@@ -59,10 +62,7 @@ function words(what: string, longest: number) {
     v.normalize('NFC'),
     v.check((text) => text !== '', `${what} is empty; write “${notRecorded}” if it is not known`),
     v.maxLength(longest, ({ input }) => `${what} has ${input.length} characters; at most ${longest} fit`),
-    v.check(
-      (text) => text.isWellFormed() && !controlCharacter.test(text),
-      `${what} holds a character that cannot be shown`,
-    ),
+    v.check(showable, `${what} holds a character that cannot be shown`),
   );
 }
 

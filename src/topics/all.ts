@@ -18,6 +18,7 @@ import { topic as runs } from './runs.ts';
 import { topic as stack } from './stack.ts';
 import { topic as steel } from './steel.ts';
 import { topic as sure } from './sure.ts';
+import { topic as suspects } from './suspects.ts';
 import { topic as telling } from './telling.ts';
 import type { Part, Topic } from './topic.ts';
 
@@ -41,6 +42,7 @@ export const topics: Record<TopicName | 'base', Topic> = {
   stack,
   steel,
   sure,
+  suspects,
   telling,
 };
 

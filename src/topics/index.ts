@@ -19,6 +19,7 @@ export const topicLoaders = {
   stack: () => import('./stack.ts'),
   steel: () => import('./steel.ts'),
   sure: () => import('./sure.ts'),
+  suspects: () => import('./suspects.ts'),
   telling: () => import('./telling.ts'),
 } as const satisfies Record<string, () => Promise<{ topic: Topic }>>;
 

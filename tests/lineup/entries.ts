@@ -237,7 +237,7 @@ export const anyEntry: fc.Arbitrary<LineUpEntry> = fc
           blind: fc.boolean(),
           seed: fc.nat(999_999),
         },
-        { requiredKeys: ['cv', 'ratio', 'lots', 'blind', 'seed'] },
+        { requiredKeys: ['ratio', 'lots', 'blind', 'seed'] },
       ),
       lengthUnit: fc.constantFrom('mm' as const, 'thou' as const),
       evenedUp: fc.subarray([...evenable]),

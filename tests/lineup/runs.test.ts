@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { neededOf, planOf, sheetOf } from '../../src/lineup/plan.ts';
 import { runsWords } from '../../src/lineup/runs-words.ts';
-import { runsOf, squareOf, suspectsOf } from '../../src/lineup/runs.ts';
+import { runsOf, squareOf } from '../../src/lineup/runs.ts';
+import { suspectsOf } from '../../src/lineup/suspects.ts';
+import { suspectsWords } from '../../src/lineup/suspects-words.ts';
 import { sceneOf } from '../../src/lineup/scene.ts';
 import type { Scene } from '../../src/lineup/scene.ts';
 import type { LineUpEntry } from '../../src/lineup/schema.ts';
@@ -13,8 +15,8 @@ import { loft } from './entries.ts';
 
 const sceneWith = (runs: Run[], more: Partial<LineUpEntry> = {}): Scene =>
   sceneOf({ ...loft(), runs, ...more });
-const say = (name: string, scene: Scene): string =>
-  (runsWords[name]?.(scene) ?? []).filter(Boolean).join(' ');
+const all = { ...runsWords, ...suspectsWords };
+const say = (name: string, scene: Scene): string => (all[name]?.(scene) ?? []).filter(Boolean).join(' ');
 
 /** Runs of one knife by their cuts, each a sharpening of its own. */
 const cut = (knife: string, cuts: readonly number[], change: Partial<Run> = {}): Run[] =>
@@ -91,8 +93,7 @@ describe('runs that give no interval are explained', () => {
     expect(runsOf(scene).measured).toBeNull();
     expect(squareOf(scene)).toBeNull();
     expect(say('runs-verdict', scene)).toMatch(reason);
-    for (const name of Object.keys(runsWords))
-      expect(say(name, scene)).not.toMatch(/NaN|undefined|Infinity|null/);
+    for (const name of Object.keys(all)) expect(say(name, scene)).not.toMatch(/NaN|undefined|Infinity|null/);
   });
 });
 
@@ -126,7 +127,7 @@ test('a run far from the others is named and counted', () => {
 test('every sentence about the two changes when they are exchanged', () => {
   const entry: LineUpEntry = { ...loft(), runs: loftRuns() };
   const exchanged = { ...entry, subject: entry.baseline, baseline: entry.subject };
-  for (const name of Object.keys(runsWords)) {
+  for (const name of Object.keys(all)) {
     // Suspects and the sheet speak of both knives alike, whichever is looked at.
     if (['runs-suspects', 'runs-ruled-out', 'runs-sheet'].includes(name)) continue;
     expect(say(name, sceneOf(exchanged)), name).not.toBe(say(name, sceneOf(entry)));

@@ -32,5 +32,5 @@ export const lessons = (): string[] => pages().filter((page) => /^\/lessons\/.+\
 /** The tool among the pages: its allowance of script is its own. */
 export const isBench = (page: string): boolean => page === '/bench/';
 
-/** Pages whose live half is their content, and comes with them: the bench's fields, the drawer's list. */
-export const comesLive = (page: string): boolean => isBench(page) || page === '/drawer/';
+/** Pages whose live half is their content, and comes with them: the bench's fields, the drawer's list, the log of runs. */
+export const comesLive = (page: string): boolean => isBench(page) || page === '/drawer/' || page === '/runs/';

@@ -1,0 +1,17 @@
+import { fileName } from '../lineup/file-name.ts';
+import { lineUpsFile } from '../lineup/files.ts';
+import type { LineUpEntry } from '../lineup/schema.ts';
+import { logCsv } from '../runs/csv-out.ts';
+import { download } from './download.ts';
+
+/** Saves a line-up with its runs and plan; what to say of it. */
+export function saveLineUp(entry: LineUpEntry): string {
+  download(fileName(entry.title, 'json'), lineUpsFile([{ name: entry.title, entry }]));
+  return 'Saved: the line-up, its runs and its plan. “From a spreadsheet” opens it again.';
+}
+
+/** Saves a line-up's runs alone; what to say of it. */
+export function saveLog({ title, runs = [] }: LineUpEntry): string {
+  download(fileName(title, 'csv'), logCsv(runs), 'text/csv');
+  return `Saved: ${runs.length} ${runs.length === 1 ? 'run' : 'runs'} as CSV.`;
+}

@@ -1,0 +1,198 @@
+import { readFileSync, writeFileSync } from 'node:fs';
+import type { Page } from '@playwright/test';
+import { expect, live, test } from './test.ts';
+
+const verdict = (page: Page) => page.locator('.runs-verdict');
+const said = (page: Page) => page.locator('[data-part=said]').first();
+const rows = (page: Page) => page.locator('[data-part=log] tbody tr');
+
+async function open(page: Page, hash = ''): Promise<void> {
+  await page.goto(`/runs/${hash}`);
+  await live(page);
+}
+
+/** Reads a text by paste, and takes it in place of the log. */
+async function paste(page: Page, text: string): Promise<void> {
+  await page.locator('#pasted').fill(text);
+  await page.getByRole('button', { name: 'Look at it' }).click();
+  await expect(page.locator('[data-part=found]')).toBeVisible();
+}
+
+const german = [
+  'Messer;Lot;Schnitte;Winkel',
+  ...[120, 150, 180].map((cuts) => `Dunlin;Rolle 1;${cuts};14,5`),
+  ...[60, 75, 90].map((cuts) => `Plover;Rolle 1;${cuts};24,0`),
+  'Plover;Rolle 1;viele;24,0',
+].join('\r\n');
+
+test('cells pasted from a spreadsheet are shown, confirmed, taken, judged, linked and undone', async ({
+  page,
+  browser,
+}) => {
+  await open(page);
+  const before = await rows(page).count();
+  await paste(page, german);
+  await expect(page.locator('[data-part=found-said]')).toContainText(
+    '4 columns with semicolons between them',
+  );
+  // Two headers no one can know: they are said, and set by hand.
+  await expect(page.locator('[data-part=questions]')).toContainText('Messer');
+  await page.getByLabel('Column 1, “Messer”, is').selectOption('knife');
+  await page.getByLabel('Column 3, “Schnitte”, is').selectOption('cuts');
+  await page.getByLabel('Column 4, “Winkel”, is').selectOption('angleDeg');
+  await expect(page.locator('[data-part=found-said]')).toContainText('a decimal comma');
+  await page.getByRole('button', { name: 'Put them in place of the log' }).click();
+  await expect(page.locator('[data-part=import-said]')).toContainText('6 runs read, 1 problem');
+  await expect(page.locator('[data-part=line-problems]')).toContainText('Line 8: cuts:');
+  await expect(rows(page)).toHaveCount(6);
+  await expect(verdict(page)).toContainText('Apart: Dunlin lasts longer than Plover');
+  await expect(verdict(page)).toContainText('×2.00');
+  await expect(page.locator('[data-part=invented]')).toBeHidden();
+
+  await expect(page).toHaveURL(/#with=/);
+  const other = await (await browser.newContext()).newPage();
+  await other.goto(page.url());
+  await expect(verdict(other)).toContainText('×2.00');
+  await expect(other.locator('[data-part=log] tbody tr')).toHaveCount(6);
+  await other.context().close();
+
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(rows(page)).toHaveCount(before);
+});
+
+test('one column cannot be two things', async ({ page }) => {
+  await open(page);
+  await paste(page, 'knife,lot,cuts,more\nDunlin,a,12,13');
+  await page.getByLabel('Column 4, “more”, is').selectOption('cuts');
+  await expect(page.locator('[data-part=import-problem]')).toContainText('Two columns cannot be the same');
+  await page.getByLabel('Column 4, “more”, is').selectOption('');
+  await expect(page.locator('[data-part=import-problem]')).toBeEmpty();
+});
+
+test('a run is typed, changed and taken out by keyboard alone', async ({ page }) => {
+  await open(page);
+  await page.getByRole('button', { name: 'Empty the log' }).focus();
+  await page.keyboard.press('Enter');
+  await expect(verdict(page)).toContainText('no runs of Dunlin yet, and none of Plover');
+  await page.locator('#run-knife').focus();
+  await page.keyboard.press('D');
+  await page.keyboard.press('Tab');
+  await page.keyboard.type('12O');
+  await page.keyboard.press('Enter');
+  await expect(page.locator('#run-reach')).toBeFocused();
+  await expect(page.locator('#run-reach-problem')).toContainText('letter O for zero');
+  await page.locator('#run-reach').fill('120');
+  await page.keyboard.press('Enter');
+  await expect(said(page)).toContainText('Added: Dunlin');
+  await expect(page.locator('#run-reach')).toBeFocused();
+  await expect(verdict(page)).toContainText('Only Dunlin has runs');
+
+  await page.getByRole('button', { name: 'Change: Dunlin, 120 cuts' }).focus();
+  await page.keyboard.press('Enter');
+  await expect(page.locator('#run-reach')).toHaveValue('120');
+  await page.locator('#run-reach').fill('130');
+  await page.keyboard.press('Enter');
+  await expect(rows(page)).toHaveCount(1);
+  await expect(rows(page).first()).toContainText('130 cuts');
+  await page.getByRole('button', { name: 'Take out: Dunlin, 130 cuts' }).focus();
+  await page.keyboard.press('Enter');
+  await expect(rows(page)).toHaveCount(0);
+  await page.keyboard.press('Control+z');
+  await expect(rows(page)).toHaveCount(1);
+});
+
+test('the plan follows its fields, and a bad number leaves the last good one', async ({ page }) => {
+  await open(page);
+  const needed = page.locator('kf-words[of=runs-needed]');
+  await page.locator('#plan-cv').fill('20');
+  await page.locator('#plan-ratio').fill('1,2');
+  // Exact power of the pooled t test at CV 20 % and ratio 1.2: 20 a knife (design check value).
+  await expect(needed).toContainText('takes 20 sharpenings of each');
+  await expect(page.locator('[data-part=sheet] tbody tr')).toHaveCount(80);
+  await page.locator('#plan-ratio').fill('0');
+  await page.keyboard.press('Tab');
+  await expect(page.locator('[data-field=ratio] .problem')).toContainText('not between 1.01 and 20');
+  await expect(needed).toContainText('takes 20 sharpenings of each');
+  await expect(page.locator('kf-figure[of=plan-curve] .drawing:visible svg')).toHaveAttribute(
+    'aria-label',
+    /20 sharpenings/,
+  );
+});
+
+test('the sheet shows codes, its key apart; each prints on its own', async ({ page }) => {
+  await open(page);
+  await page.evaluate(() => (window.print = () => undefined));
+  const cells = await page.locator('[data-part=sheet] tbody td:nth-child(3)').allTextContents();
+  expect(cells.length).toBeGreaterThan(10);
+  for (const cell of cells) expect(cell).toMatch(/^[A-Z]{2}\d{2}$/);
+  await page.emulateMedia({ media: 'print' });
+  await page.getByRole('button', { name: 'Print the sheet', includeHidden: true }).dispatchEvent('click');
+  await expect(page.locator('[data-part=sheet]')).toBeVisible();
+  await expect(page.locator('[data-part=key]')).toBeHidden();
+  await expect(page.locator('[data-part=log]')).toBeHidden();
+  await page.evaluate(() => dispatchEvent(new Event('afterprint')));
+  await page.getByRole('button', { name: 'Print the key', includeHidden: true }).dispatchEvent('click');
+  await expect(page.locator('[data-part=key]')).toBeVisible();
+  await expect(page.locator('[data-part=sheet]')).toBeHidden();
+  await page.evaluate(() => dispatchEvent(new Event('afterprint')));
+  for (const part of ['log', 'sheet', 'key']) await expect(page.locator(`[data-part=${part}]`)).toBeVisible();
+});
+
+test('runs too many for a link come back after a reload, and in their file', async ({ page }) => {
+  await open(page);
+  const many = Array.from(
+    { length: 1500 },
+    (_, index) =>
+      `${index % 2 ? 'Dunlin' : 'Plover'},lot ${index % 7},s${(index * 7919) % 1013}.${index},${100 + ((index * 104_729) % 503)}`,
+  );
+  await paste(page, ['knife,lot,sharpening,cuts', ...many].join('\n'));
+  await page.getByRole('button', { name: 'Put them in place of the log' }).click();
+  await expect(page.locator('[data-part=import-said]')).toContainText('1,500 runs read');
+  await expect(page.locator('[data-part=more-text]')).toContainText('The first 100 of 1500');
+  await expect(page).toHaveURL(/#with=/);
+  await expect(verdict(page)).toContainText('Alike');
+  const told = await verdict(page).textContent();
+  await page.reload();
+  await live(page);
+  await expect(verdict(page)).toHaveText(told ?? '?');
+  await expect(page.locator('#address-message')).toBeHidden();
+
+  const [saved] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save as file' }).click(),
+  ]);
+  const text = readFileSync(await saved.path(), 'utf8');
+  await page.getByRole('button', { name: 'Empty the log' }).click();
+  await page
+    .locator('#log-file')
+    .setInputFiles({ name: 'saved.json', mimeType: 'application/json', buffer: Buffer.from(text) });
+  await expect(page.locator('[data-part=import-said]')).toContainText('1500 runs');
+  await expect(verdict(page)).toHaveText(told ?? '?');
+});
+
+test('a million rows are read without the page standing still, and can be stopped', async ({
+  page,
+}, info) => {
+  await open(page);
+  const log = (many: number) =>
+    `knife,lot,sharpening,cuts\n${Array.from({ length: many }, (_, index) => `Dunlin,coil ${index % 9},${index},${100 + (index % 97)}\n`).join('')}`;
+  const path = info.outputPath('long.csv');
+  writeFileSync(path, log(1_000_000));
+  await page.locator('#log-file').setInputFiles(path);
+  await page.getByRole('button', { name: 'Add these runs' }).click();
+  await expect(page.locator('[data-part=progress-said]')).toContainText(/\d,\d{3} runs/);
+  // The page goes on answering meanwhile.
+  await page.getByLabel('Knife looked at').selectOption('curlew');
+  await expect(verdict(page)).toContainText('Curlew against Plover');
+  await page.getByRole('button', { name: 'Stop reading' }).click();
+  await expect(page.locator('[data-part=import-said]')).toContainText('Stopped. Nothing was taken.');
+
+  await page
+    .locator('#log-file')
+    .setInputFiles({ name: 'log.csv', mimeType: 'text/csv', buffer: Buffer.from(log(3000)) });
+  await page.getByRole('button', { name: 'Add these runs' }).click();
+  await expect(page.locator('[data-part=import-said]')).toContainText('3,000 runs read');
+  await expect(page.locator('[data-part=import-said]')).toContainText(
+    'Nothing was taken: a line-up carries at most 2,000',
+  );
+});
