@@ -10,7 +10,8 @@ export default defineConfig({
   timeout: 90_000,
   retries: 1,
   forbidOnly: Boolean(process.env['CI']),
-  workers: 2,
+  // One more than the cores the tests reckon with: half of their time is waiting.
+  workers: 3,
   reporter: [['list'], ['json', { outputFile: 'test-results/site.json' }]],
   use: {
     baseURL: 'http://127.0.0.1:4329/',

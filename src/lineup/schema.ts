@@ -9,7 +9,7 @@ import type {
   Quantity,
   Reading,
 } from '../model/index.ts';
-import { runSchema, showable, shown } from '../runs/log.ts';
+import { runSchema, printableText, shown } from '../runs/log.ts';
 import type { Run } from '../runs/log.ts';
 import { compared } from './compared.ts';
 import { toModel } from './to-model.ts';
@@ -176,7 +176,7 @@ function words(what: string, longest: number) {
     v.minLength(1, `${what} is empty`),
     v.maxLength(longest, ({ input }) => `${what} has ${input.length} characters; at most ${longest} fit`),
     v.check((text) => text.trim() !== '', `${what} is empty`),
-    v.check(showable, `${what} holds a character that cannot be shown`),
+    v.check(printableText, `${what} holds a character that cannot be shown`),
   );
 }
 

@@ -52,7 +52,7 @@ export function shown(input: unknown): string {
 }
 
 /** Whether a text holds nothing that breaks a line unseen, or that no font can show. */
-export const showable = (text: string): boolean => text.isWellFormed() && !/\p{Cc}/u.test(text);
+export const printableText = (text: string): boolean => text.isWellFormed() && !/\p{Cc}/u.test(text);
 
 function words(what: string, longest: number) {
   return v.pipe(
@@ -62,7 +62,7 @@ function words(what: string, longest: number) {
     v.normalize('NFC'),
     v.check((text) => text !== '', `${what} is empty; write “${notRecorded}” if it is not known`),
     v.maxLength(longest, ({ input }) => `${what} has ${input.length} characters; at most ${longest} fit`),
-    v.check(showable, `${what} holds a character that cannot be shown`),
+    v.check(printableText, `${what} holds a character that cannot be shown`),
   );
 }
 

@@ -70,7 +70,7 @@ for (const path of withSliders()) {
       for (const key of ['End', 'Home']) {
         const before = await drawing(page);
         await slider.press(key);
-        await page.waitForTimeout(450);
+        await page.waitForTimeout(350);
         // At one end the drawing may be what it was: where both ends are refused, or the slider stood there.
         moved ||= (await drawing(page)) !== before;
         expect(await senseless(page)).toEqual([]);
