@@ -2,6 +2,8 @@ import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
   test: {
+    // Tests keep nothing between files: one worker may run many of them.
+    isolate: false,
     include: ['tests/**/*.test.ts'],
     exclude: ['tests/site/**'],
     // Nothing is timed here: a slow or busy machine is no fault.

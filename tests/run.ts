@@ -1,5 +1,5 @@
 /** Runs every check in turn and closes with one line of counts; `npm test` calls it after the install. */
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { getBrowser } from './site/browser.ts';
 
@@ -16,10 +16,32 @@ function step(name: string, command: string, args: string[]): boolean {
   return status === 0;
 }
 
-/** A check that is one yes or no. */
-function check(name: string, command: string, ...args: string[]): void {
-  if (step(name, command, args)) passed += 1;
+type Check = readonly [name: string, command: string, ...args: string[]];
+
+/** A check that is one yes or no. What it says is shown in one piece, for others run beside it. */
+async function check([name, command, ...args]: Check): Promise<void> {
+  const child = spawn(command, args, { shell: process.platform === 'win32' });
+  const said: Buffer[] = [];
+  for (const stream of [child.stdout, child.stderr])
+    stream.on('data', (piece: Buffer) => {
+      said.push(piece);
+    });
+  const status = await new Promise<number | null>((done) => {
+    child.on('error', () => done(null));
+    child.on('close', done);
+  });
+  console.log(`\n— ${name}\n${Buffer.concat(said).toString()}`);
+  if (status === 0) passed += 1;
   else failed += 1;
+}
+
+/** Checks that do not touch each other, two at a time. */
+async function checks(all: readonly Check[]): Promise<void> {
+  const waiting = [...all];
+  const work = async (): Promise<void> => {
+    for (let next = waiting.shift(); next; next = waiting.shift()) await check(next);
+  };
+  await Promise.all([work(), work()]);
 }
 
 interface VitestResult {
@@ -52,13 +74,15 @@ function runner(
 }
 
 getBrowser();
-check('build', 'astro', 'build');
-check('types', 'astro', 'check');
-check('types of the model alone', 'tsc', '-p', 'src/model/tsconfig.json');
-check('lint', 'eslint', '.');
-check('format', 'prettier', '--check', '.');
-check('nothing left over', 'knip');
-check('spelling', 'cspell', '--no-progress', '--no-summary');
+await check(['build', 'astro', 'build']);
+await checks([
+  ['types', 'astro', 'check'],
+  ['lint', 'eslint', '.'],
+  ['nothing left over', 'knip'],
+  ['spelling', 'cspell', '--no-progress', '--no-summary'],
+  ['format', 'prettier', '--check', '.'],
+  ['types of the model alone', 'tsc', '-p', 'src/model/tsconfig.json'],
+]);
 runner(
   'unit and reference tests',
   'vitest',

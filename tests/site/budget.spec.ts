@@ -51,7 +51,9 @@ const isTool = (path: string): boolean => isBench(path) || path === '/runs/';
 const scriptBar = (path: string): number => (isTool(path) ? 115 : overTheBar.includes(path) ? 106 : 95);
 
 for (const path of kindsOfPage()) {
-  test(`${path} keeps its budget of bytes and requests`, async ({ page }) => {
+  test(`${path} keeps its budget of bytes and requests, and of script after the first touch`, async ({
+    page,
+  }) => {
     const parts = fetched(page);
     await page.goto(path, { waitUntil: 'networkidle' });
     const before = await parts();
@@ -68,11 +70,7 @@ for (const path of kindsOfPage()) {
       expect(sum(before, 'script'), told).toBeLessThanOrEqual(8 * KB);
       expect(sum(before, 'document', 'stylesheet', 'script'), told).toBeLessThanOrEqual(30 * KB);
     }
-  });
 
-  test(`${path} keeps its budget of script after the first touch`, async ({ page }) => {
-    const parts = fetched(page);
-    await page.goto(path, { waitUntil: 'networkidle' });
     const control = page.locator('main [data-own] input, main [data-live] input').first();
     if ((await control.count()) > 0) {
       await control.focus();

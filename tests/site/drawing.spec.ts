@@ -1,5 +1,5 @@
 import { expect, live, test } from './test.ts';
-import { isBench, kindsOfPage } from './pages.ts';
+import { lessons } from './pages.ts';
 
 /** A drawing as far as a reader sees it: attributes sorted, coordinates to a tenth of a pixel, ids and labels aside. */
 const seen = `(svg => {
@@ -15,7 +15,7 @@ const seen = `(svg => {
 test.use({ deviceScaleFactor: 2 });
 
 /** Plot is cut down for the browser: what it draws there must be what the whole of it drew at build. */
-for (const path of kindsOfPage().filter((page) => !isBench(page))) {
+for (const path of ['/', '/argue/', ...lessons()]) {
   test(`${path} draws in the browser what it drew at build`, async ({ page }) => {
     const read = () =>
       page.evaluate(
