@@ -1,10 +1,11 @@
 import * as v from 'valibot';
-import { disputes, jobProfiles } from '../model/index.ts';
+import { disputes, jobProfiles, parameters } from '../model/index.ts';
 import type {
   Assumptions,
   CarbideVolPercent,
   Finish,
   Grind,
+  ParameterId,
   Position,
   Quantity,
   Reading,
@@ -160,6 +161,12 @@ function quantity(what: string, unit: string, low: number, high: number, perSide
   );
 }
 
+/** An assumption of the model: its limits are the model's own. */
+const assumed = (what: string, id: ParameterId) => {
+  const { accepts } = parameters[id];
+  return quantity(what, '', accepts.low, accepts.high);
+};
+
 function placed(what: string, unit: string, low: number, high: number, perSide = '') {
   const value = number(what, unit, low, high, perSide);
   const along = v.strictObject({ heel: value, middle: value, tip: value });
@@ -281,13 +288,13 @@ export const lineUpSchema = v.strictObject({
   ),
   slicePush: number('slice to push', '', 0, 100),
   contactDepthMm: number('depth of contact', ' mm', 0.1, 100),
-  friction: quantity('friction', '', 0, 1.5),
+  friction: assumed('friction', 'friction'),
   assumptions: v.strictObject({
-    angleExponent: v.exactOptional(quantity('the angle exponent', '', 0, 4)),
-    thicknessExponent: v.exactOptional(quantity('the thickness exponent', '', 0, 3)),
-    finishExponent: v.exactOptional(quantity('the finish exponent', '', -1, 2)),
-    hardnessExponent: v.exactOptional(quantity('the hardness exponent', '', 0, 4)),
-    residualCv: v.exactOptional(quantity('the scatter of steels about the regression', '', 0, 0.3)),
+    angleExponent: v.exactOptional(assumed('the angle exponent', 'angleExponent')),
+    thicknessExponent: v.exactOptional(assumed('the thickness exponent', 'thicknessExponent')),
+    finishExponent: v.exactOptional(assumed('the finish exponent', 'finishExponent')),
+    hardnessExponent: v.exactOptional(assumed('the hardness exponent', 'hardnessExponent')),
+    residualCv: v.exactOptional(assumed('the scatter of steels about the regression', 'residualCv')),
     rivalShares: v.exactOptional(v.strictObject({ wedge: share, thickness: share, grind: share })),
   }),
   gaugeBias: v.exactOptional(

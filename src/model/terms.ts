@@ -1,4 +1,5 @@
 import { carbideCardMm, carbideKinds, cardLineMm, regression } from './carbide.ts';
+import { refuse } from './check.ts';
 import { finishUm } from './finish.ts';
 import {
   edgeAngle,
@@ -171,6 +172,21 @@ const single = (factor: number, status: string): Valued => ({ factor, low: facto
 const wedgeAt = (angleDeg: number, friction: number, slicePush: number): number =>
   wedgeResistance(angleDeg, effectiveFriction({ friction, slicePush, angleDeg }));
 
+/** Friction no nearer to none than this is looked at where a primary grind is no wedge of its own (assumed). */
+const slightestFriction = 0.01;
+
+/** Whether the primary grind of either knife is no wedge: without friction it would meet no resistance at all. */
+const noWedge = (a: Point, b: Point): boolean => a.grindHalfAngleDeg === 0 || b.grindHalfAngleDeg === 0;
+
+/** The grind as a wedge; refused where nothing resists, for then a ratio of two resistances has no value. */
+function grindAt({ name, grindHalfAngleDeg: angleDeg }: Point, friction: number, slicePush: number): number {
+  if (angleDeg === 0 && friction === 0)
+    refuse(
+      `friction 0 is not above 0, as the primary grind of ${name} needs it: within the depth of contact that grind gets no thicker than its shoulder, so that only friction resists there`,
+    );
+  return wedgeAt(angleDeg, friction, slicePush);
+}
+
 /**
  * The exponent of the apex factor, chosen so that wedge and apex together have the local exponent E at 15°:
  * e = (E − w)/(θ/tan θ), w = 2θ/sin 2(θ + φ), θ = 15°. It is not held above 0: an E below the wedge's own exponent means
@@ -273,9 +289,11 @@ export const terms: readonly { id: TermId; family: Family; pocket: TermOf; close
       ),
     close: (a, b, { friction, frictionRange, slicePush }) =>
       ranged(
-        (µ) => wedgeAt(b.grindHalfAngleDeg, µ, slicePush) / wedgeAt(a.grindHalfAngleDeg, µ, slicePush),
+        (µ) => grindAt(b, µ, slicePush) / grindAt(a, µ, slicePush),
         friction,
-        frictionRange,
+        noWedge(a, b)
+          ? { ...frictionRange, low: Math.max(slightestFriction, frictionRange.low) }
+          : frictionRange,
         'derived; contact depth and friction assumed',
       ),
   },

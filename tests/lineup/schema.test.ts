@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { attributesOf, compare, jobProfiles } from '../../src/model/index.ts';
+import { attributesOf, compare, jobProfiles, parameters } from '../../src/model/index.ts';
 import { jsonSchema } from '../../src/lineup/json-schema.ts';
 import { angleQuestions, evenable, toModel, validate } from '../../src/lineup/schema.ts';
 import type { AngleEntry, KnifeEntry, LineUpEntry } from '../../src/lineup/schema.ts';
@@ -13,6 +13,29 @@ const problems = (input: unknown) => {
   return checked.ok ? [] : checked.problems;
 };
 const knife = (entry: LineUpEntry, id: string) => toModel(entry).knives.find((one) => one.id === id);
+
+describe('the limits of the assumptions are the model’s own', () => {
+  const ids = [
+    'angleExponent',
+    'thicknessExponent',
+    'finishExponent',
+    'hardnessExponent',
+    'residualCv',
+  ] as const;
+  test.each([...ids, 'friction' as const])('%s', (id) => {
+    const { low, high } = parameters[id].accepts;
+    const using = (value: number): LineUpEntry =>
+      id === 'friction' ? { ...loft(), friction: value } : { ...loft(), assumptions: { [id]: value } };
+    const path = id === 'friction' ? id : `assumptions.${id}`;
+    for (const outside of [low - 0.01, high + 0.01])
+      expect(problems(using(outside))).toMatchObject([{ path, message: expect.stringContaining(`${high}`) }]);
+    // Friction at its end makes a wedge that the model itself refuses, naming the knife.
+    for (const end of id === 'friction' ? [low, 1.2] : [low, high]) {
+      expect(problems(using(end))).toEqual([]);
+      expect(() => compare(toModel(using(end)))).not.toThrow();
+    }
+  });
+});
 
 describe('what is refused, where and why', () => {
   test.each<[string, unknown, string, string]>([
