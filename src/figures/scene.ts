@@ -1,20 +1,12 @@
-import { readFileSync } from 'node:fs';
-import { parse } from 'yaml';
 import { sceneOf } from '../lineup/scene.ts';
 import type { Scene } from '../lineup/scene.ts';
-import { validate } from '../lineup/schema.ts';
 import type { LineUpEntry } from '../lineup/schema.ts';
+import { topicOf } from '../topics/all.ts';
+import type { Part } from '../topics/topic.ts';
+import { comparisonOf } from './comparisons.ts';
 
 /** The invented rigging loft, read at build: the line-up every page opens with. */
-export function loft(): LineUpEntry {
-  const checked = validate(parse(readFileSync('content/comparisons/loft.yaml', 'utf8')));
-  if (!checked.ok) {
-    throw new Error(
-      `content/comparisons/loft.yaml: ${checked.problems.map(({ path, message }) => `${path}: ${message}`).join('; ')}`,
-    );
-  }
-  return checked.entry;
-}
+export const loft = (): LineUpEntry => comparisonOf('loft.yaml').entry;
 
 /** Opens the scene of a page; a page whose own markup shows parts of it calls this before its layout does. */
 export function openScene(locals: App.Locals, entry: LineUpEntry): void {
@@ -27,3 +19,10 @@ export function pageScene(locals: App.Locals): Scene {
   if (!locals.scene) throw new Error('this page has no scene: its layout sets Astro.locals.scene first');
   return locals.scene;
 }
+
+/**
+ * The attributes by which the live half finds an element and the topic it shows. None on a still page, which is of one
+ * published line-up and follows no other.
+ */
+export const follows = (locals: App.Locals, part: Part, name: string): Record<string, unknown> =>
+  locals.still ? {} : { 'data-topic': topicOf(part, name), 'data-own': '' };

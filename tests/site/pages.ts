@@ -18,13 +18,16 @@ export function pages(): string[] {
 }
 
 /**
- * One page of every kind: of the short answers, which differ only in their words, the first. For tests of what a
- * layout does, which would say the same twelve times.
+ * One page of every kind: of the short answers, which differ only in their words, and of the comparisons, which differ
+ * only in their line-up, the first. For tests of what a layout does, which would say the same twelve times.
  */
 export function kindsOfPage(): string[] {
   const all = pages();
-  const [first] = all.filter((page) => /^\/answers\/./.test(page));
-  return all.filter((page) => page === first || !/^\/answers\/./.test(page));
+  const alike = [/^\/answers\/./, /^\/comparisons\/./];
+  return all.filter((page) => {
+    const kind = alike.find((pattern) => pattern.test(page));
+    return kind === undefined || all.find((other) => kind.test(other)) === page;
+  });
 }
 
 export const lessons = (): string[] => pages().filter((page) => /^\/lessons\/.+\/$/.test(page));

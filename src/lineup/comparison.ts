@@ -1,0 +1,127 @@
+import { parseDocument } from 'yaml';
+import { readLineUps } from './files.ts';
+import { validate } from './schema.ts';
+import type { LineUpEntry, Problem } from './schema.ts';
+
+/** A correction of a published comparison. */
+export interface Revision {
+  /** Year, month, day: `2026-11-25`. */
+  date: string;
+  changed: string;
+  reason: string;
+}
+
+/** A line-up published as a page of its own. */
+export interface Comparison {
+  /** Its address below `comparisons/`: the file's name without its ending. */
+  name: string;
+  entry: LineUpEntry;
+  /** What whoever publishes it has to say about it, a paragraph an item. */
+  note: string[];
+  /** The newest first. */
+  revisions: Revision[];
+}
+
+/**
+ * Reads a comparison: a file of one line-up as the drawer saves it, or the line-up's fields alone, in JSON or YAML;
+ * beside them, where somebody wants them, a `note` and `revisions`.
+ *
+ * @param file the path of the file, whose name becomes the address
+ * @param text what is in it
+ * @throws Error naming the file, the field and what to do about it
+ */
+export function readComparison(file: string, text: string): Comparison {
+  const stop = (field: string, what: string, fix: string): never => {
+    throw new Error(
+      `${file}: ${field === '' ? '' : `${field}: `}${/[.?!]$/.test(what) ? what : `${what}.`} ${fix}`,
+    );
+  };
+  const name = /([^/]+)\.(?:ya?ml|json)$/.exec(file)?.[1] ?? '';
+  if (!/^[a-z0-9]+(-[a-z0-9]+)*$/.test(name))
+    stop('', 'its name cannot be an address', 'Name it in small letters, digits and hyphens.');
+
+  const parsed = parseDocument(text.replace(/^\uFEFF/, ''), { prettyErrors: true });
+  const [error] = parsed.errors;
+  if (error) {
+    const { line, col } = error.linePos?.[0] ?? { line: 1, col: 1 };
+    const [said = ''] = error.message.split(/ at line \d/);
+    stop(`line ${line}, column ${col}`, said, 'Mend the file there, or save it again.');
+  }
+  const value: unknown = parsed.toJS();
+  if (typeof value !== 'object' || value === null || Array.isArray(value))
+    return stop('', 'it holds no line-up', 'Save one from the bench or the drawer and put it here.');
+  const { note, revisions, ...rest } = value as Record<string, unknown>;
+  return {
+    name,
+    entry: 'keenfold' in rest ? saved(rest) : own(rest),
+    note: paragraphs(note),
+    revisions: revised(revisions),
+  };
+
+  function saved(document: Record<string, unknown>): LineUpEntry {
+    const read = readLineUps(JSON.stringify(document));
+    if (!read.ok) return stop('', read.message, 'Save the line-up again.');
+    const { lineUps } = document as { lineUps: unknown[] };
+    const [only] = read.lineUps;
+    if (lineUps.length !== 1)
+      return stop('lineUps', `it holds ${lineUps.length} line-ups`, 'A page shows one: save that one alone.');
+    if (only) return only.entry;
+    const checked = validate((lineUps[0] as { lineUp?: unknown } | null)?.lineUp);
+    return checked.ok ? checked.entry : refuse(checked.problems, 'lineUps.0.lineUp');
+  }
+
+  function own(lineUp: unknown): LineUpEntry {
+    const checked = validate(lineUp);
+    return checked.ok ? checked.entry : refuse(checked.problems, '');
+  }
+
+  function refuse([first]: readonly Problem[], below: string): never {
+    const { path, message } = first ?? { path: '', message: 'it holds no line-up' };
+    return stop([below, path].filter(Boolean).join('.'), message, fixOf(message));
+  }
+
+  function paragraphs(given: unknown): string[] {
+    if (given === undefined) return [];
+    if (typeof given !== 'string' || given.trim() === '')
+      return stop('note', 'it is not text', 'Write a few sentences, or leave the note out.');
+    return given
+      .trim()
+      .split(/\n\s*\n/)
+      .map((paragraph) => paragraph.replaceAll(/\s+/g, ' '));
+  }
+
+  function revised(given: unknown): Revision[] {
+    if (given === undefined) return [];
+    if (!Array.isArray(given))
+      return stop('revisions', 'they are not a list', 'Begin each with a hyphen, or leave them out.');
+    return given
+      .map((item: unknown, index) => revision(item, `revisions.${index}`))
+      .sort((one, other) => (one.date < other.date ? 1 : -1));
+  }
+
+  function revision(item: unknown, at: string): Revision {
+    const { date, changed, reason, ...more } = (
+      typeof item === 'object' && item !== null ? item : {}
+    ) as Record<string, unknown>;
+    for (const [field, given] of Object.entries({ date, changed, reason }))
+      if (typeof given !== 'string' || given.trim() === '')
+        stop(`${at}.${field}`, 'it is missing', 'A revision has a date, what changed, and the reason.');
+    const [odd] = Object.keys(more);
+    if (odd !== undefined)
+      stop(`${at}.${odd}`, 'it is no part of a revision', 'Keep date, changed and reason.');
+    const day = new Date(`${date as string}T00:00:00Z`);
+    if (Number.isNaN(day.getTime()) || day.toISOString().slice(0, 10) !== date)
+      stop(`${at}.date`, `“${date as string}” is no day`, 'Write year, month and day: 2026-11-25.');
+    return { date, changed, reason } as Revision;
+  }
+}
+
+/** What to do about a problem of a line-up's field. */
+function fixOf(message: string): string {
+  if (/ is not between | is above | is none of: | is not among /.test(message))
+    return 'Change it to one that is allowed.';
+  if (/ is not a field /.test(message)) return 'Take it out, or mend its name.';
+  if (/ is missing /.test(message))
+    return 'public/line-up.schema.json has what belongs there; or save the line-up from the bench again.';
+  return 'Mend it, or save the line-up from the bench again.';
+}

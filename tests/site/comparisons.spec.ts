@@ -1,0 +1,27 @@
+import { expect, test } from './test.ts';
+import { visitorLink } from './visitor.ts';
+
+test('a published comparison leads from its list to a page that stays its own, and on to the bench', async ({
+  page,
+}) => {
+  await page.goto('/comparisons/');
+  await page.getByRole('link', { name: 'Curlew and Avocet, ground alike and cut' }).click();
+  await expect(page).toHaveURL(/\/comparisons\/curlew-and-avocet\/$/);
+  const main = page.locator('main');
+  for (const part of [
+    'Invented',
+    'by the close reading',
+    '95 % confidence',
+    'What is left over',
+    'It arrived late',
+  ])
+    await expect(main).toContainText(part);
+  const before = await main.textContent();
+  // Another line-up in the address, and a touch, change nothing.
+  await page.goto(`/comparisons/curlew-and-avocet/${visitorLink}`);
+  await page.getByText('The numbers of this figure').first().click();
+  expect(await main.textContent()).toBe(before);
+
+  await page.getByRole('link', { name: 'Open these knives on the bench' }).click();
+  await expect(page.locator('.live-answer')).toContainText('Curlew should cut');
+});
