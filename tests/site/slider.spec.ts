@@ -23,6 +23,25 @@ const senseless = (page: Page): Promise<string[]> =>
     return copy.textContent.match(/.{0,40}(NaN|undefined|Infinity|\bnull\b).{0,20}/g) ?? [];
   });
 
+/** Resolves once nothing in the page has changed for a while: drawings first, what is read after them. */
+const settled = (page: Page): Promise<void> =>
+  page.locator('main').evaluate(
+    (main) =>
+      new Promise<void>((done) => {
+        const observer = new MutationObserver(wait);
+        let timer: ReturnType<typeof setTimeout>;
+        function wait(): void {
+          clearTimeout(timer);
+          timer = setTimeout(() => {
+            observer.disconnect();
+            done();
+          }, 120);
+        }
+        observer.observe(main, { childList: true, subtree: true, characterData: true, attributes: true });
+        wait();
+      }),
+  );
+
 const withSliders = (): string[] => pages().filter((path) => path === '/' || /^\/lessons\/./.test(path));
 
 for (const path of withSliders()) {
@@ -70,7 +89,7 @@ for (const path of withSliders()) {
       for (const key of ['End', 'Home']) {
         const before = await drawing(page);
         await slider.press(key);
-        await page.waitForTimeout(350);
+        await settled(page);
         // At one end the drawing may be what it was: where both ends are refused, or the slider stood there.
         moved ||= (await drawing(page)) !== before;
         expect(await senseless(page)).toEqual([]);
