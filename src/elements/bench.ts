@@ -6,7 +6,7 @@ import { encodeLink } from '../lineup/link.ts';
 import { angleQuestions } from '../lineup/schema.ts';
 import type { Evenable, KnifeEntry, LineUpEntry } from '../lineup/schema.ts';
 import { plain } from '../lineup/show.ts';
-import { linkTo, store } from './page.ts';
+import { changeOwn, linkTo, store } from './page.ts';
 
 type Typed = HTMLInputElement | HTMLSelectElement;
 
@@ -115,24 +115,13 @@ export class BenchElement extends HTMLElement {
     if (!knife) return '';
     const written = fieldNamed(name).write(knife, text, store.entry.value);
     return written.ok
-      ? this.#change((entry) => withKnife(entry, written.knife), `${id}.${name}`)
+      ? changeOwn((entry) => withKnife(entry, written.knife), `${id}.${name}`)
       : written.message;
   }
 
   #writeWork(name: string, text: string): string {
     const written = workFieldNamed(name).write(store.entry.value, text);
-    return written.ok ? this.#change(() => written.entry, name) : written.message;
-  }
-
-  /** Changes the line-up, which is then the visitor's own; says why where it is refused. */
-  #change(update: (entry: LineUpEntry) => LineUpEntry, label: string): string {
-    const changed = store.change((entry) => {
-      const next = update(entry);
-      if (JSON.stringify(next) === JSON.stringify(entry)) return entry;
-      const { invented: _demo, ...own } = next;
-      return own;
-    }, label);
-    return changed.ok ? '' : changed.problems.map(({ message }) => message).join('; ');
+    return written.ok ? changeOwn(() => written.entry, name) : written.message;
   }
 
   #problem(target: Element, message: string): void {
@@ -144,14 +133,14 @@ export class BenchElement extends HTMLElement {
   #role(role: 'subject' | 'baseline', id: string): void {
     const other = role === 'subject' ? 'baseline' : 'subject';
     // The knife chosen may hold the other role: the two then change places.
-    this.#change(
+    changeOwn(
       (entry) => ({ ...entry, [role]: id, ...(entry[other] === id ? { [other]: entry[role] } : {}) }),
       role,
     );
   }
 
   #even(evenedUp: Evenable[]): void {
-    this.#change((entry) => ({ ...entry, evenedUp }), 'even up');
+    changeOwn((entry) => ({ ...entry, evenedUp }), 'even up');
   }
 
   #pressed = (event: Event): void => {
@@ -207,7 +196,7 @@ export class BenchElement extends HTMLElement {
     let number = knives.length + 1;
     while (knives.some(({ id }) => id === `knife-${number}`)) number += 1;
     this.#say(
-      this.#change(
+      changeOwn(
         (entry) => ({
           ...entry,
           knives: [...entry.knives, { ...model, id: `knife-${number}`, name: `Knife ${number}` }],
@@ -225,7 +214,7 @@ export class BenchElement extends HTMLElement {
     const nextBaseline = baseline === id ? other(subject) : baseline;
     const nextSubject = subject === id ? other(nextBaseline) : subject;
     this.#say(
-      this.#change(
+      changeOwn(
         (entry) => ({ ...entry, knives: left, baseline: nextBaseline, subject: nextSubject }),
         'remove',
       ),
@@ -235,7 +224,7 @@ export class BenchElement extends HTMLElement {
   #answer(id: string, angleOf: (deg: number) => KnifeEntry['angle']): void {
     const question = angleQuestions(store.entry.value).find(({ knife }) => knife === id);
     if (!question) return;
-    this.#change(
+    changeOwn(
       (entry) => ({
         ...entry,
         knives: entry.knives.map((knife) =>

@@ -16,6 +16,7 @@ const large: Record<string, () => Promise<CustomElementConstructor>> = {
   'kf-bench': async () => (await import('./bench.ts')).BenchElement,
   'kf-drawer': async () => (await import('./drawer.ts')).DrawerElement,
   'kf-figure': async () => (await import('./figure.ts')).FigureElement,
+  'kf-late': async () => (await import('./late.ts')).LateElement,
   'kf-late-words': async () => (await import('./late-words.ts')).LateWordsElement,
   'kf-retell': async () => (await import('./retell.ts')).RetellElement,
   'kf-runs': async () => (await import('./runs.ts')).RunsElement,
@@ -24,10 +25,11 @@ const large: Record<string, () => Promise<CustomElementConstructor>> = {
   'kf-tally': async () => (await import('./tally.ts')).TallyElement,
 };
 
-/** Elements that need nothing of the page: each is fetched at its own touch, and brings nothing else along. */
+/** Elements that need nothing of the page but its line-up: each is fetched at its own touch, and brings nothing along. */
 const alone: Record<string, () => Promise<CustomElementConstructor>> = {
   'kf-check': async () => (await import('./check.ts')).CheckElement,
   'kf-course': async () => (await import('./course.ts')).CourseElement,
+  'kf-takes': async () => (await import('./takes.ts')).TakesElement,
 };
 
 const named = (): TopicName[] => {

@@ -71,6 +71,17 @@ function say(text: string): void {
   place.hidden = text === '';
 }
 
+/** Changes the line-up, which is then the visitor's own; why it is refused, if it is. */
+export function changeOwn(update: (entry: LineUpEntry) => LineUpEntry, label: string): string {
+  const changed = store.change((entry) => {
+    const next = update(entry);
+    if (JSON.stringify(next) === JSON.stringify(entry)) return entry;
+    const { invented: _demo, ...own } = next;
+    return own;
+  }, label);
+  return changed.ok ? '' : changed.problems.map(({ message }) => message).join('; ');
+}
+
 /** The address of this site's page that carries the line-up of the moment. */
 export function linkTo(page: string): string {
   const base = root.dataset['base'] ?? '/';

@@ -10,7 +10,7 @@ import type { Scene } from '../lineup/scene.ts';
 import type { LineUpEntry } from '../lineup/schema.ts';
 import type { Run } from '../runs/log.ts';
 import { copyText } from './copy-text.ts';
-import { linkTo, scene, store } from './page.ts';
+import { changeOwn, linkTo, scene, store } from './page.ts';
 import type { Import } from './runs-import.ts';
 import { fillRows } from './table-rows.ts';
 
@@ -99,19 +99,8 @@ export class RunsElement extends HTMLElement {
     }, keepMs);
   }
 
-  /** Changes the line-up, which is then the visitor's own; says why where it is refused. */
-  #change(update: (entry: LineUpEntry) => LineUpEntry, label: string): string {
-    const changed = store.change((entry) => {
-      const next = update(entry);
-      if (JSON.stringify(next) === JSON.stringify(entry)) return entry;
-      const { invented: _demo, ...own } = next;
-      return own;
-    }, label);
-    return changed.ok ? '' : changed.problems.map(({ message }) => message).join('; ');
-  }
-
   #setRuns(runs: Run[], label: string): string {
-    return this.#change((entry) => {
+    return changeOwn((entry) => {
       const { runs: _before, ...rest } = entry;
       return runs.length > 0 ? { ...rest, runs } : rest;
     }, label);
