@@ -2,6 +2,7 @@ import { computed } from '@preact/signals-core';
 import type { ReadonlySignal } from '@preact/signals-core';
 import { createStore } from '../lineup/store.ts';
 import { decodeLink, encodeLink } from '../lineup/link.ts';
+import type { OpenedLink } from '../lineup/link.ts';
 import { plainEntry } from '../lineup/plain-entry.ts';
 import { sceneOf } from '../lineup/scene.ts';
 import type { Scene } from '../lineup/scene.ts';
@@ -55,7 +56,10 @@ function openAddress(): void {
     store.replace(read.entry);
     root.dataset['lineUp'] = 'own';
     say(read.runsLeftBehind ? 'The runs were too many for this link and stayed behind.' : '');
+    sayThen(read);
   } else {
+    latest = undefined;
+    tell('address-then', '');
     const kept = root.dataset['lineUp'] === 'own';
     if (!kept) root.dataset['lineUp'] = 'refused';
     say(
@@ -64,8 +68,25 @@ function openAddress(): void {
   }
 }
 
-function say(text: string): void {
-  const place = document.getElementById('address-message');
+const say = (text: string): void => tell('address-message', text);
+
+/** The link opened last: the words about one before it are no longer wanted. */
+let latest: OpenedLink | undefined;
+
+/** What another model said when the link was made. Few links need the words for it, so they are fetched. */
+function sayThen(read: OpenedLink): void {
+  latest = read;
+  tell('address-then', '');
+  if (read.sameModel) return;
+  const unsaid = `This link was made with factor model no. ${read.modelNumber}, and this page has another: its numbers may differ from those of then.`;
+  import('../lineup/said-then.ts').then(
+    ({ saidThen }) => latest === read && tell('address-then', saidThen(read)),
+    () => latest === read && tell('address-then', unsaid),
+  );
+}
+
+function tell(id: string, text: string): void {
+  const place = document.getElementById(id);
   if (!place) return;
   place.textContent = text;
   place.hidden = text === '';

@@ -26,20 +26,20 @@ const mostUnpackedBytes = 256 * 1024;
 export type LinkTrouble =
   'not a line-up' | 'cut short' | 'altered' | 'newer version' | 'too large' | 'not valid';
 
-export type DecodedLink =
-  | {
-      ok: true;
-      entry: LineUpEntry;
-      /** The model the link was made with. */
-      modelNumber: string;
-      /** True where that is this model: the numbers are those its maker saw. */
-      sameModel: boolean;
-      /** The subject's ratio as the model had it when the link was made; version 1 did not carry it. */
-      said?: Said;
-      /** True where the line-up's runs were too many for a link and stayed behind. */
-      runsLeftBehind?: true;
-    }
-  | { ok: false; kind: LinkTrouble; why: string };
+export interface OpenedLink {
+  ok: true;
+  entry: LineUpEntry;
+  /** The model the link was made with. */
+  modelNumber: string;
+  /** True where that is this model: the numbers are those its maker saw. */
+  sameModel: boolean;
+  /** The subject's ratio as the model had it when the link was made; version 1 did not carry it. */
+  said?: Said;
+  /** True where the line-up's runs were too many for a link and stayed behind. */
+  runsLeftBehind?: true;
+}
+
+export type DecodedLink = OpenedLink | { ok: false; kind: LinkTrouble; why: string };
 
 /** What a link says the model said when it was made: the subject's ratio to the baseline. */
 export interface Said {
