@@ -6,6 +6,8 @@ declare namespace App {
     still?: boolean;
     /** Figures on the page so far, for their numbers. */
     figures?: number;
+    /** Problems so far on a page that prints their answers at its back; none where they are answered on the page. */
+    printed?: import('./exercises/index.ts').Problem[];
     /** Sliders on the page so far, for their ids. */
     sliders?: number;
   }

@@ -30,7 +30,11 @@ export function kindsOfPage(): string[] {
   });
 }
 
-export const lessons = (): string[] => pages().filter((page) => /^\/lessons\/.+\/$/.test(page));
+/** The course as one still page, for reading and paper. */
+export const isBook = (page: string): boolean => page === '/lessons/all/';
+
+export const lessons = (): string[] =>
+  pages().filter((page) => /^\/lessons\/.+\/$/.test(page) && !isBook(page));
 
 /** The tool among the pages: its allowance of script is its own. */
 export const isBench = (page: string): boolean => page === '/bench/';
