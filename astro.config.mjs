@@ -39,6 +39,7 @@ export default defineConfig({
   vite: {
     plugins: [leanPlot()],
     build: { assetsInlineLimit: 0 },
+    worker: { format: 'es' },
     environments: {
       client: {
         build: {

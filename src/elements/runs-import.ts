@@ -5,10 +5,12 @@ import { columns } from '../runs/columns.ts';
 import type { Column } from '../runs/columns.ts';
 import { findCsv } from '../runs/csv-found.ts';
 import type { Confirmed, Delimiter, Found } from '../runs/csv-found.ts';
-import { readCsv, readCsvParts } from '../runs/csv.ts';
-import type { LineProblem } from '../runs/csv.ts';
+import { readCsv } from '../runs/csv.ts';
+import type { LengthUnit } from '../runs/length-units.ts';
 import type { Run } from '../runs/log.ts';
+import type { LogRead, LogTally } from '../runs/read-log.ts';
 import { textOf } from '../runs/text.ts';
+import { readLongLog } from './read-long-log.ts';
 
 /** What a text becomes: runs or a whole line-up; both say why they were refused, or ''. */
 export interface Taking {
@@ -20,7 +22,7 @@ export interface Taking {
 export interface Import {
   pasted(): void;
   file(file: File): Promise<void>;
-  text(text: string): void;
+  text(text: string, said?: string): void;
   /** A choice of what was found was changed. */
   changed(): void;
   take(before: readonly Run[]): Promise<void>;
@@ -33,8 +35,8 @@ const mostRuns = 2000;
 const shownProblems = 100;
 /** What is looked at before anything is taken. */
 const beginning = 64 * 1024;
-/** Pieces small enough that the page answers between them. */
-const pieceLength = 32 * 1024;
+/** Progress is said aloud no more often than this. */
+const tellMs = 3000;
 
 const columnWord: Record<Column, string> = {
   knife: 'knife',
@@ -53,6 +55,9 @@ const columnWord: Record<Column, string> = {
   judge: 'judged by',
 };
 
+/** Columns a run may do without; what is not in the others counts as not recorded. */
+const mayLack: readonly Column[] = ['cutMm', 'cuts', 'cycles', 'series', 'censored'];
+
 const delimiterWord: Record<Delimiter, string> = {
   ',': 'commas',
   ';': 'semicolons',
@@ -60,16 +65,23 @@ const delimiterWord: Record<Delimiter, string> = {
   '|': 'upright strokes',
 };
 
-function* pieces(text: string): Generator<string> {
-  for (let from = 0; from < text.length; from += pieceLength) yield text.slice(from, from + pieceLength);
-}
+const lengthWord: Record<LengthUnit, string> = {
+  mm: 'millimetres',
+  cm: 'centimetres',
+  m: 'metres',
+  in: 'inches',
+};
+
+const of = (many: number, one: string): string => `${thousands(many)} ${one}${many === 1 ? '' : 's'}`;
 
 /** @param root the element that holds the parts of the page the import writes in */
 export function createImport(root: HTMLElement, taking: Taking): Import {
   const part = (name: string) => root.querySelector<HTMLElement>(`[data-part="${name}"]`);
   const select = (id: string) => root.querySelector<HTMLSelectElement>(`#${id}`);
   const pastedField = root.querySelector<HTMLTextAreaElement>('#pasted');
-  let source = '';
+  let source: string | Blob = '';
+  /** What is looked at of it before anything is taken. */
+  let start = '';
   let note = '';
   let found: Found | undefined;
   let cancelled = false;
@@ -99,13 +111,26 @@ export function createImport(root: HTMLElement, taking: Taking): Import {
   function show(now: Found, rows: readonly (readonly string[])[]): void {
     found = now;
     hide('found', false);
+    const marks = [
+      ...(now.byteOrderMark ? ['with a byte order mark'] : []),
+      ...(now.quoted ? ['with cells in quotation marks'] : []),
+      ...(now.lengthUnit === 'mm'
+        ? []
+        : [`with lengths in ${lengthWord[now.lengthUnit]}, kept in millimetres`]),
+    ];
+    const lacking = now.missing.filter((column) => !mayLack.includes(column));
     write(
       'found-said',
-      `${note}Read as ${now.headers.length} columns with ${delimiterWord[now.delimiter]} between them and a decimal ${now.decimal}${now.byteOrderMark ? ', with a byte order mark' : ''}. Set right what is not, then take the runs.`,
+      `${note}Read as ${now.headers.length} columns with ${delimiterWord[now.delimiter]} between them and a decimal ${[now.decimal, ...marks].join(', ')}. ${lacking.length > 0 ? `Not in the file, so not recorded: ${lacking.map((column) => columnWord[column]).join(', ')}. ` : ''}Set right what is not, then take the runs.`,
     );
-    const [delimiter, decimal] = [select('found-delimiter'), select('found-decimal')];
-    if (delimiter) delimiter.value = now.delimiter;
-    if (decimal) decimal.value = now.decimal;
+    for (const [id, value] of [
+      ['found-delimiter', now.delimiter],
+      ['found-decimal', now.decimal],
+      ['found-unit', now.lengthUnit],
+    ] as const) {
+      const choice = select(id);
+      if (choice) choice.value = value;
+    }
     items('questions', now.questions);
     const head = document.createElement('tr');
     head.append(
@@ -142,28 +167,31 @@ export function createImport(root: HTMLElement, taking: Taking): Import {
   /** Looks at the beginning, as it was found or is confirmed. */
   function look(confirmed: Confirmed): void {
     // A row cut in two at the end of the beginning is none of the preview's.
-    const { found: now, preview } = readCsv(source.slice(0, beginning), confirmed);
+    const { found: now, preview } = readCsv(start, confirmed);
     show(now, preview);
   }
 
-  function begin(text: string, said: string): void {
+  /** Leaves whatever was looked at or read before. */
+  function clear(): void {
     cancelled = true;
     found = undefined;
-    source = text;
-    note = said;
     write('import-said', '');
     items('line-problems', []);
     hide('found', true);
     problem('');
+  }
+
+  /** Looks at a text, or at the beginning of a file. */
+  function begin(whole: string | Blob, text: string, said: string): void {
+    clear();
+    source = whole;
+    start = text.slice(0, beginning);
+    note = said;
     if (text.trim() === '') {
       problem('There is nothing to read. Paste cells with their header line, or choose a file.');
       return;
     }
-    if (/^\uFEFF?\s*\{/.test(text)) {
-      lineUp(text);
-      return;
-    }
-    const first = findCsv(text.slice(0, beginning));
+    const first = findCsv(start);
     if (first.headers.every(({ column }) => column === null))
       problem(
         'No column is known by its name. If the first line is the header, say below what each column is.',
@@ -192,16 +220,35 @@ export function createImport(root: HTMLElement, taking: Taking): Import {
     items('line-problems', read.problems);
   }
 
-  function report(runs: number, problems: readonly LineProblem[], count: number, blank: number): string {
-    const of = (many: number, one: string) => `${thousands(many)} ${one}${many === 1 ? '' : 's'}`;
+  function report({ tally, problems, oldLetters }: LogRead): string {
     items('line-problems', [
       ...problems.map(
         ({ line, path, message }) =>
           `Line ${thousands(line)}: ${path === '' || !(path in columnWord) ? '' : `${columnWord[path as Column]}: `}${message}`,
       ),
-      ...(count > problems.length ? [`… and ${thousands(count - problems.length)} more.`] : []),
+      ...(tally.problems > problems.length
+        ? [`… and ${thousands(tally.problems - problems.length)} more.`]
+        : []),
     ]);
-    return `${of(runs, 'run')} read, ${of(count, 'problem')}${count > 0 ? ' (listed below; their rows were not taken)' : ''}, ${of(blank, 'blank line')}.`;
+    const { runs, problems: faults, blank } = tally;
+    return `${of(runs, 'run')} read, ${of(faults, 'problem')}${faults > 0 ? ' (listed below; their rows were not taken)' : ''}, ${of(blank, 'blank line')}.${oldLetters ? ' Not all of it is UTF-8, so it was read as Windows-1252: look at its letters.' : ''}`;
+  }
+
+  /** Shows how far the reading is; it is said aloud now and then only. */
+  function teller(): (tally: LogTally, share: number) => boolean {
+    const progress = root.querySelector<HTMLProgressElement>('[data-part="progress"]');
+    let told = Date.now();
+    write('progress-told', '');
+    return ({ rows, problems }, share) => {
+      const text = `${of(rows, 'row')} read, ${of(problems, 'problem')}`;
+      if (progress) progress.value = share;
+      write('progress-said', text);
+      if (Date.now() - told > tellMs) {
+        told = Date.now();
+        write('progress-told', `${text}, ${Math.round(share * 100)} per cent of the file.`);
+      }
+      return !cancelled;
+    };
   }
 
   async function take(before: readonly Run[]): Promise<void> {
@@ -211,27 +258,20 @@ export function createImport(root: HTMLElement, taking: Taking): Import {
     cancelled = false;
     hide('found', true);
     hide('in-progress', false);
-    const runs: Run[] = [];
-    const problems: LineProblem[] = [];
-    let [many, faults, blank] = [0, 0, 0];
-    const progress = root.querySelector<HTMLProgressElement>('[data-part="progress"]');
-    for await (const read of readCsvParts(pieces(source), reading)) {
-      if (cancelled) break;
-      many += read.runs.length;
-      faults += read.problems.length;
-      blank += read.blank;
-      if (runs.length <= mostRuns) runs.push(...read.runs);
-      problems.push(...read.problems.slice(0, shownProblems - problems.length));
-      if (progress) progress.value = read.readTo / Math.max(1, source.length);
-      write('progress-said', `${thousands(many)} runs, ${thousands(faults)} problems`);
-    }
+    const tell = teller();
+    const read = await readLongLog(source, reading, { mostRuns, mostProblems: shownProblems, tell }).catch(
+      (error: unknown) => (error instanceof Error ? error.message : String(error)),
+    );
     hide('in-progress', true);
-    if (cancelled) {
+    if (found !== reading) return;
+    if (read === null || cancelled || typeof read === 'string') {
       hide('found', false);
-      write('import-said', 'Stopped. Nothing was taken.');
+      const why = typeof read === 'string' ? `It could not be read to its end (${read}).` : 'Stopped.';
+      write('import-said', `${why} Nothing was taken.`);
       return;
     }
-    const said = report(many, problems, faults, blank);
+    const said = report(read);
+    const many = read.tally.runs;
     if (many + before.length > mostRuns) {
       hide('found', false);
       write(
@@ -245,7 +285,7 @@ export function createImport(root: HTMLElement, taking: Taking): Import {
       write('import-said', `${said} There was nothing to take.`);
       return;
     }
-    const refused = taking.takeRuns([...before, ...runs]);
+    const refused = taking.takeRuns([...before, ...read.runs]);
     write(
       'import-said',
       refused === '' ? `${said} They are in the log. Undo takes them out again.` : refused,
@@ -253,20 +293,46 @@ export function createImport(root: HTMLElement, taking: Taking): Import {
     if (refused === '' && pastedField) pastedField.value = '';
   }
 
-  return {
-    pasted: () => begin(pastedField?.value ?? '', ''),
-    async file(file) {
-      const { text, encoding } = textOf(new Uint8Array(await file.arrayBuffer()));
+  const isFile = (text: string): boolean => /^\uFEFF?\s*\{/.test(text);
+
+  async function open(file: File): Promise<void> {
+    const head = new Uint8Array(await file.slice(0, beginning).arrayBuffer());
+    const { text, encoding } = textOf(head, file.size > beginning);
+    if (isFile(text)) {
+      clear();
+      lineUp(textOf(new Uint8Array(await file.arrayBuffer())).text);
+    } else
       begin(
+        file,
         text,
         `${file.name}. ${encoding === 'windows-1252' ? 'It is no UTF-8, so it is read as Windows-1252: look at its letters. ' : ''}`,
       );
+  }
+
+  const pastedText = (text: string, said = ''): void => {
+    if (isFile(text)) {
+      clear();
+      lineUp(text);
+    } else begin(text, text, said);
+  };
+
+  return {
+    pasted: () => pastedText(pastedField?.value ?? ''),
+    async file(file) {
+      try {
+        await open(file);
+      } catch {
+        problem(
+          `${file.name} could not be read. It may have been moved or changed meanwhile; choose it again.`,
+        );
+      }
     },
-    text: (text) => begin(text, ''),
+    text: pastedText,
     changed() {
       if (!found) return;
       const delimiter = select('found-delimiter')?.value as Delimiter | undefined;
       const decimal = select('found-decimal')?.value === 'comma' ? 'comma' : 'point';
+      const lengthUnit = select('found-unit')?.value as LengthUnit | undefined;
       problem('');
       if (delimiter !== undefined && delimiter !== found.delimiter) {
         look({ delimiter });
@@ -278,6 +344,7 @@ export function createImport(root: HTMLElement, taking: Taking): Import {
           delimiter: found.delimiter,
           columns: chosen(),
           ...(decimal === found.decimal ? {} : { decimal }),
+          ...(lengthUnit === undefined || lengthUnit === found.lengthUnit ? {} : { lengthUnit }),
         });
       } catch (error) {
         if (!(error instanceof RangeError)) throw error;
@@ -287,7 +354,7 @@ export function createImport(root: HTMLElement, taking: Taking): Import {
     take: (before) => take(before),
     drop() {
       hide('found', true);
-      source = '';
+      source = start = '';
       found = undefined;
       write('import-said', 'Nothing was taken.');
     },

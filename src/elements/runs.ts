@@ -20,6 +20,8 @@ type Typed = HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement;
 const keepMs = 300;
 /** How long a half-typed number may stand before the page says it can't read it. */
 const patienceMs = 700;
+/** A text too long for a field to hold without the page standing still. */
+const longPaste = 256 * 1024;
 /** So many rows of the log are shown at first. */
 const shownFirst = 100;
 
@@ -51,6 +53,7 @@ export class RunsElement extends HTMLElement {
     place?.addEventListener('dragover', this.#dragged);
     place?.addEventListener('dragleave', this.#dragged);
     place?.addEventListener('drop', this.#dropped);
+    place?.addEventListener('paste', this.#pasted);
     addEventListener('afterprint', this.#printed);
     let first = true;
     this.#dispose.push(
@@ -367,6 +370,14 @@ export class RunsElement extends HTMLElement {
     const text = event.dataTransfer?.getData('text') ?? '';
     if (file) void this.#importing((panel) => panel.file(file));
     else if (text !== '') void this.#importing((panel) => panel.text(text));
+  };
+
+  /** A long text never enters the field: it is looked at as a file is. */
+  #pasted = (event: ClipboardEvent): void => {
+    const text = event.clipboardData?.getData('text') ?? '';
+    if (text.length <= longPaste) return;
+    event.preventDefault();
+    void this.#importing((panel) => panel.text(text, 'The text is too long to show in the field. '));
   };
 
   #show(now: Scene): void {

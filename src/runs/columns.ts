@@ -1,4 +1,5 @@
 /** The columns of a log as CSV, and the plain names people give them. */
+import { inMm } from './length-units.ts';
 import type { Run } from './log.ts';
 
 export type Column = keyof Run;
@@ -51,5 +52,9 @@ const byName = new Map(
   columns.flatMap((column) => [column, ...plainNames[column]].map((name) => [plain(name), column] as const)),
 );
 
-/** The column a header means, null where it means none. An included angle means none: it is not halved unasked. */
-export const columnOf = (header: string): Column | null => byName.get(plain(header)) ?? null;
+/**
+ * The column a header means, null where it means none. An included angle means none: it is not halved unasked. A length
+ * may stand in another unit than mm, which the header then names.
+ */
+export const columnOf = (header: string): Column | null =>
+  byName.get(plain(header)) ?? byName.get(plain(inMm(header))) ?? null;

@@ -2,6 +2,8 @@
 import Papa from 'papaparse';
 import { columnOf, columns } from './columns.ts';
 import type { Column } from './columns.ts';
+import { lengthUnitOf } from './length-units.ts';
+import type { LengthUnit } from './length-units.ts';
 
 export const delimiters = [',', ';', '\t', '|'] as const;
 export type Delimiter = (typeof delimiters)[number];
@@ -11,6 +13,10 @@ export interface Found {
   decimal: 'point' | 'comma';
   newline: '\n' | '\r';
   byteOrderMark: boolean;
+  /** Some cells stand in quotation marks. */
+  quoted: boolean;
+  /** What lengths are written in, by the header that names one; mm where none does. */
+  lengthUnit: LengthUnit;
   /** Every header of the file in its order, with the column it is read into; null is not read. */
   headers: { header: string; column: Column | null }[];
   /** Columns of a log the file does not have: not recorded in every run. */
@@ -23,6 +29,7 @@ export interface Found {
 export interface Confirmed {
   delimiter?: Delimiter;
   decimal?: 'point' | 'comma';
+  lengthUnit?: LengthUnit;
   columns?: readonly (Column | null)[];
 }
 
@@ -57,11 +64,22 @@ export function findCsv(beginning: string, confirmed: Confirmed = {}): Found {
     decimal: confirmed.decimal ?? decimalOf(rows, taken, questions),
     newline,
     byteOrderMark,
+    quoted: new RegExp(`(^|[\\n\\r${delimiter}])"`).test(text),
+    lengthUnit: confirmed.lengthUnit ?? unitOf(headers),
     headers,
     missing: columns.filter((column) => !taken.includes(column)),
     questions,
   };
 }
+
+/** Columns that hold lengths of their own. */
+const lengths: readonly (Column | null)[] = ['cutMm', 'cycles'];
+
+const unitOf = (headers: Found['headers']): LengthUnit =>
+  headers
+    .filter(({ column }) => lengths.includes(column))
+    .map(({ header }) => lengthUnitOf(header))
+    .find((unit) => unit !== null) ?? 'mm';
 
 /** The delimiter by which the header line names most columns; among equals the one that makes most cells. */
 function bestDelimiter(rowsBy: (delimiter: Delimiter) => string[][]): Delimiter {

@@ -1,6 +1,7 @@
 /** One row of cells as a run. */
 import type { Column } from './columns.ts';
 import type { Found } from './csv-found.ts';
+import { mmPer } from './length-units.ts';
 import { notRecorded, validateRun } from './log.ts';
 import type { ValidatedRun } from './log.ts';
 import { unguarded } from './spreadsheet.ts';
@@ -54,7 +55,7 @@ const optional: readonly Column[] = ['cutMm', 'cuts', 'cycles', 'series', 'censo
  */
 export function runOf(
   cells: readonly string[],
-  found: Pick<Found, 'headers' | 'decimal' | 'missing'>,
+  found: Pick<Found, 'headers' | 'decimal' | 'missing' | 'lengthUnit'>,
 ): ValidatedRun {
   const width = found.headers.length;
   if (cells.length < width || cells.slice(width).some((cell) => cell.trim() !== '')) {
@@ -72,5 +73,30 @@ export function runOf(
   });
   if (run['knife'] === notRecorded)
     return { ok: false, problems: [{ path: 'knife', message: 'the knife is not named' }] };
-  return validateRun(run);
+  return validateRun(
+    found.lengthUnit === 'mm' || run['cuts'] !== undefined ? run : toMm(run, mmPer[found.lengthUnit]),
+  );
+}
+
+/** Everything of a run that counts lengths, in mm; a run counted in cuts has none. */
+function toMm(run: Record<string, unknown>, factor: number): Record<string, unknown> {
+  // Fifteen digits, so that 1.1 in is 27.94 mm and not 27.939999999999998.
+  const scaled = (value: unknown): unknown =>
+    typeof value === 'number' ? Number((value * factor).toPrecision(15)) : value;
+  const { cutMm, checkedEvery, cycles, series } = run;
+  return {
+    ...run,
+    ...(cutMm === undefined ? {} : { cutMm: scaled(cutMm) }),
+    checkedEvery: scaled(checkedEvery),
+    ...(Array.isArray(cycles) ? { cycles: cycles.map(scaled) } : {}),
+    ...(Array.isArray(series)
+      ? {
+          series: (series as unknown[]).map((reading) =>
+            typeof reading === 'object' && reading !== null && 'cut' in reading
+              ? { ...reading, cut: scaled(reading.cut) }
+              : reading,
+          ),
+        }
+      : {}),
+  };
 }

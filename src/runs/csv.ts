@@ -20,6 +20,8 @@ export interface CsvPart {
   /** The line each run stands on. */
   lines: number[];
   problems: LineProblem[];
+  /** Rows with text, the header line left out: each gave a run or problems. */
+  rows: number;
   /** Rows without any text. */
   blank: number;
   /** Characters of the file read so far, the byte order mark left out. */
@@ -59,6 +61,7 @@ export function readCsv(text: string, confirmed: Confirmed = {}): CsvLog {
     runs: parts.flatMap(({ runs }) => runs),
     lines: parts.flatMap(({ lines }) => lines),
     problems: parts.flatMap(({ problems }) => problems),
+    rows: parts.reduce((sum, { rows }) => sum + rows, 0),
     blank: parts.reduce((sum, { blank }) => sum + blank, 0),
     readTo: parts.at(-1)?.readTo ?? 0,
   };
@@ -107,6 +110,7 @@ function createReader(found: Found, see: (cells: string[]) => void = () => undef
       return;
     }
     see(cells);
+    part.rows += 1;
     if (trouble !== undefined) {
       part.problems.push({ line, path: '', message: trouble });
       return;
@@ -120,7 +124,7 @@ function createReader(found: Found, see: (cells: string[]) => void = () => undef
 
   /** Reads the rows `rest` holds; the last one, which has no end yet, only where the file ends there. */
   const readRows = (ended: boolean): CsvPart => {
-    const part: CsvPart = { runs: [], lines: [], problems: [], blank: 0, readTo };
+    const part: CsvPart = { runs: [], lines: [], problems: [], rows: 0, blank: 0, readTo };
     const text = rest;
     let from = 0;
     const parser = new Papa.Parser({
@@ -156,6 +160,7 @@ function createReader(found: Found, see: (cells: string[]) => void = () => undef
       begun ||= piece !== '';
       const part = readRows(false);
       if (rest.length > longestRow) {
+        part.rows += 1;
         part.problems.push({ line, path: '', message: neverClosed });
         stopped = true;
         rest = '';
@@ -163,7 +168,7 @@ function createReader(found: Found, see: (cells: string[]) => void = () => undef
       return part;
     },
     end(): CsvPart {
-      return rest === '' ? { runs: [], lines: [], problems: [], blank: 0, readTo } : readRows(true);
+      return rest === '' ? { runs: [], lines: [], problems: [], rows: 0, blank: 0, readTo } : readRows(true);
     },
   };
 }

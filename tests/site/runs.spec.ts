@@ -41,6 +41,9 @@ test('cells pasted from a spreadsheet are shown, confirmed, taken, judged, linke
   await page.getByLabel('Column 3, “Schnitte”, is').selectOption('cuts');
   await page.getByLabel('Column 4, “Winkel”, is').selectOption('angleDeg');
   await expect(page.locator('[data-part=found-said]')).toContainText('a decimal comma');
+  await expect(page.locator('[data-part=found-said]')).toContainText(
+    'not recorded: sharpening, looked every',
+  );
   await page.getByRole('button', { name: 'Put them in place of the log' }).click();
   await expect(page.locator('[data-part=import-said]')).toContainText('6 runs read, 1 problem');
   await expect(page.locator('[data-part=line-problems]')).toContainText('Line 8: cuts:');
@@ -179,8 +182,12 @@ test('a million rows are read without the page standing still, and can be stoppe
   const path = info.outputPath('long.csv');
   writeFileSync(path, log(1_000_000));
   await page.locator('#log-file').setInputFiles(path);
-  await page.getByRole('button', { name: 'Add these runs' }).click();
-  await expect(page.locator('[data-part=progress-said]')).toContainText(/\d,\d{3} runs/);
+  const [worker] = await Promise.all([
+    page.waitForEvent('worker'),
+    page.getByRole('button', { name: 'Add these runs' }).click(),
+  ]);
+  expect(new URL(worker.url()).origin).toBe(new URL(page.url()).origin);
+  await expect(page.locator('[data-part=progress-said]')).toContainText(/\d,\d{3} rows read/);
   // The page goes on answering meanwhile.
   await page.getByLabel('Knife looked at').selectOption('curlew');
   await expect(verdict(page)).toContainText('Curlew against Plover');
@@ -195,4 +202,17 @@ test('a million rows are read without the page standing still, and can be stoppe
   await expect(page.locator('[data-part=import-said]')).toContainText(
     'Nothing was taken: a line-up carries at most 2,000',
   );
+
+  // Pasted, such a text never enters the field, which would stand still with it.
+  await page.locator('#pasted').focus();
+  await page.evaluate((text) => {
+    const clipboardData = new DataTransfer();
+    clipboardData.setData('text/plain', text);
+    const paste = new ClipboardEvent('paste', { clipboardData, bubbles: true, cancelable: true });
+    document.querySelector('#pasted')?.dispatchEvent(paste);
+  }, log(20_000));
+  await expect(page.locator('[data-part=found-said]')).toContainText('too long to show in the field');
+  await expect(page.locator('#pasted')).toHaveValue('');
+  await page.getByRole('button', { name: 'Add these runs' }).click();
+  await expect(page.locator('[data-part=import-said]')).toContainText('20,000 runs read');
 });
