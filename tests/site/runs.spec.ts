@@ -42,7 +42,7 @@ test('cells pasted from a spreadsheet are shown, confirmed, taken, judged, linke
   await page.getByLabel('Column 4, “Winkel”, is').selectOption('angleDeg');
   await expect(page.locator('[data-part=found-said]')).toContainText('a decimal comma');
   await expect(page.locator('[data-part=found-said]')).toContainText(
-    'not recorded: sharpening, looked every',
+    'not recorded: sharpening, stop, looked every',
   );
   await page.getByRole('button', { name: 'Put them in place of the log' }).click();
   await expect(page.locator('[data-part=import-said]')).toContainText('6 runs read, 1 problem');
