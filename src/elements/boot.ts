@@ -17,7 +17,6 @@ const large: Record<string, () => Promise<CustomElementConstructor>> = {
   'kf-drawer': async () => (await import('./drawer.ts')).DrawerElement,
   'kf-figure': async () => (await import('./figure.ts')).FigureElement,
   'kf-late': async () => (await import('./late.ts')).LateElement,
-  'kf-late-words': async () => (await import('./late-words.ts')).LateWordsElement,
   'kf-retell': async () => (await import('./retell.ts')).RetellElement,
   'kf-runs': async () => (await import('./runs.ts')).RunsElement,
   'kf-seal': async () => (await import('./seal.ts')).SealElement,

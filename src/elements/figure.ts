@@ -28,14 +28,28 @@ export class FigureElement extends SceneElement {
   override connectedCallback(): void {
     super.connectedCallback();
     this.#resize.observe(this);
+    this.addEventListener('change', this.#choose);
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.#resize.disconnect();
+    this.removeEventListener('change', this.#choose);
     clearTimeout(this.#timer);
     cancelAnimationFrame(this.#frame);
   }
+
+  /** How finely the reader wants it drawn, where the figure's own controls ask: 0 leaves it to the figure. */
+  get #detail(): number {
+    return Number(this.querySelector<HTMLSelectElement>('select[data-detail]')?.value ?? 0);
+  }
+
+  #choose = (event: Event): void => {
+    if (!(event.target instanceof HTMLSelectElement) || event.target.dataset['detail'] === undefined) return;
+    this.fetchLate();
+    for (const drawing of this.querySelectorAll<HTMLElement>('.drawing')) delete drawing.dataset['drawn'];
+    this.#draw();
+  };
 
   /** The drawing follows within the next frame; what is read follows after a pause. */
   protected override show(scene: Scene): void {
@@ -63,9 +77,9 @@ export class FigureElement extends SceneElement {
     const drawing = this.#shown;
     if (!scene || !drawing || drawing.dataset['drawn']) return;
     const size = drawing.dataset['size'] === 'narrow' ? 'narrow' : 'wide';
-    drawing.replaceChildren(
-      draw(registry().figure(this.of), scene, sizes[size], document, `${this.of}-${size}`),
-    );
+    const detail = this.#detail;
+    const room = detail > 0 ? { ...sizes[size], detail } : sizes[size];
+    drawing.replaceChildren(draw(registry().figure(this.of), scene, room, document, `${this.of}-${size}`));
     drawing.dataset['drawn'] = 'yes';
   };
 

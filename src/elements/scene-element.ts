@@ -1,14 +1,27 @@
 import { effect } from '@preact/signals-core';
 import type { Scene } from '../lineup/scene.ts';
+import type { TopicName } from '../topics/index.ts';
 import { afterDrawing } from './after-drawing.ts';
-import { scene } from './page.ts';
+import { example, scene } from './page.ts';
+import { lateTopic } from './topics.ts';
 
-/** An element that shows a part of the scene: one effect from its connection to its end, no state of its own. */
+/**
+ * An element that shows a part of the scene: one effect from its connection to its end, no state of its own.
+ *
+ * With `data-late` its topic is large and comes late: the page was built with what it says of its own example, so the
+ * topic is fetched only once there is another line-up to speak of, or the element itself is touched.
+ */
 export abstract class SceneElement extends HTMLElement {
   #dispose: (() => void) | undefined;
+  #waits = false;
 
   connectedCallback(): void {
-    this.#dispose = effect(() => this.show(scene.value));
+    this.#waits = this.dataset['late'] !== undefined;
+    this.#dispose = effect(() => {
+      const now = scene.value;
+      if (!this.#waits) this.show(now);
+      else if (now.entry !== example) this.fetchLate();
+    });
   }
 
   disconnectedCallback(): void {
@@ -25,11 +38,33 @@ export abstract class SceneElement extends HTMLElement {
   protected place(name: string): HTMLElement | null {
     return this.querySelector<HTMLElement>(`[data-part="${name}"]`);
   }
+
+  /** Fetches the topic that comes late, where it is not there yet, and shows the scene of the moment. */
+  protected fetchLate(): void {
+    if (!this.#waits) return;
+    // What was built is of another line-up: better nothing than that.
+    if (scene.value.entry !== example) this.dataset['stale'] = 'yes';
+    lateTopic(this.dataset['late'] as TopicName).then(
+      () => afterDrawing(this.#arrived),
+      () => (this.dataset['stale'] = 'failed'),
+    );
+  }
+
+  #arrived = (): void => {
+    if (!this.isConnected || !this.#waits) return;
+    this.#waits = false;
+    this.show(scene.value);
+    delete this.dataset['stale'];
+  };
 }
+
+/** How long the reader must pause before what comes late follows: it takes many samples, and is read, not watched. */
+const pauseMs = 250;
 
 /** An element that is read: what it says follows a change after the drawing that changes under the reader's hand. */
 export abstract class ReadElement extends SceneElement {
   #latest: Scene | undefined;
+  #timer = 0;
   #say = (): void => {
     if (this.#latest && this.isConnected) this.say(this.#latest);
   };
@@ -37,9 +72,11 @@ export abstract class ReadElement extends SceneElement {
   protected override show(scene: Scene): void {
     const first = this.#latest === undefined;
     this.#latest = scene;
+    clearTimeout(this.#timer);
     // What was built may belong to another line-up than the address's: the first time nothing waits.
     if (first) this.#say();
-    else afterDrawing(this.#say);
+    else if (this.dataset['late'] === undefined) afterDrawing(this.#say);
+    else this.#timer = window.setTimeout(this.#say, pauseMs);
   }
 
   protected abstract say(scene: Scene): void;

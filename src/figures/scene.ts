@@ -21,8 +21,13 @@ export function pageScene(locals: App.Locals): Scene {
 }
 
 /**
- * The attributes by which the live half finds an element and the topic it shows. None on a still page, which is of one
- * published line-up and follows no other.
+ * The attributes by which the live half finds an element and the topic it shows, which may come late: see
+ * src/elements/scene-element.ts. None on a still page, which is of one published line-up and follows no other.
  */
-export const follows = (locals: App.Locals, part: Part, name: string): Record<string, unknown> =>
-  locals.still ? {} : { 'data-topic': topicOf(part, name), 'data-own': '' };
+export const follows = (
+  locals: App.Locals,
+  part: Part,
+  name: string,
+  late = false,
+): Record<string, unknown> =>
+  locals.still ? {} : { [late ? 'data-late' : 'data-topic']: topicOf(part, name), 'data-own': '' };

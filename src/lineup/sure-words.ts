@@ -1,4 +1,5 @@
 import { isUnknown } from '../model/index.ts';
+import { ofHundred, toldApart, verdict } from './band-words.ts';
 import { refusedWork } from './refused-work.ts';
 import { leftOut, list } from './rows.ts';
 import type { Scene } from './scene.ts';
@@ -6,29 +7,6 @@ import { percent, plain, ratioInWords, thousands, times } from './show.ts';
 import { isExact, nearestPairing, samples, sureOf } from './sure.ts';
 import type { Sure } from './sure.ts';
 import type { WordsOf } from './words.ts';
-
-/** Above this chance one knife is told apart from the other, by the model alone. */
-const toldApart = 0.95;
-
-/** How many of a hundred samples, never rounded up to all or down to none of them. */
-const ofHundred = (share: number): string =>
-  share === 1
-    ? 'every sample'
-    : share === 0
-      ? 'no sample'
-      : share > 0.995
-        ? 'more than 99 of 100 samples'
-        : share < 0.005
-          ? 'fewer than 1 of 100 samples'
-          : `${Math.round(share * 100)} of 100 samples`;
-
-/** Which of the two outlasts the other, as far as the samples tell. */
-function verdict({ beats }: Sure, { subject, baseline }: Scene): string {
-  if (beats >= toldApart) return `${subject.name} outlasts ${baseline.name} in ${ofHundred(beats)}.`;
-  if (beats <= 1 - toldApart)
-    return `${subject.name} outlasts ${baseline.name} in ${ofHundred(beats)}: it is the shorter-lived one.`;
-  return `The model does not tell ${subject.name} and ${baseline.name} apart: ${subject.name} is ahead in ${ofHundred(beats)}.`;
-}
 
 /** Where something else stands, seen from the band. */
 const seenFrom = ({ low, high }: Sure, value: number): string =>
@@ -43,7 +21,7 @@ export function bandSentence(scene: Scene): string {
     : ` It covers the terms that stand; ${list(leftOut(row.close))} left out.`;
   if (isExact(sure))
     return `Nothing about ${subject.name} against ${baseline.name} is left uncertain, so the band has no width: ${times(sure.median)}, the close reading itself.${incomplete}`;
-  return `${subject.name} against ${baseline.name}: from ${times(sure.low)} to ${times(sure.high)}, with ${times(sure.median)} in the middle.${incomplete}`;
+  return `${subject.name} against ${baseline.name}: nine samples of ten lie from ${times(sure.low)} to ${times(sure.high)}, with ${times(sure.median)} in the middle.${incomplete}`;
 }
 
 /** What is not known of the two, in words. */
@@ -114,7 +92,7 @@ export const sureWords: Record<string, WordsOf> = {
     ];
   },
 
-  /** The sum by hand beside the sampling. */
+  /** The sum by hand beside the sampling, and where the two part. */
   'band-line': (scene) => {
     const sure = sureOf(scene);
     const { subject, baseline } = scene;
@@ -122,8 +100,16 @@ export const sureWords: Record<string, WordsOf> = {
     const { line, low, high } = sure;
     const widths = Math.log(line.high / line.low) / Math.log(high / low);
     const agree = Math.abs(widths - 1) < 0.05;
+    const ends = [
+      { name: 'lower', hand: line.low, sampled: low },
+      { name: 'upper', hand: line.high, sampled: high },
+    ].map((end) => ({ ...end, apart: Math.abs(Math.log(end.hand / end.sampled)) }));
+    const [widest] = ends.sort((a, b) => b.apart - a.apart);
     return [
       `By hand, to first order, the band of ${subject.name} over ${baseline.name} comes to ${times(line.low)}–${times(line.high)}: ${agree ? 'as wide as' : widths > 1 ? `${percent(widths - 1)} wider on a log axis than` : `${percent(1 - widths)} narrower on a log axis than`} that of ${thousands(samples)} samples.`,
+      !widest || widest.apart < 0.01
+        ? 'The two ends agree as well.'
+        : `The two part most at the ${widest.name} end: ${times(widest.hand)} by hand, ${times(widest.sampled)} by the samples.`,
       agree
         ? ''
         : 'Where a range is wide or lopsided, the straight line misses the bend of the curve; the samples do not.',

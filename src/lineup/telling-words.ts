@@ -1,7 +1,6 @@
 import { jobProfiles } from '../model/index.ts';
 import type { TermId } from '../model/index.ts';
 import { measuresSaid } from './measures-said.ts';
-import { optionSaid, pollOf } from './poll.ts';
 import { refusedWork } from './refused-work.ts';
 import { changes, leftOut, standing } from './rows.ts';
 import type { Scene } from './scene.ts';
@@ -82,15 +81,6 @@ export const tellingWords: Record<string, WordsOf> = {
     `It takes the edges of ${baseline.name} and ${subject.name} as ground well: a burr left on, or an edge overheated, undoes any of these numbers.`,
     leftOut(row[entry.reading]).length > 0 ? 'What is left out of the chain is not known to be nothing.' : '',
   ],
-
-  /** The question as a poll, without its answer. */
-  'ask-question': ({ entry, subject, baseline }) => {
-    const work = jobProfiles.find(({ id }) => id === entry.work)?.name ?? entry.work;
-    return [
-      `In ${work}, how many times as long does ${subject.name} cut as ${baseline.name} before it is as blunt?`,
-    ];
-  },
-  'ask-options': (scene) => pollOf(scene).map(optionSaid),
 
   /** The shortest telling. */
   'telling-sentence': (scene) => {

@@ -12,6 +12,8 @@ export interface Size {
   width: number;
   /** True on a sheet too narrow for labels beside the marks. */
   narrow: boolean;
+  /** How finely it is drawn, where the reader may choose: the number of its dots. */
+  detail?: number;
 }
 
 /** The two sizes every figure is drawn at; a page shows the one its column has room for. */

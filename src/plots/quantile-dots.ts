@@ -6,8 +6,8 @@ import { times } from '../lineup/show.ts';
 import type { Figure } from './figure.ts';
 import { ratioAxis, tickValues } from './ratio-axis.ts';
 
-/** Few enough to count, enough to see the tails. */
-const count = 50;
+/** Few enough to count, enough to see the tails; the reader may choose from 20 to 100. */
+const usualCount = 50;
 
 interface Dot {
   x: number;
@@ -26,15 +26,15 @@ function stacked(values: readonly number[], low: number, columnLog: number): Dot
   });
 }
 
-/** How sure: fifty dots of equal chance, so that counting dots is counting chances. */
+/** How sure: dots of equal chance, fifty or as many as the reader chooses, so that counting dots is counting chances. */
 export const quantileDotsFigure: Figure = {
   id: 'quantile-dots',
   title: ({ subject, baseline }) => `How sure: ${subject.name} against ${baseline.name}`,
-  units: 'times as long; each dot one chance in fifty',
+  units: 'times as long; every dot the same chance',
   scale: 'logarithmic axis',
   reading: () => 'close reading; rival and pocket marked',
   source: 'factor model, sampled; assumptions stated',
-  options(scene, { width, narrow }) {
+  options(scene, { width, narrow, detail: count = usualCount }) {
     const sure = sureOf(scene);
     const { row } = scene;
     const values = quantileDots(sure.ratios, count);
@@ -43,26 +43,29 @@ export const quantileDotsFigure: Figure = {
       { x: row.pocket.product, name: 'pocket', className: 'kf-total-pocket' },
       { x: row.close.product, name: 'close', className: 'kf-total-close' },
     ];
-    const all = [1, ...values, ...others.map(({ x }) => x)];
+    const all = [1, ...values, sure.line.low, sure.line.high, ...others.map(({ x }) => x)];
     const low = Math.min(...all) / 1.25;
     const high = Math.max(...all) * 1.25;
     const [marginLeft, marginRight] = [14, 14];
     const inner = width - marginLeft - marginRight;
-    const radius = narrow ? 4 : 5;
+    const radius = (narrow ? 4 : 5) - (count > 60 ? 1 : 0);
     const columnLog = (Math.log(high / low) * (2 * radius + 1)) / inner;
     const dots = stacked(values, low, columnLog);
     const tallest = Math.max(...dots.map(({ row: at }) => at)) + 1;
     const dotsHeight = tallest * (2 * radius + 1);
     const namesHeight = 58;
     const px = (rowAt: number): number => rowAt * (2 * radius + 1) + radius + 1;
-    const top = dotsHeight + 26;
+    const top = dotsHeight + 46;
     return {
       height: top + namesHeight + 44,
       marginLeft,
       marginRight,
       marginTop: 8,
       marginBottom: 40,
-      x: { ...ratioAxis(low, high, narrow, 'times as long'), labelAnchor: 'center' },
+      x: {
+        ...ratioAxis(low, high, narrow, `times as long; each dot 1 chance in ${count}`),
+        labelAnchor: 'center',
+      },
       y: { domain: [0, top + namesHeight - 4], axis: null },
       marks: [
         Plot.gridX(tickValues(low, high, narrow), { className: 'kf-grid' }),
@@ -75,25 +78,6 @@ export const quantileDotsFigure: Figure = {
           stroke: 'currentColor',
           fill: ({ ahead }: Dot) => (ahead ? 'currentColor' : 'none'),
         }),
-        Plot.link([{ x1: sure.low, x2: sure.high }], {
-          x1: 'x1',
-          x2: 'x2',
-          y1: dotsHeight + 12,
-          y2: dotsHeight + 12,
-          className: 'kf-dimension',
-        }),
-        Plot.tickX([sure.low, sure.high], {
-          y: null,
-          className: 'kf-dimension',
-          insetTop: 60,
-        }),
-        Plot.text([sure], {
-          x: 'median',
-          y: dotsHeight + 12,
-          text: () => '90 %',
-          dy: -9,
-          className: 'kf-value kf-on-paper',
-        }),
         ...others.map(({ x, name, className }, index) => [
           Plot.ruleX([x], { y1: 0, y2: top + 8 + index * 17, className }),
           Plot.text([x], {
@@ -105,6 +89,40 @@ export const quantileDotsFigure: Figure = {
             className: 'kf-faint kf-on-paper',
           }),
         ]),
+        Plot.link([{ x1: sure.low, x2: sure.high }], {
+          x1: 'x1',
+          x2: 'x2',
+          y1: dotsHeight + 12,
+          y2: dotsHeight + 12,
+          className: 'kf-dimension',
+        }),
+        Plot.tickX([sure.low, sure.high], {
+          y: null,
+          className: 'kf-dimension',
+          insetTop: 80,
+        }),
+        Plot.text([sure], {
+          x: 'median',
+          y: dotsHeight + 12,
+          text: () => (narrow ? '90 %' : '90 % of the samples'),
+          dy: -9,
+          className: 'kf-value kf-on-paper',
+        }),
+        Plot.link([sure.line], {
+          x1: 'low',
+          x2: 'high',
+          y1: dotsHeight + 32,
+          y2: dotsHeight + 32,
+          className: 'kf-dimension',
+          strokeWidth: 1,
+        }),
+        Plot.text([sure.line], {
+          x: ({ low: from, high: to }: { low: number; high: number }) => Math.sqrt(from * to),
+          y: dotsHeight + 32,
+          text: () => (narrow ? 'by hand' : 'by hand, to first order'),
+          dy: -9,
+          className: 'kf-faint kf-on-paper',
+        }),
       ].flat(),
     };
   },

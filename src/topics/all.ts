@@ -1,5 +1,7 @@
 import { topic as answers } from './answers.ts';
 import { topic as argue } from './argue.ts';
+import { topic as ask } from './ask.ts';
+import { topic as band } from './band.ts';
 import { topic as base } from './base.ts';
 import { topic as behind } from './behind.ts';
 import { topic as chain } from './chain.ts';
@@ -26,6 +28,8 @@ import type { Part, Topic } from './topic.ts';
 export const topics: Record<TopicName | 'base', Topic> = {
   answers,
   argue,
+  ask,
+  band,
   base,
   behind,
   chain,

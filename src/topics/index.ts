@@ -4,6 +4,8 @@ import type { Topic } from './topic.ts';
 export const topicLoaders = {
   answers: () => import('./answers.ts'),
   argue: () => import('./argue.ts'),
+  ask: () => import('./ask.ts'),
+  band: () => import('./band.ts'),
   behind: () => import('./behind.ts'),
   chain: () => import('./chain.ts'),
   different: () => import('./different.ts'),

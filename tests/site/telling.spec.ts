@@ -38,16 +38,16 @@ test('the telling is copied at three depths, each with the link that shows it', 
 });
 
 test('the band is of the line-up in the address, and never of the example', async ({ page }) => {
-  const band = page.locator('kf-late-words[of=band]');
+  const band = page.locator('kf-words[of=band]');
   await page.goto('/telling/');
-  await expect(band).toContainText('Dunlin against Plover: from ×');
+  await expect(band).toContainText('Dunlin against Plover: nine samples of ten lie from ×');
   const example = (await band.textContent()) ?? '';
   // Touched, but with nothing changed, it stays as it was built.
   await page.locator('kf-call input').focus();
   await live(page);
   expect(await band.textContent()).toBe(example);
   await page.evaluate((hash) => (location.hash = hash), visitorLink);
-  await expect(band).toContainText('Tern against Knot: from ×');
+  await expect(band).toContainText('Tern against Knot: nine samples of ten lie from ×');
   await expect(band).not.toContainText('Dunlin');
 });
 
@@ -56,5 +56,7 @@ test('a band that cannot be fetched is said, not left as the example', async ({ 
     route.fulfill({ status: 200, contentType: 'text/javascript', body: 'throw 0' }),
   );
   await page.goto(`/telling/${visitorLink}`);
-  await expect(page.locator('kf-late-words[of=band]')).toContainText('could not be loaded');
+  const band = page.locator('kf-words[of=band]');
+  await expect(band.locator('.failed')).toBeVisible();
+  await expect(band.getByText('Dunlin')).toBeHidden();
 });

@@ -1,0 +1,14 @@
+import { jobProfiles } from '../model/index.ts';
+import { optionSaid, pollOf } from './poll.ts';
+import type { WordsOf } from './words.ts';
+
+export const askWords: Record<string, WordsOf> = {
+  /** The question as a poll, without its answer. */
+  'ask-question': ({ entry, subject, baseline }) => {
+    const work = jobProfiles.find(({ id }) => id === entry.work)?.name ?? entry.work;
+    return [
+      `In ${work}, how many times as long does ${subject.name} cut as ${baseline.name} before it is as blunt?`,
+    ];
+  },
+  'ask-options': (scene) => pollOf(scene).map(optionSaid),
+};

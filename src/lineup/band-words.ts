@@ -1,0 +1,52 @@
+import { leftOut, list } from './rows.ts';
+import type { Scene } from './scene.ts';
+import { refusedWork } from './refused-work.ts';
+import { times } from './show.ts';
+import { isExact, sureOf } from './sure.ts';
+import type { Sure } from './sure.ts';
+import type { WordsOf } from './words.ts';
+
+/** Above this chance one knife is told apart from the other, by the model alone. */
+export const toldApart = 0.95;
+
+/** How many of a hundred samples, never rounded up to all or down to none of them. */
+export const ofHundred = (share: number): string =>
+  share === 1
+    ? 'every sample'
+    : share === 0
+      ? 'no sample'
+      : share > 0.995
+        ? 'more than 99 of 100 samples'
+        : share < 0.005
+          ? 'fewer than 1 of 100 samples'
+          : `${Math.round(share * 100)} of 100 samples`;
+
+/** Which of the two outlasts the other, as far as the samples tell. */
+export function verdict({ beats }: Sure, { subject, baseline }: Scene): string {
+  if (beats >= toldApart) return `${subject.name} outlasts ${baseline.name} in ${ofHundred(beats)}.`;
+  if (beats <= 1 - toldApart)
+    return `${subject.name} outlasts ${baseline.name} in ${ofHundred(beats)}: it is the shorter-lived one.`;
+  return `The model does not tell ${subject.name} and ${baseline.name} apart: ${subject.name} is ahead in ${ofHundred(beats)}.`;
+}
+
+export const bandWords: Record<string, WordsOf> = {
+  /** Behind the one sentence that is the answer: how sure it is. */
+  'answer-band': (scene) => {
+    // Where the work refuses the chain there is no ratio for a band to stand about.
+    if (refusedWork(scene) !== '') return [];
+    const sure = sureOf(scene);
+    const { row, entry, subject, baseline } = scene;
+    const pocket = entry.reading === 'pocket';
+    const whose = pocket ? 'The close reading' : 'That';
+    const missing = row.close.complete ? '' : `, ${list(leftOut(row.close))} left out`;
+    if (isExact(sure))
+      return [
+        `${pocket ? `The close reading has ${times(sure.median)}. ` : ''}Nothing about ${subject.name} against ${baseline.name} is left uncertain, so the model puts no band about it.`,
+      ];
+    return [
+      `${whose} is sure only to between ${times(sure.low)} and ${times(sure.high)}: there nine samples of ten lie when all that is not known exactly is drawn at once${missing}.`,
+      verdict(sure, scene),
+      pocket ? 'The pocket reading has no band of its own.' : '',
+    ];
+  },
+};
