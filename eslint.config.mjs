@@ -62,6 +62,13 @@ export default defineConfig(
     ),
   },
   {
+    files: ['src/pictures/**'],
+    rules: not(
+      ['topics', 'figures', 'elements', 'bench', 'layouts', 'exercises'],
+      'a picture takes a drawing and its words, and knows no page',
+    ),
+  },
+  {
     files: ['src/topics/**'],
     rules: not(
       ['figures', 'elements', 'bench', 'layouts'],

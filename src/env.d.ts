@@ -12,3 +12,12 @@ declare namespace App {
     sliders?: number;
   }
 }
+
+declare module 'subset-font' {
+  /** A face with only the signs of a text, its axes fixed where they are named. */
+  export default function subsetFont(
+    face: Uint8Array,
+    signs: string,
+    options: { targetFormat: 'truetype' | 'woff2'; variationAxes?: Record<string, number> },
+  ): Promise<Uint8Array>;
+}

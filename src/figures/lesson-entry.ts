@@ -1,13 +1,12 @@
-import { loft } from '../figures/scene.ts';
 import type { LineUpEntry } from '../lineup/schema.ts';
+import { loft } from './scene.ts';
 
-/** What a lesson's head changes in the loft's line-up. */
+/** What a lesson's example changes in the loft's line-up, as its head says it. */
 export type LessonLineUp = { [Part in keyof LineUpEntry]?: LineUpEntry[Part] | undefined } & {
-  /** Toughness by the id of a knife. */
   toughness?: Record<string, number> | undefined;
 };
 
-/** The line-up a lesson opens with: the invented loft with what the lesson's head changes. */
+/** The line-up a lesson opens with. */
 export function lessonEntry({ toughness = {}, ...changes }: LessonLineUp): LineUpEntry {
   const example = { ...loft(), ...(changes as Partial<LineUpEntry>) };
   return {

@@ -1,0 +1,21 @@
+import { readFileSync } from 'node:fs';
+import type { APIRoute, GetStaticPaths } from 'astro';
+import { pngOf } from '../../figures/png.ts';
+import { previews } from '../../figures/previews.ts';
+import type { Preview } from '../../figures/previews.ts';
+import { cardSvg, previewSize } from '../../pictures/card.ts';
+import { pictureStyle } from '../../pictures/style.ts';
+import { guessed } from '../../pictures/wrap.ts';
+
+export const getStaticPaths = (async () =>
+  (await previews()).map(({ name, card }) => ({
+    params: { name },
+    props: { card },
+  }))) satisfies GetStaticPaths;
+
+/** The picture of a link, drawn once at build. */
+export const GET: APIRoute<Pick<Preview, 'card'>> = async ({ props }) => {
+  const style = pictureStyle(readFileSync('src/styles/site.css', 'utf8'), 'light');
+  const svg = cardSvg(props.card, previewSize, { style, ground: 'light', measure: guessed });
+  return new Response(new Uint8Array(await pngOf(svg)), { headers: { 'Content-Type': 'image/png' } });
+};
