@@ -6,5 +6,8 @@ export function refusedWork({ entry, subject, baseline }: Scene): string {
   const job = jobProfiles.find(({ id }) => id === entry.work);
   return job === undefined || job.slicingChain
     ? ''
-    : `In ${job.name}, ${job.reason}: for this work the slicing chain is refused, and what follows speaks of ${subject.name} and ${baseline.name} as they would slice.`;
+    : `${place(job.name)}, ${job.reason}: for this work the slicing chain is refused, and what follows speaks of ${subject.name} and ${baseline.name} as they would slice.`;
 }
+
+/** A work is a thing done, or the place where it is done: prying, on a board. */
+const place = (name: string): string => (name.startsWith('on ') ? `O${name.slice(1)}` : `In ${name}`);
