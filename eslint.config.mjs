@@ -12,7 +12,7 @@ const not = (folders, why) => ({
 });
 
 export default defineConfig(
-  globalIgnores(['dist', '.astro', 'node_modules', 'test-results', 'public']),
+  globalIgnores(['dist', '**/.astro', 'node_modules', 'test-results', 'public']),
   js.configs.recommended,
   ts.configs.strict,
   ts.configs.stylistic,

@@ -3,38 +3,20 @@
  * times, and how long the very first touch takes, which also fetches and starts the live half of the page.
  * Every time is taken only once the drawing has changed: a page that draws nothing measures fast.
  *
- * A measurement, not a test: run it on a quiet machine, after a build.
+ * A measurement, not a test: `npm run bench -- redraw` on a quiet machine, after a build; `npm run bench -- redraw /bench/`
+ * measures that page alone.
  */
-import { createReadStream, existsSync, readdirSync, statSync } from 'node:fs';
-import { createServer } from 'node:http';
-import type { AddressInfo } from 'node:net';
-import { extname } from 'node:path';
+import { existsSync, readdirSync } from 'node:fs';
 import { chromium } from '@playwright/test';
 import type { Browser, Page } from '@playwright/test';
 import { findBrowser } from '../site/browser.ts';
+import { brotliHost } from './brotli-host.ts';
+import { drag } from './drag.ts';
+import { quantile } from './quantile.ts';
 
 const dist = 'dist';
 const slowdowns = [1, 4];
 const movements = 60;
-
-const kinds: Record<string, string> = {
-  '.css': 'text/css',
-  '.html': 'text/html; charset=utf-8',
-  '.js': 'text/javascript',
-  '.svg': 'image/svg+xml',
-  '.woff2': 'font/woff2',
-};
-
-const server = createServer((request, response) => {
-  const { pathname } = new URL(request.url ?? '/', 'http://localhost');
-  const file = `${dist}${pathname.endsWith('/') ? `${pathname}index.html` : pathname}`;
-  if (pathname.includes('..') || !existsSync(file) || !statSync(file).isFile()) {
-    response.writeHead(404).end();
-    return;
-  }
-  response.writeHead(200, { 'content-type': kinds[extname(file)] ?? 'application/octet-stream' });
-  createReadStream(file).pipe(response);
-});
 
 /** The measuring half in the page: what moves is timed from its input event to the change of the figure's drawing. */
 function install(): void {
@@ -62,26 +44,6 @@ interface Redraw {
   watch: (of: string) => void;
 }
 declare const redraw: Redraw;
-
-const quantile = (values: number[], p: number): number => {
-  const sorted = [...values].sort((a, b) => a - b);
-  return sorted[Math.min(sorted.length - 1, Math.ceil(p * sorted.length) - 1)] ?? Number.NaN;
-};
-
-/** Drags the slider to and fro, as a hand does: the browser then hands its events over just before each frame. */
-async function drag(page: Page, slider: string, times: number): Promise<void> {
-  const box = await page.locator(slider).boundingBox();
-  if (!box) throw new Error(`the slider ${slider} is not on the page`);
-  const y = box.y + box.height / 2;
-  const at = (share: number) => box.x + 10 + share * (box.width - 20);
-  await page.mouse.move(at(0.5), y);
-  await page.mouse.down();
-  for (let step = 1; step <= times; step += 1) {
-    await page.mouse.move(at(0.5 + 0.4 * Math.sin(step / 3)), y);
-    await page.waitForTimeout(40);
-  }
-  await page.mouse.up();
-}
 
 async function open(browser: Browser): Promise<Page> {
   const page = await browser.newPage({ viewport: { width: 1200, height: 1400 } });
@@ -125,17 +87,18 @@ async function measure(browser: Browser, path: string, of: string, slider: strin
 }
 
 if (!existsSync(dist)) throw new Error('no built site in dist: run the build first');
-await new Promise<void>((ready) => server.listen(0, '127.0.0.1', ready));
-const origin = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
+const { origin, close } = await brotliHost(dist);
 const executablePath = findBrowser();
 const browser = await chromium.launch({
   ...(executablePath ? { executablePath } : {}),
   args: ['--no-sandbox', '--disable-background-networking'],
 });
 
+const named = process.argv.slice(2);
 const paths = readdirSync(dist, { recursive: true, encoding: 'utf8' })
   .filter((file) => file.endsWith('index.html'))
   .map((file) => `/${file.replaceAll('\\', '/').replace(/index\.html$/, '')}`)
+  .filter((path) => named.length === 0 || named.includes(path))
   .sort();
 
 const rows: Record<string, string | number>[] = [];
@@ -169,7 +132,7 @@ try {
   }
 } finally {
   await browser.close();
-  server.close();
+  close();
 }
 if (rows.length === 0) throw new Error('no figure with a slider was found: nothing was measured');
 console.table(rows);
