@@ -6,7 +6,7 @@ import { encodeLink } from '../lineup/link.ts';
 import { angleQuestions } from '../lineup/schema.ts';
 import type { Evenable, KnifeEntry, LineUpEntry } from '../lineup/schema.ts';
 import { plain } from '../lineup/show.ts';
-import { changeOwn, linkTo, store } from './page.ts';
+import { becomesOwn, changeOwn, linkTo, store } from './page.ts';
 
 type Typed = HTMLInputElement | HTMLSelectElement;
 
@@ -63,7 +63,10 @@ export class BenchElement extends HTMLElement {
     if (location.hash.startsWith('#with=')) return;
     const kept = this.#keeper.recall();
     if (!kept.ok) this.#say(kept.message);
-    else if (kept.entry) store.replace(kept.entry);
+    else if (kept.entry) {
+      store.replace(kept.entry);
+      becomesOwn();
+    }
   }
 
   /** The address carries the line-up, so that a reload keeps it even where storage is denied. */

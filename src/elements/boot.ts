@@ -1,5 +1,6 @@
 import { late } from '../offline/late.ts';
 import { isTopicName, topicLoaders } from '../topics/index.ts';
+import { carry } from './carry.ts';
 import type { TopicName } from '../topics/index.ts';
 
 /**
@@ -105,6 +106,8 @@ const opened = () => {
   if (carried() && root.dataset['live'] !== 'on') void load();
 };
 addEventListener('hashchange', opened);
+// A page that shows no line-up passes on the one in its address.
+if (location.hash.startsWith('#with=') && !document.getElementById('page-line-up')) carry(location.hash);
 if (carried() || root.hasAttribute('data-live-at-once')) void load();
 // What has been done is kept on the reader's machine, so the page cannot be built with it.
 if (document.querySelector('kf-course')) fetchAlone('kf-course').catch(() => undefined);

@@ -1,4 +1,4 @@
-import { computed } from '@preact/signals-core';
+import { computed, effect } from '@preact/signals-core';
 import type { ReadonlySignal } from '@preact/signals-core';
 import { createStore } from '../lineup/store.ts';
 import { decodeLink, encodeLink } from '../lineup/link.ts';
@@ -7,6 +7,7 @@ import { plainEntry } from '../lineup/plain-entry.ts';
 import { sceneOf } from '../lineup/scene.ts';
 import type { Scene } from '../lineup/scene.ts';
 import type { LineUpEntry } from '../lineup/schema.ts';
+import { carry } from './carry.ts';
 
 /**
  * The one state of a page: the line-up's store, and the scene computed from it. Elements read the scene;
@@ -30,16 +31,40 @@ export function start(): void {
   openAddress();
   addEventListener('hashchange', openAddress);
   addEventListener('click', follow);
+  effect(carryAlong);
 }
 
-/** Links of the page take the line-up along, and a step within the page does not put its anchor in its place. */
+/** The links of the page follow the line-up after this pause: they are followed, not watched. */
+const linksMs = 300;
+let linksTimer = 0;
+
+/** Where the line-up is the visitor's, links lead on with it, opened in a new tab or copied as well as followed. */
+function carryAlong(): void {
+  const entry = store.entry.value;
+  clearTimeout(linksTimer);
+  linksTimer = window.setTimeout(() => {
+    if (root.dataset['lineUp'] === 'own') carry(encodeLink(entry));
+  }, linksMs);
+}
+
+/** What the page shows is the visitor's own, from the address or kept on this machine. */
+export function becomesOwn(): void {
+  root.dataset['lineUp'] = 'own';
+}
+
+/** A link within what is shown takes even the example along; a step within the page does not put its anchor in its place. */
 function follow(event: MouseEvent): void {
   const { target } = event;
   const link =
-    target instanceof Element ? target.closest<HTMLAnchorElement>('a[data-page], a[href^="#"]') : null;
-  const page = link?.dataset['page'];
-  if (link && page !== undefined) link.href = linkTo(page);
-  if (!link || page !== undefined || !location.hash.startsWith('#with=')) return;
+    target instanceof Element
+      ? target.closest<HTMLAnchorElement>('a[data-page], a[data-carries], a[href^="#"]')
+      : null;
+  if (!link) return;
+  const { page, carries } = link.dataset;
+  if (page !== undefined) link.href = linkTo(page);
+  else if (carries !== undefined && root.dataset['lineUp'] === 'own')
+    link.hash = encodeLink(store.entry.value);
+  if (page !== undefined || carries !== undefined || !location.hash.startsWith('#with=')) return;
   const place = document.getElementById(link.hash.slice(1));
   if (!place) return;
   event.preventDefault();
@@ -54,7 +79,7 @@ function openAddress(): void {
   const read = decodeLink(location.hash);
   if (read.ok) {
     store.replace(read.entry);
-    root.dataset['lineUp'] = 'own';
+    becomesOwn();
     say(read.runsLeftBehind ? 'The runs were too many for this link and stayed behind.' : '');
     sayThen(read);
   } else {
@@ -100,7 +125,9 @@ export function changeOwn(update: (entry: LineUpEntry) => LineUpEntry, label: st
     const { invented: _demo, ...own } = next;
     return own;
   }, label);
-  return changed.ok ? '' : changed.problems.map(({ message }) => message).join('; ');
+  if (!changed.ok) return changed.problems.map(({ message }) => message).join('; ');
+  becomesOwn();
+  return '';
 }
 
 /** The address of this site's page that carries the line-up of the moment. */

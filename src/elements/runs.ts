@@ -10,7 +10,7 @@ import type { Scene } from '../lineup/scene.ts';
 import type { LineUpEntry } from '../lineup/schema.ts';
 import type { Run } from '../runs/log.ts';
 import { copyText } from './copy-text.ts';
-import { changeOwn, linkTo, scene, store } from './page.ts';
+import { becomesOwn, changeOwn, linkTo, scene, store } from './page.ts';
 import type { Import } from './runs-import.ts';
 import { fillRows } from './table-rows.ts';
 
@@ -88,6 +88,7 @@ export class RunsElement extends HTMLElement {
     if (!kept.ok) this.#say(kept.message);
     else if (kept.entry && (behind === undefined || behind === withoutRuns(kept.entry))) {
       store.replace(kept.entry);
+      becomesOwn();
       const message = document.getElementById('address-message');
       if (message && behind !== undefined) message.hidden = true;
     }

@@ -1,0 +1,66 @@
+import { expect, live, test } from './test.ts';
+import { visitorLink } from './visitor.ts';
+
+test('a line-up in the address goes along through header, list, neighbours and footer, by key and in a new tab', async ({
+  page,
+  context,
+}) => {
+  await page.goto(`/bench/${visitorLink}`);
+  await live(page);
+  const learn = page.locator('header.site').getByRole('link', { name: 'Learn' });
+  await expect(learn).toHaveAttribute('href', /lessons\/#with=/);
+  // Pages that show no line-up are left alone.
+  for (const name of ['Words', 'Sources', 'Teach'])
+    await expect(page.locator('header.site').getByRole('link', { name })).toHaveAttribute('href', /\/$/);
+
+  await learn.focus();
+  await page.keyboard.press('Enter');
+  await expect(page).toHaveURL(/\/lessons\/#with=/);
+  await page.locator('.course a').nth(3).focus();
+  await page.keyboard.press('Enter');
+  await expect(page).toHaveURL(/\/lessons\/two-routes\/#with=/);
+  await expect(page.locator('.whose.own').first()).toContainText('Tern');
+
+  // What the visitor changes on the way goes along as well.
+  const next = page.locator('a[rel=next]');
+  await expect(next).toHaveAttribute('href', /#with=/);
+  const before = await next.getAttribute('href');
+  const slider = page.locator('main input[type=range]').first();
+  await slider.focus();
+  await slider.press('ArrowRight');
+  await expect(next).not.toHaveAttribute('href', before ?? '');
+
+  const opened = context.waitForEvent('page');
+  await next.click({ modifiers: ['ControlOrMeta'] });
+  const tab = await opened;
+  await expect(tab.locator('.whose.own').first()).toContainText('Tern');
+  await expect(tab).toHaveURL(/\/lessons\/what-a-grit-is\/#with=/);
+  await tab.close();
+
+  await page.locator('footer').getByRole('link', { name: 'Argue with it' }).click();
+  await expect(page).toHaveURL(/\/argue\/#with=/);
+  await expect(page.locator('.whose.own').first()).toContainText('Tern');
+});
+
+test('without a line-up of a visitor no way on carries one, and knives kept on this machine count as theirs', async ({
+  page,
+}) => {
+  await page.goto('/lessons/two-routes/');
+  await page.locator('main input[type=range]').first().focus();
+  await live(page);
+  await page.keyboard.press('ArrowRight');
+  await page.waitForTimeout(500);
+  expect(await page.locator('[data-carries][href*="#with="]').count()).toBe(0);
+
+  await page.goto('/bench/');
+  await live(page);
+  const telling = page.locator('footer').getByRole('link', { name: 'The explanation' });
+  await expect(telling).toHaveAttribute('href', '/telling/');
+  await page.locator('[data-field="name"] input').first().fill('Whimbrel');
+  await expect(telling).toHaveAttribute('href', /\/telling\/#with=/);
+  await page.goto('/');
+  await page.goto('/bench/');
+  await expect(telling).toHaveAttribute('href', /\/telling\/#with=/);
+  await telling.click();
+  await expect(page.locator('main')).toContainText('Whimbrel');
+});
