@@ -2,6 +2,7 @@ import { jobProfiles } from '../model/index.ts';
 import { readNumber, readQuantity, showQuantity } from '../lineup/read.ts';
 import type { Evenable, LineUpEntry } from '../lineup/schema.ts';
 import { plain, typedPercent } from '../lineup/show.ts';
+import { assumptionFields } from './assumption-fields.ts';
 
 /** The fields of the line-up itself: title, work and units. Like those of a knife, none keeps anything. */
 export type WrittenWork = { ok: true; entry: LineUpEntry } | { ok: false; message: string };
@@ -107,6 +108,7 @@ const workFields = {
       return good({ ...entry, faceValues: values });
     },
   },
+  ...assumptionFields,
 } satisfies Record<string, WorkField>;
 
 export type WorkFieldName = keyof typeof workFields;

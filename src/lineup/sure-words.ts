@@ -24,6 +24,15 @@ export function bandSentence(scene: Scene): string {
   return `${subject.name} against ${baseline.name}: nine samples of ten lie from ${times(sure.low)} to ${times(sure.high)}, with ${times(sure.median)} in the middle.${incomplete}`;
 }
 
+/** What all knives share and a visitor may leave open. */
+const assumed = {
+  angleExponent: 'what an angle is worth',
+  thicknessExponent: 'what thickness is worth',
+  finishExponent: 'what finish is worth',
+  hardnessExponent: 'what hardness is worth',
+  residualCv: 'how far steels lie off the published line',
+} as const;
+
 /** What is not known of the two, in words. */
 function unknowns({ subjectKnife, baselineKnife, subject, baseline, entry }: Scene): string[] {
   const named = ['edge angle', 'thickness behind the edge', 'hardness'] as const;
@@ -40,6 +49,9 @@ function unknowns({ subjectKnife, baselineKnife, subject, baseline, entry }: Sce
       ],
     ),
     ...(isUnknown(entry.friction) ? ['the friction'] : []),
+    ...(Object.keys(assumed) as (keyof typeof assumed)[]).flatMap((id) =>
+      isUnknown(entry.assumptions[id] ?? 0) ? [assumed[id]] : [],
+    ),
   ];
 }
 

@@ -54,3 +54,54 @@ test('two knives whose bands overlap are said not to be told apart', async ({ pa
   await expect(page.locator('kf-figure[of=quantile-dots] [data-part=caption]')).toContainText('Tern');
   await expect(page.locator('kf-words[of=band-matters]')).toContainText('Most of the spread between Tern');
 });
+
+test('the fields of the assumptions: exact ones leave no band, a cleared one widens it, a bad one says why', async ({
+  page,
+}) => {
+  await page.goto('/bench/');
+  await live(page);
+  const ofKnife = (knife: string, name: string) =>
+    page.locator(`[data-knife=${knife}] [data-field=${name}] :is(input, select)`);
+  const ofAll = (name: string) => page.locator(`.work [data-field=${name}]`);
+  for (const [knife, angle, edge, hrc] of [
+    ['plover', '24', '0.6', '57'],
+    ['dunlin', '14', '0.25', '61'],
+  ] as const) {
+    await ofKnife(knife, 'angle').fill(angle);
+    await ofKnife(knife, 'edge').fill(edge);
+    await ofKnife(knife, 'hrc').fill(hrc);
+  }
+  await ofKnife('dunlin', 'steel').selectOption('volume');
+  await ofKnife('dunlin', 'carbideCrC').fill('13');
+  const exact = { friction: '0.25', angleExponent: '1.3', thicknessExponent: '0.5', finishExponent: '0.3' };
+  for (const [name, text] of Object.entries(exact)) await ofAll(name).locator('input').fill(text);
+  await ofAll('residualCv').locator('input').fill('0');
+  await page.keyboard.press('Tab');
+  await expect(headline(page)).toContainText('Nothing about Dunlin against Plover is left uncertain');
+  const close = /×[\d.]+/.exec((await page.locator('.live-answer').textContent()) ?? '')?.[0] ?? '?';
+  await expect(band(page)).toContainText(`no width: ${close}, the close reading itself`);
+  await expect(page.locator('kf-words[of=band-matters]')).toContainText('nothing matters to the band');
+
+  // Cleared with the keyboard alone: it says that it is not known, and only that makes the band.
+  await ofAll('finishExponent').locator('input').focus();
+  await page.keyboard.press('Control+a');
+  await page.keyboard.press('Delete');
+  await page.keyboard.press('Tab');
+  await expect(ofAll('finishExponent').locator('input')).toHaveValue('not known (0–0.7)');
+  await expect(band(page)).toContainText('Not known: what finish is worth.');
+  await expect(page.locator('kf-words[of=band-matters]')).toContainText('what finish is worth');
+  await ofAll('gaugeAngle').locator('input').fill('2');
+  await expect(page.locator('kf-figure[of=what-matters] table')).toContainText('common error of the angle');
+
+  const before = (await band(page).textContent()) ?? '';
+  for (const [name, text, message] of [
+    ['gaugeAngle', '25', /not between 0° and 20°/],
+    ['residualCv', '140', /140 % is not between 0 % and 100 %/],
+    ['thicknessExponent', 'half', /not readable/],
+  ] as const) {
+    await ofAll(name).locator('input').fill(text);
+    await page.keyboard.press('Tab');
+    await expect(ofAll(name).locator('.problem')).toHaveText(message);
+  }
+  await expect(band(page)).toHaveText(before);
+});
