@@ -1,6 +1,7 @@
 import type { Scene } from '../lineup/scene.ts';
 import { draw } from '../plots/draw.ts';
 import { sizes } from '../plots/figure.ts';
+import type { Figure } from '../plots/figure.ts';
 import { afterDrawing } from './after-drawing.ts';
 import { SceneElement } from './scene-element.ts';
 import { registry } from './topics.ts';
@@ -18,6 +19,11 @@ export class FigureElement extends SceneElement {
     this.#look();
     this.#draw();
   });
+
+  /** What is drawn. */
+  protected get figure(): Figure {
+    return registry().figure(this.of);
+  }
 
   #look(): void {
     this.#shown = [...this.querySelectorAll<HTMLElement>('.drawing')].find(
@@ -79,12 +85,12 @@ export class FigureElement extends SceneElement {
     const size = drawing.dataset['size'] === 'narrow' ? 'narrow' : 'wide';
     const detail = this.#detail;
     const room = detail > 0 ? { ...sizes[size], detail } : sizes[size];
-    drawing.replaceChildren(draw(registry().figure(this.of), scene, room, document, `${this.of}-${size}`));
+    drawing.replaceChildren(draw(this.figure, scene, room, document, `${this.figure.id}-${size}`));
     drawing.dataset['drawn'] = 'yes';
   };
 
   #write(scene: Scene): void {
-    const figure = registry().figure(this.of);
+    const { figure } = this;
     const { columns, rows } = figure.table(scene);
     this.#set('title', figure.title(scene));
     this.#set('reading', figure.reading(scene));

@@ -15,7 +15,7 @@ interface CostField {
   choices?: readonly (readonly [string, string])[];
 }
 
-const minutes = (hint: string): CostField => ({ label: 'Minutes', hint, first: '' });
+const minutes = (hint: string, first = ''): CostField => ({ label: 'Minutes', hint, first });
 const price = (first: string): CostField => ({ label: 'Price', hint: 'In your own money.', first });
 
 export const costFields = {
@@ -27,11 +27,11 @@ export const costFields = {
   },
   length: { label: 'Length of the edge', unit: 'mm', first: '110' },
   'refinish-grit': { label: 'Finish to', unit: 'grit or µm', hint: 'Empty: not offered.', first: '220' },
-  'refinish-minutes': minutes('Empty: from the steel taken off.'),
+  'refinish-minutes': minutes('Empty: from the steel taken off alone.', '6'),
   'refinish-price': price('4'),
   'regrind-angle': { label: 'Angle per side', unit: '°', hint: 'Empty: as it is.', first: '16' },
   'regrind-edge': { label: 'Thickness behind the edge', unit: 'mm', hint: 'Empty: as it is.', first: '0.4' },
-  'regrind-minutes': minutes('Empty: from the steel taken off.'),
+  'regrind-minutes': minutes('Empty: from the steel taken off alone.'),
   'regrind-price': price('25'),
   'steel-hrc': { label: 'Hardness', unit: 'HRC', hint: 'Empty: not offered.', first: '61' },
   'steel-designation': {

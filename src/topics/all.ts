@@ -5,6 +5,7 @@ import { topic as band } from './band.ts';
 import { topic as base } from './base.ts';
 import { topic as behind } from './behind.ts';
 import { topic as chain } from './chain.ts';
+import { topic as cost } from './cost.ts';
 import { topic as different } from './different.ts';
 import { topic as grits } from './grits.ts';
 import type { TopicName } from './index.ts';
@@ -33,6 +34,7 @@ export const topics: Record<TopicName | 'base', Topic> = {
   base,
   behind,
   chain,
+  cost,
   different,
   grits,
   limits,

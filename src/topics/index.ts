@@ -8,6 +8,7 @@ export const topicLoaders = {
   band: () => import('./band.ts'),
   behind: () => import('./behind.ts'),
   chain: () => import('./chain.ts'),
+  cost: () => import('./cost.ts'),
   different: () => import('./different.ts'),
   grits: () => import('./grits.ts'),
   limits: () => import('./limits.ts'),

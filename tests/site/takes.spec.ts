@@ -40,8 +40,39 @@ test('what it takes is fetched when it is touched, follows the question, and can
 
   // The two of the question are never the same knife.
   await page.getByLabel('Which knife changes').selectOption('dunlin');
-  await expect(page.getByLabel('Against which')).toHaveValue('plover');
+  await expect(page.locator('#takes-against')).toHaveValue('plover');
   await expect(page.locator('[data-part=asked]')).toContainText('Dunlin now cuts');
+});
+
+test('offers are typed, worked out, drawn and refused, and stay out of the line-up', async ({ page }) => {
+  await page.goto('/bench/');
+  await live(page);
+  const address = page.url();
+  const cost = page.locator('table.cost');
+  const cell = (head: string, offer: number) =>
+    cost.locator('tr', { hasText: head }).locator('td').nth(offer);
+  await page.locator('#cost-regrind-edge').fill('');
+  await page.locator('#cost-regrind-angle').fill('20');
+  await expect(cell('What is done', 1)).toHaveText('to 20° per side');
+  await expect(page.locator('#figure-price-gain figcaption')).toContainText(
+    'Most is gained by another steel',
+  );
+  const gain = await cell('Gain for each unit', 1).innerText();
+  await page.locator('#cost-regrind-price').fill('5');
+  await expect(cell('Price', 1)).toHaveText('5');
+  await expect(cell('Gain for each unit', 1)).not.toHaveText(gain);
+  await page.locator('#cost-regrind-price').fill('a few');
+  await page.locator('#cost-regrind-price').blur();
+  await expect(page.locator('#cost-regrind-price-problem')).toContainText('is not readable');
+  await expect(cell('Price', 1)).toHaveText('5');
+  await page.locator('#cost-regrind-price').fill('');
+  await expect(page.locator('#cost-regrind-price-problem')).toBeEmpty();
+  await page.locator('#cost-regrind-edge').fill('0.9');
+  await expect(cell('What is done', 1)).toContainText('steel cannot be put on');
+  await page.getByLabel('For which knife').selectOption('dunlin');
+  await expect(page.locator('#figure-price-gain [data-part=title]')).toContainText('Dunlin');
+  expect(page.url()).toBe(address);
+  await expect(page.locator('[data-part=invented]')).toBeVisible();
 });
 
 test('with a line-up of one’s own it says nothing of the loft, and speaks of the knives when one comes near', async ({
@@ -50,9 +81,11 @@ test('with a line-up of one’s own it says nothing of the loft, and speaks of t
   await page.goto('/bench/');
   await live(page);
   await page.locator('#plover-angle').fill('15');
-  await expect(page.locator('kf-late[data-waiting]')).toHaveCount(1);
+  await expect(page.locator('kf-late[data-waiting]')).toHaveCount(2);
   await expect(page.locator('kf-takes table')).toBeHidden();
   await page.locator('#takes-title').scrollIntoViewIfNeeded();
   await expect(page.locator('[data-attribute=angleDeg] td').first()).toHaveText('15°');
+  await page.locator('#cost-title').scrollIntoViewIfNeeded();
   await expect(page.locator('kf-late[data-waiting]')).toHaveCount(0);
+  await expect(page.locator('table.cost td', { hasText: 'to 16° per side' })).toHaveCount(1);
 });

@@ -1,0 +1,110 @@
+/** What offers would give and cost, as the reader is told: a table with a column an offer, and a verdict. */
+
+import type { Cost, Gain } from '../model/index.ts';
+import type { CostAsked, Offered, OfferAsked } from './cost.ts';
+import { finishSaid } from './measures-said.ts';
+import type { Scene } from './scene.ts';
+import { brief, percent, plain, signedPercent, times } from './show.ts';
+import { knifeName } from './takes-words.ts';
+
+const short = (value: number): string => brief(Number(value.toPrecision(3)));
+
+const names = { refinish: 'Refinish', regrind: 'Regrind', steel: 'Another steel' } as const;
+
+export const offerName = ({ of }: OfferAsked): string => names[of];
+
+/** What is done to the knife: `to 16° and 0.4 mm`. */
+function doneSaid({ offer, designation }: OfferAsked): string {
+  if (offer.kind === 'refinish') return `to ${finishSaid(offer.finish)}`;
+  if (offer.kind === 'steel') return `${designation ?? 'steel'} at ${short(offer.hrc as number)} HRC`;
+  const { angleDeg, edgeMm } = offer;
+  return `to ${[
+    ...(angleDeg === undefined ? [] : [`${short(angleDeg)}° per side`]),
+    ...(edgeMm === undefined ? [] : [`${short(edgeMm)} mm behind the edge`]),
+  ].join(' and ')}`;
+}
+
+const gainSaid = (gain: Gain | null): string =>
+  gain === null ? 'not known' : signedPercent(gain.plain, Math.abs(gain.plain) < 0.1 ? 1 : 0);
+
+/** A side load as a share of what the edge stands now. */
+const sideLoad = (ratio: number | null): string =>
+  ratio === null ? 'not known: a toughness is missing' : percent(ratio);
+
+type Row = readonly [head: string, cell: (cost: Cost, asked: OfferAsked) => string];
+
+const rows = (scene: Scene, { against }: CostAsked): readonly Row[] => [
+  ['What is done', (_, asked) => doneSaid(asked)],
+  [
+    'Cuts, with now as 1',
+    ({ ratioGained, complete }) =>
+      `${times(ratioGained)}${complete ? '' : ', of the parts that can be compared'}`,
+  ],
+  [
+    `Against ${knifeName(scene, against)}`,
+    ({ overAgainst: { now, then } }) => `${times(then)}, now ${times(now)}`,
+  ],
+  ['Steel taken off', ({ steelMm3 }) => `${short(steelMm3)} mm³`],
+  ['Minutes', ({ minutes }) => (minutes === null ? 'not known' : short(minutes))],
+  ['Price', ({ price }) => (price === null ? 'not given' : short(price))],
+  ['Gain for each minute', ({ gainPerMinute }) => gainSaid(gainPerMinute)],
+  ['Gain for each unit of money', ({ gainPerMoney }) => gainSaid(gainPerMoney)],
+  ['Blade height lost', ({ bladeHeightLostMm }) => `${short(bladeHeightLostMm)} mm`],
+  ['Side load before it rolls, of now', ({ rolling }) => percent(rolling)],
+  ['Side load before it chips, of now', ({ chipping }) => sideLoad(chipping)],
+  ['Floor of the edge angle', ({ belowFloor }) => (belowFloor ? 'below it: the edge breaks away' : 'kept')],
+];
+
+/** The table: a column an offer, a row a measure. An offer that is refused has its reason where what is done stands. */
+export function costTable(
+  scene: Scene,
+  asked: CostAsked,
+  offered: readonly Offered[],
+): { columns: string[]; rows: string[][] } {
+  return {
+    columns: ['', ...offered.map(({ asked: own }) => offerName(own))],
+    rows: rows(scene, asked).map(([head, cell], index) => [
+      head,
+      ...offered.map((one) =>
+        'cost' in one ? cell(one.cost, one.asked) : index === 0 ? `cannot be: ${one.refused}` : '–',
+      ),
+    ]),
+  };
+}
+
+type Known = { asked: OfferAsked; cost: Cost };
+
+/** The one of a few offers that gives most for one of something, if that is known of any. */
+function most(all: readonly Known[], gain: (cost: Cost) => Gain | null): Known | undefined {
+  const known = all.filter(({ cost }) => gain(cost) !== null && cost.ratioGained > 1 && !cost.belowFloor);
+  return known.reduce<Known | undefined>(
+    (best, one) =>
+      best === undefined || (gain(one.cost)?.plain ?? 0) > (gain(best.cost)?.plain ?? 0) ? one : best,
+    undefined,
+  );
+}
+
+const lowered = (offer: OfferAsked): string => offerName(offer).toLowerCase();
+
+/** Which offer gives most, for money and for minutes, and what must not be missed. */
+export function costVerdict(scene: Scene, asked: CostAsked, offered: readonly Offered[]): string[] {
+  const name = knifeName(scene, asked.knife);
+  const worked = offered.filter((one): one is Offered & Known => 'cost' in one);
+  if (worked.length === 0) return [`None of the offers can be worked out for ${name}.`];
+  const gains = worked.filter(({ cost }) => cost.ratioGained > 1.005 && !cost.belowFloor);
+  if (gains.length === 0) return [`None of these makes ${name} cut longer and keeps its edge.`];
+  const first = gains.reduce((a, b) => (b.cost.ratioGained > a.cost.ratioGained ? b : a));
+  const byMoney = most(gains, ({ gainPerMoney }) => gainPerMoney);
+  const byMinute = most(gains, ({ gainPerMinute }) => gainPerMinute);
+  const broken = worked.filter(({ cost }) => cost.belowFloor);
+  return [
+    `Most is gained by ${lowered(first.asked)}: ${name} would cut ${plain(first.cost.ratioGained)} times as long as now, and ${plain(first.cost.overAgainst.then)} times as long as ${knifeName(scene, asked.against)}.`,
+    byMoney
+      ? `Most for the money: ${lowered(byMoney.asked)}, ${gainSaid(byMoney.cost.gainPerMoney)} of its present cutting for each unit.`
+      : '',
+    byMinute
+      ? `Most for the time: ${lowered(byMinute.asked)}, ${gainSaid(byMinute.cost.gainPerMinute)} for each minute.`
+      : '',
+    ...broken.map(({ asked: own }) => `Not counted is ${lowered(own)}: the edge would lie below its floor.`),
+  ].filter((sentence) => sentence !== '');
+}

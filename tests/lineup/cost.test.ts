@@ -1,0 +1,135 @@
+import { describe, expect, test } from 'vitest';
+import { loft } from '../../src/figures/scene.ts';
+import { costsOf } from '../../src/lineup/cost.ts';
+import { firstTexts, readCost } from '../../src/lineup/cost-fields.ts';
+import type { CostTexts } from '../../src/lineup/cost-fields.ts';
+import { costTable, costVerdict } from '../../src/lineup/cost-words.ts';
+import { sceneOf } from '../../src/lineup/scene.ts';
+import { validate } from '../../src/lineup/schema.ts';
+import { compare, steelRemovedMm2 } from '../../src/model/index.ts';
+import { awkward } from './awkward.ts';
+
+const scene = sceneOf(loft());
+const pair = { knife: 'plover', against: 'dunlin' };
+
+const asked = (texts: Partial<CostTexts> = {}, of = scene) => {
+  const read = readCost({ ...firstTexts, ...texts }, of, pair);
+  if (!read.ok) throw new Error(read.problems.map(({ message }) => message).join('; '));
+  return read.asked;
+};
+const table = (texts: Partial<CostTexts> = {}) => {
+  const question = asked(texts);
+  const { columns, rows } = costTable(scene, question, costsOf(scene, question));
+  return {
+    columns,
+    cell: (offer: string, head: string) =>
+      rows.find(([first]) => first?.startsWith(head))?.[columns.indexOf(offer)],
+  };
+};
+const verdict = (texts: Partial<CostTexts> = {}) => {
+  const question = asked(texts);
+  return costVerdict(scene, question, costsOf(scene, question)).join(' ');
+};
+
+test('a lower angle alone takes off the two triangles of the bevel over the whole edge', () => {
+  const { cell } = table({ 'regrind-angle': '16', 'regrind-edge': '', length: '100', rate: '10' });
+  // 0.60²/4 (cot 16° − cot 24°) = 0.1117 mm² by hand, times 100 mm; at 10 mm³ a minute.
+  expect(steelRemovedMm2({ edgeMm: 0.6, fromAngleDeg: 24, toAngleDeg: 16 })).toBeCloseTo(0.1117, 3);
+  expect(cell('Regrind', 'Steel taken off')).toBe('11.2 mm³');
+  expect(cell('Regrind', 'Minutes')).toBe('1.12');
+  expect(cell('Regrind', 'Blade height lost')).toBe('0 mm');
+});
+
+test('the ratio gained is that of the knife with the offer taken up, beside itself as it is', () => {
+  const [refinish] = costsOf(scene, asked({ 'refinish-grit': '400' }));
+  const { knives } = scene.lineUp;
+  const [plover] = knives;
+  if (!refinish || !('cost' in refinish) || !plover) throw new Error('not worked out');
+  const then = { ...plover, id: 'then', finish: { scale: 'FEPA-P' as const, grit: 400 } };
+  const { rows } = compare({ ...scene.lineUp, baseline: 'plover', knives: [...knives, then] });
+  const gained = rows.find(({ knife }) => knife === 'then')?.product ?? 0;
+  expect(refinish.cost.ratioGained).toBeCloseTo(gained, 12);
+  // The price of 4 that stands there.
+  expect(refinish.cost.gainPerMoney?.plain).toBeCloseTo((gained - 1) / 4, 12);
+});
+
+test('an empty field leaves its offer out, empty costs are not known', () => {
+  expect(table({ 'refinish-grit': '', 'steel-hrc': ' ' }).columns).toEqual(['', 'Regrind']);
+  const { cell } = table({ rate: '', 'regrind-price': '' });
+  expect(cell('Regrind', 'Minutes')).toBe('not known');
+  expect(cell('Regrind', 'Price')).toBe('not given');
+  expect(cell('Regrind', 'Gain for each unit')).toBe('not known');
+});
+
+test('a price of 0 is a price, and nothing is gained for nothing', () => {
+  const { cell } = table({ 'refinish-price': '0' });
+  expect(cell('Refinish', 'Price')).toBe('0');
+  expect(cell('Refinish', 'Gain for each unit')).toBe('not known');
+});
+
+test('an offer the model refuses says why, and keeps no other from its column', () => {
+  const { cell } = table({ 'regrind-edge': '0.9' });
+  expect(cell('Regrind', 'What is done')).toContain('steel cannot be put on');
+  expect(cell('Regrind', 'Minutes')).toBe('–');
+  expect(cell('Refinish', 'Cuts')).toMatch(/^×1\./);
+});
+
+test('an edge below its floor is named in the table and does not win', () => {
+  const texts = { 'regrind-angle': '4', 'regrind-price': '0.01' };
+  expect(table(texts).cell('Regrind', 'Floor')).toBe('below it: the edge breaks away');
+  expect(verdict(texts)).toContain('Not counted is regrind: the edge would lie below its floor.');
+  expect(verdict(texts)).not.toContain('Most for the money: regrind');
+});
+
+test('a finer finish by the close reading is no gain, and no offer is said to be one', () => {
+  const alone = { 'refinish-grit': '2500', 'regrind-angle': '', 'regrind-edge': '', 'steel-hrc': '' };
+  expect(verdict(alone)).toBe('None of these makes Plover cut longer and keeps its edge.');
+});
+
+test.each([
+  ['rate', '0', 'not between'],
+  ['length', '', 'the length is empty'],
+  ['length', 'long', 'is not readable'],
+  ['refinish-price', '-3', 'not between'],
+  ['regrind-angle', '95', 'not between'],
+  ['steel-hrc', '6O', 'letter O for zero'],
+  ['steel-minutes', '1,000', 'could be 1000 or 1.000'],
+] as const)('%s “%s” is refused at its field', (field, text, why) => {
+  const read = readCost({ ...firstTexts, [field]: text }, scene, pair);
+  expect(read).toMatchObject({ ok: false, problems: [{ field }] });
+  expect(read.ok ? '' : read.problems[0]?.message).toContain(why);
+});
+
+test('toughness on both sides tells what is given up before the edge chips', () => {
+  const entry = loft();
+  const tough = sceneOf({
+    ...entry,
+    knives: entry.knives.map((knife) => (knife.id === 'plover' ? { ...knife, toughness: 20 } : knife)),
+  });
+  const question = asked({ 'steel-toughness': '10' }, tough);
+  const steel = costsOf(tough, question).at(-1);
+  expect(steel && 'cost' in steel && steel.cost.chipping).toBeLessThan(1);
+});
+
+describe.each(Object.keys(awkward))('of %s', (name) => {
+  test('the table has no holes', () => {
+    const checked = validate(awkward[name]);
+    if (!checked.ok) throw new Error(name);
+    const here = sceneOf(checked.entry);
+    const read = readCost(firstTexts, here, {
+      knife: here.entry.baseline,
+      against: here.entry.subject,
+    });
+    if (!read.ok) throw new Error(name);
+    const offered = costsOf(here, read.asked);
+    const { columns, rows } = costTable(here, read.asked, offered);
+    expect(columns).toHaveLength(4);
+    for (const row of rows) {
+      expect(row).toHaveLength(4);
+      for (const cell of row) expect(cell).toMatch(/\S/);
+    }
+    expect(JSON.stringify([rows, costVerdict(here, read.asked, offered)])).not.toMatch(
+      /NaN|Infinity|undefined|null|\[object/,
+    );
+  });
+});
