@@ -1,6 +1,7 @@
 /** Runs every check in turn and closes with one line of counts; `npm test` calls it after the install. */
 import { spawn, spawnSync } from 'node:child_process';
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { findFirefox } from './firefox/find.ts';
 import { getBrowser } from './site/browser.ts';
 
 const results = 'test-results';
@@ -73,6 +74,20 @@ function runner(
   failed += counted.bad === 0 && !ok ? 1 : counted.bad;
 }
 
+/** What a run of vitest counts, from the report it leaves. */
+function vitest(name: string, report: string, ...args: string[]): void {
+  const file = `${results}/${report}`;
+  runner(
+    name,
+    'vitest',
+    ['run', ...args, '--reporter=default', '--reporter=json', `--outputFile.json=${file}`],
+    () => {
+      const result = read<VitestResult>(report);
+      return result && { good: result.numPassedTests, bad: result.numFailedTests };
+    },
+  );
+}
+
 getBrowser();
 await check(['build', 'astro', 'build']);
 await checks([
@@ -83,19 +98,14 @@ await checks([
   ['format', 'prettier', '--check', '.'],
   ['types of the model alone', 'tsc', '-p', 'src/model/tsconfig.json'],
 ]);
-runner(
-  'unit and reference tests',
-  'vitest',
-  ['run', '--reporter=default', '--reporter=json', `--outputFile.json=${results}/unit.json`],
-  () => {
-    const result = read<VitestResult>('unit.json');
-    return result && { good: result.numPassedTests, bad: result.numFailedTests };
-  },
-);
+vitest('unit and reference tests', 'unit.json');
 runner('browser tests', 'playwright', ['test'], () => {
   const stats = read<PlaywrightResult>('site.json')?.stats;
   return stats && { good: stats.expected + stats.flaky, bad: stats.unexpected };
 });
+if (findFirefox())
+  vitest('journeys in Firefox', 'firefox.json', '--config', 'tests/firefox/vitest.config.ts');
+else console.log('\n— journeys in Firefox: skipped, there is no Firefox here (FIREFOX may name one)');
 
 console.log(`\n${passed} passed, ${failed} failed`);
 process.exitCode = failed === 0 ? 0 : 1;

@@ -12,9 +12,11 @@ const sources = parse(readFileSync('content/sources.yaml', 'utf8')) as Record<st
 const ids = Object.keys(sources);
 
 const under = (folder: string): { file: string; text: string }[] =>
-  readdirSync(folder, { recursive: true, encoding: 'utf8' })
-    .filter((name) => /\.(ts|mdx|astro|yaml)$/.test(name))
-    .map((name) => `${folder}/${name}`)
+  readdirSync(folder, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile() && /\.(ts|mdx|astro|yaml)$/.test(entry.name))
+    .map(({ parentPath, name }) => `${parentPath}/${name}`.replaceAll('\\', '/'))
+    // What packages and builds have laid beside our own files.
+    .filter((file) => !/\/(node_modules|\.astro)\//.test(file))
     .filter((file) => !file.endsWith('sources.yaml'))
     .map((file) => ({ file, text: readFileSync(file, 'utf8') }));
 const texts = [...under('src'), ...under('content'), ...under('tests')];

@@ -1,0 +1,133 @@
+import { existsSync, readFileSync, readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
+import { makeSet, setCsv, setMarkdown } from '../../src/exercises/set/index.ts';
+import { FIRST_SET, setCode } from '../../src/kit/address.ts';
+import { decodeLink } from '../../src/lineup/link.ts';
+import { sceneOf } from '../../src/lineup/scene.ts';
+import { times } from '../../src/lineup/show.ts';
+import { hostOf } from '../site/static-host.ts';
+import type { StaticHost } from '../site/static-host.ts';
+import { visitorLink } from '../site/visitor.ts';
+import { findFirefox } from './find.ts';
+import { startFirefox } from './firefox.ts';
+import type { Firefox } from './firefox.ts';
+import { keys, newTab } from './tab.ts';
+import type { Tab } from './tab.ts';
+
+let firefox: Firefox;
+let host: StaticHost;
+let tab: Tab;
+
+beforeAll(async () => {
+  if (!existsSync('dist')) throw new Error('no built site in dist: run the build first');
+  host = await hostOf('dist');
+  firefox = await startFirefox(findFirefox() ?? 'firefox');
+  tab = await newTab(firefox.bidi, new URL(host.address).origin);
+});
+afterEach(() => {
+  expect(tab.complaints).toEqual([]);
+});
+afterAll(async () => {
+  await firefox.close();
+  await host.stop();
+});
+
+/** Opens a page from nowhere: one that differs in its fragment only would not be loaded anew. */
+async function open(path: string): Promise<void> {
+  await tab.open('about:blank');
+  await tab.open(`${host.address}${path}`);
+}
+const live = 'document.documentElement.dataset.live === "on"';
+
+/** What Node makes of the line-up in a link: the ratio as a page writes it. */
+function ratioOf(link: string): string {
+  const opened = decodeLink(link.slice(link.indexOf('#')));
+  if (!opened.ok) throw new Error(opened.why);
+  const { row } = sceneOf(opened.entry);
+  return times(row[opened.entry.reading].product);
+}
+
+test('an angle typed on the bench moves answer and drawing, and its link shows the same anew', async () => {
+  await open('bench/');
+  await tab.until(live);
+  const before = await tab.text('.live-answer');
+  await tab.type('[data-knife=dunlin] [data-field=angle] input', '13');
+  await tab.until(`!document.querySelector('.live-answer').textContent.includes(${JSON.stringify(before)})`);
+  await tab.until(
+    `document.querySelector('kf-figure[of=sections] .drawing[data-size=wide] svg').ariaLabel.includes('13.0°')`,
+  );
+  await tab.until(`location.hash.startsWith('#with=')`);
+  const answer = await tab.text('.live-answer');
+  const link = await tab.read('location.href');
+  expect(answer).toContain(ratioOf(link));
+  await tab.open('about:blank');
+  await tab.open(link);
+  await tab.until(live);
+  expect(await tab.text('.live-answer')).toBe(answer);
+});
+
+test('a lesson opened with a link speaks of its knives, and a slider moves them by keyboard', async () => {
+  await open(`lessons/behind-the-edge/${visitorLink}`);
+  await tab.until(live);
+  const captions = await tab.read(
+    `[...document.querySelectorAll('figcaption')].map((one) => one.textContent).join()`,
+  );
+  expect(captions).toContain('Tern');
+  expect(captions).not.toMatch(/Plover|Dunlin/);
+  const drawing = `[...document.querySelectorAll('main .drawing')].map((one) => one.innerHTML).join()`;
+  const before = await tab.read(drawing);
+  await tab.read(`String(document.querySelector('main input[type=range]').focus())`);
+  await tab.press(keys.end);
+  await tab.until(`${drawing} !== ${JSON.stringify(before)}`);
+  expect(await tab.text('main')).not.toMatch(/NaN|undefined|Infinity/);
+});
+
+test('the telling of a link says the ratio Node finds', async () => {
+  await open(`telling/${visitorLink}`);
+  await tab.until(live);
+  const lead = await tab.text('.lead');
+  expect(lead).toContain('Tern');
+  expect(lead).toContain(ratioOf(visitorLink));
+});
+
+test('cells of a spreadsheet are pasted, taken and judged', async () => {
+  await open('runs/');
+  await tab.until(live);
+  const cells = [
+    'knife,lot,cuts',
+    ...[120, 150, 180].map((cuts) => `Dunlin,roll 1,${cuts}`),
+    ...[60, 75, 90].map((cuts) => `Plover,roll 1,${cuts}`),
+  ].join('\n');
+  await tab.click('#pasted');
+  await tab.read(`String(document.querySelector('#pasted').setRangeText(${JSON.stringify(cells)}))`);
+  const button = (name: string) =>
+    `[...document.querySelectorAll('button')].find((one) => one.textContent.trim() === ${JSON.stringify(name)})`;
+  await tab.read(`String(${button('Look at it')}.focus())`);
+  await tab.press(keys.enter);
+  await tab.until(`document.querySelector('[data-part=found]').checkVisibility()`);
+  await tab.read(`String(${button('Put them in place of the log')}.focus())`);
+  await tab.press(keys.enter);
+  await tab.until(`document.querySelectorAll('[data-part=log] tbody tr').length === 6`);
+  await tab.until(`document.querySelector('.runs-verdict').textContent.includes('×2.00')`);
+});
+
+test('a set of problems has the same bytes as in Node, sheet, key and table', async () => {
+  const request = { ...FIRST_SET, seed: 20_260_101, count: 12 };
+  const set = makeSet(request);
+  const code = setCode(request);
+  await open(`class/#set=${code}`);
+  await tab.until(`document.querySelectorAll('[data-part=sheet] .kit-item').length === 12`);
+  await tab.until(`document.querySelector('#kit-seed').value === '20260101'`);
+  for (const [does, name, bytes] of [
+    ['markdown-sheet', `set-${code}-sheet.md`, setMarkdown(set)],
+    ['markdown-key', `set-${code}-key.md`, setMarkdown(set, 'key')],
+    ['csv', `set-${code}.csv`, setCsv(set)],
+  ] as const) {
+    await tab.click(`[data-does="${does}"]`);
+    const there = () => readdirSync(firefox.downloads).some((file) => file === name);
+    await expect.poll(there, { timeout: 10_000 }).toBe(true);
+    const saved = () => readFileSync(join(firefox.downloads, name), 'utf8');
+    await expect.poll(saved, { timeout: 10_000 }).toBe(bytes);
+  }
+});
