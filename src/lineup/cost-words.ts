@@ -31,6 +31,12 @@ const gainSaid = (gain: Gain | null): string =>
 const sideLoad = (ratio: number | null): string =>
   ratio === null ? 'not known: a toughness is missing' : percent(ratio);
 
+/** Minutes as a time of something: a derived one holds no more than the taking off of steel. */
+function timeSaid(minutes: number, { minutes: typed }: OfferAsked): string {
+  const time = minutes < 1 ? 'under a minute' : minutes === 1 ? 'a minute' : `${short(minutes)} minutes`;
+  return `${time} of ${typed === undefined ? 'taking off steel' : 'work'}`;
+}
+
 type Row = readonly [head: string, cell: (cost: Cost, asked: OfferAsked) => string];
 
 const rows = (scene: Scene, { against }: CostAsked): readonly Row[] => [
@@ -45,7 +51,13 @@ const rows = (scene: Scene, { against }: CostAsked): readonly Row[] => [
     ({ overAgainst: { now, then } }) => `${times(then)}, now ${times(now)}`,
   ],
   ['Steel taken off', ({ steelMm3 }) => `${short(steelMm3)} mm³`],
-  ['Minutes', ({ minutes }) => (minutes === null ? 'not known' : short(minutes))],
+  [
+    'Minutes',
+    ({ minutes }, { minutes: typed }) =>
+      minutes === null
+        ? 'not known'
+        : `${short(minutes)}${typed === undefined ? ', for the steel alone' : ''}`,
+  ],
   ['Price', ({ price }) => (price === null ? 'not given' : short(price))],
   ['Gain for each minute', ({ gainPerMinute }) => gainSaid(gainPerMinute)],
   ['Gain for each unit of money', ({ gainPerMoney }) => gainSaid(gainPerMoney)],
@@ -70,6 +82,18 @@ export function costTable(
       ),
     ]),
   };
+}
+
+/** An offer in a sentence: what is done, what it gives, what it costs. */
+export function offerInWords(one: Offered): string {
+  const name = `${offerName(one.asked)} ${one.asked.of === 'steel' ? `(${doneSaid(one.asked)})` : doneSaid(one.asked)}`;
+  if ('refused' in one) return `${name}: this cannot be, since the ${one.refused}.`;
+  const { ratioGained, minutes, price } = one.cost;
+  const costs = [
+    ...(price === null ? [] : [`a price of ${short(price)}`]),
+    ...(minutes === null ? [] : [timeSaid(minutes, one.asked)]),
+  ].join(' and ');
+  return `${name}: ${plain(ratioGained)} times as long as now, for ${costs === '' ? 'a price not given' : costs}.`;
 }
 
 type Known = { asked: OfferAsked; cost: Cost };
@@ -103,7 +127,12 @@ export function costVerdict(scene: Scene, asked: CostAsked, offered: readonly Of
       ? `Most for the money: ${lowered(byMoney.asked)}, ${gainSaid(byMoney.cost.gainPerMoney)} of its present cutting for each unit.`
       : '',
     byMinute
-      ? `Most for the time: ${lowered(byMinute.asked)}, ${gainSaid(byMinute.cost.gainPerMinute)} for each minute.`
+      ? `Most for the time: ${lowered(byMinute.asked)}, ${
+          // Under a minute a gain for each minute would be more than the whole gain.
+          (byMinute.cost.minutes ?? 0) < 1
+            ? `in ${timeSaid(byMinute.cost.minutes ?? 0, byMinute.asked)}`
+            : `${gainSaid(byMinute.cost.gainPerMinute)} for each minute`
+        }.`
       : '',
     ...broken.map(({ asked: own }) => `Not counted is ${lowered(own)}: the edge would lie below its floor.`),
   ].filter((sentence) => sentence !== '');

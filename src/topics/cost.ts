@@ -1,5 +1,9 @@
+import { levelBandWords, levelOffersWords } from '../lineup/level-band.ts';
 import { priceGain } from '../plots/price-gain.ts';
 import type { Topic } from './topic.ts';
 
-/** What the offers that stand in the fields at first would give and cost; the bench shows it of those typed there. */
-export const topic: Topic = { figures: [priceGain] };
+/** What offers would give and cost, and how well the angle of drawing level is known: slow, so pages fetch it late. */
+export const topic: Topic = {
+  words: { 'level-band': levelBandWords, 'level-offers': levelOffersWords },
+  figures: [priceGain],
+};

@@ -3,7 +3,7 @@ import { loft } from '../../src/figures/scene.ts';
 import { costsOf } from '../../src/lineup/cost.ts';
 import { firstTexts, readCost } from '../../src/lineup/cost-fields.ts';
 import type { CostTexts } from '../../src/lineup/cost-fields.ts';
-import { costTable, costVerdict } from '../../src/lineup/cost-words.ts';
+import { costTable, costVerdict, offerInWords } from '../../src/lineup/cost-words.ts';
 import { sceneOf } from '../../src/lineup/scene.ts';
 import { validate } from '../../src/lineup/schema.ts';
 import { compare, steelRemovedMm2 } from '../../src/model/index.ts';
@@ -36,7 +36,7 @@ test('a lower angle alone takes off the two triangles of the bevel over the whol
   // 0.60²/4 (cot 16° − cot 24°) = 0.1117 mm² by hand, times 100 mm; at 10 mm³ a minute.
   expect(steelRemovedMm2({ edgeMm: 0.6, fromAngleDeg: 24, toAngleDeg: 16 })).toBeCloseTo(0.1117, 3);
   expect(cell('Regrind', 'Steel taken off')).toBe('11.2 mm³');
-  expect(cell('Regrind', 'Minutes')).toBe('1.12');
+  expect(cell('Regrind', 'Minutes')).toBe('1.12, for the steel alone');
   expect(cell('Regrind', 'Blade height lost')).toBe('0 mm');
 });
 
@@ -65,6 +65,15 @@ test('a price of 0 is a price, and nothing is gained for nothing', () => {
   const { cell } = table({ 'refinish-price': '0' });
   expect(cell('Refinish', 'Price')).toBe('0');
   expect(cell('Refinish', 'Gain for each unit')).toBe('not known');
+});
+
+test('minutes that come of the steel alone, and under one, are said as such', () => {
+  const texts = { rate: '1000', 'refinish-grit': '', 'steel-hrc': '' };
+  expect(verdict(texts)).toContain('Most for the time: regrind, in under a minute of taking off steel.');
+  const [regrind] = costsOf(scene, asked(texts));
+  expect(regrind && offerInWords(regrind)).toMatch(
+    /^Regrind to 16° per side and 0.4 mm behind the edge: [\d.]+ times as long as now, for a price of 25 and under a minute of taking off steel\.$/,
+  );
 });
 
 test('an offer the model refuses says why, and keeps no other from its column', () => {
