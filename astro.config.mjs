@@ -3,6 +3,7 @@ import mdx from '@astrojs/mdx';
 import { unified } from '@astrojs/markdown-remark';
 import remarkMath from 'remark-math';
 import rehypeKatex from 'rehype-katex';
+import { headers } from './src/headers/integration.mjs';
 import { offline } from './src/offline/integration.mjs';
 import { leanPlot } from './src/plots/lean-plot.mjs';
 import { sitemap } from './src/sitemap/integration.mjs';
@@ -12,7 +13,7 @@ export default defineConfig({
   site: process.env['KEENFOLD_SITE'] ?? 'https://keenfold.example',
   base: process.env['KEENFOLD_BASE'] ?? '/',
   trailingSlash: 'always',
-  integrations: [mdx(), sitemap(), offline()],
+  integrations: [mdx(), sitemap(), headers(), offline()],
   markdown: {
     syntaxHighlight: false,
     processor: unified({

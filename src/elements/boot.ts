@@ -21,6 +21,7 @@ const large: Record<string, () => Promise<CustomElementConstructor>> = {
   'kf-retell': async () => (await import('./retell.ts')).RetellElement,
   'kf-runs': async () => (await import('./runs.ts')).RunsElement,
   'kf-seal': async () => (await import('./seal.ts')).SealElement,
+  'kf-snippet': async () => (await import('./snippet.ts')).SnippetElement,
   'kf-set': async () => (await import('./set.ts')).SetElement,
   'kf-tally': async () => (await import('./tally.ts')).TallyElement,
 };
@@ -113,6 +114,13 @@ if (carried() || root.hasAttribute('data-live-at-once')) void load();
 // What has been done is kept on the reader's machine, so the page cannot be built with it.
 if (document.querySelector('kf-course')) fetchAlone('kf-course').catch(() => undefined);
 
+// A figure alone: in a frame it says how tall it is, and keeps nothing of the site on its reader's machine.
+const isAlone = root.hasAttribute('data-alone');
+if (isAlone && parent !== window) {
+  root.dataset['framed'] = '';
+  void import('./tell-height.ts').then(({ tellHeight }) => tellHeight());
+}
+
 // While developing, pages kept from the last build would be shown in place of the ones worked on.
-if (import.meta.env.PROD)
+if (import.meta.env.PROD && !isAlone)
   late(() => void import('../offline/keep-offline.ts').then((all) => all.keepOffline()));

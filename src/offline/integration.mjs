@@ -14,7 +14,13 @@ function filesOf(folder) {
     .filter((entry) => entry.isFile())
     .map((entry) => join(entry.parentPath, entry.name))
     .map((file) => [file.slice(join(folder, '/').length).replaceAll('\\', '/'), sha256(readFileSync(file))])
-    .filter(([path]) => !leftOut.has(path) && !path.startsWith('.') && !path.startsWith('previews/'))
+    .filter(
+      ([path]) =>
+        !leftOut.has(path) &&
+        !path.startsWith('.') &&
+        !path.startsWith('embed/') &&
+        !path.startsWith('previews/'),
+    )
     .map(([path, hash]) => [encodeURI(path.replace(/(^|\/)index\.html$/, '$1')), hash])
     .sort(([a], [b]) => (a < b ? -1 : 1));
 }

@@ -1,5 +1,5 @@
 import axe from 'axe-core';
-import type { Page } from '@playwright/test';
+import { violations } from './axe.ts';
 import { expect, test, unfold } from './test.ts';
 import { isBook, kindsOfPage } from './pages.ts';
 
@@ -17,21 +17,6 @@ const looks = [
   { colorScheme: 'dark', forcedColors: 'active', width: wide, rules: colours },
   { colorScheme: 'dark', forcedColors: 'active', width: narrow, rules: colours },
 ] as const;
-
-/** What axe finds wrong, an element a line. It runs within the page, which has no frame: three times as fast. */
-const violations = (page: Page, rules: readonly string[] | 'all'): Promise<string[]> =>
-  page.evaluate(async (only) => {
-    const { axe: here } = window as unknown as { axe: typeof axe };
-    const { violations: found } = await here.run({
-      resultTypes: ['violations'],
-      ...(only === 'all'
-        ? { rules: { 'target-size': { enabled: true } } }
-        : { runOnly: { type: 'rule', values: [...only] } }),
-    });
-    return found.flatMap(({ id, nodes }) =>
-      nodes.map(({ html, target }) => `${id}: ${String(target[0])} ${html.slice(0, 160)}`),
-    );
-  }, rules);
 
 for (const path of kindsOfPage()) {
   test.describe(path, () => {

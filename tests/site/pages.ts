@@ -23,12 +23,18 @@ export function pages(): string[] {
  */
 export function kindsOfPage(): string[] {
   const all = pages();
+  // Figures alone and lessons on a large screen have tests of their own.
+  const others = /^\/(embed|screen)\//;
   const alike = [/^\/answers\/./, /^\/comparisons\/./];
   return all.filter((page) => {
+    if (others.test(page)) return false;
     const kind = alike.find((pattern) => pattern.test(page));
     return kind === undefined || all.find((other) => kind.test(other)) === page;
   });
 }
+
+/** A figure alone, for a frame. */
+export const isAlone = (page: string): boolean => page.startsWith('/embed/');
 
 /** The course as one still page, for reading and paper. */
 export const isBook = (page: string): boolean => page === '/lessons/all/';
