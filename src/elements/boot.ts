@@ -17,6 +17,7 @@ const large: Record<string, () => Promise<CustomElementConstructor>> = {
   'kf-bench': async () => (await import('./bench.ts')).BenchElement,
   'kf-drawer': async () => (await import('./drawer.ts')).DrawerElement,
   'kf-figure': async () => (await import('./figure.ts')).FigureElement,
+  'kf-forms': async () => (await import('./forms.ts')).FormsElement,
   'kf-late': async () => (await import('./late.ts')).LateElement,
   'kf-retell': async () => (await import('./retell.ts')).RetellElement,
   'kf-runs': async () => (await import('./runs.ts')).RunsElement,
@@ -100,10 +101,10 @@ addEventListener('submit', submitted, { capture: true });
 for (const type of ['pointerover', 'pointerdown', 'focusin', 'input', 'change', 'click']) {
   addEventListener(type, touched, { passive: true, capture: true });
 }
-/** The address carries a line-up, or a set of problems on the page that makes them. */
+/** The address carries a line-up, or a set of problems or forms on the page that makes them. */
 const carried = () =>
   (location.hash.startsWith('#with=') && document.getElementById('page-line-up') !== null) ||
-  (/^#(set|do)=/.test(location.hash) && document.querySelector('kf-set') !== null);
+  (/^#(set|do|forms)=/.test(location.hash) && document.querySelector('kf-set, kf-forms') !== null);
 const opened = () => {
   if (carried() && root.dataset['live'] !== 'on') void load();
 };

@@ -5,23 +5,31 @@ import { tallyDots } from '../kit/tally-dots.ts';
 import { tallyRows } from '../kit/tally-table.ts';
 import { questionHtml } from '../kit/sheet-html.ts';
 import { tallyInWords, tallyOf } from '../kit/tally.ts';
+import { largeScreen } from './large-screen.ts';
 
 /** Counts the guesses of a class, before and after a lesson. What is typed stays in its fields. */
 export class TallyElement extends HTMLElement {
   connectedCallback(): void {
     this.addEventListener('input', this.#show);
     this.addEventListener('submit', this.#counted);
+    this.addEventListener('click', this.#clicked);
     this.#show();
   }
 
   disconnectedCallback(): void {
     this.removeEventListener('input', this.#show);
     this.removeEventListener('submit', this.#counted);
+    this.removeEventListener('click', this.#clicked);
   }
 
   #counted = (event: Event): void => {
     event.preventDefault();
     this.#show();
+  };
+
+  #clicked = (event: Event): void => {
+    const button = event.target instanceof Element ? event.target.closest('button') : null;
+    if (button?.dataset['does'] === 'large') largeScreen(this, button);
   };
 
   #field = (name: string): string =>

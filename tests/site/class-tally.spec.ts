@@ -14,6 +14,13 @@ test('guesses are counted as they are typed, and nothing of them is kept', async
   await page.locator('#tally-after').fill('2.475');
   await expect(page.locator('[data-part="said-after"]')).toContainText('1 multiplied');
 
+  const large = page.getByRole('button', { name: 'Large, for the room' });
+  await large.click();
+  await expect(page.locator('#tally-after')).toBeHidden();
+  await expect(page.locator('[data-part="said-after"]')).toBeVisible();
+  await page.keyboard.press('Escape');
+  await expect(page.locator('#tally-after')).toBeVisible();
+
   const kept = await page.evaluate(() => JSON.stringify([{ ...localStorage }, { ...sessionStorage }]));
   expect(kept).not.toContain('lots');
   expect(page.url()).not.toContain('#');
