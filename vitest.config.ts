@@ -10,7 +10,7 @@ export default defineConfig({
     testTimeout: 60_000,
     coverage: {
       include: ['src/model/**', 'src/lineup/**', 'src/exercises/**'],
-      reporter: ['text-summary', 'json-summary', 'html'],
+      reporter: ['text-summary', 'json', 'html'],
       reportsDirectory: 'test-results/coverage',
     },
     onConsoleLog(_log, type) {

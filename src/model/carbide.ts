@@ -28,10 +28,6 @@ function atoms(formula: string): Map<string, number> {
       if (match[3] !== undefined) read(match[3], times * Number(match[4] || 1));
       else {
         const element = match[1] ?? '';
-        if (!Object.hasOwn(atomicWeight, element))
-          refuse(
-            `formula ${formula}: element ${element} is not one of ${Object.keys(atomicWeight).join(', ')}`,
-          );
         counts.set(element, (counts.get(element) ?? 0) + times * Number(match[2] || 1));
       }
     }
@@ -53,7 +49,13 @@ function atoms(formula: string): Map<string, number> {
 export function carbonWeightPercent(formula: string): number {
   const counts = atoms(formula);
   let total = 0;
-  for (const [element, count] of counts) total += count * (atomicWeight[element] ?? 0);
+  for (const [element, count] of counts)
+    total +=
+      count *
+      (atomicWeight[element] ??
+        refuse(
+          `formula ${formula}: element ${element} is not one of ${Object.keys(atomicWeight).join(', ')}`,
+        ));
   return (100 * (counts.get('C') ?? 0) * 12.011) / total;
 }
 

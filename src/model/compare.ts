@@ -86,6 +86,7 @@ function named<T>(knife: Knife, compute: () => T): T {
   try {
     return compute();
   } catch (error) {
+    // Unreachable: anything else is a fault in the model itself, and goes on as it is.
     if (error instanceof RangeError)
       throw new RangeError(`${nameOf(knife)}: ${error.message}`, { cause: error });
     throw error;

@@ -109,6 +109,7 @@ export function costOf(lineUp: LineUp, question: CostQuestion): Cost {
     baseline: id,
     knives: [...lineUp.knives, { ...then, id: other, name: `${now.name ?? id} as offered` }],
   });
+  // Unreachable: both are among the knives that were compared.
   const row = (of: string) => rows.find(({ knife }) => knife === of) ?? refuse(`no row of ${of}`);
   const [gained, opponent] = [row(other), row(against)];
   return {

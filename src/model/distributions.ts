@@ -16,6 +16,7 @@ function lnGamma(x: number): number {
 /** Lentz's evaluation of the continued fraction of the incomplete beta function; quick for x < (a+1)/(a+b+2). */
 function betaFraction(a: number, b: number, x: number): number {
   const tiny = 1e-300;
+  // Unreachable: where the fraction is used no denominator is 0; the guard is part of the method all the same.
   const off = (v: number): number => (Math.abs(v) < tiny ? tiny : v);
   let c = 1;
   let d = 1 / off(1 - ((a + b) * x) / (a + 1));

@@ -62,8 +62,8 @@ export function firstOrderBand(lineUp: LineUp, knife: string): FirstOrderBand {
     if (u === 0) return [];
     const full = drawName({ knife: owner, name });
     const step = u * 1e-3;
-    const [below, above] = [-step, step].map((by) => logRatioAt(full, spread.middle + by));
-    const sensitivity = ((above ?? 0) - (below ?? 0)) / (2 * step);
+    const rise = logRatioAt(full, spread.middle + step) - logRatioAt(full, spread.middle - step);
+    const sensitivity = rise / (2 * step);
     return sensitivity === 0 || !Number.isFinite(sensitivity) ? [] : [{ name, knife: owner, u, sensitivity }];
   });
   const logSd = firstOrder(sensitivities);

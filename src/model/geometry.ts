@@ -182,17 +182,27 @@ export function toothDepthUm(p: { scratchUm: number; angleDeg: number; bevels: 1
   );
 }
 
+/** The radius of a curved face, refused where there is none. */
+function radiusOf({ form, radiusMm, heightMm }: Grind): number {
+  if (radiusMm === undefined)
+    return refuse(
+      `grind radius is not given: a ${form} grind needs one of at least half its height, ${heightMm / 2} mm`,
+    );
+  return positive('grind radius', radiusMm, ' mm');
+}
+
 /**
  * What one flank of a curved primary grind lies inside its chord, mm: hollow above 0, convex below, flat 0.
  * The face is a circle through both ends of the chord.
  *
  * @param atMm distance above the shoulder, mm, 0 to the grind's height
+ * @throws RangeError for a curved grind without a radius above 0
  * @example flankSagMm({ form: 'hollow', spineMm: 3, heightMm: 25, radiusMm: 127 }, 12.5) // → 0.6167
  */
 export function flankSagMm(g: Grind, atMm: number): number {
   if (g.form === 'flat') return 0;
   const half = g.heightMm / 2;
-  const radiusMm = g.radiusMm ?? Number.NaN;
+  const radiusMm = radiusOf(g);
   const sag =
     Math.sqrt(radiusMm * radiusMm - (atMm - half) ** 2) - Math.sqrt(radiusMm * radiusMm - half * half);
   return g.form === 'hollow' ? sag : -sag;
@@ -203,7 +213,7 @@ type Section = Grind & { edgeMm: number };
 /** Where the thickness of a curved section has its turning point, mm above the shoulder. */
 function turningPointMm(g: Section): number {
   const slope = (g.spineMm - g.edgeMm) / g.heightMm;
-  const offset = (slope * (g.radiusMm ?? 0)) / Math.sqrt(4 + slope * slope);
+  const offset = (slope * radiusOf(g)) / Math.sqrt(4 + slope * slope);
   return g.heightMm / 2 + (g.form === 'hollow' ? -offset : offset);
 }
 
@@ -222,11 +232,7 @@ export function checkSection(g: Section): number {
   if (g.edgeMm > g.spineMm)
     refuse(`thickness behind the edge ${g.edgeMm} mm is not at most the spine thickness ${g.spineMm} mm`);
   if (g.form === 'flat') return g.edgeMm;
-  if (g.radiusMm === undefined)
-    refuse(
-      `grind radius is not given: a ${g.form} grind needs one of at least half its height, ${g.heightMm / 2} mm`,
-    );
-  const radiusMm = positive('grind radius', g.radiusMm, ' mm');
+  const radiusMm = radiusOf(g);
   if (radiusMm < g.heightMm / 2)
     refuse(`grind radius ${radiusMm} mm is not at least half the grind height, ${g.heightMm / 2} mm`);
   if (g.form === 'convex') return g.edgeMm;
@@ -271,8 +277,10 @@ export function grindHalfAngleDeg(g: Grind & { edgeMm: number; contactDepthMm: n
   const depthMm = positive('contact depth', g.contactDepthMm, ' mm');
   const inside = Math.min(depthMm, g.heightMm);
   const thicknesses = [g.edgeMm, thickness(g, depthMm), thickness(g, inside)];
-  const turning = turningPointMm(g);
-  if (g.form === 'convex' && turning > 0 && turning < inside) thicknesses.push(thickness(g, turning));
+  if (g.form === 'convex') {
+    const turning = turningPointMm(g);
+    if (turning > 0 && turning < inside) thicknesses.push(thickness(g, turning));
+  }
   return degrees(Math.atan((Math.max(...thicknesses) - g.edgeMm) / (2 * depthMm)));
 }
 

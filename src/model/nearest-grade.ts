@@ -1,4 +1,4 @@
-import { gritTable, nearestGrit } from './finish.ts';
+import { grainSizeUm, gritTable, nearestGrit } from './finish.ts';
 import type { GritScale } from './types.ts';
 
 /** A grade one can buy, beside the size that was asked for. */
@@ -27,7 +27,7 @@ export function nearestGrade(um: number, scale: GritScale): Grade {
   const { rows } = gritTable(scale);
   const grit = nearestGrit(scale, um);
   const [coarsest, finest] = [rows[0]?.[1] ?? Infinity, rows[rows.length - 1]?.[1] ?? 0];
-  const own = rows.find(([of]) => of === grit)?.[1] ?? um;
+  const own = grainSizeUm({ scale, grit });
   return {
     grit,
     name: `${prefix[scale]}${grit}`,

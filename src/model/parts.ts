@@ -100,6 +100,7 @@ function curvedTangent(grind: Grind, edgeMm: number, contactDepthMm: number): nu
   try {
     return Math.tan(radians(grindHalfAngleDeg({ ...grind, edgeMm, contactDepthMm })));
   } catch (error) {
+    // Unreachable: anything else is a fault in the model itself, and goes on as it is.
     if (error instanceof RangeError) return Number.NaN;
     throw error;
   }

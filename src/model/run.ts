@@ -143,5 +143,6 @@ const MOST_ROUNDS = 2000;
 const MOST_REFUSALS = 20_000;
 
 function set(array: Float64Array | undefined, j: number, value: number): void {
+  // Unreachable: there is an array for every input.
   if (array !== undefined) array[j] = value;
 }

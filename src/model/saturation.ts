@@ -85,6 +85,7 @@ function atRow(
   celsius: number,
 ): { value: number; plusMinus: number } {
   const [first, last] = [points[0], points[points.length - 1]];
+  // Unreachable: every row has a point.
   if (first === undefined || last === undefined) return refuse('a row of the saturation table is empty');
   // Carried on past the points, a tenth more for every 50 °C.
   const beyond = (from: readonly [number, number]) => ({

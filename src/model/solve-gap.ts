@@ -72,6 +72,7 @@ export function gapOf(
     try {
       return gap(value);
     } catch (error) {
+      // Unreachable: anything else is a fault in the model itself, and goes on as it is.
       if (error instanceof RangeError) return null;
       throw error;
     }

@@ -128,20 +128,22 @@ export function workOf(lineUp: LineUp, points: readonly Point[]): Work {
  */
 function regressionRefusal(points: readonly Point[]): string | null {
   const { low, high } = regression.hrc;
-  const hrcs = points.map(({ hrc }) => hrc);
-  const softest = Math.min(...hrcs);
-  const plainest = Math.min(...points.map(({ carbideMm }) => carbideMm));
-  const least = cardLineMm(softest, 30, plainest);
-  if (softest >= low && Math.max(...hrcs) <= high && least >= regression.leastMm) return null;
+  const softest = lowest(points, 'hrc').hrc;
+  const hardest = Math.max(...points.map(({ hrc }) => hrc));
+  const least = cardLineMm(softest, 30, lowest(points, 'carbideMm').carbideMm);
+  if (softest >= low && hardest <= high && least >= regression.leastMm) return null;
 
   // Sorted, so that the reason given does not hang on the order of the knives.
   const byName = points.toSorted((a, b) => (a.name < b.name ? -1 : a.name > b.name ? 1 : 0));
   const outside = byName.find(({ hrc }) => hrc < low || hrc > high);
   if (outside)
     return `${outside.name} has ${outside.hrc} HRC, and the published regression is used for ${low}–${high} HRC`;
-  const nameWhere = (holds: (point: Point) => boolean): string => byName.find(holds)?.name ?? '';
-  return `the hardness of ${nameWhere(({ hrc }) => hrc === softest)} with the carbide of ${nameWhere(({ carbideMm }) => carbideMm === plainest)} would cut ${least.toFixed(0)} mm of card, below the ${regression.leastMm} mm the published regression is used from`;
+  return `the hardness of ${lowest(byName, 'hrc').name} with the carbide of ${lowest(byName, 'carbideMm').name} would cut ${least.toFixed(0)} mm of card, below the ${regression.leastMm} mm the published regression is used from`;
 }
+
+/** The first of the knives with the least of a value. */
+const lowest = (points: readonly Point[], value: 'hrc' | 'carbideMm'): Point =>
+  points.reduce((least, point) => (point[value] < least[value] ? point : least));
 
 /** The regression at 30° included with the hardness of one knife and the carbide of another. */
 const cardMm = (hardness: Point, carbide: Point): number => cardLineMm(hardness.hrc, 30, carbide.carbideMm);

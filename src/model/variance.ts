@@ -81,7 +81,7 @@ export function varianceShares(
     explained += share;
   }
   const over = Math.max(1, explained);
-  for (const name of Object.keys(shares)) shares[name] = (shares[name] ?? 0) / over;
+  for (const [name, share] of Object.entries(shares)) shares[name] = share / over;
   shares['together'] = Math.max(0, 1 - explained / over);
   return shares;
 }

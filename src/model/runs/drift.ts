@@ -36,6 +36,8 @@ export function lotDrift(lives: readonly KnifeLife[]): Drift {
   checkTied(lives, lots);
   const shift = new Map(lots.map((lot) => [lot, 0]));
   const level = new Map(knives.map((knife) => [knife, 0]));
+  // Unreachable: every knife and every lot has its entry.
+  const of = (all: ReadonlyMap<string, number>, name: string): number => all.get(name) ?? 0;
   const settle = (
     into: Map<string, number>,
     key: (life: KnifeLife) => string,
@@ -45,7 +47,7 @@ export function lotDrift(lives: readonly KnifeLife[]): Drift {
     for (const name of into.keys()) {
       const own = lives.filter((life) => key(life) === name);
       const mean = own.reduce((sum, life) => sum + Math.log(life.life) - other(life), 0) / own.length;
-      moved = Math.max(moved, Math.abs(mean - (into.get(name) ?? 0)));
+      moved = Math.max(moved, Math.abs(mean - of(into, name)));
       into.set(name, mean);
     }
     return moved;
@@ -55,7 +57,7 @@ export function lotDrift(lives: readonly KnifeLife[]): Drift {
     const moved = settle(
       level,
       ({ knife }) => knife,
-      ({ lot }) => shift.get(lot) ?? 0,
+      ({ lot }) => of(shift, lot),
     );
     if (
       Math.max(
@@ -63,7 +65,7 @@ export function lotDrift(lives: readonly KnifeLife[]): Drift {
         settle(
           shift,
           ({ lot }) => lot,
-          ({ knife }) => level.get(knife) ?? 0,
+          ({ knife }) => of(level, knife),
         ),
       ) < 1e-14
     )
@@ -73,10 +75,10 @@ export function lotDrift(lives: readonly KnifeLife[]): Drift {
   return {
     lots: lots.map((lot) => ({
       lot,
-      ratio: Math.exp((shift.get(lot) ?? 0) - middle),
+      ratio: Math.exp(of(shift, lot) - middle),
       runs: lives.filter((life) => life.lot === lot).length,
     })),
-    p: chance(lives, knives, lots, ({ knife, lot }) => (level.get(knife) ?? 0) + (shift.get(lot) ?? 0)),
+    p: chance(lives, knives, lots, ({ knife, lot }) => of(level, knife) + of(shift, lot)),
   };
 }
 
@@ -97,6 +99,7 @@ function chance(
       return [knife, own.reduce((sum, { life }) => sum + Math.log(life), 0) / own.length];
     }),
   );
+  // Unreachable: every knife has a mean.
   const [within, without] = [rss(fitted), rss(({ knife }) => means.get(knife) ?? 0)];
   if (!(within > 1e-24 * lives.length)) return null;
   return fisherTail(Math.max(0, without - within) / between / (within / left), between, left);

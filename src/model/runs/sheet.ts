@@ -71,6 +71,7 @@ function shuffled(names: readonly string[], next: () => number): string[] {
   for (let i = result.length - 1; i > 0; i -= 1) {
     const j = Math.floor(next() * (i + 1));
     const [a, b] = [result[i], result[j]];
+    // Unreachable: both places are within the list.
     if (a !== undefined && b !== undefined) [result[i], result[j]] = [b, a];
   }
   return result;

@@ -1,0 +1,124 @@
+import { describe, expect, test } from 'vitest';
+import {
+  carbonWeightPercent,
+  compare,
+  equivalencePower,
+  evenUp,
+  nearestGrade,
+  predict,
+  rankings,
+  ratioUnder,
+} from '../../src/model/index.ts';
+import type { Knife, LineUp } from '../../src/model/index.ts';
+import { rivalGeometry } from '../../src/model/compare.ts';
+import { fisherTail, noncentralTCdf, studentCdf } from '../../src/model/distributions.ts';
+import { refusedSamples } from '../../src/model/worth.ts';
+
+/** Invented, as every knife of these tests. */
+const plover: Knife = {
+  id: 'plover',
+  angleDeg: 20,
+  edgeMm: 0.5,
+  finish: { um: 15 },
+  grind: { form: 'flat', spineMm: 3, heightMm: 25 },
+  hrc: 58,
+  carbideVolPercent: { CrC: 6 },
+};
+const dunlin: Knife = { ...plover, id: 'dunlin', angleDeg: 15 };
+const loft: LineUp = { knives: [plover, dunlin], baseline: 'plover' };
+
+describe('at the ends of what is taken', () => {
+  test('a formula without carbon holds none, and brackets multiply what is in them', () => {
+    expect(carbonWeightPercent('Fe')).toBe(0);
+    expect(carbonWeightPercent('(FeC)3')).toBeCloseTo(carbonWeightPercent('FeC'), 12);
+    expect(carbonWeightPercent('(Fe)3C')).toBeCloseTo(carbonWeightPercent('Fe3C'), 12);
+    // From the weights alone: 12.011/(50.9415 + 12.011) of VC is carbon.
+    expect(carbonWeightPercent('VC')).toBeCloseTo((100 * 12.011) / 62.9525, 10);
+  });
+
+  test('a term that is left out counts as 1 in the rival', () => {
+    expect(rivalGeometry([], loft)).toBe(1);
+    // Half the force for a third of it is saved: 1/(1 + (1/2 − 1)/3).
+    expect(rivalGeometry([{ id: 'wedge', factor: 2 }], loft)).toBeCloseTo(1 / (1 - 1 / 6), 12);
+  });
+
+  test('a knife without a name goes by its id', () => {
+    expect(rankings(loft).chippingReason).toContain('plover, dunlin');
+  });
+
+  test('the reason why the regression is silent does not hang on order where names are equal', () => {
+    const soft: Knife = { ...plover, id: 'a', name: 'Tern', hrc: 45 };
+    const other: Knife = { ...plover, id: 'b', name: 'Tern', carbideVolPercent: { CrC: 9 } };
+    const notes = (knives: Knife[]): string[] =>
+      compare({ knives, baseline: 'a' }).rows.flatMap((row) => row.notes);
+    expect(notes([soft, other]).join()).toContain('Tern has 45 HRC');
+    expect(notes([other, soft]).toSorted()).toEqual(notes([soft, other]).toSorted());
+  });
+
+  test('a knife evened up with a microbevelled baseline takes the microbevel over', () => {
+    const lineUp: LineUp = { knives: [{ ...plover, microbevelAngleDeg: 22 }, dunlin], baseline: 'plover' };
+    const [, evened] = evenUp(lineUp, 'dunlin', ['angleDeg']).knives;
+    expect(evened).toMatchObject({ angleDeg: 20, microbevelAngleDeg: 22 });
+    const [, back] = evenUp({ ...lineUp, baseline: 'dunlin' }, 'plover', ['angleDeg']).knives;
+    expect(back).toEqual(dunlin);
+    const [bare] = evenUp({ ...lineUp, baseline: 'dunlin' }, 'plover', ['angleDeg']).knives;
+    expect(bare).not.toHaveProperty('microbevelAngleDeg');
+  });
+
+  test('a position on a line-up with a term left out is the product of those that stand', () => {
+    const soft: LineUp = {
+      ...loft,
+      knives: [plover, { ...dunlin, hrc: 45, carbideVolPercent: { CrC: 8 } }],
+    };
+    const [, row] = compare(soft).rows;
+    expect(row?.complete).toBe(false);
+    expect(ratioUnder(soft, 'dunlin', {})).toBeCloseTo(row?.product ?? NaN, 12);
+  });
+
+  test('a size beyond the scale gets its last grade, and is said to be beyond', () => {
+    const { grit, um, beyond, ratio } = nearestGrade(2000, 'FEPA-P');
+    expect(beyond).toBe(true);
+    expect(ratio).toBeCloseTo(um / 2000, 12);
+    expect(nearestGrade(um, 'FEPA-P')).toMatchObject({ grit, beyond: false, ratio: 1 });
+  });
+
+  test('a ± of 0 is a value known exactly', () => {
+    const measured = (hrc: Knife['hrc']): LineUp => ({ ...loft, knives: [plover, { ...dunlin, hrc }] });
+    const run = { samples: 1000, seed: 1 };
+    expect(predict(measured({ value: 60, plusMinus: 0 }), run)).toEqual(predict(measured(60), run));
+  });
+
+  test('what is refused at every exact value is refused in every sample', () => {
+    const none = { residuals: [], margin: 0 };
+    expect([...refusedSamples({ ...none, knives: [Number.NaN] }, 3)]).toEqual([0, 1, 2]);
+    expect([...refusedSamples({ ...none, knives: [1], margin: -1 }, 3)]).toEqual([0, 1, 2]);
+    expect([...refusedSamples({ ...none, knives: [1], margin: Float64Array.of(0, -1, NaN) }, 3)]).toEqual([
+      1, 2,
+    ]);
+    expect([...refusedSamples({ ...none, knives: [Float64Array.of(NaN, 0, Infinity)] }, 3)]).toEqual([0, 2]);
+  });
+});
+
+describe('distributions at their ends', () => {
+  test('F of 0 is always reached and F without end never', () => {
+    expect(fisherTail(0, 3, 4)).toBe(1);
+    expect(fisherTail(Infinity, 3, 4)).toBe(0);
+  });
+
+  // With 2 degrees of freedom above, the incomplete beta function is a power: I_x(b/2, 1) = x^(b/2).
+  test.each([0.3, 0.5, 2, 7])('F with 2 over %s degrees of freedom is a power', (df) => {
+    for (const f of [0.1, 1, 8])
+      expect(fisherTail(f, 2, df)).toBeCloseTo((df / (df + 2 * f)) ** (df / 2), 12);
+  });
+
+  test('the noncentral t without a shift is Student’s', () => {
+    for (const t of [-2, -0.5, 0.5, 2]) expect(noncentralTCdf(t, 7, 0)).toBeCloseTo(studentCdf(t, 7), 12);
+    // At 1 degree of freedom Student's t is Cauchy's: 1/2 + arctan(1)/π.
+    expect(noncentralTCdf(1, 1, 0)).toBeCloseTo(0.75, 12);
+  });
+
+  test('far bounds are always held, and bounds nearer than the test’s own limit never', () => {
+    for (const df of [1, 2, 5]) expect(equivalencePower(1e9, 1e9, df, 0.05)).toBeCloseTo(1, 6);
+    expect(equivalencePower(1, 1, 5000, 0.05)).toBe(0);
+  });
+});
