@@ -78,6 +78,18 @@ const planFields = {
       return good(text.trim() === '' ? rest : { ...rest, control: text.trim() });
     },
   },
+  stop: {
+    kind: 'text',
+    label: 'The stop, as a sharpness',
+    hint: 'Where readings along two edges are compared. Empty: halfway down.',
+    show: ({ stop }) => (stop === undefined ? '' : brief(stop)),
+    write(plan, text) {
+      const { stop: _before, ...rest } = plan;
+      if (text.trim() === '') return good(rest);
+      const read = readNumber(text, { what: 'the stop', low: 1e-9, high: 1e9 });
+      return read.ok ? good({ ...rest, stop: read.value }) : read;
+    },
+  },
   blind: {
     kind: 'choice',
     label: 'The sheet shows',

@@ -1,17 +1,17 @@
 import { effect } from '@preact/signals-core';
 import type * as RunFields from '../bench/run-fields.ts';
 import type { RunTexts } from '../bench/run-fields.ts';
-import { planFieldNamed } from '../bench/plan-fields.ts';
 import { createKeeper } from '../lineup/keep.ts';
 import { decodeLink, encodeLink } from '../lineup/link.ts';
-import { firstPlan, planOf } from '../lineup/plan.ts';
-import { logCells, sheetColumns, sheetRows, sheetSet } from '../lineup/run-rows.ts';
+import { logCells } from '../lineup/log-rows.ts';
 import type { Scene } from '../lineup/scene.ts';
+import { hasSeries } from '../lineup/series-held.ts';
 import type { LineUpEntry } from '../lineup/schema.ts';
 import type { Run } from '../runs/log.ts';
 import { copyText } from './copy-text.ts';
-import { becomesOwn, changeOwn, linkTo, scene, store } from './page.ts';
+import { becomesOwn, changeOwn, example, linkTo, scene, store } from './page.ts';
 import type { Import } from './runs-import.ts';
+import type * as PlanPart from './runs-plan.ts';
 import { fillRows } from './table-rows.ts';
 
 type Typed = HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement;
@@ -39,6 +39,8 @@ export class RunsElement extends HTMLElement {
   #keepTimer = 0;
   #timers = new Map<Element, number>();
   #import: Promise<Import> | undefined;
+  #planPart: typeof PlanPart | undefined;
+  #planAsked = false;
   /** The log as its table shows it. */
   #logged: readonly Run[] | undefined;
 
@@ -141,19 +143,38 @@ export class RunsElement extends HTMLElement {
   }
 
   #plan(target: Typed, settled: boolean): void {
-    const name = target.closest<HTMLElement>('[data-field]')?.dataset['field'] ?? '';
-    const written = planFieldNamed(name).write(store.entry.value.plan ?? firstPlan, target.value);
-    const message = written.ok
-      ? this.#problems(store.change((entry) => ({ ...entry, plan: written.plan }), `plan ${name}`))
-      : written.message;
-    clearTimeout(this.#timers.get(target));
-    if (message === '' || settled) this.#problem(target, message);
-    else
-      this.#timers.set(
-        target,
-        window.setTimeout(() => this.#problem(target, message), patienceMs),
-      );
-    if (settled && message === '') this.#showPlan(scene.value);
+    const { value } = target;
+    this.#withPlan(({ writtenPlan, showPlanFields }) => {
+      const name = target.closest<HTMLElement>('[data-field]')?.dataset['field'] ?? '';
+      const written = writtenPlan(store.entry.value.plan, name, value);
+      const message = written.ok
+        ? this.#problems(store.change((entry) => ({ ...entry, plan: written.plan }), `plan ${name}`))
+        : written.message;
+      clearTimeout(this.#timers.get(target));
+      if (message === '' || settled) this.#problem(target, message);
+      else
+        this.#timers.set(
+          target,
+          window.setTimeout(() => this.#problem(target, message), patienceMs),
+        );
+      if (settled && message === '') showPlanFields(this, scene.value);
+    });
+  }
+
+  /** Does something with the plan, which is fetched once there is another line-up than the page's own. */
+  #withPlan(act: (part: typeof PlanPart) => void): void {
+    this.#planAsked = true;
+    if (this.#planPart) {
+      act(this.#planPart);
+      return;
+    }
+    import('./runs-plan.ts').then(
+      (part) => {
+        this.#planPart = part;
+        act(part);
+      },
+      () => this.#say('This could not be loaded. Check the connection and try again.'),
+    );
   }
 
   #problems = (changed: ReturnType<typeof store.change>): string =>
@@ -256,7 +277,7 @@ export class RunsElement extends HTMLElement {
     step();
     this.#stopChanging();
     for (const input of this.querySelectorAll('[aria-invalid="true"]')) this.#problem(input, '');
-    this.#showPlan(scene.value);
+    this.#withPlan((part) => part.showPlanFields(this, scene.value));
   }
 
   #takeOut(index: number): void {
@@ -337,10 +358,9 @@ export class RunsElement extends HTMLElement {
   };
 
   #shuffle(): void {
-    store.change((entry) => {
-      const plan = entry.plan ?? firstPlan;
-      return { ...entry, plan: { ...plan, seed: (plan.seed + 1) % 1_000_000 } };
-    }, 'shuffle');
+    this.#withPlan(({ shuffledPlan }) =>
+      store.change((entry) => ({ ...entry, plan: shuffledPlan(entry.plan) }), 'shuffle'),
+    );
   }
 
   #importing(act: (panel: Import) => unknown): Promise<void> {
@@ -394,17 +414,19 @@ export class RunsElement extends HTMLElement {
     const invented = this.#part('invented');
     if (invented) invented.hidden = entry.invented !== true;
     if (entry.runs !== this.#logged || !entry.runs) this.#showLog(false);
-    this.#showPlan(now);
-    const { sheet, key } = sheetRows(now);
-    const open = Array.from({ length: sheetColumns.length - sheetSet }, () => '');
-    fillRows(
-      this.#part('sheet'),
-      sheet.map((row) => [...row, ...open]),
-    );
-    fillRows(this.#part('key'), key);
-    const section = this.#part('key-section');
-    if (section) section.hidden = key.length === 0;
-    this.#button('print-key').hidden = key.length === 0;
+    // The page was built with the sheet of its own example.
+    if (now.entry !== example || this.#planAsked)
+      this.#withPlan(({ showPlanFields, showSheet }) => {
+        showPlanFields(this, scene.value);
+        showSheet(this, scene.value);
+      });
+    const stops = this.#part('stops');
+    if (stops) {
+      stops.hidden = !hasSeries(now);
+      // What is about readings is put in, and fetched, once there are such.
+      const kept = stops.querySelector('template');
+      if (kept && !stops.hidden) kept.replaceWith(kept.content);
+    }
   }
 
   /** The knives of the line-up as choices, and the ones a log names besides. */
@@ -448,17 +470,6 @@ export class RunsElement extends HTMLElement {
     const text = this.#part('more-text');
     if (text)
       text.textContent = `The first ${shown.length} of ${runs.length} runs are shown; all of them count.`;
-  }
-
-  /** Brings the plan's fields to what is planned; a field being typed in, or with a problem, keeps its text. */
-  #showPlan(now: Scene): void {
-    const plan = planOf(now);
-    for (const place of this.querySelectorAll<HTMLElement>('[data-part="plan"] [data-field]')) {
-      const input = place.querySelector<HTMLInputElement | HTMLSelectElement>('input, select');
-      const text = planFieldNamed(place.dataset['field'] ?? '').show(plan);
-      if (!input || input.value === text || input.getAttribute('aria-invalid') === 'true') continue;
-      if (input !== document.activeElement || input instanceof HTMLSelectElement) input.value = text;
-    }
   }
 
   #input(name: string): HTMLInputElement | HTMLSelectElement | null {

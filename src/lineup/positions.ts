@@ -73,6 +73,7 @@ const planned = [
   'blind',
   'runs',
   'control',
+  'stop',
 ] as const satisfies (keyof PlanEntry)[];
 const angleWays = { typed: 0, slantWidth: 1, height: 2 } as const;
 

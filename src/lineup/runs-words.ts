@@ -1,14 +1,9 @@
-import { mostOnSheet, neededOf, planOf, runsOnSheet, sheetOf } from './plan.ts';
-import { refusedWork } from './refused-work.ts';
+import { counted } from './counted.ts';
 import { list } from './rows.ts';
-import { lotsApart, placeOf, runsOf, squareOf } from './runs.ts';
+import { lotsApart, placeOf, runsOf } from './runs.ts';
 import type { KnifeRuns, RunsTold } from './runs.ts';
-import { brief, percent, thousands, times } from './show.ts';
-import { isExact, sureOf } from './sure.ts';
+import { brief, times } from './show.ts';
 import type { WordsOf } from './words.ts';
-
-const counted = (many: number, one: string, several = `${one}s`): string =>
-  many === 0 ? `no ${several}` : many === 1 ? `one ${one}` : `${thousands(many)} ${several}`;
 
 const unitWord = ({ unit }: RunsTold): string => (unit === 'mm' ? 'mm cut' : 'cuts');
 
@@ -151,80 +146,6 @@ export const runsWords: Record<string, WordsOf> = {
       far.length === 0
         ? ''
         : `Far from the others: ${list(far.slice(0, 5))}${far.length > 5 ? ` and ${far.length - 5} more` : ''}. ${far.length === 1 ? 'It is' : 'They are'} drawn and counted. Look for the reason in the shop, not in the numbers.`,
-    ];
-  },
-
-  /** Prediction and measurement on one axis. */
-  'runs-square': (scene) => {
-    const told = runsOf(scene);
-    const { subject, baseline } = scene;
-    const sure = sureOf(scene);
-    const predicted = isExact(sure)
-      ? times(sure.median)
-      : `${times(sure.median)}, with 90 % between ${interval(sure)}`;
-    const refused = refusedWork(scene);
-    const opening = `${refused === '' ? '' : `${refused} `}Without a single cut the model puts ${subject.name} against ${baseline.name} at ${predicted}.`;
-    const squared = squareOf(scene);
-    if (told.measured === null) return [opening, 'There is no measured interval to square it with yet.'];
-    if (squared === null)
-      return [
-        opening,
-        `The runs say ${times(told.measured.ratio)}. With everything entered as exact and every assumption fixed, the prediction has no band to be weighed by.`,
-      ];
-    const { leftover, combined, needsExplaining } = squared;
-    return [
-      opening,
-      `The runs say ${times(told.measured.ratio)}. What is left over between the two is ${times(leftover.ratio)}, with 90 % between ${interval(leftover)}.`,
-      needsExplaining
-        ? `That leaves 1 out, so it needs explaining: ${leftover.ratio < 1 ? `${subject.name} did worse against ${baseline.name} than predicted` : `${subject.name} did better against ${baseline.name} than predicted`} by more than both bands allow. Combining them would only hide it.`
-        : `That takes 1 in, so prediction and runs agree as far as either goes. Together they say ${times(combined.ratio)}, with 90 % between ${interval(combined)}.`,
-    ];
-  },
-
-  /** How many runs a plan asks for. */
-  'runs-needed': (scene) => {
-    const plan = planOf(scene);
-    const { apart, alike } = neededOf(plan);
-    const names = `${scene.subject.name} and ${scene.baseline.name}`;
-    const where = {
-      entered: '',
-      'the runs': ', as the runs so far show',
-      assumed: ', which is assumed until runs show it',
-    }[plan.from];
-    const needed = (many: number | null): string =>
-      many === null ? 'more than a million sharpenings' : counted(many, 'sharpening');
-    return [
-      `Runs of one knife scatter by ${percent(plan.cv)}${where}. To find ${names} apart where one lasts ${times(plan.ratio)} as long as the other, in four of five tries, takes ${needed(apart)} of each.`,
-      `To show them alike to within ${times(plan.ratio)} takes ${needed(alike)} of each.`,
-      apart !== null && apart < 5
-        ? 'With fewer than five of each the test that allows unlike scatter notices less often than this says: cut five.'
-        : '',
-      'Cutting more with one edge does not count; sharpening again does.',
-    ];
-  },
-
-  /** What the sheet holds. */
-  'runs-sheet': (scene) => {
-    const plan = planOf(scene);
-    const held = sheetOf(scene);
-    if (!held.ok) return [`There is no sheet: ${held.why}`];
-    const runs = runsOnSheet(plan);
-    const { apart } = neededOf(plan);
-    const [first] = held.sheet.key;
-    return [
-      `${counted(held.sheet.rows.length, 'run')}: ${counted(runs, 'sharpening')} of each of ${list(scene.entry.knives.map(({ name }) => name))}, over ${counted(plan.lots, 'lot')}.`.replace(
-        /^\w/,
-        (letter) => letter.toUpperCase(),
-      ),
-      plan.runs === undefined && apart !== null && apart > mostOnSheet
-        ? `The scatter asks for ${thousands(apart)}; a sheet holds ${mostOnSheet} unless you set more.`
-        : plan.runs !== undefined && apart !== null && plan.runs < apart
-          ? `That is fewer than the ${thousands(apart)} the scatter asks for: ${scene.subject.name} and ${scene.baseline.name} may well stay untold apart.`
-          : '',
-      plan.control === undefined
-        ? ''
-        : `${plan.control} is cut first and last in every lot, so that a change of stock or hand shows.`,
-      first && !plan.blind ? `It begins with ${first.knife}.` : '',
     ];
   },
 };

@@ -1,9 +1,8 @@
-import { ended, lotDrift, measuredRatio, square } from '../model/index.ts';
-import type { Drift, LotLife, Measured, Squared } from '../model/index.ts';
+import { ended, lotDrift, measuredRatio } from '../model/index.ts';
+import type { Drift, LotLife, Measured } from '../model/index.ts';
 import { livesOf, reachOf } from '../runs/lives.ts';
 import type { LifeUnit } from '../runs/lives.ts';
 import type { Scene } from './scene.ts';
-import { isExact, sureOf } from './sure.ts';
 
 /** What the log holds of one of the two knives. */
 export interface KnifeRuns {
@@ -189,12 +188,4 @@ function scatter(series: readonly (readonly LotLife[])[], level: (life: LotLife)
     df += levels.length - 1;
   }
   return df === 0 || squares === 0 ? null : Math.sqrt(Math.expm1(squares / df));
-}
-
-/** Prediction and measurement squared; null where one of them has no band. */
-export function squareOf(scene: Scene): Squared | null {
-  const { measured } = runsOf(scene);
-  const sure = sureOf(scene);
-  if (measured === null || isExact(sure)) return null;
-  return square({ predicted: sure, measured });
 }

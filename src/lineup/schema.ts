@@ -76,6 +76,8 @@ export interface PlanEntry {
   lots: number;
   /** A knife beside the others, cut first and last in every lot. */
   control?: string;
+  /** The sharpness at which readings of two knives are compared; halfway where it is left out. */
+  stop?: number;
   /** The sheet shows codes in place of names. */
   blind: boolean;
   /** The same seed gives the same sheet. */
@@ -325,6 +327,7 @@ export const lineUpSchema = v.strictObject({
       runs: v.exactOptional(whole('runs', 1, 200)),
       lots: whole('lots', 1, 20),
       control: v.exactOptional(words('the name', 80)),
+      stop: v.exactOptional(number('the stop', '', 1e-9, 1e9)),
       blind: v.boolean(),
       seed: whole('the seed', 0, 999_999),
     }),

@@ -1,8 +1,9 @@
 import * as Plot from '@observablehq/plot';
-import { runsWords } from '../lineup/runs-words.ts';
-import { runsOf, squareOf } from '../lineup/runs.ts';
+import { runsOf } from '../lineup/runs.ts';
 import type { Scene } from '../lineup/scene.ts';
 import { times } from '../lineup/show.ts';
+import { squareWords } from '../lineup/square-words.ts';
+import { squareOf } from '../lineup/square.ts';
 import { sureOf } from '../lineup/sure.ts';
 import type { Figure } from './figure.ts';
 import { ratioAxis, tickValues } from './ratio-axis.ts';
@@ -105,5 +106,5 @@ export const squaredFigure: Figure = {
       times(high),
     ]),
   }),
-  caption: (scene) => (runsWords['runs-square']?.(scene) ?? []).join(' '),
+  caption: (scene) => (squareWords['runs-square']?.(scene) ?? []).join(' '),
 };

@@ -12,15 +12,18 @@ import type { TopicName } from './index.ts';
 import { topic as limits } from './limits.ts';
 import { topic as nursery } from './nursery.ts';
 import { topic as percentages } from './percentages.ts';
+import { topic as plan } from './plan.ts';
 import { topic as ranges } from './ranges.ts';
 import { topic as readingsOfLess } from './readings-of-less.ts';
 import { registryOf } from './registry.ts';
 import { topic as routes } from './routes.ts';
 import { topic as ruler } from './ruler.ts';
 import { topic as runs } from './runs.ts';
+import { topic as square } from './square.ts';
 import { topic as stack } from './stack.ts';
 import { topic as steel } from './steel.ts';
 import { topic as sure } from './sure.ts';
+import { topic as stops } from './stops.ts';
 import { topic as suspects } from './suspects.ts';
 import { topic as telling } from './telling.ts';
 import type { Part, Topic } from './topic.ts';
@@ -40,13 +43,16 @@ export const topics: Record<TopicName | 'base', Topic> = {
   limits,
   nursery,
   percentages,
+  plan,
   ranges,
   'readings-of-less': readingsOfLess,
   routes,
   ruler,
   runs,
+  square,
   stack,
   steel,
+  stops,
   sure,
   suspects,
   telling,

@@ -1,7 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { neededOf, planOf, sheetOf } from '../../src/lineup/plan.ts';
+import { planWords } from '../../src/lineup/plan-words.ts';
 import { runsWords } from '../../src/lineup/runs-words.ts';
-import { runsOf, squareOf } from '../../src/lineup/runs.ts';
+import { runsOf } from '../../src/lineup/runs.ts';
+import { squareWords } from '../../src/lineup/square-words.ts';
+import { squareOf } from '../../src/lineup/square.ts';
 import { suspectsOf } from '../../src/lineup/suspects.ts';
 import { suspectsWords } from '../../src/lineup/suspects-words.ts';
 import { sceneOf } from '../../src/lineup/scene.ts';
@@ -15,7 +18,7 @@ import { loft } from './entries.ts';
 
 const sceneWith = (runs: Run[], more: Partial<LineUpEntry> = {}): Scene =>
   sceneOf({ ...loft(), runs, ...more });
-const all = { ...runsWords, ...suspectsWords };
+const all = { ...runsWords, ...squareWords, ...planWords, ...suspectsWords };
 const say = (name: string, scene: Scene): string => (all[name]?.(scene) ?? []).filter(Boolean).join(' ');
 
 /** Runs of one knife by their cuts, each a sharpening of its own. */

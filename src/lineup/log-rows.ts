@@ -1,8 +1,6 @@
 import { reachOf } from '../runs/lives.ts';
 import { notRecorded } from '../runs/log.ts';
 import type { Run } from '../runs/log.ts';
-import { planOf, sheetOf } from './plan.ts';
-import type { Scene } from './scene.ts';
 import { brief } from './show.ts';
 
 /** A log as a table. */
@@ -44,35 +42,3 @@ export const logCells = (run: Run): string[] => [
   orOpen(run.stop, text),
   orOpen(run.judge, text),
 ];
-
-/** Columns of the sheet: what is set, then what is written in by hand. */
-export const sheetColumns = [
-  'No.',
-  'Lot',
-  'Knife',
-  'Angle as sharpened',
-  'Burr off?',
-  'Sharpness at start',
-  'Until the stop',
-  'Ended early?',
-  'Judged by',
-  'Remarks',
-] as const;
-
-/** How many of them are set. */
-export const sheetSet = 3;
-
-export const keyColumns = ['No.', 'Code', 'Knife', 'Sharpening'] as const;
-
-/** The rows of the sheet and of its key; none where there is no sheet. */
-export function sheetRows(scene: Scene): { sheet: string[][]; key: string[][] } {
-  const held = sheetOf(scene);
-  if (!held.ok) return { sheet: [], key: [] };
-  const { rows, key } = held.sheet;
-  return {
-    sheet: rows.map(({ order, lot, label }) => [String(order), lot, label]),
-    key: planOf(scene).blind
-      ? key.map(({ order, label, knife, sharpening }) => [String(order), label, knife, String(sharpening)])
-      : [],
-  };
-}

@@ -3,7 +3,7 @@ import { neededOf, planOf } from './plan.ts';
 import { percent, thousands } from './show.ts';
 
 /** The numbers of a plan of runs. */
-export const runsNumbers: Record<string, NumberOf> = {
+export const planNumbers: Record<string, NumberOf> = {
   'plan.cv': (scene) => percent(planOf(scene).cv),
   'plan.needed': (scene) => {
     const { apart } = neededOf(planOf(scene));

@@ -1,0 +1,45 @@
+import { planFieldNamed } from '../bench/plan-fields.ts';
+import { firstPlan, planOf } from '../lineup/plan.ts';
+import type { Scene } from '../lineup/scene.ts';
+import type { PlanEntry } from '../lineup/schema.ts';
+import { sheetColumns, sheetRows, sheetSet } from '../lineup/sheet-rows.ts';
+import { fillRows } from './table-rows.ts';
+
+/** The part of the page of runs that plans the next ones; fetched once there is another line-up than the page's own. */
+
+/** The plan with one field written anew, or why not. */
+export const writtenPlan = (plan: PlanEntry | undefined, name: string, text: string) =>
+  planFieldNamed(name).write(plan ?? firstPlan, text);
+
+/** The plan with another order of its sheet. */
+export const shuffledPlan = (plan: PlanEntry = firstPlan): PlanEntry => ({
+  ...plan,
+  seed: (plan.seed + 1) % 1_000_000,
+});
+
+/** Brings the plan's fields to what is planned; a field being typed in, or with a problem, keeps its text. */
+export function showPlanFields(root: HTMLElement, now: Scene): void {
+  const plan = planOf(now);
+  for (const place of root.querySelectorAll<HTMLElement>('[data-part="plan"] [data-field]')) {
+    const input = place.querySelector<HTMLInputElement | HTMLSelectElement>('input, select');
+    const text = planFieldNamed(place.dataset['field'] ?? '').show(plan);
+    if (!input || input.value === text || input.getAttribute('aria-invalid') === 'true') continue;
+    if (input !== document.activeElement || input instanceof HTMLSelectElement) input.value = text;
+  }
+}
+
+/** Writes the sheet and its key. */
+export function showSheet(root: HTMLElement, now: Scene): void {
+  const { sheet, key } = sheetRows(now);
+  const open = Array.from({ length: sheetColumns.length - sheetSet }, () => '');
+  const part = (name: string) => root.querySelector<HTMLElement>(`[data-part="${name}"]`);
+  fillRows(
+    part('sheet'),
+    sheet.map((row) => [...row, ...open]),
+  );
+  fillRows(part('key'), key);
+  const section = part('key-section');
+  if (section) section.hidden = key.length === 0;
+  const print = root.querySelector<HTMLElement>('[data-act="print-key"]');
+  if (print) print.hidden = key.length === 0;
+}
