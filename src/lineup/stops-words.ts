@@ -20,7 +20,7 @@ function where(scene: Scene): string {
   const { bySharpness } = stopsOf(scene);
   const [first, last] = [bySharpness[0], bySharpness.at(-1)];
   return first && last
-    ? `All of these edges were as sharp as ${brief(first.stop)} once, and as blunt as ${brief(last.stop)} in the end: between the two lies every stop at which ${subject.name} and ${baseline.name} can be compared.`
+    ? `All of these edges were as sharp as ${brief(Number(first.stop.toPrecision(3)))} once, and as blunt as ${brief(Number(last.stop.toPrecision(3)))} in the end: between the two lies every stop at which ${subject.name} and ${baseline.name} can be compared.`
     : `${subject.name} and ${baseline.name} have no stop in common: no sharpness was passed by all of their edges.`;
 }
 
@@ -32,7 +32,7 @@ function ends(scene: Scene): string {
   const drift = Math.max(first.ratio / last.ratio, last.ratio / first.ratio);
   return drift < 1.05
     ? `At every stop between them it is about the same, ${times(first.ratio, 2)} to ${times(last.ratio, 2)}.`
-    : `At a sharp stop, ${brief(first.stop)}, it is ${times(first.ratio)}; at a blunt one, ${brief(last.stop)}, ${times(last.ratio)}. The stop is part of the result.`;
+    : `At a sharp stop, ${brief(Number(first.stop.toPrecision(3)))}, it is ${times(first.ratio)}; at a blunt one, ${brief(Number(last.stop.toPrecision(3)))}, ${times(last.ratio)}. The stop is part of the result.`;
 }
 
 /** The one number, by curve and without one. */

@@ -1,5 +1,6 @@
+import { squareOf } from './square.ts';
 import type { Explanation, SolvableAttribute } from '../model/index.ts';
-import { runsOf, squareOf } from './runs.ts';
+import { runsOf } from './runs.ts';
 import type { Scene } from './scene.ts';
 import { plain, times } from './show.ts';
 import { suspectsOf } from './suspects.ts';

@@ -106,7 +106,7 @@ test('a run is typed, changed and taken out by keyboard alone', async ({ page })
 
 test('the plan follows its fields, and a bad number leaves the last good one', async ({ page }) => {
   await open(page);
-  const needed = page.locator('kf-late-words[of=runs-needed]');
+  const needed = page.locator('kf-words[of=runs-needed]');
   await page.locator('#plan-cv').fill('20');
   await page.locator('#plan-ratio').fill('1,2');
   // Exact power of the pooled t test at CV 20 % and ratio 1.2: 20 a knife (design check value).
