@@ -30,6 +30,7 @@ const large: Record<string, () => Promise<CustomElementConstructor>> = {
 /** Elements that need nothing of the page but its line-up: each is fetched at its own touch, and brings nothing along. */
 const alone: Record<string, () => Promise<CustomElementConstructor>> = {
   'kf-check': async () => (await import('./check.ts')).CheckElement,
+  'kf-composition': async () => (await import('./composition.ts')).CompositionElement,
   'kf-cost': async () => (await import('./cost.ts')).CostElement,
   'kf-course': async () => (await import('./course.ts')).CourseElement,
   'kf-takes': async () => (await import('./takes.ts')).TakesElement,

@@ -1,5 +1,6 @@
 import { carbidesByDesignation, isUnknown, nominal, rangeOf, vickersFromRockwellC } from '../model/index.ts';
 import type { Quantity } from '../model/index.ts';
+import { carbideWithPlusMinus, hardenedFrom } from './hardened-said.ts';
 import { carbideSaid, said } from './measures-said.ts';
 import { refusedWork } from './refused-work.ts';
 import { list } from './rows.ts';
@@ -75,14 +76,6 @@ const content = (scene: Scene): string => {
     }),
   );
 };
-
-/** Volume with its ±, or that there is none. */
-export const carbideWithPlusMinus = ({ percent: volume, estimate: { plusMinus } }: Hardened): string =>
-  volume === 0 ? `none, at most ${plain(plusMinus, 2)} %` : `${plain(volume, 2)} ± ${plain(plusMinus, 2)} %`;
-
-/** Where it was hardened from. */
-export const hardenedFrom = ({ celsius }: Hardened): string =>
-  celsius === null ? 'with the temperature not known' : `hardened from ${celsius} °C`;
 
 /** Whose tie line is drawn, and what of. */
 function tieWhose(scene: Scene): string {

@@ -105,3 +105,55 @@ test('the fields of the assumptions: exact ones leave no band, a cleared one wid
   }
   await expect(band(page)).toHaveText(before);
 });
+
+test('carbide from composition: typed by keyboard, drawn, put into the line-up with its ±, and undone', async ({
+  page,
+}) => {
+  await page.goto('/bench/');
+  await live(page);
+  const part = page.locator('kf-composition');
+  const said = part.locator('[data-part=said]');
+  await expect(said).toContainText('with the temperature not known');
+  const open = (await said.textContent()) ?? '';
+  await part.getByLabel('Hardened from').focus();
+  await page.keyboard.type('1050');
+  await page.keyboard.press('Tab');
+  await expect(said).toContainText('hardened from 1050 °C');
+  await expect(said).not.toHaveText(open);
+  const drawing = part.locator('.drawing[data-size=wide] svg');
+  await expect(drawing).toHaveAttribute('aria-label', /hardened from 1050 °C/);
+  await expect(part.locator('table')).toContainText('from 1050 °C');
+
+  // What cannot be used is said at its field; the last good drawing stays, and nothing is taken.
+  const take = part.getByRole('button', { name: 'Take it as the carbide of Dunlin' });
+  const carbide = page.locator('[data-knife=dunlin] [data-field=steel] select');
+  await part.getByLabel('Chromium').fill('40');
+  await take.click();
+  await expect(page.locator('#composition-chromium-problem')).toHaveText(/not between 0 % and 18 %/);
+  await expect(drawing).toHaveAttribute('aria-label', /hardened from 1050 °C/);
+  await expect(carbide).toHaveValue('AISI D2');
+
+  await part.getByLabel('Begin with').selectOption('AISI 52100');
+  await expect(part.getByLabel('Chromium')).toHaveValue('1.45');
+  await expect(part.getByLabel('Hardened from')).toHaveValue('');
+  await expect(drawing).toHaveAttribute('aria-label', /Fe3C/);
+  await take.focus();
+  await page.keyboard.press('Enter');
+  await expect(part.locator('[data-part=put-said]')).toContainText('The carbide of Dunlin is now');
+  await expect(carbide).toHaveValue('volume');
+  await expect(page.locator('[data-knife=dunlin] [data-field=carbideFe3C] input')).toHaveValue(/^\d.* ± \d/);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(carbide).toHaveValue('AISI D2');
+});
+
+test('the steel of the loft is worked out without script', async ({ browser, baseURL }) => {
+  const context = await browser.newContext({ javaScriptEnabled: false, baseURL: baseURL ?? '' });
+  const page = await context.newPage();
+  await page.goto('/bench/');
+  const part = page.locator('section:has(#composition-title)');
+  await expect(part.locator('noscript p')).toBeVisible();
+  await expect(part.locator('[data-part=said]')).toContainText('Carbide with the temperature not known');
+  await expect(part.locator('.drawing[data-size=wide] svg')).toBeVisible();
+  await expect(part.locator('input').first()).toBeHidden();
+  await context.close();
+});
