@@ -1,7 +1,4 @@
-import { readAnswer } from '../exercises/reader/index.ts';
-import { callVerdict } from '../lineup/call-verdict.ts';
 import type { Scene } from '../lineup/scene.ts';
-import { times } from '../lineup/show.ts';
 import { SceneElement } from './scene-element.ts';
 import { registry } from './topics.ts';
 
@@ -30,14 +27,16 @@ export class CallElement extends SceneElement {
     const said = this.place('said');
     const input = this.querySelector('input');
     if (!said || !input || this.dataset['kept'] !== 'yes') return;
-    const read = readAnswer(input.value, 'times as long');
-    input.toggleAttribute('aria-invalid', false);
-    if (!read.ok) {
-      input.setAttribute('aria-invalid', 'true');
-      said.textContent = read.message;
-      return;
-    }
     const held = registry().call(this.of)(scene);
-    said.textContent = `Your call: ${times(read.value)}. The model: ${times(held.answer)}. ${callVerdict(read.value, held)}`;
+    import('./call-said.ts').then(
+      ({ callSaid }) => {
+        if (scene !== this.#scene) return;
+        const { ok, text } = callSaid(input.value, held);
+        input.toggleAttribute('aria-invalid', false);
+        if (!ok) input.setAttribute('aria-invalid', 'true');
+        said.textContent = text;
+      },
+      () => (said.textContent = 'Your call could not be read. Check the connection and call it again.'),
+    );
   }
 }

@@ -1,6 +1,5 @@
 import { carbidesByDesignation, isUnknown, nominal, rangeOf, vickersFromRockwellC } from '../model/index.ts';
 import type { Quantity } from '../model/index.ts';
-import { carbideWithPlusMinus, hardenedFrom } from './hardened-said.ts';
 import { carbideSaid, said } from './measures-said.ts';
 import { refusedWork } from './refused-work.ts';
 import { list } from './rows.ts';
@@ -18,7 +17,7 @@ import {
   worthAt,
   worthsOf,
 } from './steel.ts';
-import type { Banded, Hardened, Steel } from './steel.ts';
+import type { Banded, Steel } from './steel.ts';
 import type { WordsOf } from './words.ts';
 
 const same = (factor: number): boolean => Math.abs(Math.log(factor)) < 5e-4;

@@ -96,7 +96,7 @@ test('the fields of the assumptions: exact ones leave no band, a cleared one wid
   const before = (await band(page).textContent()) ?? '';
   for (const [name, text, message] of [
     ['gaugeAngle', '25', /not between 0° and 20°/],
-    ['residualCv', '140', /140 % is not between 0 % and 100 %/],
+    ['residualCv', '140', /140% is not between 0% and 100%/],
     ['thicknessExponent', 'half', /not readable/],
   ] as const) {
     await ofAll(name).locator('input').fill(text);
