@@ -1,6 +1,9 @@
 import { effect } from '@preact/signals-core';
 import { example, store } from './page.ts';
 
+/** What takes longer than this to come is said not to have come; it may yet. */
+const patienceMs = 5000;
+
 /**
  * Holds a part whose live half is fetched when the reader touches it. With another line-up than the one it was built
  * with it would speak of the wrong knives: it then says nothing, and is fetched when the reader comes near.
@@ -36,5 +39,8 @@ export class LateElement extends HTMLElement {
   /** As if it were touched: what is fetched then is known to src/elements/boot.ts alone. */
   #fetch(): void {
     this.firstElementChild?.dispatchEvent(new Event('pointerover', { bubbles: true }));
+    setTimeout(() => {
+      if (this.dataset['waiting'] !== undefined) this.dataset['waiting'] = 'failed';
+    }, patienceMs);
   }
 }

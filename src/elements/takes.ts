@@ -50,7 +50,18 @@ export class TakesElement extends SceneElement {
   #tell = (): void => {
     const asked = { ...this.#pair.show(scene.value), target: this.#target };
     this.#asked = asked;
-    this.#takes = takesOf(scene.value, asked);
+    this.#takes = [];
+    try {
+      this.#takes = takesOf(scene.value, asked);
+    } catch (error) {
+      if (!(error instanceof RangeError)) throw error;
+      // Evening up can make a pair of knives that, as entered, would not be one.
+      this.toggleAttribute('data-refused', true);
+      this.#say('asked', `This cannot be asked of the knives as entered: ${error.message}.`);
+      this.#bands.stop();
+      return;
+    }
+    this.toggleAttribute('data-refused', false);
     this.#say('asked', askedSaid(scene.value, asked));
     for (const take of this.#takes) {
       const cells = this.#cells(take.attribute);

@@ -62,9 +62,5 @@ export function levelBandWords(scene: Scene): string[] {
 export function levelOffersWords(scene: Scene): string[] {
   const asked = costAskedFirst(scene);
   const offered = costsOf(scene, asked);
-  return [
-    `Three offers for ${scene.baseline.name}, at invented prices.`,
-    ...offered.map(offerInWords),
-    ...costVerdict(scene, asked, offered),
-  ];
+  return [...offered.map(offerInWords), ...costVerdict(scene, asked, offered)];
 }

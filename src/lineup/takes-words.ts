@@ -75,11 +75,19 @@ function gradeSaid(scene: Scene, { knife }: Asked, um: number): string {
 /** The band as a cell: where the values lie, and how often there is one. */
 export function bandCell(scene: Scene, attribute: Take['attribute'], band: AnswerBand): string {
   const { low, high, inReach, belowFloor } = band;
-  if (low === null || high === null) return 'in reach in none of the tries';
-  const said = (value: number): string => valueSaid(namedAs(attribute), value, scene.entry);
+  if (low === null || high === null) return 'found in none of the tries';
+  const named = namedAs(attribute);
+  const said = (value: number): string => valueSaid(named, value, scene.entry);
+  const outside =
+    high < named.low || low > named.high
+      ? ['beyond what a line-up takes']
+      : low < named.low || high > named.high
+        ? ['partly beyond what a line-up takes']
+        : [];
   return [
     `${said(low)} to ${said(high)}`,
-    ...(inReach < 1 ? [`in reach in ${percent(inReach)} of the tries`] : []),
+    ...outside,
+    ...(inReach < 1 ? [`found in ${percent(inReach)} of the tries`] : []),
     ...(belowFloor > 0 ? [`below the floor in ${percent(belowFloor)}`] : []),
   ].join('; ');
 }

@@ -86,12 +86,34 @@ test('what is evened up does not count, and that is said', () => {
   expect(askedSaid(evened, asked)).toContain('before anything is evened up');
 });
 
+test('a band says where it leaves what a line-up takes', () => {
+  const band = { low: 0.004, median: 0.006, high: 0.02, inReach: 1, belowFloor: 0 };
+  expect(bandCell(scene, 'edgeMm', band)).toBe('0.004 mm to 0.02 mm; partly beyond what a line-up takes');
+  expect(bandCell(scene, 'edgeMm', { ...band, high: 0.009 })).toContain('; beyond what a line-up takes');
+});
+
+test('knives that only evening up made possible are refused by name', () => {
+  const [plover, dunlin] = entry.knives;
+  if (!plover || !dunlin) throw new Error('two knives are needed');
+  // A microbevel below its own bevel is none; evened up to 14° the bevel lies below it.
+  const odd = sceneOf({
+    ...entry,
+    knives: [plover, dunlin].map((knife) =>
+      knife.id === 'plover' ? { ...knife, angle: { deg: 24 }, microbevelDeg: 20 } : knife,
+    ),
+    baseline: 'dunlin',
+    subject: 'plover',
+    evenedUp: ['angleDeg'],
+  });
+  expect(() => takesOf(odd, askedFirst(odd))).toThrow(RangeError);
+});
+
 test('a band says how often there is a value at all', () => {
   const band = { low: 12, median: 13, high: 14, inReach: 0.8, belowFloor: 0.25 };
   expect(bandCell(scene, 'angleDeg', band)).toBe(
-    '12° to 14°; in reach in 80 % of the tries; below the floor in 25 %',
+    '12° to 14°; found in 80 % of the tries; below the floor in 25 %',
   );
   expect(bandCell(scene, 'hrc', { ...band, low: null, median: null, high: null, inReach: 0 })).toBe(
-    'in reach in none of the tries',
+    'found in none of the tries',
   );
 });
