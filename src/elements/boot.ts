@@ -33,6 +33,7 @@ const alone: Record<string, () => Promise<CustomElementConstructor>> = {
   'kf-composition': async () => (await import('./composition.ts')).CompositionElement,
   'kf-cost': async () => (await import('./cost.ts')).CostElement,
   'kf-course': async () => (await import('./course.ts')).CourseElement,
+  'kf-picture': async () => (await import('./picture.ts')).PictureElement,
   'kf-takes': async () => (await import('./takes.ts')).TakesElement,
 };
 

@@ -78,20 +78,28 @@ export class FigureElement extends SceneElement {
   }
 
   /** Draws only the size that is on the page; the other follows when it comes to be shown. */
-  #draw = (): void => {
+  #draw = (): void => this.#drawIn(this.#shown);
+
+  /** Brings everything up to date at once, the drawing that is not shown as well, for whoever takes it along. */
+  settle(): void {
+    for (const drawing of this.querySelectorAll<HTMLElement>('.drawing')) this.#drawIn(drawing);
+    if (this.#latest) this.#write(this.#latest);
+  }
+
+  #drawIn(drawing: HTMLElement | undefined): void {
     const scene = this.#latest;
-    const drawing = this.#shown;
     if (!scene || !drawing || drawing.dataset['drawn']) return;
     const size = drawing.dataset['size'] === 'narrow' ? 'narrow' : 'wide';
     const detail = this.#detail;
     const room = detail > 0 ? { ...sizes[size], detail } : sizes[size];
     drawing.replaceChildren(draw(this.figure, scene, room, document, `${this.figure.id}-${size}`));
     drawing.dataset['drawn'] = 'yes';
-  };
+  }
 
   #write(scene: Scene): void {
     const { figure } = this;
     const { columns, rows } = figure.table(scene);
+    this.querySelector('.sheet')?.toggleAttribute('data-invented', scene.entry.invented === true);
     this.#set('title', figure.title(scene));
     this.#set('reading', figure.reading(scene));
     this.#set('caption', figure.caption(scene));

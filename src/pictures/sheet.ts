@@ -51,10 +51,10 @@ export function sheetSvg(
   const tall = (texts: readonly string[], px: number) => texts.length * px * leading;
   const gap = caption * 0.7;
   const below = tall(facts, small) + tall(captions, caption) + tall(credits, small) + 3 * gap;
-  const above = margin + tall(heads, title) + gap * 0.5;
+  const above = Math.ceil(margin + tall(heads, title) + gap * 0.5);
   const natural = (inner / sheet.drawing.width) * sheet.drawing.height;
   const height = Math.ceil(size.height ?? above + natural + below + margin);
-  const room = Math.max(1, height - above - below - margin);
+  const room = size.height === undefined ? natural : Math.max(1, height - above - below - margin);
 
   let y = above + room + gap;
   const put = (texts: readonly string[], px: number, more: { bold?: boolean; ink?: string } = {}) => {

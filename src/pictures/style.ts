@@ -33,7 +33,8 @@ export function pictureStyle(css: string, ground: Ground): PictureStyle {
   const rules = blocks
     .filter(({ head }) => ofDrawings.test(head) && !head.startsWith('@'))
     .map(({ head, body }) => `${head}{${inked(body, inks).replaceAll(/\s+/g, ' ').trim()}}`);
-  return { rules: rules.join('\n'), inks };
+  // Browsers give references back in quotation marks, which some readers of SVG do not take.
+  return { rules: rules.join('\n').replaceAll(/url\("(#[^"]+)"\)/g, 'url($1)'), inks };
 }
 
 /**
