@@ -19,7 +19,6 @@ const large: Record<string, () => Promise<CustomElementConstructor>> = {
   'kf-figure': async () => (await import('./figure.ts')).FigureElement,
   'kf-forms': async () => (await import('./forms.ts')).FormsElement,
   'kf-late': async () => (await import('./late.ts')).LateElement,
-  'kf-retell': async () => (await import('./retell.ts')).RetellElement,
   'kf-runs': async () => (await import('./runs.ts')).RunsElement,
   'kf-seal': async () => (await import('./seal.ts')).SealElement,
   'kf-snippet': async () => (await import('./snippet.ts')).SnippetElement,
@@ -34,6 +33,7 @@ const alone: Record<string, () => Promise<CustomElementConstructor>> = {
   'kf-cost': async () => (await import('./cost.ts')).CostElement,
   'kf-course': async () => (await import('./course.ts')).CourseElement,
   'kf-picture': async () => (await import('./picture.ts')).PictureElement,
+  'kf-retell': async () => (await import('./retell.ts')).RetellElement,
   'kf-takes': async () => (await import('./takes.ts')).TakesElement,
 };
 

@@ -19,6 +19,8 @@ test('the telling is copied at three depths, each with the link that shows it', 
   await context.grantPermissions(['clipboard-read', 'clipboard-write']);
   await page.goto(`/telling/${visitorLink}`);
   await live(page);
+  // Fetched when the reader comes near.
+  await page.locator('kf-late:has(kf-retell)').scrollIntoViewIfNeeded();
   const lengths: number[] = [];
   for (const depth of ['one sentence', 'one paragraph', 'all of it']) {
     await page.getByLabel(depth, { exact: true }).check();
