@@ -30,9 +30,10 @@ export const gritByScale: Maker<NumbersOf['grit-by-scale']> = {
   draw: (dice, level) => {
     const [one = 'FEPA-P', other = 'JIS'] = dice.several(scales, 2);
     const pick = (scale: Grit['scale']): Grit => ({ scale, grit: dice.pick(grits[scale]) });
-    const pair = [pick(one), pick(level === 1 ? one : other)];
-    const [coarse, fine] = pair.sort((a, b) => grainSizeUm(b) - grainSizeUm(a));
-    return { own: coarse ?? pick(one), other: fine ?? pick(one) };
+    const [first, second] = [pick(one), pick(level === 1 ? one : other)];
+    return grainSizeUm(first) >= grainSizeUm(second)
+      ? { own: first, other: second }
+      : { own: second, other: first };
   },
 
   set: ({ own, other }, { context, level, subject, baseline }) => {

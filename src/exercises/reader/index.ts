@@ -43,7 +43,6 @@ export function readAnswer(text: string, asks: Asks, options: readonly string[] 
   }
   const read = mode === 'quantity' ? quantity(tidy, asks) : ratio(tidy, mode);
   if (!read) return unreadable(text, how);
-  if (!Number.isFinite(read.value)) return unreadable(text, 'That is larger than any number kept here.');
   if (read.value <= 0) {
     return unreadable(
       text,
@@ -55,6 +54,7 @@ export function readAnswer(text: string, asks: Asks, options: readonly string[] 
   return { ok: true, value: Number(read.value.toPrecision(15)), form: read.form };
 }
 
+/** The most signs that are read: with so few no number is too large to be kept. */
 const LONGEST = 200;
 
 const SHAPE = new RegExp(

@@ -25,7 +25,7 @@ const digit = (sign: string): string => {
 /** Plain signs for the many that look alike or mean the same; what cannot be seen is dropped. */
 export function plainSigns(text: string): string {
   return text
-    .replace(/[½⅓⅔¼¾⅕⅖⅗⅘⅛⅜⅝⅞]/g, (sign) => ` ${vulgar[sign] ?? ''}`)
+    .replace(/[½⅓⅔¼¾⅕⅖⅗⅘⅛⅜⅝⅞]/g, (sign) => ` ${String(vulgar[sign])}`)
     .normalize('NFKC')
     .toLowerCase()
     .replace(/\p{Cf}/gu, '')

@@ -52,9 +52,12 @@ export function makeSet(request: SetRequest): ProblemSet {
   const places = planned(diceFor(words, seed), kinds, count, level);
 
   const made: Problem[][] = [];
-  for (const each of versions.slice(0, versions.indexOf(version) + 1))
-    made.push(filled(places, context, diceFor(`${words}/${each}`, seed), made));
-  const items = (made.at(-1) ?? []).map((problem, index) => ({
+  let latest: Problem[] = [];
+  for (const each of versions.slice(0, versions.indexOf(version) + 1)) {
+    latest = filled(places, context, diceFor(`${words}/${each}`, seed), made);
+    made.push(latest);
+  }
+  const items = latest.map((problem, index) => ({
     number: index + 1,
     problem,
     key: keyOf(problem),

@@ -1,0 +1,47 @@
+/**
+ * Mutates the model file by file, each against the tests that hold it (see vitest.config.ts), and prints what share of
+ * the mutants they find. Without names it takes all of src/model, which takes hours; with names those files:
+ * `npm run mutation -- src/model/ratio.ts`. What was found before is kept in `.stryker` and only tried again where code
+ * or tests have changed. It runs at a low priority.
+ */
+import { spawnSync } from 'node:child_process';
+import { readdirSync, readFileSync } from 'node:fs';
+import { setPriority } from 'node:os';
+
+setPriority(10);
+
+interface Report {
+  files: Record<string, { mutants: { status: string }[] }>;
+}
+
+/** Types, the door, and tables: nothing in them can be mutated to any purpose. */
+const aside = ['index.ts', 'number.ts', 'standard-compositions.ts', 'types.ts'];
+const all = readdirSync('src/model', { recursive: true, encoding: 'utf8' })
+  .map((name) => `src/model/${name.replaceAll('\\', '/')}`)
+  .filter((file) => file.endsWith('.ts') && !aside.some((name) => file.endsWith(`/${name}`)));
+const asked = process.argv.slice(2);
+
+const rows: Record<string, string | number>[] = [];
+for (const file of asked.length > 0 ? asked : all) {
+  const kept = `.stryker/${file.replaceAll('/', '-')}.json`;
+  const { status } = spawnSync(
+    'tests/mutation/node_modules/.bin/stryker',
+    ['run', 'tests/mutation/stryker.json', '--mutate', file, '--incrementalFile', kept],
+    { stdio: 'inherit', env: { ...process.env, MUTATED: file }, shell: process.platform === 'win32' },
+  );
+  if (status !== 0) throw new Error(`${file} could not be mutated`);
+  const report = JSON.parse(readFileSync('.stryker/report.json', 'utf8')) as Report;
+  const counts = new Map<string, number>();
+  for (const { mutants } of Object.values(report.files))
+    for (const { status: fate } of mutants) counts.set(fate, (counts.get(fate) ?? 0) + 1);
+  const count = (fate: string): number => counts.get(fate) ?? 0;
+  const found = count('Killed') + count('Timeout');
+  const tried = found + count('Survived') + count('NoCoverage');
+  rows.push({
+    file: file.replace('src/model/', ''),
+    found,
+    tried,
+    '%': tried === 0 ? '–' : ((100 * found) / tried).toFixed(0),
+  });
+  console.table(rows);
+}
