@@ -12,6 +12,7 @@ import {
 import type { Knife, LineUp } from '../../src/model/index.ts';
 import { rivalGeometry } from '../../src/model/compare.ts';
 import { fisherTail, noncentralTCdf, studentCdf } from '../../src/model/distributions.ts';
+import { lognormalFit } from '../../src/model/runs/lognormal.ts';
 import { refusedSamples } from '../../src/model/worth.ts';
 
 /** Invented, as every knife of these tests. */
@@ -97,6 +98,21 @@ describe('at the ends of what is taken', () => {
     ]);
     expect([...refusedSamples({ ...none, knives: [Float64Array.of(NaN, 0, Infinity)] }, 3)]).toEqual([0, 2]);
   });
+});
+
+test('a life that was over at the first look counts as its reciprocal that was not over at the last', () => {
+  const lives = [
+    { low: 0, high: 90 },
+    { low: 0, high: 140 },
+    ...[100, 150, 170, 220].map((life) => ({ low: life, high: life })),
+  ];
+  const turned = lives.map(({ low, high }) => ({ low: 1 / high, high: 1 / low }));
+  const rows = lives.map(() => [1]);
+  const [there, back] = [lognormalFit(lives, rows), lognormalFit(turned, rows)];
+  expect(back.beta[0]).toBeCloseTo(-(there.beta[0] ?? NaN), 8);
+  expect(back.sigma).toBeCloseTo(there.sigma, 8);
+  // Over by the first look they pull the middle below that of the four that were read.
+  expect(Math.exp(there.beta[0] ?? NaN)).toBeLessThan((100 * 150 * 170 * 220) ** 0.25);
 });
 
 describe('distributions at their ends', () => {

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import * as model from '../../src/model/index.ts';
 import type { Knife, LineUp } from '../../src/model/index.ts';
 import { fisherTail, normalQuantile, studentCdf } from '../../src/model/distributions.ts';
+import { lognormalFit } from '../../src/model/runs/lognormal.ts';
 import { quantiles } from '../../src/model/quantiles.ts';
 import { checkQuantity } from '../../src/model/quantities.ts';
 
@@ -255,6 +256,41 @@ const refusals: [what: string, ask: () => unknown, says: string][] = [
     'means of runs that do not scatter',
     () => model.ratioOfMeans([2, 2], [3, 3]),
     'the scatter of x and y is 0, at least one series must scatter for an interval',
+  ],
+  [
+    'a life that ends before it begins',
+    () => lognormalFit([{ low: 5, high: 1 }], [[1]]),
+    'life 0 from 5 to 1 is not in order from 0 upwards',
+  ],
+  [
+    'as many groups as runs that ended',
+    () =>
+      lognormalFit(
+        [1, 2].map((life) => ({ low: life, high: life })),
+        [
+          [1, 0],
+          [0, 1],
+        ],
+      ),
+    '2 of 2 runs ended, at least 3 must reach their stop',
+  ],
+  [
+    'groups that are the same',
+    () =>
+      lognormalFit(
+        [1, 2, 4].map((life) => ({ low: life, high: life })),
+        [
+          [1, 1],
+          [1, 1],
+          [1, 1],
+        ],
+      ),
+    'the groups of the lives cannot be told apart from each other',
+  ],
+  [
+    'a reading that is no number',
+    () => model.fitPower([1, 2, 3], [1, NaN, 3]),
+    'y[1] NaN is not a finite number',
   ],
   [
     'more rows than a sheet has codes for',

@@ -94,5 +94,6 @@ function stated(knife: Knife, attribute: SolvableAttribute): { low: number; high
       high: ranges.reduce((sum, { high }) => sum + high, 0),
     };
   }
+  // Unreachable: a microbevel is only asked for where there is one.
   return rangeOf(knife[attribute] ?? Number.NaN);
 }

@@ -142,6 +142,7 @@ function likelihood(
   const bend = (a: readonly number[], b: readonly number[], by: number): void => {
     for (let i = 0; i <= p; i += 1) {
       const line = curvature[i];
+      // Unreachable: there is a line for every place.
       if (line !== undefined)
         for (let j = 0; j <= p; j += 1) line[j] = at(line, j) + by * at(a, i) * at(b, j);
     }
@@ -196,8 +197,9 @@ function solve(matrix: readonly (readonly number[])[], right: readonly number[])
       if (Math.abs(at(at2(work, i), column)) > Math.abs(at(at2(work, pivot), column))) pivot = i;
     const top = work[pivot];
     const swapped = work[column];
-    if (top === undefined || swapped === undefined || !(Math.abs(at(top, column)) > 1e-14 * scale))
-      return null;
+    // Unreachable: both rows are there.
+    if (top === undefined || swapped === undefined) return null;
+    if (!(Math.abs(at(top, column)) > 1e-14 * scale)) return null;
     [work[column], work[pivot]] = [top, swapped];
     for (let i = 0; i < n; i += 1) {
       const row = work[i];

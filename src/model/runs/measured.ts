@@ -101,6 +101,7 @@ function more(sd: number, runs: number, bounds: AlikeBounds, alpha: number): num
     );
     return Math.max(1, needed - runs);
   } catch (error) {
+    // Unreachable: anything else is a fault in the model itself, and goes on as it is.
     if (error instanceof RangeError) return null;
     throw error;
   }
