@@ -19,11 +19,9 @@ export const MOST_ATTEMPTS = 20_000;
 /** The name an input is drawn under: its own for every knife, and for what all share. */
 export const drawName = ({ knife, name }: Pick<Input, 'knife' | 'name'>): string => `${knife ?? ''}/${name}`;
 
-/** The values even draws stand for under an input's spread; each not accepted is drawn again, by itself. */
+/** The values even draws stand for under the spread of an input that varies; each not accepted is drawn again, by itself. */
 export function drawnFrom(even: Float64Array, seed: number, input: Input, old?: Values): Drawn {
   const { spread } = input;
-  const { low, middle, high } = spread;
-  if (low === high) return { even: null, values: middle, repeated: 0 };
   const values = valuesAt(spread, even, roomFor(even.length, old));
   if (!mayLeave(spread)) return { even, values, repeated: 0 };
 

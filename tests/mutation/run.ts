@@ -1,8 +1,8 @@
 /**
  * Mutates the model file by file, each against the tests that hold it (see vitest.config.ts), and prints what share of
- * the mutants they find. Without names it takes all of src/model, which takes hours; with names those files:
- * `npm run mutation -- src/model/ratio.ts`. What was found before is kept in `.stryker` and only tried again where code
- * or tests have changed. It runs at a low priority.
+ * the mutants they find. Without names it takes all of src/model, which takes hours; with names those files, several at
+ * once with commas between them: `npm run mutation -- src/model/ratio.ts,src/model/check.ts`. What was found before is
+ * kept in `.stryker` and only tried again where code or tests have changed. It runs at a low priority.
  */
 import { spawnSync } from 'node:child_process';
 import { readdirSync, readFileSync } from 'node:fs';
@@ -23,7 +23,7 @@ const asked = process.argv.slice(2);
 
 const rows: Record<string, string | number>[] = [];
 for (const file of asked.length > 0 ? asked : all) {
-  const kept = `.stryker/${file.replaceAll('/', '-')}.json`;
+  const kept = `.stryker/${file.replaceAll(/[/,]/g, '-')}.json`;
   const { status } = spawnSync(
     'tests/mutation/node_modules/.bin/stryker',
     ['run', 'tests/mutation/stryker.json', '--mutate', file, '--incrementalFile', kept],
@@ -31,17 +31,13 @@ for (const file of asked.length > 0 ? asked : all) {
   );
   if (status !== 0) throw new Error(`${file} could not be mutated`);
   const report = JSON.parse(readFileSync('.stryker/report.json', 'utf8')) as Report;
-  const counts = new Map<string, number>();
-  for (const { mutants } of Object.values(report.files))
-    for (const { status: fate } of mutants) counts.set(fate, (counts.get(fate) ?? 0) + 1);
-  const count = (fate: string): number => counts.get(fate) ?? 0;
-  const found = count('Killed') + count('Timeout');
-  const tried = found + count('Survived') + count('NoCoverage');
-  rows.push({
-    file: file.replace('src/model/', ''),
-    found,
-    tried,
-    '%': tried === 0 ? '–' : ((100 * found) / tried).toFixed(0),
-  });
+  for (const [name, { mutants }] of Object.entries(report.files)) {
+    const count = (...fates: string[]): number =>
+      mutants.filter(({ status: fate }) => fates.includes(fate)).length;
+    const found = count('Killed', 'Timeout');
+    const tried = found + count('Survived', 'NoCoverage');
+    const share = tried === 0 ? '–' : ((100 * found) / tried).toFixed(0);
+    rows.push({ file: name.replace('src/model/', ''), found, tried, '%': share });
+  }
   console.table(rows);
 }
