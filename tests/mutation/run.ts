@@ -7,12 +7,15 @@
 import { spawnSync } from 'node:child_process';
 import { readdirSync, readFileSync } from 'node:fs';
 import { setPriority } from 'node:os';
+import { join } from 'node:path';
 
 setPriority(10);
 
 interface Report {
   files: Record<string, { mutants: { status: string }[] }>;
 }
+
+const stryker = join('tests', 'mutation', 'node_modules', '.bin', 'stryker');
 
 /** Types, the door, and tables: nothing in them can be mutated to any purpose. */
 const aside = ['index.ts', 'number.ts', 'standard-compositions.ts', 'types.ts'];
@@ -25,7 +28,7 @@ const rows: Record<string, string | number>[] = [];
 for (const file of asked.length > 0 ? asked : all) {
   const kept = `.stryker/${file.replaceAll(/[/,]/g, '-')}.json`;
   const { status } = spawnSync(
-    'tests/mutation/node_modules/.bin/stryker',
+    stryker,
     ['run', 'tests/mutation/stryker.json', '--mutate', file, '--incrementalFile', kept],
     { stdio: 'inherit', env: { ...process.env, MUTATED: file }, shell: process.platform === 'win32' },
   );
