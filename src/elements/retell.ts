@@ -1,6 +1,7 @@
 import type { Scene } from '../lineup/scene.ts';
 import { tellingText } from '../lineup/telling-text.ts';
 import type { Depth, TextForm } from '../lineup/telling-text.ts';
+import { registryOf } from '../topics/registry.ts';
 import { linkTo } from './page.ts';
 import { SceneElement } from './scene-element.ts';
 
@@ -26,28 +27,35 @@ export class RetellElement extends SceneElement {
   }
 
   #write = (): void => {
-    const text = this.place('text');
-    if (text && this.#scene) text.textContent = this.#text(this.#scene);
     this.#say('');
+    void this.#text().then((written) => {
+      const text = this.place('text');
+      if (text) text.textContent = written;
+    });
   };
 
-  #text(scene: Scene): string {
+  async #text(): Promise<string> {
+    const scene = this.#scene;
+    if (!scene) return '';
     const chosen = (name: string) =>
       this.querySelector<HTMLInputElement>(`input[name="${name}"]:checked`)?.value ?? '';
-    return tellingText(scene, chosen('depth') as Depth, chosen('form') as TextForm, linkTo('telling/'));
+    const depth = chosen('depth') as Depth;
+    // How sure it is takes many samples, and one sentence does without.
+    const band = depth === 'one sentence' ? [] : await bandOf(scene);
+    return tellingText(scene, depth, chosen('form') as TextForm, linkTo('telling/'), band);
   }
 
   #copy = (event: Event): void => {
     event.preventDefault();
-    if (!this.#scene) return;
-    const text = this.#text(this.#scene);
-    navigator.clipboard.writeText(text).then(
-      () => this.#say(`Copied: ${text.length} characters, the link among them.`),
-      () => {
-        const details = this.querySelector('details');
-        if (details) details.open = true;
-        this.#say('The browser did not let the page copy. The text is below: mark it and copy it.');
-      },
+    void this.#text().then((text) =>
+      navigator.clipboard.writeText(text).then(
+        () => this.#say(`Copied: ${text.length} characters, the link among them.`),
+        () => {
+          const details = this.querySelector('details');
+          if (details) details.open = true;
+          this.#say('The browser did not let the page copy. The text is below: mark it and copy it.');
+        },
+      ),
     );
   };
 
@@ -56,3 +64,10 @@ export class RetellElement extends SceneElement {
     if (said) said.textContent = text;
   }
 }
+
+/** What is said of how sure the ratio is; nothing where it cannot be fetched. */
+const bandOf = (scene: Scene): Promise<string[]> =>
+  import('../topics/band.ts').then(
+    ({ topic }) => registryOf([topic]).words('answer-band')(scene),
+    () => [],
+  );

@@ -23,11 +23,13 @@ interface Section {
 const say = (name: string, scene: Scene): string[] =>
   ((tellingWords[name] ?? words[name])?.(scene) ?? []).filter((sentence) => sentence !== '');
 
-function sections(scene: Scene, depth: Depth): Section[] {
+function sections(scene: Scene, depth: Depth, band: readonly string[]): Section[] {
   const paragraph = (...names: string[]) =>
     names.map((name) => say(name, scene).join(' ')).filter((text) => text !== '');
   if (depth === 'one sentence') return [{ paragraphs: paragraph('telling-sentence') }];
-  if (depth === 'one paragraph') return [{ paragraphs: paragraph('telling-paragraph') }];
+  const sure = band.length > 0 ? [band.join(' ')] : [];
+  if (depth === 'one paragraph')
+    return [{ paragraphs: [[...paragraph('telling-paragraph'), ...sure].join(' ')] }];
   return [
     { heading: say('question', scene).join(' '), paragraphs: paragraph('telling-compared', 'job') },
     { heading: 'The answer', paragraphs: paragraph('answer', 'reasons') },
@@ -39,7 +41,7 @@ function sections(scene: Scene, depth: Depth): Section[] {
     },
     { heading: 'Why not add?', paragraphs: paragraph('telling-surprise') },
     { heading: 'Geometry against steel', paragraphs: paragraph('families', 'shares') },
-    { heading: 'How sure is that?', paragraphs: paragraph('readings') },
+    { heading: 'How sure is that?', paragraphs: [...sure, ...paragraph('readings')] },
     { heading: 'What was measured', paragraphs: paragraph('telling-runs') },
     { heading: 'What it does not say', list: [...say('telling-not-said', scene), ...say('notes', scene)] },
   ].filter(({ paragraphs = [], list = [] }) => paragraphs.length + list.length > 0);
@@ -52,11 +54,19 @@ function sections(scene: Scene, depth: Depth): Section[] {
  * @param depth one sentence, one paragraph, or all of it
  * @param form plain text or Markdown; names are escaped in Markdown
  * @param link the address of the telling, whole
+ * @param band what is said of how sure the ratio is (`answer-band`), which takes many samples and is not needed for one
+ * sentence
  */
-export function tellingText(scene: Scene, depth: Depth, form: TextForm, link: string): string {
+export function tellingText(
+  scene: Scene,
+  depth: Depth,
+  form: TextForm,
+  link: string,
+  band: readonly string[] = [],
+): string {
   const markdown = form === 'Markdown';
   const text = markdown ? escapeMarkdown : (plain: string) => plain;
-  const parts = sections(scene, depth).flatMap(({ heading, paragraphs = [], list = [] }) => [
+  const parts = sections(scene, depth, band).flatMap(({ heading, paragraphs = [], list = [] }) => [
     ...(heading === undefined ? [] : [markdown ? `## ${text(heading)}` : heading]),
     ...paragraphs.map(text),
     ...(list.length > 0 ? [list.map((item) => `- ${text(item)}`).join('\n')] : []),

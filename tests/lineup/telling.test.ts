@@ -29,6 +29,12 @@ describe.each(depths.flatMap((depth) => textForms.map((form) => [depth, form] as
         for (const { factor } of row?.terms ?? []) expect(text).toContain(times(factor ?? NaN));
     });
 
+    test('says how sure it is where that was asked of the model', () => {
+      const told = tellingText(sceneOf(loft()), depth, form, link, ['From a to b.', 'Told apart.']);
+      expect(told.includes('From a to b. Told apart.')).toBe(depth !== 'one sentence');
+      expect(told).not.toMatch(/ {2}|\n{3}/);
+    });
+
     test('differs for opposed line-ups', () =>
       expect(tellingText(sceneOf(opposed()), depth, form, link)).not.toBe(
         tellingText(sceneOf(loft()), depth, form, link),
