@@ -26,6 +26,11 @@ const plain = {
     export const curveAuto = curveLinear;
     export const maybeCurve = (curve = curveLinear) => (curve === curveLinear ? curve : refuse());
     export const maybeCurveAuto = maybeCurve;`,
+  // An area asks of its interval here, and none of ours has one.
+  '/plot/src/transforms/bin.js': `${refusing('bins')}
+    const dense = (options) => (options?.interval == null ? options : refuse());
+    export { dense as maybeDenseIntervalX, dense as maybeDenseIntervalY };
+    export { refuse as bin, refuse as binX, refuse as binY, refuse as maybeThresholds };`,
   '/plot/src/legends.js': `${refusing('legends')}
     export const createLegends = () => [];
     export const exposeLegends = () => refuse;
