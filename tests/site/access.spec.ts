@@ -108,9 +108,16 @@ for (const path of kindsOfPage()) {
         });
         return seen;
       });
-      for (let step = 0; step < reach.length + 5; step += 1) await page.keyboard.press('Tab');
-      const stops = await reached.evaluate((seen) => [...seen]);
-      expect(reach.filter((index) => !stops.includes(index))).toEqual([]);
+      const missed = async (): Promise<number[]> => {
+        const stops = await reached.evaluate((seen) => [...seen]);
+        return reach.filter((index) => !stops.includes(index));
+      };
+      // What is touched may bring more stops along, as the forms of pictures do: the way is longer than it was counted.
+      for (let step = 0; step < 3 * reach.length + 5; step += 1) {
+        if (step > reach.length && step % 10 === 0 && (await missed()).length === 0) break;
+        await page.keyboard.press('Tab');
+      }
+      expect(await missed()).toEqual([]);
 
       if ((await page.locator('main [data-reach]').count()) === 0) return;
       await page.goto(path);
