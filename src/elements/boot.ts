@@ -34,6 +34,7 @@ const alone: Record<string, () => Promise<CustomElementConstructor>> = {
   'kf-course': async () => (await import('./course.ts')).CourseElement,
   'kf-picture': async () => (await import('./picture.ts')).PictureElement,
   'kf-retell': async () => (await import('./retell.ts')).RetellElement,
+  'kf-screen': async () => (await import('./screen.ts')).ScreenElement,
   'kf-takes': async () => (await import('./takes.ts')).TakesElement,
 };
 
@@ -116,6 +117,8 @@ if (location.hash.startsWith('#with=') && !document.getElementById('page-line-up
 if (carried() || root.hasAttribute('data-live-at-once')) void load();
 // What has been done is kept on the reader's machine, so the page cannot be built with it.
 if (document.querySelector('kf-course')) fetchAlone('kf-course').catch(() => undefined);
+// Until its half is there a lesson on a large screen shows all its steps, one below the other.
+if (document.querySelector('kf-screen')) fetchAlone('kf-screen').catch(() => undefined);
 
 // A figure alone: in a frame it says how tall it is, and keeps nothing of the site on its reader's machine.
 const isAlone = root.hasAttribute('data-alone');
