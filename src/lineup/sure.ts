@@ -96,6 +96,9 @@ const of: Record<string, readonly [what: string, family: Matter['family']]> = {
   carbideVolPercent: ['the carbide of', 'steel'],
 };
 
+/** What only several inputs at once explain. */
+export const together = 'several of these only together';
+
 const shared: Record<string, readonly [what: string, family: Matter['family']]> = {
   friction: ['the friction in the cut', 'shared'],
   angleExponent: ['what an angle is worth (exponent E)', 'geometry'],
@@ -103,7 +106,7 @@ const shared: Record<string, readonly [what: string, family: Matter['family']]> 
   finishExponent: ['what finish is worth (its exponent)', 'finish'],
   hardnessExponent: ['what hardness is worth (its exponent)', 'steel'],
   residual: ['how far steels lie off the published line', 'steel'],
-  together: ['several of these only together', 'shared'],
+  together: [together, 'shared'],
   'gauge.angleDeg': ['the common error of the angle gauge', 'geometry'],
   'gauge.edgeMm': ['the common error of the caliper', 'geometry'],
   'gauge.hrc': ['the common error of the hardness tester', 'steel'],
@@ -128,8 +131,7 @@ function mattersOf(variance: Record<string, number>, scene: Scene): Matter[] {
     const what = matterName({ name: bare, knife: bare === name ? subject : baseline }, scene);
     sums.set(what, { what, family: phraseOf(bare)[1], share: share + (sums.get(what)?.share ?? 0) });
   }
-  const last = shared['together']?.[0];
   return [...sums.values()]
     .filter(({ share }) => share >= 0.005)
-    .sort((a, b) => Number(a.what === last) - Number(b.what === last) || b.share - a.share);
+    .sort((a, b) => Number(a.what === together) - Number(b.what === together) || b.share - a.share);
 }

@@ -1,5 +1,5 @@
 import * as Plot from '@observablehq/plot';
-import { sureOf } from '../lineup/sure.ts';
+import { sureOf, together } from '../lineup/sure.ts';
 import type { Matter } from '../lineup/sure.ts';
 import { sureWords } from '../lineup/sure-words.ts';
 import { percent } from '../lineup/show.ts';
@@ -9,11 +9,14 @@ import { shortName } from './short-name.ts';
 
 const most = 9;
 
-/** The largest shares, and the rest of them as one. */
+/** The largest shares, the rest of them as one, and last what only several explain together. */
 function shown(matters: readonly Matter[]): Matter[] {
   if (matters.length <= most) return [...matters];
-  const rest = matters.slice(most - 1).reduce((sum, { share }) => sum + share, 0);
-  return [...matters.slice(0, most - 1), { what: 'all others', family: 'shared', share: rest }];
+  const alone = matters.filter(({ what }) => what !== together);
+  const last = matters.filter(({ what }) => what === together);
+  const room = most - 1 - last.length;
+  const rest = alone.slice(room).reduce((sum, { share }) => sum + share, 0);
+  return [...alone.slice(0, room), { what: 'all others', family: 'shared', share: rest }, ...last];
 }
 
 /** What matters most: the share of the spread that each thing not known exactly explains alone. */
