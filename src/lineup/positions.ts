@@ -170,6 +170,7 @@ export function pack(entry: LineUpEntry): Packed[] {
     orNull(entry.position, packPosition),
     orNull(entry.runs, (runs) => runs.map(packRun)),
     orNull(entry.plan, (plan) => trimmed(planned.map((name) => plan[name] ?? null))),
+    orNull(entry.corrections, (all) => all.map(({ date, reason, changed }) => [date, reason, ...changed])),
   ];
 }
 
@@ -290,6 +291,7 @@ export function unpack(packed: Unread): unknown {
     position,
     runs,
     plan,
+    corrected,
   ] = list(packed);
   const idAt = (index: Unread): Unread =>
     typeof index === 'number' ? list(list(knives)[index])[0] : undefined;
@@ -314,5 +316,11 @@ export function unpack(packed: Unread): unknown {
     ),
     ...field('runs', runs, (all) => list(all).map(unpackRun)),
     ...field('plan', plan, (all) => unpackNamed(planned, all, (_, value) => value)),
+    ...field('corrections', corrected, (all) =>
+      list(all).map((one) => {
+        const [date, reason, ...changed] = list(one);
+        return { date, reason, changed };
+      }),
+    ),
   };
 }

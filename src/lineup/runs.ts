@@ -1,7 +1,7 @@
 import { ended, lotDrift, measuredRatio } from '../model/index.ts';
 import type { Drift, LotLife, Measured } from '../model/index.ts';
 import { livesOf, reachOf } from '../runs/lives.ts';
-import type { LifeUnit } from '../runs/lives.ts';
+import type { LifeUnit, SharpenedLife } from '../runs/lives.ts';
 import type { Scene } from './scene.ts';
 
 /** What the log holds of one of the two knives. */
@@ -11,7 +11,7 @@ export interface KnifeRuns {
   /** Runs in the unit that is compared. */
   runs: number;
   /** One a sharpening. */
-  lives: readonly LotLife[];
+  lives: readonly SharpenedLife[];
   /** How many sharpenings reached their stop. */
   ended: number;
   /** Lives that lie far from the knife's others. */
@@ -84,7 +84,7 @@ function read({ entry, subject, baseline }: Scene): RunsTold {
 
   const shift = within ? shiftOf([livesBy.subject, livesBy.baseline]) : new Map<string, number>();
   const level = (life: LotLife): number => Math.log(placeOf(life)) - (shift.get(life.lot ?? '') ?? 0);
-  const knife = (name: string, inTheLog: string, lives: readonly LotLife[]): KnifeRuns => ({
+  const knife = (name: string, inTheLog: string, lives: readonly SharpenedLife[]): KnifeRuns => ({
     name,
     runs: ofTwo.filter((run) => run.knife === inTheLog && reachOf(run).unit === unit).length,
     lives,

@@ -84,6 +84,15 @@ export interface PlanEntry {
   seed: number;
 }
 
+/** A correction of what was published before. */
+export interface CorrectionEntry {
+  /** Year, month, day. */
+  date: string;
+  reason: string;
+  /** One sentence a number that changed. */
+  changed: string[];
+}
+
 /** A whole line-up as it is entered, stored, linked and exported. */
 export interface LineUpEntry {
   /** 1–120 characters. */
@@ -112,11 +121,19 @@ export interface LineUpEntry {
   runs?: Run[];
   /** What is to be cut next, where that was thought about. */
   plan?: PlanEntry;
+  /** What was corrected since it was published, the oldest first. */
+  corrections?: CorrectionEntry[];
   /** How lengths are shown and typed; they are stored in mm. */
   lengthUnit: 'mm' | 'thou';
   evenedUp: Evenable[];
   /** A chain of percentages typed instead of measurements, at most ten; each above −100. */
   faceValues: number[] | null;
+}
+
+/** Whether a text is a day of the calendar: `2026-11-25`. */
+function isDay(text: string): boolean {
+  const day = new Date(`${text}T00:00:00Z`);
+  return !Number.isNaN(day.getTime()) && day.toISOString().slice(0, 10) === text;
 }
 
 /** A finite number between two limits; what it is and its unit stand in the message. */
@@ -331,6 +348,25 @@ export const lineUpSchema = v.strictObject({
       blind: v.boolean(),
       seed: whole('the seed', 0, 999_999),
     }),
+  ),
+  corrections: v.exactOptional(
+    v.pipe(
+      v.array(
+        v.strictObject({
+          date: v.pipe(
+            v.string('the date must be text'),
+            v.check(isDay, ({ input }) => `${shown(input)} is no day; write year, month, day`),
+          ),
+          reason: words('the reason', 300),
+          changed: v.pipe(
+            v.array(words('what changed', 400), 'what changed must be a list'),
+            v.maxLength(5000, ({ input }) => `${input.length} sentences are more than 5000`),
+          ),
+        }),
+        'the corrections must be a list',
+      ),
+      v.maxLength(50, ({ input }) => `there are ${input.length} corrections; at most 50 fit`),
+    ),
   ),
   lengthUnit: oneOf('the unit of length', ['mm', 'thou']),
   evenedUp: v.pipe(

@@ -1,6 +1,6 @@
 import * as Plot from '@observablehq/plot';
 import { ended } from '../model/index.ts';
-import type { LotLife } from '../model/index.ts';
+import type { SharpenedLife } from '../runs/lives.ts';
 import { middleOf, placeOf, runsOf } from '../lineup/runs.ts';
 import type { KnifeRuns, RunsTold } from '../lineup/runs.ts';
 import { brief, times } from '../lineup/show.ts';
@@ -11,15 +11,17 @@ import { shortName } from './short-name.ts';
 /** More lots than this share one row: the figure would otherwise outgrow its sheet. */
 const mostLots = 6;
 const rowPx = 22;
+/** With more sharpenings than this their numbers would run into each other; the table has them all. */
+const mostNamed = 24;
 const namePx = 26;
 
 interface Dot {
-  life: LotLife;
+  life: SharpenedLife;
   y: number;
 }
 
 /** The lots of a knife's lives in their order, as rows. */
-function lotRows({ lives }: KnifeRuns): { lot: string; lives: LotLife[] }[] {
+function lotRows({ lives }: KnifeRuns): { lot: string; lives: SharpenedLife[] }[] {
   const lots = [...new Set(lives.map(({ lot }) => lot ?? ''))];
   if (lots.length > mostLots) return [{ lot: `${lots.length} lots`, lives: [...lives] }];
   return lots.map((lot) => ({ lot, lives: lives.filter((life) => (life.lot ?? '') === lot) }));
@@ -28,7 +30,7 @@ function lotRows({ lives }: KnifeRuns): { lot: string; lives: LotLife[] }[] {
 const lotName = (lot: string): string => (lot === '' ? 'lot not recorded' : lot);
 
 /** Sharpenings that cut the same far lie beside each other, not on top of each other. */
-function spread(lives: readonly LotLife[], y: number): Dot[] {
+function spread(lives: readonly SharpenedLife[], y: number): Dot[] {
   const seen = new Map<string, number>();
   return lives.map((life) => {
     const key = placeOf(life).toPrecision(2);
@@ -88,7 +90,7 @@ export const runDots: Figure = {
     const strip = y + 22;
     const total = strip + 16;
     const text = measured === null ? 'no interval yet' : times(measured.ratio);
-    const shown = (life: LotLife): number => placeOf(life);
+    const shown = (life: SharpenedLife): number => placeOf(life);
     return {
       height: total + 44,
       marginLeft: narrow ? 66 : 104,
@@ -121,6 +123,13 @@ export const runDots: Figure = {
           className: 'kf-chance',
           stroke: 'currentColor',
           fill: ({ life }: Dot) => (ended(life) ? 'currentColor' : 'none'),
+        }),
+        Plot.text(lives.length > mostNamed ? [] : dots, {
+          x: ({ life }: Dot) => shown(life),
+          y: 'y',
+          text: ({ life }: Dot) => shortName(life.sharpening ?? '', 5),
+          dy: -9,
+          className: 'kf-sharpening',
         }),
         Plot.text(names, {
           y: 'y',
@@ -162,10 +171,17 @@ export const runDots: Figure = {
     const told = runsOf(scene);
     const rows = [told.subject, told.baseline].flatMap((knife) =>
       knife.lives.length === 0
-        ? [[knife.name, 'no runs', '']]
-        : knife.lives.slice(0, 400).map((life) => [knife.name, lotName(life.lot ?? ''), lifeSaid(life)]),
+        ? [[knife.name, 'no runs', '', '']]
+        : knife.lives
+            .slice(0, 400)
+            .map((life) => [
+              knife.name,
+              lotName(life.lot ?? ''),
+              life.sharpening ?? 'not recorded',
+              lifeSaid(life),
+            ]),
     );
-    return { columns: ['Knife', 'Lot', `Until the stop, ${unitWord(told)}`], rows };
+    return { columns: ['Knife', 'Lot', 'Sharpening', `Until the stop, ${unitWord(told)}`], rows };
   },
   caption(scene) {
     const told = runsOf(scene);
@@ -175,7 +191,7 @@ export const runDots: Figure = {
     if (subject.lives.length + baseline.lives.length === 0)
       return `No run of ${subject.name} and none of ${baseline.name} is in the log yet. Each sharpening will be a dot here.`;
     const odd = subject.far.length + baseline.far.length;
-    return `Each dot is one sharpening: ${count(subject)}, ${count(baseline)}; hollow ones ended before the stop. ${
+    return `Each dot is one sharpening: ${count(subject)}, ${count(baseline)}; hollow ones ended before the stop.${subject.lives.length + baseline.lives.length > mostNamed ? '' : ' The small numbers are those of the sharpenings.'} ${
       measured === null
         ? 'They give no interval yet.'
         : `The line below leads from the middle of ${baseline.name} to ${times(measured.ratio)} of it; the thick part is the 95 % interval, ${times(measured.low)} to ${times(measured.high)}.`
@@ -183,7 +199,7 @@ export const runDots: Figure = {
   },
 };
 
-function lifeSaid({ low, high }: LotLife): string {
+function lifeSaid({ low, high }: SharpenedLife): string {
   if (high === Infinity) return `more than ${brief(low)}`;
   return low === high ? brief(high) : `${brief(low)} to ${brief(high)}`;
 }

@@ -6,6 +6,11 @@ import type { Run } from './log.ts';
 /** Whether a run was counted in cuts or measured by what was cut, in mm. */
 export type LifeUnit = 'cuts' | 'mm';
 
+/** A life that knows which sharpening it was, where that is on record. */
+export interface SharpenedLife extends LotLife {
+  sharpening?: string;
+}
+
 const whole = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0);
 
 /** How far a run went and in which unit; the last reading of a series where nothing else says it. */
@@ -39,14 +44,15 @@ export function middle([first = 0, ...others]: readonly number[]): number {
  * @param knife the name as it stands in the log
  * @param unit only runs in this unit count
  */
-export function livesOf(runs: readonly Run[], knife: string, unit: LifeUnit): LotLife[] {
-  const sharpenings = new Map<string, LotLife[]>();
+export function livesOf(runs: readonly Run[], knife: string, unit: LifeUnit): SharpenedLife[] {
+  const sharpenings = new Map<string, SharpenedLife[]>();
   runs.forEach((run, place) => {
     const { reach, unit: own } = reachOf(run);
     if (run.knife !== knife || own !== unit || !(reach > 0)) return;
     const key =
       run.sharpening === notRecorded ? `run ${place}` : `sharpening ${run.sharpening} in ${run.lot}`;
-    sharpenings.set(key, [...(sharpenings.get(key) ?? []), lifeOf(run)]);
+    const named = run.sharpening === notRecorded ? {} : { sharpening: run.sharpening };
+    sharpenings.set(key, [...(sharpenings.get(key) ?? []), { ...lifeOf(run), ...named }]);
   });
   return [...sharpenings.values()].map((lives) => ({
     ...lives[0],

@@ -12,7 +12,8 @@ import { loft } from '../lineup/entries.ts';
 const question: EvidenceQuestion = {
   knife: 'dunlin',
   against: 'plover',
-  samples: 1000,
+  // Few: the results are reckoned again for every cell.
+  samples: 100,
   seed: 7,
   withinLots: true,
   confidence: 0.95,
@@ -62,9 +63,7 @@ describe('an evidence bundle', () => {
   test('does not hold with one altered cell, wherever it is', { timeout: 120_000 }, async () => {
     const all = cells(JSON.parse(text));
     expect(all.length).toBeGreaterThan(400);
-    // Every cell of results and question, and every seventh of the line-up and its runs.
-    const tried = all.filter(([top], i) => top !== 'entry' || i % 7 === 0);
-    for (const path of tried)
+    for (const path of all)
       expect(await checkBundle(altered(path)), path.join('.')).toMatchObject({ ok: false });
   });
 

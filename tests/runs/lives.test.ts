@@ -61,6 +61,6 @@ it('counts two runs after one sharpening as one, and no run of another knife, un
   const lives = livesOf(runs, 'Knot', 'cuts');
   expect(lives).toHaveLength(2);
   expect(lives[0]?.high).toBeCloseTo(200, 9);
-  expect(lives[1]).toEqual({ low: 90, high: 90, lot: 'two' });
+  expect(lives[1]).toEqual({ low: 90, high: 90, lot: 'two', sharpening: '1' });
   expect(livesOf(runs, 'Knot', 'mm')).toEqual([{ low: 80, high: 80, lot: 'one' }]);
 });

@@ -216,3 +216,49 @@ test('a million rows are read without the page standing still, and can be stoppe
   await page.getByRole('button', { name: 'Add these runs' }).click();
   await expect(page.locator('[data-part=import-said]')).toContainText('20,000 runs read');
 });
+
+test('what was published and is corrected is said number by number, and stays in the line-up', async ({
+  page,
+}) => {
+  await open(page);
+  await paste(
+    page,
+    [
+      'knife,sharpening,cuts',
+      ...[120, 150, 180, 140, 160].map((cuts, i) => `Dunlin,${i},${cuts}`),
+      ...[60, 75, 90, 70, 80].map((cuts, i) => `Plover,${i},${cuts}`),
+    ].join('\n'),
+  );
+  await page.getByRole('button', { name: 'Put them in place of the log' }).click();
+  // Two knives by five runs: a verdict, an interval, the squared picture.
+  await expect(verdict(page)).toContainText('Apart: Dunlin lasts longer than Plover');
+  await expect(verdict(page)).toContainText('with 95 % confidence between');
+  await expect(page.locator('kf-figure[of=squared] .drawing:visible svg')).toHaveAttribute(
+    'aria-label',
+    /Left over|left over/,
+  );
+  await expect(page).toHaveURL(/#with=/);
+  const published = page.url();
+
+  await page.getByRole('button', { name: 'Change: Dunlin, 120 cuts' }).click();
+  await page.locator('#run-reach').fill('125');
+  await page.locator('#run-reach').press('Enter');
+  await page.locator('#published').fill('no link');
+  await page.getByRole('button', { name: 'What changed?' }).click();
+  await expect(page.locator('#published-problem')).toContainText('no link of a line-up');
+  await page.locator('#published').fill(published);
+  await page.locator('#published').press('Enter');
+  const changed = page.locator('[data-part=changed] li');
+  await expect(changed.first()).toHaveText(
+    'Dunlin, sharpening 0, until the stop, cuts: 120 before, 125 now.',
+  );
+  await expect(changed.nth(1)).toContainText('by the runs, times as long: 2 before, 2.02 now.');
+  await page.getByRole('button', { name: 'Keep them' }).click();
+  await expect(page.locator('#corrected-on-problem')).toContainText('is no day');
+  await page.locator('#corrected-on').fill('2026-11-25');
+  await page.locator('#corrected-why').fill('A slip of the pen.');
+  await page.getByRole('button', { name: 'Keep them' }).click();
+  const history = page.locator('[data-part=history] li');
+  await expect(history).toContainText('2026-11-25: A slip of the pen. Dunlin, sharpening 0');
+  await expect(rows(page)).toHaveCount(10);
+});

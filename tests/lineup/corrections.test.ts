@@ -1,0 +1,100 @@
+import { describe, expect, test } from 'vitest';
+import { compare, measuredRatio } from '../../src/model/index.ts';
+import { correctionSentence, corrections } from '../../src/lineup/corrections.ts';
+import { decodeLink, encodeLink } from '../../src/lineup/link.ts';
+import { toModel, validate } from '../../src/lineup/schema.ts';
+import type { LineUpEntry } from '../../src/lineup/schema.ts';
+import { loftRuns } from '../../src/runs/invented.ts';
+import { livesOf } from '../../src/runs/lives.ts';
+import { loft } from './entries.ts';
+
+const before: LineUpEntry = { ...loft(), subject: 'dunlin', baseline: 'plover', runs: loftRuns() };
+const sentences = (old: LineUpEntry, now: LineUpEntry): string[] =>
+  corrections(old, now).map(correctionSentence);
+
+/** The log with one run of Dunlin read wrongly at first. */
+const mended: LineUpEntry = {
+  ...before,
+  runs: (before.runs ?? []).map((run, index) =>
+    run.knife === 'Dunlin' && before.runs?.findIndex(({ knife }) => knife === 'Dunlin') === index
+      ? { ...run, cuts: (run.cuts ?? 0) + 100 }
+      : run,
+  ),
+};
+
+describe('the sentences of a correction', () => {
+  test('are none where nothing changed', () => {
+    expect(corrections(before, structuredClone(before))).toEqual([]);
+    expect(corrections(before, { ...before, title: 'Another', reading: 'pocket' })).toEqual([]);
+  });
+
+  test('of a log name the run and what follows from it, and both numbers are those of the versions', () => {
+    const found = corrections(before, mended);
+    expect(found.map(({ what }) => what)).toEqual([
+      expect.stringMatching(/^Dunlin, coil 1, sharpening 1, until the stop, cuts$/),
+      'Dunlin against Plover, by the runs, times as long',
+      'Dunlin against Plover, by the runs, lower end of the 95 % interval',
+      'Dunlin against Plover, by the runs, upper end of the 95 % interval',
+    ]);
+    // Recomputed from the logs alone.
+    const ratio = ({ runs = [] }: LineUpEntry) =>
+      measuredRatio({
+        x: livesOf(runs, 'Dunlin', 'cuts'),
+        y: livesOf(runs, 'Plover', 'cuts'),
+        withinLots: true,
+      });
+    expect(found[1]).toMatchObject({ before: ratio(before).ratio, now: ratio(mended).ratio });
+    expect(found[2]).toMatchObject({ before: ratio(before).low, now: ratio(mended).low });
+    expect(found[3]).toMatchObject({ before: ratio(before).high, now: ratio(mended).high });
+  });
+
+  test('of a line-up name the measure and both readings', () => {
+    const knives = before.knives.map((knife) =>
+      knife.id === 'dunlin' ? { ...knife, angle: { deg: 15 } } : knife,
+    );
+    const now = { ...before, knives };
+    const product = (entry: LineUpEntry, reading: 'close' | 'pocket') =>
+      compare({ ...toModel(entry), baseline: 'plover' }, { reading }).rows.find(
+        ({ knife }) => knife === 'dunlin',
+      )?.product;
+    const found = corrections(before, now);
+    expect(found.map(({ what }) => what)).toEqual([
+      'Dunlin, edge angle per side, °',
+      'Dunlin against Plover, by the close reading, times as long',
+      'Dunlin against Plover, by the pocket reading, times as long',
+    ]);
+    expect(found[1]).toMatchObject({ before: product(before, 'close'), now: product(now, 'close') });
+    expect(found[2]).toMatchObject({ before: product(before, 'pocket'), now: product(now, 'pocket') });
+    expect(sentences(before, now)[0]).toBe('Dunlin, edge angle per side, °: 14 before, 15 now.');
+  });
+
+  test('say none for what was not there, and tell numbers apart that differ little', () => {
+    const { runs: _runs, ...without } = before;
+    expect(sentences(without, before)).toContain('Runs of Dunlin in the log: none before, 9 now.');
+    expect(sentences(before, without)).toContain('Runs of Dunlin in the log: 9 before, none now.');
+    expect(correctionSentence({ what: 'It', before: 1.23456, now: 1.23461 })).toBe(
+      'It: 1.23456 before, 1.23461 now.',
+    );
+    expect(correctionSentence({ what: 'It', before: 1.2341, now: 1.2349 })).toBe(
+      'It: 1.234 before, 1.235 now.',
+    );
+  });
+});
+
+test('corrections stay in the document and travel in the link', () => {
+  const kept: LineUpEntry = {
+    ...mended,
+    corrections: [
+      { date: '2026-11-25', reason: 'A slip of the pen.', changed: sentences(before, mended) },
+      { date: '2026-12-01', reason: 'A scale was off.', changed: [] },
+    ],
+  };
+  const read = decodeLink(encodeLink(kept));
+  expect(read.ok && read.entry).toEqual(kept);
+  expect(
+    validate({ ...kept, corrections: [{ date: '2026-13-01', reason: 'x', changed: [] }] }),
+  ).toMatchObject({
+    ok: false,
+    problems: [{ path: 'corrections.0.date', message: '“2026-13-01” is no day; write year, month, day' }],
+  });
+});
