@@ -20,6 +20,7 @@ const large: Record<string, () => Promise<CustomElementConstructor>> = {
   'kf-figure': async () => (await import('./figure.ts')).FigureElement,
   'kf-forms': async () => (await import('./forms.ts')).FormsElement,
   'kf-late': async () => (await import('./late.ts')).LateElement,
+  'kf-line-sheet': async () => (await import('./line-sheet.ts')).LineSheetElement,
   'kf-runs': async () => (await import('./runs.ts')).RunsElement,
   'kf-seal': async () => (await import('./seal.ts')).SealElement,
   'kf-snippet': async () => (await import('./snippet.ts')).SnippetElement,

@@ -17,10 +17,25 @@ function faceData(): Promise<string> {
   return face;
 }
 
+/** Where the page's own style sheet has the face. */
+function faceAddress(): string | undefined {
+  for (const sheet of document.styleSheets)
+    for (const rule of sheet.cssRules) {
+      if (
+        !(rule instanceof CSSFontFaceRule) ||
+        !/^["']?Plex["']?$/.test(rule.style.getPropertyValue('font-family'))
+      )
+        continue;
+      const [, path] = /url\(["']?([^"')]+)/.exec(rule.style.getPropertyValue('src')) ?? [];
+      if (path !== undefined) return new URL(path, sheet.href ?? document.baseURI).href;
+    }
+  return undefined;
+}
+
 async function fetchFace(): Promise<string> {
-  const link = document.querySelector<HTMLLinkElement>('link[rel="preload"][as="font"]');
-  if (!link) throw new Error('the page names no face');
-  const answer = await fetch(link.href);
+  const address = faceAddress();
+  if (address === undefined) throw new Error('the page names no face');
+  const answer = await fetch(address);
   if (!answer.ok) throw new Error(`the face answers ${answer.status}`);
   const bytes = new Uint8Array(await answer.arrayBuffer());
   return `data:font/woff2;base64,${btoa([...bytes].map((byte) => String.fromCharCode(byte)).join(''))}`;

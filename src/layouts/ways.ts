@@ -27,6 +27,7 @@ export const inFooter: readonly { group: string; ways: readonly Way[] }[] = [
       way('telling/ask/', 'Ask an audience'),
       way('seal/', 'Seal a prediction'),
       way('runs/', 'Log your runs'),
+      way('sheet/', 'One sheet, to print'),
       way('drawer/', 'The drawer'),
       way('comparisons/', 'Published comparisons', false),
     ],

@@ -1,0 +1,58 @@
+import { canReadPdf, pdfPages } from './pdf.ts';
+import { expect, live, test } from './test.ts';
+import { visitorLink, visitorLineUp } from './visitor.ts';
+import { encodeLink } from '../../src/lineup/link.ts';
+import { lineUpMarkdown } from '../../src/lineup/line-up-markdown.ts';
+import { sceneOf } from '../../src/lineup/scene.ts';
+
+test('the line-up is copied as Markdown, and its sheet is reached from bench and telling', async ({
+  page,
+  context,
+  baseURL,
+}) => {
+  await context.grantPermissions(['clipboard-read', 'clipboard-write']);
+  await page.goto(`/bench/${visitorLink}`);
+  await live(page);
+  await page.getByRole('link', { name: 'Print it on one sheet' }).click();
+  await expect(page).toHaveURL(/\/sheet\/#with=/);
+  await live(page);
+  await expect(page.locator('h1')).toHaveText(visitorLineUp.title);
+  await expect(page.locator('[data-part=invented]')).toBeHidden();
+  await expect(page.getByRole('img', { name: 'A code that opens this line-up' })).toBeVisible();
+  await page.getByRole('button', { name: 'Copy as Markdown' }).press('Enter');
+  await expect(page.locator('[data-part=said]')).toContainText('Copied');
+  const copied = await page.evaluate(() => navigator.clipboard.readText());
+  expect(copied).toBe(lineUpMarkdown(sceneOf(visitorLineUp), new URL(`/bench/${visitorLink}`, baseURL).href));
+  await page.goto('/telling/');
+  await expect(page.getByRole('link', { name: 'Print it on one sheet' })).toBeVisible();
+});
+
+test('the sheet is one page of A4 and of Letter with two knives and with eight, its words selectable', async ({
+  page,
+}) => {
+  test.skip(!canReadPdf(), 'Poppler is not on this machine');
+  const [first, second] = visitorLineUp.knives;
+  if (!first || !second) throw new Error('the visitor has two knives');
+  const eight = [
+    first,
+    second,
+    ...Array.from({ length: 6 }, (_, index) => ({
+      ...first,
+      id: `more-${index}`,
+      name: `Tern no. ${index + 3}`,
+    })),
+  ];
+  // What browsers leave about a page of their own accord.
+  const margin = { top: '10mm', right: '10mm', bottom: '10mm', left: '10mm' };
+  for (const entry of [visitorLineUp, { ...visitorLineUp, knives: eight }]) {
+    await page.goto('about:blank');
+    await page.goto(`/sheet/${encodeLink(entry)}`);
+    await live(page);
+    for (const format of ['A4', 'Letter']) {
+      const pages = pdfPages(await page.pdf({ format, margin }));
+      expect(pages.length, `${format}, ${entry.knives.length} knives`).toBe(1);
+      for (const words of [visitorLineUp.title, 'Tern', 'Knot', 'Pocket', '×1.61', 'not a measurement'])
+        expect(pages[0]).toContain(words);
+    }
+  }
+});
