@@ -3,6 +3,8 @@ import { draw } from '../plots/draw.ts';
 import { sizes } from '../plots/figure.ts';
 import type { Figure } from '../plots/figure.ts';
 import { afterDrawing } from './after-drawing.ts';
+import { placesOf, settled } from './drag.ts';
+import { store } from './page.ts';
 import { SceneElement } from './scene-element.ts';
 import { registry } from './topics.ts';
 
@@ -35,12 +37,14 @@ export class FigureElement extends SceneElement {
     super.connectedCallback();
     this.#resize.observe(this);
     this.addEventListener('change', this.#choose);
+    this.addEventListener('pointerdown', this.#take);
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.#resize.disconnect();
     this.removeEventListener('change', this.#choose);
+    this.removeEventListener('pointerdown', this.#take);
     clearTimeout(this.#timer);
     cancelAnimationFrame(this.#frame);
   }
@@ -55,6 +59,32 @@ export class FigureElement extends SceneElement {
     this.fetchLate();
     for (const drawing of this.querySelectorAll<HTMLElement>('.drawing')) delete drawing.dataset['drawn'];
     this.#draw();
+  };
+
+  /** Where the figure can be dragged, the pointer writes what its slider would. */
+  #take = (event: PointerEvent): void => {
+    const drawing = this.#shown;
+    const svg = drawing?.querySelector<SVGSVGElement>(':scope > svg');
+    const scene = this.#latest;
+    if (!drawing || !svg || !scene || event.button !== 0 || this.dataset['drags'] === undefined) return;
+    if (!(event.target instanceof Element) || !svg.contains(event.target)) return;
+    const size = sizes[drawing.dataset['size'] === 'narrow' ? 'narrow' : 'wide'];
+    const placeOf = placesOf(svg, size.width);
+    const handle = placeOf && this.figure.drag?.(scene, size, placeOf(event));
+    if (!placeOf || !handle) return;
+    // A drag selects no text.
+    event.preventDefault();
+    drawing.setPointerCapture(event.pointerId);
+    const control = registry().control(handle.control);
+    const follow = (at: PointerEvent): void => {
+      const value = settled(control, store.entry.value, handle.value(placeOf(at)));
+      store.change((entry) => control.write(entry, value), handle.control);
+    };
+    const ended = new AbortController();
+    for (const end of ['pointerup', 'pointercancel'])
+      drawing.addEventListener(end, () => ended.abort(), { signal: ended.signal });
+    drawing.addEventListener('pointermove', follow, { signal: ended.signal });
+    follow(event);
   };
 
   /** The drawing follows within the next frame; what is read follows after a pause. */

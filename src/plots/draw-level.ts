@@ -141,6 +141,7 @@ export const drawLevelFigure: Figure = {
       ],
     };
   },
+  drag: () => ({ control: 'baseline.angle', value: ({ x }) => x }),
   table(scene) {
     const { subject, baselineKnife } = scene;
     const angles = [5, 6, 8, 10, 12, 15, 18, 20, 25, 30];

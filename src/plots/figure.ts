@@ -19,6 +19,18 @@ export interface Size {
 /** The two sizes every figure is drawn at; a page shows the one its column has room for. */
 export const sizes = { wide: { width: 640, narrow: false }, narrow: { width: 330, narrow: true } } as const;
 
+/** A place in a drawing, in the values of its axes; on an axis of bands the band, counted from 0. */
+export interface Place {
+  x: number;
+  y: number;
+}
+
+/** What a reader takes hold of in a drawing: a control of the page, and its value where the pointer is. */
+export interface Handle {
+  control: string;
+  value(at: Place): number;
+}
+
 /**
  * A figure: values in, Plot options out. Drawn by the same code at build and in the browser.
  * `title`, `units`, `scale`, `reading` and `source` fill the title block of its sheet.
@@ -34,6 +46,8 @@ export interface Figure {
   /** Where the numbers come from: source ids or "assumed", "derived", "invented". */
   source: string;
   options(scene: Scene, size: Size): PlotOptions;
+  /** What can be dragged at a place. It is always a control that has its slider too. */
+  drag?(scene: Scene, size: Size, at: Place): Handle | undefined;
   table(scene: Scene): Table;
   /** One sentence with the computed result: the caption and the drawing's name for those who do not see it. */
   caption(scene: Scene): string;

@@ -79,6 +79,14 @@ export const growingBars: Figure = {
       ],
     };
   },
+  /** A bar by its height, which its effect makes of the bar before. */
+  drag({ entry }, _size, { x: bar }) {
+    const effects = entry.faceValues ?? [];
+    const before = compound(effects.slice(0, bar - 1));
+    return bar < 1 || bar > effects.length
+      ? undefined
+      : { control: `percentage.${bar}`, value: ({ y }) => 100 * (y / before - 1) };
+  },
   table(scene) {
     const percentages = percentagesOf(scene);
     return {

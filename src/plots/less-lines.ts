@@ -78,6 +78,7 @@ export const lessLines: Figure = {
       ],
     };
   },
+  drag: () => ({ control: 'less', value: ({ x }) => 100 - x }),
   table(scene) {
     const { exponent } = lessOf(scene);
     return {

@@ -151,6 +151,7 @@ export const threeLimits: Figure = {
       ],
     };
   },
+  drag: () => ({ control: 'limits.angle', value: ({ x }) => x }),
   table(scene) {
     const now = limitsOf(scene);
     const shownTrials = known(now);

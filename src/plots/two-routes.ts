@@ -112,6 +112,7 @@ export const twoRoutes: Figure = {
       ],
     };
   },
+  drag: () => ({ control: 'subject.angle', value: ({ x }) => x }),
   table(scene) {
     const now = routesOf(scene);
     const listed = [8, 10, 12, 14, 16, 18, 20, 22, 24, 26, 28, 30]

@@ -41,6 +41,31 @@ const wedgesOf = (scene: Scene) => {
   ];
 };
 
+const margins = { marginLeft: 60, marginRight: 8, marginTop: 30, marginBottom: 30 };
+
+/** One scale for both directions, and the room of the drawing at that scale. */
+function layoutOf(scene: Scene, width: number) {
+  const wedges = wedgesOf(scene);
+  const widest = Math.max(roomForDeg, ...wedges.map(({ angleDeg }) => angleDeg));
+  const innerWidth = width - margins.marginLeft - margins.marginRight;
+  // The slot of each wedge holds it at its widest, and a gap beside it.
+  const pxPerMm = Math.min(240, (innerWidth / 2 - 24) / widthMm(widest));
+  const px = (pixels: number): number => pixels / pxPerMm;
+  return {
+    wedges,
+    px,
+    innerHeight: deepMm * pxPerMm + 26,
+    acrossMm: px(innerWidth),
+    topMm: deepMm + px(26),
+  };
+}
+
+/** Where the first and the second wedge stand. */
+const centreMm = (index: number, acrossMm: number): number => ((index === 0 ? 1 : 3) * acrossMm) / 4;
+
+/** Nearer to the tip than this a flank says too little of its angle to be dragged by. */
+const leastHoldMm = 0.3;
+
 /** Both edges as bare wedges, equally deep in the material, to one scale in both directions. */
 export const twoWedges: Figure = {
   id: 'two-wedges',
@@ -50,20 +75,10 @@ export const twoWedges: Figure = {
   reading: () => 'as entered',
   source: 'derived',
   options(scene, { width, narrow }) {
-    const wedges = wedgesOf(scene);
-    const [marginLeft, marginRight, marginTop, marginBottom] = [60, 8, 30, 30];
-    const widest = Math.max(roomForDeg, ...wedges.map(({ angleDeg }) => angleDeg));
-    const innerWidth = width - marginLeft - marginRight;
-    // The slot of each wedge holds it at its widest, and a gap beside it.
-    const pxPerMm = Math.min(240, (innerWidth / 2 - 24) / widthMm(widest));
-    const px = (pixels: number): number => pixels / pxPerMm;
-    const innerHeight = deepMm * pxPerMm + 26;
-    const acrossMm = px(innerWidth);
-    const topMm = deepMm + px(26);
-
+    const { wedges, px, innerHeight, acrossMm, topMm } = layoutOf(scene, width);
     const placed = wedges.map((wedge, index) => ({
       ...wedge,
-      centre: ((index === 0 ? 1 : 3) * acrossMm) / 4,
+      centre: centreMm(index, acrossMm),
       half: widthMm(wedge.angleDeg) / 2,
     }));
     const arcMm = deepMm * 0.5;
@@ -85,11 +100,8 @@ export const twoWedges: Figure = {
     const segment = { x1: 'x1', y1: 'y1', x2: 'x2', y2: 'y2' };
     return {
       width,
-      height: innerHeight + marginTop + marginBottom,
-      marginLeft,
-      marginRight,
-      marginTop,
-      marginBottom,
+      height: innerHeight + margins.marginTop + margins.marginBottom,
+      ...margins,
       x: { domain: [0, acrossMm], axis: null },
       y: { domain: [0, topMm], axis: null },
       marks: [
@@ -149,6 +161,16 @@ export const twoWedges: Figure = {
           dy: 20,
         }),
       ],
+    };
+  },
+  /** Either wedge by its flank. */
+  drag(scene, { width }, { x }) {
+    const { acrossMm } = layoutOf(scene, width);
+    const index = x < acrossMm / 2 ? 0 : 1;
+    return {
+      control: index === 0 ? 'baseline.angle' : 'subject.angle',
+      value: (at) =>
+        (Math.atan2(Math.abs(at.x - centreMm(index, acrossMm)), Math.max(at.y, leastHoldMm)) * 180) / Math.PI,
     };
   },
   table(scene) {

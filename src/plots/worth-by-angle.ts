@@ -133,6 +133,8 @@ export const worthByAngle: Figure = {
       ],
     };
   },
+  // The axis is of included angles.
+  drag: () => ({ control: 'subject.angle', value: ({ x }) => x / 2 }),
   table(scene) {
     const row = (name: string, angle: number): string[] => {
       const worth = worthAt(scene, angle);
