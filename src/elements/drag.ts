@@ -1,6 +1,9 @@
-import type { Control } from '../lineup/controls.ts';
-import type { LineUpEntry } from '../lineup/schema.ts';
-import type { Place } from '../plots/figure.ts';
+import type { Scene } from '../lineup/scene.ts';
+import { settled } from '../lineup/settled.ts';
+import { sizes } from '../plots/figure.ts';
+import type { Figure, Place } from '../plots/figure.ts';
+import { store } from './page.ts';
+import { registry } from './topics.ts';
 
 /** What a drawing tells of its axes; the library that draws puts it on the SVG. */
 interface Scale {
@@ -22,7 +25,7 @@ const along = ({ domain, range, invert }: Scale, px: number): number => {
  * Turns a pointer's place on the screen into a place in the drawing, by the axes it has now: a drawing that changes
  * under the hand does not run away from it. Nothing where it has no such axes.
  */
-export function placesOf(svg: Drawn, width: number): ((event: MouseEvent) => Place) | undefined {
+function placesOf(svg: Drawn, width: number): ((event: MouseEvent) => Place) | undefined {
   const [x, y] = [svg.scale?.('x'), svg.scale?.('y')];
   if (!x || !y) return undefined;
   const { left, top, width: shown } = svg.getBoundingClientRect();
@@ -33,9 +36,30 @@ export function placesOf(svg: Drawn, width: number): ((event: MouseEvent) => Pla
   });
 }
 
-/** The nearest value a control's slider could stand at. */
-export function settled({ min, max, last, step }: Control, entry: LineUpEntry, value: number): number {
-  const steps = Math.round((value - min) / step);
-  const nearest = Number((min + steps * step).toFixed(6));
-  return Math.min(last?.(entry) ?? max, Math.max(min, nearest));
+/**
+ * Takes hold of what a figure shows where a pointer goes down: until the pointer is up, what it would be there is
+ * written as its slider would write it. Where nothing can be dragged, nothing happens.
+ *
+ * @param drawing holds the SVG, which is drawn anew at every step
+ */
+export function takeHold(event: PointerEvent, figure: Figure, scene: Scene, drawing: HTMLElement): void {
+  const svg = drawing.querySelector<SVGSVGElement>(':scope > svg');
+  if (!svg || event.button !== 0 || !(event.target instanceof Element) || !svg.contains(event.target)) return;
+  const size = sizes[drawing.dataset['size'] === 'narrow' ? 'narrow' : 'wide'];
+  const placeOf = placesOf(svg, size.width);
+  const handle = placeOf && figure.drag?.(scene, size, placeOf(event));
+  if (!placeOf || !handle) return;
+  // A drag selects no text.
+  event.preventDefault();
+  drawing.setPointerCapture(event.pointerId);
+  const control = registry().control(handle.control);
+  const follow = (at: PointerEvent): void => {
+    const value = settled(control, store.entry.value, handle.value(placeOf(at)));
+    store.change((entry) => control.write(entry, value), handle.control);
+  };
+  const ended = new AbortController();
+  for (const end of ['pointerup', 'pointercancel'])
+    drawing.addEventListener(end, () => ended.abort(), { signal: ended.signal });
+  drawing.addEventListener('pointermove', follow, { signal: ended.signal });
+  follow(event);
 }

@@ -3,8 +3,7 @@ import { draw } from '../plots/draw.ts';
 import { sizes } from '../plots/figure.ts';
 import type { Figure } from '../plots/figure.ts';
 import { afterDrawing } from './after-drawing.ts';
-import { placesOf, settled } from './drag.ts';
-import { store } from './page.ts';
+import type { takeHold } from './drag.ts';
 import { SceneElement } from './scene-element.ts';
 import { registry } from './topics.ts';
 
@@ -15,6 +14,7 @@ export class FigureElement extends SceneElement {
   #timer = 0;
   #frame = 0;
   #latest: Scene | undefined;
+  #hold: typeof takeHold | undefined;
   /** The drawing of the size that has room, looked up only when the room changes: asking costs a layout. */
   #shown: HTMLElement | undefined;
   #resize = new ResizeObserver(() => {
@@ -37,6 +37,7 @@ export class FigureElement extends SceneElement {
     super.connectedCallback();
     this.#resize.observe(this);
     this.addEventListener('change', this.#choose);
+    this.addEventListener('pointerover', this.#reach);
     this.addEventListener('pointerdown', this.#take);
   }
 
@@ -44,6 +45,7 @@ export class FigureElement extends SceneElement {
     super.disconnectedCallback();
     this.#resize.disconnect();
     this.removeEventListener('change', this.#choose);
+    this.removeEventListener('pointerover', this.#reach);
     this.removeEventListener('pointerdown', this.#take);
     clearTimeout(this.#timer);
     cancelAnimationFrame(this.#frame);
@@ -61,30 +63,19 @@ export class FigureElement extends SceneElement {
     this.#draw();
   };
 
-  /** Where the figure can be dragged, the pointer writes what its slider would. */
+  /** What drags is fetched once a pointer is over a figure that can be dragged. */
+  #reach = (): void => {
+    if (this.dataset['drags'] === undefined) return;
+    this.removeEventListener('pointerover', this.#reach);
+    import('./drag.ts').then(
+      ({ takeHold }) => (this.#hold = takeHold),
+      // Fetched at the next pointer.
+      () => this.addEventListener('pointerover', this.#reach),
+    );
+  };
+
   #take = (event: PointerEvent): void => {
-    const drawing = this.#shown;
-    const svg = drawing?.querySelector<SVGSVGElement>(':scope > svg');
-    const scene = this.#latest;
-    if (!drawing || !svg || !scene || event.button !== 0 || this.dataset['drags'] === undefined) return;
-    if (!(event.target instanceof Element) || !svg.contains(event.target)) return;
-    const size = sizes[drawing.dataset['size'] === 'narrow' ? 'narrow' : 'wide'];
-    const placeOf = placesOf(svg, size.width);
-    const handle = placeOf && this.figure.drag?.(scene, size, placeOf(event));
-    if (!placeOf || !handle) return;
-    // A drag selects no text.
-    event.preventDefault();
-    drawing.setPointerCapture(event.pointerId);
-    const control = registry().control(handle.control);
-    const follow = (at: PointerEvent): void => {
-      const value = settled(control, store.entry.value, handle.value(placeOf(at)));
-      store.change((entry) => control.write(entry, value), handle.control);
-    };
-    const ended = new AbortController();
-    for (const end of ['pointerup', 'pointercancel'])
-      drawing.addEventListener(end, () => ended.abort(), { signal: ended.signal });
-    drawing.addEventListener('pointermove', follow, { signal: ended.signal });
-    follow(event);
+    if (this.#shown && this.#latest) this.#hold?.(event, this.figure, this.#latest, this.#shown);
   };
 
   /** The drawing follows within the next frame; what is read follows after a pause. */

@@ -32,8 +32,11 @@ for (const { path, of, from, to, control } of drags)
     await page.goto(`/lessons/${path}/`);
     const slider = page.locator(`kf-slider[of="${control}"] input`).first();
     const before = await slider.inputValue();
-    await drag(page, of, [...from], [...to]);
-    await expect(slider).not.toHaveValue(before);
+    // What drags is fetched when a pointer first comes near.
+    await expect(async () => {
+      await drag(page, of, [...from], [...to]);
+      await expect(slider).not.toHaveValue(before, { timeout: 500 });
+    }).toPass({ timeout: 20_000 });
     const after = await slider.inputValue();
     // The pointer is up: moving on changes nothing.
     await page.mouse.move(10, 10);

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { settled } from '../../src/elements/drag.ts';
+import { settled } from '../../src/lineup/settled.ts';
 import { loft } from '../../src/figures/scene.ts';
 import { sceneOf } from '../../src/lineup/scene.ts';
 import { sizes } from '../../src/plots/figure.ts';
