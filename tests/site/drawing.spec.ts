@@ -1,9 +1,9 @@
 import { expect, live, test } from './test.ts';
 import { lessons } from './pages.ts';
 
-/** A drawing as far as a reader sees it: attributes sorted, coordinates to a tenth of a pixel, ids and labels aside. */
+/** A drawing as far as a reader sees it: attributes sorted, coordinates to a tenth of a pixel (from hundredths, which is what a page is built with), ids and labels aside. */
 const seen = `(svg => {
-  const round = text => text.replace(/-?\\d+\\.\\d+(?:e-?\\d+)?/g, digits => String(Math.round(Number(digits) * 10) / 10 || 0));
+  const round = text => text.replace(/-?\\d+\\.\\d+(?:e-?\\d+)?/g, digits => String(Math.round(Math.round(Number(digits) * 100) / 10) / 10 || 0));
   const walk = element => element.nodeType === 3 ? element.textContent : element.nodeName.toLowerCase()
     + [...element.attributes].filter(({ name }) => !/^(id|clip-path|aria-label|data-mark|xmlns)$/.test(name))
       .map(({ name, value }) => ' ' + name + '=' + round(value)).sort().join('')

@@ -52,9 +52,20 @@ test('nothing is kept before the reader does something', async ({ page }) => {
 test('a visited site opens whole without a network', async ({ page, host }) => {
   await visit(page, 'lessons/forty-and-forty/');
   await host.stop();
-  for (const path of pages().filter((page) => !isAlone(page))) {
-    const answer = await page.goto(path.slice(1) || '.');
-    expect(answer?.status(), path).toBe(200);
+  const all = pages().filter((page) => !isAlone(page));
+  const kept = await page.evaluate(
+    (addresses) =>
+      Promise.all(
+        addresses.map(async (address) => {
+          const answer = await fetch(address);
+          return [address, answer.status, /<h1[\s>]/.test(await answer.text())];
+        }),
+      ),
+    all.map((path) => new URL(path.slice(1), host.address).href),
+  );
+  expect(kept).toEqual(all.map((path) => [new URL(path.slice(1), host.address).href, 200, true]));
+  for (const path of ['', 'bench/', 'runs/', 'telling/', 'argue/', 'class/', 'lessons/two-routes/']) {
+    expect((await page.goto(path || '.'))?.status(), path).toBe(200);
     await expect(page.locator('h1')).toBeVisible();
     const touched = page.locator('main [data-own] input, main [data-live] input').first();
     if ((await touched.count()) === 0) continue;

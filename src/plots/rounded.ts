@@ -1,0 +1,36 @@
+const placing = [
+  'd',
+  'transform',
+  'points',
+  'x',
+  'y',
+  'x1',
+  'x2',
+  'y1',
+  'y2',
+  'cx',
+  'cy',
+  'r',
+  'width',
+  'height',
+];
+
+/**
+ * A drawing for a page, its coordinates cut to hundredths of a pixel: seventeen digits of each are a tenth of a page's
+ * bytes, and no screen shows them.
+ */
+export function rounded(svg: SVGSVGElement): SVGSVGElement {
+  for (const element of svg.querySelectorAll('*')) {
+    for (const name of placing) {
+      const value = element.getAttribute(name);
+      if (value?.includes('.') && !/scale|matrix/.test(value))
+        element.setAttribute(
+          name,
+          value.replaceAll(/-?\d+\.\d{3,}(?:e-?\d+)?/g, (digits) =>
+            String(Math.round(Number(digits) * 100) / 100),
+          ),
+        );
+    }
+  }
+  return svg;
+}
