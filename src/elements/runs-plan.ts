@@ -1,5 +1,7 @@
 import { planFieldNamed } from '../bench/plan-fields.ts';
-import { firstPlan, planOf } from '../lineup/plan.ts';
+import { isSheetCode } from '../lineup/sheet-code.ts';
+import { firstPlan } from '../lineup/first-plan.ts';
+import { planOf, runsOnSheet } from '../lineup/plan.ts';
 import type { Scene } from '../lineup/scene.ts';
 import type { PlanEntry } from '../lineup/schema.ts';
 import { sheetColumns, sheetRows, sheetSet } from '../lineup/sheet-rows.ts';
@@ -16,6 +18,20 @@ export const shuffledPlan = (plan: PlanEntry = firstPlan): PlanEntry => ({
   ...plan,
   seed: (plan.seed + 1) % 1_000_000,
 });
+
+export { closeLog, openLogAgain } from '../lineup/close-log.ts';
+
+/** The plan with as many sharpenings as its sheet has now: a printed sheet must not follow the runs that come in. */
+export const keptSheet = (now: Scene): PlanEntry => ({
+  ...(now.entry.plan ?? firstPlan),
+  runs: runsOnSheet(planOf(now)),
+});
+
+/** The codes a run may be logged under until the log is closed. */
+export const openCodes = (now: Scene): string[] =>
+  planOf(now).closed
+    ? []
+    : sheetRows(now).key.flatMap(([, label = '']) => (isSheetCode(label) ? [label] : []));
 
 /** Brings the plan's fields to what is planned; a field being typed in, or with a problem, keeps its text. */
 export function showPlanFields(root: HTMLElement, now: Scene): void {

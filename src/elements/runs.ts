@@ -1,6 +1,7 @@
 import { effect } from '@preact/signals-core';
 import type * as RunFields from '../bench/run-fields.ts';
 import type { RunTexts } from '../bench/run-fields.ts';
+import { firstPlan } from '../lineup/first-plan.ts';
 import { createKeeper } from '../lineup/keep.ts';
 import { decodeLink, encodeLink } from '../lineup/link.ts';
 import { logCells } from '../lineup/log-rows.ts';
@@ -10,6 +11,7 @@ import type { LineUpEntry } from '../lineup/schema.ts';
 import type { Run } from '../runs/log.ts';
 import { copyText } from './copy-text.ts';
 import { becomesOwn, changeOwn, example, linkTo, scene, store } from './page.ts';
+import { showClosed } from './runs-closed.ts';
 import type { Import } from './runs-import.ts';
 import type * as PlanPart from './runs-plan.ts';
 import { fillRows } from './table-rows.ts';
@@ -41,6 +43,8 @@ export class RunsElement extends HTMLElement {
   #import: Promise<Import> | undefined;
   #planPart: typeof PlanPart | undefined;
   #planAsked = false;
+  /** Codes of the sheet under which runs may be logged. */
+  #codes: readonly string[] = [];
   /** The log as its table shows it. */
   #logged: readonly Run[] | undefined;
 
@@ -106,6 +110,7 @@ export class RunsElement extends HTMLElement {
   }
 
   #setRuns(runs: Run[], label: string): string {
+    if (store.entry.value.plan?.closed) return 'The log is closed. Open it again to change it.';
     return changeOwn((entry) => {
       const { runs: _before, ...rest } = entry;
       return runs.length > 0 ? { ...rest, runs } : rest;
@@ -254,9 +259,11 @@ export class RunsElement extends HTMLElement {
       change: () => this.#withForm((fields) => this.#startChanging(index, fields)),
       'take-out': () => this.#takeOut(index),
       'stop-changing': () => this.#stopChanging(),
-      'print-sheet': () => this.#print('sheet'),
+      'print-sheet': () => this.#printSheet(),
       'print-key': () => this.#print('key'),
       shuffle: () => this.#shuffle(),
+      close: () => this.#close(),
+      'open-again': () => this.#openAgain(),
       look: () => this.#importing((panel) => panel.pasted()),
       'take-add': () => this.#importing((panel) => panel.take(this.#ownRuns())),
       'take-replace': () => this.#importing((panel) => panel.take([])),
@@ -357,6 +364,42 @@ export class RunsElement extends HTMLElement {
     delete document.documentElement.dataset['printing'];
   };
 
+  /** What is on paper must stay the sheet of this line-up, however the runs scatter that come in. */
+  #printSheet(): void {
+    if (store.entry.value.plan?.runs === undefined && store.entry.value !== example)
+      this.#withPlan(({ keptSheet }) => {
+        store.change((entry) => ({ ...entry, plan: keptSheet(scene.value) }), 'keep the sheet');
+        this.#print('sheet');
+      });
+    else this.#print('sheet');
+  }
+
+  #close(): void {
+    this.#withPlan(({ closeLog }) => {
+      const before = store.entry.value.runs ?? [];
+      this.#stopChanging();
+      const refused = this.#problems(store.change(() => closeLog(scene.value), 'close the log'));
+      const after = store.entry.value.runs ?? [];
+      const named = after.filter(({ knife }, index) => knife !== before[index]?.knife).length;
+      this.#say(
+        refused ||
+          `The log is closed and its key open.${named > 0 ? ` ${named} of its runs had codes and have their knives now.` : ''} Undo takes it back.`,
+      );
+      if (refused !== '') return;
+      const key = this.#part('key-open');
+      if (key instanceof HTMLDetailsElement) key.open = true;
+      key?.querySelector('summary')?.focus();
+    });
+  }
+
+  #openAgain(): void {
+    this.#withPlan(({ openLogAgain }) => {
+      const refused = this.#problems(store.change(openLogAgain, 'open the log'));
+      this.#say(refused || 'The log is open again, and says that it was opened after its key was seen.');
+      this.#part('log')?.closest<HTMLElement>('.scroll')?.focus();
+    });
+  }
+
   #shuffle(): void {
     this.#withPlan(({ shuffledPlan }) =>
       store.change((entry) => ({ ...entry, plan: shuffledPlan(entry.plan) }), 'shuffle'),
@@ -416,10 +459,13 @@ export class RunsElement extends HTMLElement {
     if (entry.runs !== this.#logged || !entry.runs) this.#showLog(false);
     // The page was built with the sheet of its own example.
     if (now.entry !== example || this.#planAsked)
-      this.#withPlan(({ showPlanFields, showSheet }) => {
+      this.#withPlan(({ showPlanFields, showSheet, openCodes }) => {
         showPlanFields(this, scene.value);
         showSheet(this, scene.value);
+        this.#codes = openCodes(scene.value);
+        if (knife instanceof HTMLSelectElement) this.#knives(knife, []);
       });
+    showClosed(this, entry.plan ?? firstPlan);
     const stops = this.#part('stops');
     if (stops) {
       stops.hidden = !hasSeries(now);
@@ -433,21 +479,25 @@ export class RunsElement extends HTMLElement {
   #knives(select: HTMLSelectElement, besides: readonly string[]): void {
     const chosen = select.value;
     const names = [
-      ...new Set([...store.entry.value.knives.map(({ name }) => name.trim().normalize('NFC')), ...besides]),
+      ...new Set([
+        ...store.entry.value.knives.map(({ name }) => name.trim().normalize('NFC')),
+        ...besides,
+        ...this.#codes,
+      ]),
     ];
     select.replaceChildren(...names.map((name) => new Option(name, name)));
     select.value = names.includes(chosen) ? chosen : (names[0] ?? '');
   }
 
   #showLog(all: boolean): void {
-    const { runs = [], invented } = store.entry.value;
+    const { runs = [], invented, plan } = store.entry.value;
     this.#logged = store.entry.value.runs;
     const shown = all ? runs : runs.slice(0, shownFirst);
     fillRows(this.#part('log'), shown.map(logCells), (row, index) => {
       const cell = document.createElement('td');
       cell.className = 'no-print';
       const [knife = '', , , reach = ''] = logCells(shown[index] as Run);
-      if (!invented)
+      if (!invented && !plan?.closed)
         cell.append(
           ...[
             ['change', 'Change'],

@@ -1,5 +1,6 @@
 import { equivalenceRunsNeeded, runSheet, runsNeeded, twoSamplePower, logSd } from '../model/index.ts';
 import type { RunSheet } from '../model/index.ts';
+import { firstPlan } from './first-plan.ts';
 import { runsOf } from './runs.ts';
 import type { Scene } from './scene.ts';
 import type { PlanEntry } from './schema.ts';
@@ -15,9 +16,6 @@ export interface Planned extends PlanEntry {
   cv: number;
   from: 'entered' | 'the runs' | 'assumed';
 }
-
-/** The plan of a line-up that has none. */
-export const firstPlan: PlanEntry = { ratio: 1.25, lots: 3, blind: true, seed: 1 };
 
 /** The plan as entered, with the scatter of the runs where none was entered and they show it. */
 export function planOf(scene: Scene): Planned {

@@ -74,6 +74,8 @@ const planned = [
   'runs',
   'control',
   'stop',
+  'closed',
+  'reopened',
 ] as const satisfies (keyof PlanEntry)[];
 const angleWays = { typed: 0, slantWidth: 1, height: 2 } as const;
 

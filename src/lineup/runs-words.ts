@@ -1,7 +1,9 @@
 import { counted } from './counted.ts';
+import { firstPlan } from './first-plan.ts';
 import { list } from './rows.ts';
 import { lotsApart, placeOf, runsOf } from './runs.ts';
 import type { KnifeRuns, RunsTold } from './runs.ts';
+import { isSheetCode } from './sheet-code.ts';
 import { brief, times } from './show.ts';
 import type { WordsOf } from './words.ts';
 
@@ -100,6 +102,9 @@ export const runsWords: Record<string, WordsOf> = {
     const told = runsOf(scene);
     const { subject, baseline, otherUnit, strangers, all, unit } = told;
     const rest = all - subject.runs - baseline.runs - otherUnit;
+    const { blind, closed = false, reopened = false } = scene.entry.plan ?? firstPlan;
+    const codes = blind && !closed ? strangers.filter(isSheetCode) : [];
+    const unknown = strangers.filter((name) => !codes.includes(name));
     return [
       `The log has ${entered(subject)} and ${entered(baseline)}${all > 0 ? `, in ${unitWord(told)}` : ''}.`,
       subject.runs > subject.lives.length || baseline.runs > baseline.lives.length
@@ -112,8 +117,15 @@ export const runsWords: Record<string, WordsOf> = {
           )
         : '',
       rest > 0 ? `Of other knives the log has ${counted(rest, 'run')}.` : '',
-      strangers.length > 0
-        ? `No knife of the line-up is called ${list(strangers.slice(0, 4).map((name) => `“${name}”`))}${strangers.length > 4 ? ` (and ${strangers.length - 4} more names)` : ''}.`
+      codes.length > 0
+        ? `Runs under ${list(codes.slice(0, 4))}${codes.length > 4 ? ` and ${codes.length - 4} more codes` : ''} get their knives when the log is closed.`
+        : '',
+      unknown.length > 0
+        ? `No knife of the line-up is called ${list(unknown.slice(0, 4).map((name) => `“${name}”`))}${unknown.length > 4 ? ` (and ${unknown.length - 4} more names)` : ''}.`
+        : '',
+      closed ? 'The log is closed: its runs stay as they are.' : '',
+      reopened
+        ? `The log was opened again after its key was seen${closed ? ', and closed once more' : ''}. What was entered or changed since is no longer blind.`
         : '',
     ];
   },

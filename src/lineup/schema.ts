@@ -82,6 +82,10 @@ export interface PlanEntry {
   blind: boolean;
   /** The same seed gives the same sheet. */
   seed: number;
+  /** The log is closed: its runs stay as they are, and the key of a blind sheet is open. */
+  closed?: true;
+  /** The log was opened again after its key was open. */
+  reopened?: true;
 }
 
 /** A correction of what was published before. */
@@ -347,6 +351,10 @@ export const lineUpSchema = v.strictObject({
       stop: v.exactOptional(number('the stop', '', 1e-9, 1e9)),
       blind: v.boolean(),
       seed: whole('the seed', 0, 999_999),
+      closed: v.exactOptional(v.literal(true, 'closed is true where the log is closed, else left out')),
+      reopened: v.exactOptional(
+        v.literal(true, 'reopened is true where the log was opened again, else left out'),
+      ),
     }),
   ),
   corrections: v.exactOptional(

@@ -1,6 +1,6 @@
 import type { FittedValue } from '../runs/curves.ts';
 import type { StopRatio } from '../runs/equal-sharpness.ts';
-import { firstPlan } from './plan.ts';
+import { firstPlan } from './first-plan.ts';
 import type { Scene } from './scene.ts';
 import { brief, percent, plain, times } from './show.ts';
 import { stopsOf } from './stops.ts';

@@ -241,6 +241,8 @@ export const anyEntry: fc.Arbitrary<LineUpEntry> = fc
           control: title(80),
           blind: fc.boolean(),
           seed: fc.nat(999_999),
+          closed: fc.constant(true as const),
+          reopened: fc.constant(true as const),
         },
         { requiredKeys: ['ratio', 'lots', 'blind', 'seed'] },
       ),

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { planFieldNamed, planFieldNames } from '../../src/bench/plan-fields.ts';
 import { readRun, runFields, showRun } from '../../src/bench/run-fields.ts';
 import type { RunTexts } from '../../src/bench/run-fields.ts';
-import { firstPlan } from '../../src/lineup/plan.ts';
+import { firstPlan } from '../../src/lineup/first-plan.ts';
 import { aRun } from '../runs/runs.ts';
 import { anyEntry } from './entries.ts';
 

@@ -1,5 +1,6 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
+import { decodeLink } from '../../src/lineup/link.ts';
 import { expect, live, test } from './test.ts';
 
 const verdict = (page: Page) => page.locator('.runs-verdict');
@@ -128,6 +129,7 @@ test('the sheet shows codes, its key apart; each prints on its own', async ({ pa
   const cells = await page.locator('[data-part=sheet] tbody td:nth-child(3)').allTextContents();
   expect(cells.length).toBeGreaterThan(10);
   for (const cell of cells) expect(cell).toMatch(/^[A-Z]{2}\d{2}$/);
+  await page.getByRole('button', { name: 'Close the log' }).click();
   await page.emulateMedia({ media: 'print' });
   await page.getByRole('button', { name: 'Print the sheet', includeHidden: true }).dispatchEvent('click');
   await expect(page.locator('[data-part=sheet]')).toBeVisible();
@@ -139,6 +141,59 @@ test('the sheet shows codes, its key apart; each prints on its own', async ({ pa
   await expect(page.locator('[data-part=sheet]')).toBeHidden();
   await page.evaluate(() => dispatchEvent(new Event('afterprint')));
   for (const part of ['log', 'sheet', 'key']) await expect(page.locator(`[data-part=${part}]`)).toBeVisible();
+});
+
+test('the key opens when the log is closed, and gives coded runs their knives', async ({ page }) => {
+  await open(page);
+  const log = page.locator('kf-words[of=runs-entered]');
+  const key = page.locator('[data-part=key]');
+  const printKey = page.getByRole('button', { name: 'Print the key' });
+  await expect(key).toBeHidden();
+  await expect(printKey).toBeDisabled();
+  await expect(page.locator('[data-part=key-shut]')).toContainText('It opens when the log is closed');
+  await expect(page.locator('[data-part=key-shut]')).toContainText('not from intent');
+
+  await page.getByRole('button', { name: 'Empty the log' }).click();
+  const code = await page.locator('[data-part=sheet] tbody td:nth-child(3)').first().textContent();
+  await page.locator('#run-knife').selectOption(code);
+  await page.locator('#run-reach').fill('120');
+  await page.locator('#run-reach').press('Enter');
+  await expect(log).toContainText(`Runs under ${code} get their knives when the log is closed`);
+  // The next run is of the same code until another is chosen.
+  await expect(page.locator('#run-knife')).toHaveValue(code ?? '');
+
+  await page.getByRole('button', { name: 'Close the log' }).focus();
+  await page.keyboard.press('Enter');
+  await expect(said(page)).toContainText('1 of its runs had codes');
+  await expect(page.locator('[data-part=key-open] summary')).toBeFocused();
+  await expect(key).toBeVisible();
+  await expect(printKey).toBeEnabled();
+  const knife = key
+    .locator('tbody tr', { hasText: code ?? '?' })
+    .locator('td')
+    .nth(1);
+  await expect(rows(page).locator('th')).toHaveText((await knife.textContent()) ?? '?');
+  await expect(rows(page).getByRole('button')).toHaveCount(0);
+  await expect(page.locator('#run-reach')).toHaveJSProperty('readOnly', true);
+  for (const name of ['Add this run', 'Empty the log', 'Another order'])
+    await expect(page.getByRole('button', { name })).toBeDisabled();
+  await expect(page.locator('#plan-seed')).toHaveJSProperty('readOnly', true);
+
+  // It stays closed in its link.
+  await expect
+    .poll(() => {
+      const read = decodeLink(new URL(page.url()).hash);
+      return read.ok && read.entry.plan?.closed;
+    })
+    .toBe(true);
+  await page.reload();
+  await live(page);
+  await expect(log).toContainText('The log is closed');
+  await page.getByRole('button', { name: 'Open the log again' }).click();
+  await expect(log).toContainText('opened again after its key was seen');
+  await expect(key).toBeHidden();
+  await expect(page.locator('#run-reach')).toHaveJSProperty('readOnly', false);
+  await expect(rows(page).getByRole('button')).toHaveCount(2);
 });
 
 test('runs too many for a link come back after a reload, and in their file', async ({ page }) => {
