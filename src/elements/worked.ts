@@ -1,11 +1,27 @@
 import type { Scene } from '../lineup/scene.ts';
+import type { Worked } from '../lineup/worked.ts';
 import { ReadElement } from './scene-element.ts';
 import { registry } from './topics.ts';
+import type { WorkedBlanks } from './worked-blanks.ts';
 
-/** Puts other numbers into the formulas set at build. */
+/** Puts other numbers into the formulas set at build. At the press of its button it asks for the results instead. */
 export class WorkedElement extends ReadElement {
+  #worked: Worked | undefined;
+  #blanks: WorkedBlanks | undefined;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.addEventListener('click', this.#click);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.removeEventListener('click', this.#click);
+  }
+
   protected override say(scene: Scene): void {
-    const { givens, steps } = registry().worked(this.of)(scene);
+    const worked = registry().worked(this.of)(scene);
+    const { givens, steps } = worked;
     const place = this.place('givens');
     if (place) place.textContent = givens;
     const items = [...this.querySelectorAll('ol > li')];
@@ -21,7 +37,26 @@ export class WorkedElement extends ReadElement {
       if (scene.entry !== WorkedElement.#built) item.querySelector('annotation')?.remove();
     });
     WorkedElement.#built ??= scene.entry;
+    this.#worked = worked;
+    this.#blanks?.show(worked);
   }
+
+  #click = ({ target }: Event): void => {
+    if (!(target instanceof Element) || !target.closest('[data-does="fill"]')) return;
+    if (this.#blanks) {
+      this.#blanks.close();
+      this.#blanks = undefined;
+    } else
+      import('./worked-blanks.ts').then(
+        ({ WorkedBlanks }) => {
+          if (this.#worked) this.#blanks ??= new WorkedBlanks(this, this.#worked);
+        },
+        () => {
+          const said = this.place('said');
+          if (said) said.textContent = 'The blanks could not be fetched. Check the connection and try again.';
+        },
+      );
+  };
 
   static #built: unknown;
 }

@@ -5,7 +5,7 @@
 export type Asks = 'times' | `times as ${string}` | '% more' | '% less' | '%' | 'letter' | Quantity;
 
 /** The units of answers that are no ratios. */
-export type Quantity = 'm' | 'cm' | 'ml' | 'seedlings' | '°' | 'left';
+export type Quantity = 'm' | 'cm' | 'mm' | 'mm²' | 'µm' | 'ml' | 'HV' | 'cuts' | 'seedlings' | '°' | 'left';
 
 export type Mode = 'times' | 'more' | 'less' | 'share' | 'letter' | 'quantity';
 

@@ -11,7 +11,7 @@ const STILL: Record<string, { tag: string; class: string }> = {
 };
 
 /** What is asked for on a screen alone: fields, the other width's drawing, a visitor's own knives, the code. */
-const SCREEN_ONLY = '.controls, details.more, .own, details.code';
+const SCREEN_ONLY = '.controls, details.more, .own, details.code, .fill';
 
 /** Attributes that name ids. */
 const NAMES_IDS = ['for', 'aria-labelledby', 'aria-describedby'];

@@ -23,7 +23,12 @@ function behind(scene: Scene): Worked {
   const grind = (blade: Behind) => ({
     say: `How stout the grind of ${blade.name} is: half of what it gains in thickness, over the depth of contact. The angle comes from the tangent.`,
     tex: '\\arctan\\frac{{{top}} - {{t}}}{2 \\times {{d}}} \\approx {{angle}}^\\circ',
-    values: { top: on(opened(blade)), t: on(blade.edgeMm), d: brief(depth), angle: on(blade.grindAngleDeg) },
+    values: {
+      top: plain(opened(blade), 5),
+      t: on(blade.edgeMm),
+      d: brief(depth),
+      angle: on(blade.grindAngleDeg),
+    },
   });
   const phi = { a: frictionAngleAt(scene, a.grindAngleDeg), b: frictionAngleAt(scene, b.grindAngleDeg) };
   return {
@@ -71,14 +76,15 @@ function regrind(scene: Scene): Worked {
     say: `Off either side comes a triangle. Both together, at the thickness of ${blade.name}, in mm² of the section:`,
     tex: '\\frac{{{t}}^2}{4} \\times {{growth}} \\approx {{area}}',
     values: { t: on(blade.edgeMm), growth, area: plain(removedMm2(blade.edgeMm, job)) },
+    unit: 'mm²' as const,
   });
   return {
-    givens: `a bevel to be taken from ${on(job.fromDeg)}° to ${on(job.toDeg)}° per side${job.madeUp ? ', which is made up, since both knives have one angle' : ''}; ${a.name} ${on(a.edgeMm)} mm behind the edge, ${b.name} ${on(b.edgeMm)} mm.`,
+    givens: `a bevel to be taken from ${plain(job.fromDeg, 5)}° to ${plain(job.toDeg, 5)}° per side${job.madeUp ? ', which is made up, since both knives have one angle' : ''}; ${a.name} ${on(a.edgeMm)} mm behind the edge, ${b.name} ${on(b.edgeMm)} mm.`,
     steps: [
       {
         say: 'How much higher the bevel gets for every millimetre of half the thickness: cotangent less cotangent.',
         tex: '\\cot {{to}}^\\circ - \\cot {{from}}^\\circ \\approx {{growth}}',
-        values: { to: on(job.toDeg), from: on(job.fromDeg), growth },
+        values: { to: plain(job.toDeg, 5), from: plain(job.fromDeg, 5), growth },
       },
       area(a),
       area(b),

@@ -7,6 +7,9 @@ import { trialOf } from './trial.ts';
 import type { Trial } from './trial.ts';
 import type { WorkedOf } from './worked.ts';
 
+/** Four digits where a value goes on into the next step, so that the reader's own sum agrees with the page. */
+const on = (value: number): string => plain(value, 4);
+
 /** More runs than these are not listed. */
 const most = 12;
 
@@ -50,43 +53,45 @@ export const differentWorked: Record<string, WorkedOf> = {
         {
           say: `Take the logarithm of every run. Their mean for ${subject.name} leads back to its geometric mean.`,
           tex: 'e^{{{mean}}} \\approx {{back}}',
-          values: { mean: plain(a.mean, 4), back: plain(Math.exp(a.mean)) },
+          values: { mean: plain(a.mean, 5), back: on(Math.exp(a.mean)) },
+          unit: trial.unit,
         },
         {
           say: `The same for ${baseline.name}.`,
           tex: 'e^{{{mean}}} \\approx {{back}}',
-          values: { mean: plain(b.mean, 4), back: plain(Math.exp(b.mean)) },
+          values: { mean: plain(b.mean, 5), back: on(Math.exp(b.mean)) },
+          unit: trial.unit,
         },
         {
           say: 'One over the other is the ratio.',
           tex: '{{a}} \\div {{b}} \\approx {{ratio}}',
-          values: { a: plain(Math.exp(a.mean)), b: plain(Math.exp(b.mean)), ratio: plain(ratio) },
+          values: { a: on(Math.exp(a.mean)), b: on(Math.exp(b.mean)), ratio: on(ratio) },
         },
         {
           say: 'The logarithms scatter. Each scatter squared, over its number of runs, added up, under the root: the standard error of the difference.',
           tex: '\\sqrt{\\frac{{{sa}}^2}{{{na}}} + \\frac{{{sb}}^2}{{{nb}}}} \\approx {{error}}',
           values: {
-            sa: plain(a.sd),
+            sa: on(a.sd),
             na: String(x.length),
-            sb: plain(b.sd),
+            sb: on(b.sd),
             nb: String(y.length),
-            error: plain(error),
+            error: on(error),
           },
         },
         {
           say: 'Student’s t for these degrees of freedom says how many standard errors an interval of 95 % reaches to either side. Back from the logarithm that is a factor.',
           tex: 'e^{{{t}} \\times {{error}}} \\approx {{reach}}',
-          values: { t: plain(t), error: plain(error), reach: plain(reach) },
+          values: { t: on(t), error: on(error), reach: on(reach) },
         },
         {
           say: `The ratio of ${subject.name} to ${baseline.name} divided by it is the lower end.`,
           tex: '{{ratio}} \\div {{reach}} \\approx {{low}}',
-          values: { ratio: plain(ratio), reach: plain(reach), low: plain(ratio / reach) },
+          values: { ratio: on(ratio), reach: on(reach), low: plain(ratio / reach) },
         },
         {
           say: 'Multiplied by it, the upper end.',
           tex: '{{ratio}} \\times {{reach}} \\approx {{high}}',
-          values: { ratio: plain(ratio), reach: plain(reach), high: plain(ratio * reach) },
+          values: { ratio: on(ratio), reach: on(reach), high: plain(ratio * reach) },
         },
       ],
     };

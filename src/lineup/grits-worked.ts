@@ -51,6 +51,7 @@ function grits(scene: Scene): Worked {
           part: plain(Math.log(between.grit / between.below) / Math.log(between.above / between.below), 4),
           um: plain(size(between.grit)),
         },
+        unit: 'µm',
       },
     ],
   };

@@ -1,5 +1,5 @@
 import { undoPercent } from '../model/index.ts';
-import { lessOf, shortPercent, signedShortPercent } from './less.ts';
+import { lessOf, shortPercent } from './less.ts';
 import { brief, plain } from './show.ts';
 import type { WorkedOf } from './worked.ts';
 
@@ -41,9 +41,10 @@ export const lessWorked: Record<string, WorkedOf> = {
           values: { p, back: on(1 - (percent / 100) ** 2) },
         },
         {
-          say: `What truly undoes the rise, in per cent. Take the rise off again, but of the risen heap: ${signedShortPercent(undoPercent(percent))}.`,
+          say: 'What truly undoes the rise, in per cent. Take the rise off again, but of the risen heap.',
           tex: '-\\frac{{{p}}}{1 + \\frac{{{p}}}{100}} \\approx {{undo}}',
           values: { p, undo: on(undoPercent(percent)) },
+          unit: '%',
         },
       ],
     };

@@ -37,6 +37,7 @@ function sideLoad(scene: Scene): Worked {
         say: `It yields at a stress in proportion to its Vickers hardness. First ${subject.name}, then ${baseline.name}:`,
         tex: '\\begin{gathered} \\frac{223 \\times {{ha}} + 14500}{100 - {{ha}}} \\approx {{va}} \\\\ \\frac{223 \\times {{hb}} + 14500}{100 - {{hb}}} \\approx {{vb}} \\end{gathered}',
         values: { ...hardness, va: on(va), vb: on(vb) },
+        unit: 'HV',
       },
       {
         say: 'So the side load before rolling goes with the hardness and with the square of the tangent.',
@@ -99,6 +100,7 @@ function flaw({ subject, baseline, subjectKnife, baselineKnife }: Scene): Worked
         s: brief(knockMpa),
         flaw: k === null ? none : plain(criticalFlawUm({ toughness: k, stressMpa: knockMpa })),
       },
+      unit: 'µm' as const,
     };
   };
   return {

@@ -7,8 +7,11 @@ import type { Scene } from './scene.ts';
 import { brief, plain, times } from './show.ts';
 import type { Worked } from './worked.ts';
 
+/** Four digits where a value goes on into the next step, so that the reader's own sum agrees with the page. */
+const on = (value: number): string => plain(value, 4);
+
 const factorOf = ({ terms }: Room, id: TermId): string =>
-  plain(terms.find((term) => term.id === id)?.factor ?? 1);
+  on(terms.find((term) => term.id === id)?.factor ?? 1);
 
 /** The rooms by both readings, and the contest of a well-ground plain knife with a badly ground rich one. */
 function race({ lineUp }: Scene): Worked {
@@ -19,9 +22,9 @@ function race({ lineUp }: Scene): Worked {
   const contest = (which: typeof pocket, finish: Room, ground: Room, steelRoom: Room) => ({
     tex: '\\frac{{{g}} \\times {{f}}}{{{s}}} = {{answer}}',
     values: {
-      g: plain(ground.factor),
-      f: plain(finish.factor),
-      s: plain(steelRoom.factor),
+      g: on(ground.factor),
+      f: on(finish.factor),
+      s: on(steelRoom.factor),
       answer: plain(groundRoom(which).factor / steelRoom.factor),
     },
   });
@@ -38,7 +41,7 @@ function race({ lineUp }: Scene): Worked {
           thick: brief(geometry.worst.edgeMm),
           thin: brief(geometry.best.edgeMm),
           grind: factorOf(gp, 'grind'),
-          g: plain(gp.factor),
+          g: on(gp.factor),
         },
       },
       {
@@ -48,7 +51,7 @@ function race({ lineUp }: Scene): Worked {
           hard: brief(steel.best.hrc),
           soft: brief(steel.worst.hrc),
           rich: brief(steel.best.carbideVolPercent.CrC - steel.worst.carbideVolPercent.CrC),
-          s: plain(sp.factor),
+          s: on(sp.factor),
         },
       },
       {
@@ -63,7 +66,7 @@ function race({ lineUp }: Scene): Worked {
           apex: factorOf(gc, 'apex'),
           thickness: factorOf(gc, 'thickness'),
           grind: factorOf(gc, 'grind'),
-          g: plain(gc.factor),
+          g: on(gc.factor),
         },
       },
       {
@@ -72,7 +75,7 @@ function race({ lineUp }: Scene): Worked {
         values: {
           hardness: factorOf(sc, 'hardness'),
           carbide: factorOf(sc, 'carbide'),
-          s: plain(sc.factor),
+          s: on(sc.factor),
         },
       },
       {
@@ -94,11 +97,11 @@ function grinding(scene: Scene): Worked {
   const ground = steel.removedMm2 !== null && value !== null;
   const none = 'none';
   return {
-    givens: `${baseline.name}, ${plain(t)} mm behind the edge, ${plain(present)}° per side, ${
+    givens: `${baseline.name}, ${on(t)} mm behind the edge, ${plain(present, 5)}° per side, ${
       value === null
         ? `and no angle at which it draws level with the steel of ${subject.name}.`
         : ground
-          ? `to be taken to the ${plain(value)}° at which it draws level with the steel of ${subject.name}${steel.answer.note ? ` (${steel.answer.note})` : ''}.`
+          ? `to be taken to the ${plain(value, 5)}° at which it draws level with the steel of ${subject.name}${steel.answer.note ? ` (${steel.answer.note})` : ''}.`
           : `not behind the steel of ${subject.name}: there is nothing to grind.`
     }`,
     steps: [
@@ -106,19 +109,20 @@ function grinding(scene: Scene): Worked {
         say: 'How much higher the bevel becomes, for every millimetre of half the thickness: cotangent less cotangent.',
         tex: '\\cot {{to}}^\\circ - \\cot {{from}}^\\circ = {{growth}}',
         values: {
-          to: ground ? plain(value) : none,
-          from: plain(present),
-          growth: ground ? plain(cot(value) - cot(present)) : none,
+          to: ground ? plain(value, 5) : none,
+          from: plain(present, 5),
+          growth: ground ? on(cot(value) - cot(present)) : none,
         },
       },
       {
         say: 'Off each side comes a triangle with half the thickness as its base. The two together, in mm² of the section:',
         tex: '\\frac{{{t}}^2}{4} \\times {{growth}} = {{area}}',
         values: {
-          t: plain(t),
-          growth: ground ? plain(cot(value) - cot(present)) : none,
+          t: on(t),
+          growth: ground ? on(cot(value) - cot(present)) : none,
           area: steel.removedMm2 === null ? none : plain(steel.removedMm2),
         },
+        unit: 'mm²',
       },
     ],
   };

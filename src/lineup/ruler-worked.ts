@@ -2,8 +2,9 @@ import { fullName, largest, rulerOf } from './ruler.ts';
 import { brief, plain, times } from './show.ts';
 import type { WorkedOf } from './worked.ts';
 
-/** Four digits where a value goes on into the next step, without empty decimals. */
-const on = (value: number): string => (Math.abs(value) < 1e-3 ? plain(value, 4) : brief(value));
+/** Six digits where 1 is taken off a value in the next step, without empty decimals: those of a small gain are few. */
+const on = (value: number): string =>
+  Math.abs(value) < 1e-3 ? plain(value, 6) : plain(value, 6).replace(/\.?0+$/, '');
 const none = 'none';
 
 /** The share of the largest effect: by steps of a tenth, and by what it adds in three places of the order. */
@@ -15,9 +16,9 @@ export const rulerWorked: Record<string, WorkedOf> = {
     const f = big?.factor ?? 1;
     const from = big?.from ?? 1;
     const steps = big?.steps ?? 0;
-    const whole = big && !cancel ? on(ruler.steps) : none;
+    const whole = big && !cancel ? brief(ruler.steps) : none;
     const gain = on(product - 1);
-    const ratio = (part: number): string => (big && !cancel ? on(part / (product - 1)) : none);
+    const ratio = (part: number): string => (big && !cancel ? plain(part / (product - 1)) : none);
     return {
       givens: big
         ? `${ruler.effects.map(fullName).join(', ')}, in this order. The largest is ${fullName(big)}.${cancel ? ' They nearly cancel, so there is no share to find.' : ''}`
@@ -26,17 +27,17 @@ export const rulerWorked: Record<string, WorkedOf> = {
         {
           say: 'By the ruler: how many steps of a tenth more make the largest?',
           tex: '\\frac{\\log({{f}})}{\\log(1.1)} \\approx {{n}}',
-          values: { f: on(f), n: on(steps) },
+          values: { f: on(f), n: brief(steps) },
         },
         {
           say: 'How many make the whole?',
           tex: '\\frac{\\log({{F}})}{\\log(1.1)} \\approx {{N}}',
-          values: { F: on(product), N: on(ruler.steps) },
+          values: { F: on(product), N: brief(ruler.steps) },
         },
         {
           say: 'The share of the largest is its part of the steps. No order comes in.',
           tex: '\\frac{{{n}}}{{{N}}} \\approx {{share}}',
-          values: { n: on(steps), N: whole, share: big && !cancel ? on(big.share) : none },
+          values: { n: brief(steps), N: whole, share: big && !cancel ? plain(big.share) : none },
         },
         {
           say: `By what it adds: it began at ${times(from)}. What it added, over all that was added.`,

@@ -7,6 +7,8 @@ import type { Worked } from './worked.ts';
 
 /** Four digits where a value goes on into the next step, so that the reader's own sum agrees with the page. */
 const on = (value: number): string => plain(value, 4);
+/** Five, where a sum and a division follow. */
+const finely = (value: number): string => plain(value, 5);
 
 /** The chain of the knife looked at, link by link, by the close reading; then at face value. */
 function chain(scene: Scene): Worked {
@@ -99,25 +101,25 @@ function rival(scene: Scene): Worked {
         say: `Each part of the push, divided by its own factor: what ${subject.name} needs for it.`,
         tex: '\\begin{gathered} {{cw}} \\div {{w}} \\approx {{pw}} \\\\ {{ct}} \\div {{t}} \\approx {{pt}} \\\\ {{cg}} \\div {{g}} \\approx {{pg}} \\end{gathered}',
         values: {
-          cw: on(shares.wedge),
-          w: on(factor('wedge')),
-          pw: on(parts.wedge),
-          ct: on(shares.thickness),
-          t: on(factor('thickness')),
-          pt: on(parts.thickness),
-          cg: on(shares.grind),
-          g: on(factor('grind')),
-          pg: on(parts.grind),
+          cw: finely(shares.wedge),
+          w: finely(factor('wedge')),
+          pw: finely(parts.wedge),
+          ct: finely(shares.thickness),
+          t: finely(factor('thickness')),
+          pt: finely(parts.thickness),
+          cg: finely(shares.grind),
+          g: finely(factor('grind')),
+          pg: finely(parts.grind),
         },
       },
       {
         say: 'Side by side they add. The factor is 1 over the sum.',
         tex: '\\begin{gathered} {{pw}} + {{pt}} + {{pg}} \\approx {{added}} \\\\ 1 \\div {{added}} \\approx {{force}} \\end{gathered}',
         values: {
-          pw: on(parts.wedge),
-          pt: on(parts.thickness),
-          pg: on(parts.grind),
-          added: on(added),
+          pw: finely(parts.wedge),
+          pt: finely(parts.thickness),
+          pg: finely(parts.grind),
+          added: finely(added),
           force: on(1 / added),
         },
       },

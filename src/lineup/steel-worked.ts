@@ -44,6 +44,7 @@ function steel(scene: Scene): Worked {
     say: `Hardness of ${of.name} in Vickers, by a closed form through the standard’s table.`,
     tex: '\\frac{223 \\times {{h}} + 14500}{100 - {{h}}} \\approx {{v}}',
     values: { h: brief(of.hrc), v: on(of.vickers) },
+    unit: 'HV' as const,
   });
   const line = (of: Steel) => ({
     say: `Card of ${of.name}, in mm. Its carbide adds what it adds: ${addedSaid(of)}.`,
@@ -57,6 +58,7 @@ function steel(scene: Scene): Worked {
       constant: brief(-regression.constant),
       mm: card(of, of),
     },
+    unit: 'mm' as const,
   });
   return {
     givens: `${a.name}, ${brief(a.hrc)} HRC, ${addedSaid(a)}; ${b.name}, ${brief(b.hrc)} HRC, ${addedSaid(b)}; included angle ${takenAtDeg}°.`,

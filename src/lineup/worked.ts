@@ -5,6 +5,8 @@ export interface WorkedStep {
   say: string;
   tex: string;
   values: Record<string, string>;
+  /** Of its results, where the words say it and the formula does not. */
+  unit?: 'mm' | 'mm²' | 'µm' | 'HV' | 'cuts' | '%';
 }
 
 export interface Worked {

@@ -2,11 +2,20 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import * as figures from '../../src/exercises/figures.ts';
 import * as exercises from '../../src/exercises/index.ts';
+import * as judgeShown from '../../src/exercises/judge-shown.ts';
 import * as percent from '../../src/exercises/percent.ts';
 import * as set from '../../src/exercises/set/index.ts';
+import * as shownNumber from '../../src/exercises/shown-number.ts';
 
 const folder = new URL('../../src/exercises/', import.meta.url);
-const scope: Record<string, unknown> = { ...figures, ...percent, ...exercises, ...set };
+const scope: Record<string, unknown> = {
+  ...figures,
+  ...percent,
+  ...exercises,
+  ...set,
+  ...judgeShown,
+  ...shownNumber,
+};
 
 const examples = readdirSync(folder, { recursive: true, encoding: 'utf8' })
   .filter((name) => name.endsWith('.ts'))

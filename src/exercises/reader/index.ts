@@ -23,15 +23,22 @@ export type Answer =
  * @param text what was typed, up to 200 characters
  * @param asks what the question asks for
  * @param options what is chosen from, where a letter is asked for
+ * @param signed whether 0 and less than 0 are answers too
  * @example readAnswer('4,49', 'times as long') // → { ok: true, value: 4.49, form: 'number' }
  * @example readAnswer('+349 %', 'times as long') // → { ok: true, value: 4.49, form: 'percent more' }
  * @example readAnswer('125', '% more') // → { ok: true, value: 2.25, form: 'number' }
  * @example readAnswer('2 1/4', 'times as long') // → { ok: true, value: 2.25, form: 'times' }
  * @example readAnswer('20', '% less') // → { ok: true, value: 0.8, form: 'number' }
+ * @example readAnswer('−0.5', 'times', [], true) // → { ok: true, value: -0.5, form: 'number' }
  * @example readAnswer('84 m', 'm') // → { ok: true, value: 84, form: 'number' }
  * @example readAnswer('b', 'letter', ['this', 'that']) // → { ok: true, value: 2, form: 'letter' }
  */
-export function readAnswer(text: string, asks: Asks, options: readonly string[] = []): Answer {
+export function readAnswer(
+  text: string,
+  asks: Asks,
+  options: readonly string[] = [],
+  signed = false,
+): Answer {
   const mode = modeOf(asks);
   const how = howTo(mode, asks, options);
   const tidy = plainSigns(text.slice(0, LONGEST + 1));
@@ -43,7 +50,7 @@ export function readAnswer(text: string, asks: Asks, options: readonly string[] 
   }
   const read = mode === 'quantity' ? quantity(tidy, asks) : ratio(tidy, mode);
   if (!read) return unreadable(text, how);
-  if (read.value <= 0) {
+  if (read.value <= 0 && !signed) {
     return unreadable(
       text,
       mode === 'quantity'
