@@ -87,6 +87,7 @@ export function readRun(texts: RunTexts, before?: Run): ReadRun {
     if (texts[field].trim() === '') return undefined;
     const read = readNumber(texts[field], {
       what: numbers[field],
+      low: 0,
       high: 1e9,
       ...(field === 'angleDeg' ? { unit: '°' as const } : {}),
     });

@@ -118,6 +118,8 @@ function valueOf(text: string, scale: number, expected: Expected): ReadNumber {
     );
   }
   const value = Number(text.replace(',', '.').replaceAll('−', '-'));
+  if (!Number.isFinite(value))
+    return refused('out of range', `${what}: ${quoted(text)} is more than any number here`);
   return inRange(scale === 1 ? value : clean(value * scale), expected);
 }
 

@@ -13,7 +13,9 @@ const no = /^(no|n|false|0)$/i;
 function number(cell: string, decimal: Found['decimal']): number | string {
   const sign = decimal === 'comma' ? ',' : '.';
   const shape = decimal === 'comma' ? /^[+-]?\d+(,\d+)?(e[+-]?\d+)?$/i : /^[+-]?\d+(\.\d+)?(e[+-]?\d+)?$/i;
-  return shape.test(cell) ? Number(cell.replace(sign, '.')) : cell;
+  const value = shape.test(cell) ? Number(cell.replace(sign, '.')) : NaN;
+  // One with more digits than a number has is quoted as it stands.
+  return Number.isFinite(value) ? value : cell;
 }
 
 const list = (cell: string): string[] => cell.split(/\s+/);

@@ -46,6 +46,8 @@ export interface Run {
 /** What was given, as messages quote it. */
 export function shown(input: unknown): string {
   if (typeof input === 'string') return `“${input.length > 40 ? `${input.slice(0, 40)}…` : input}”`;
+  if (typeof input === 'number' && !Number.isFinite(input))
+    return Number.isNaN(input) ? '(no value)' : '(an endless number)';
   // Turning any other object into text may call what it brings along.
   if (typeof input === 'object' && input !== null) return Array.isArray(input) ? '(a list)' : '(an object)';
   return typeof input === 'function' ? '(a function)' : String(input);

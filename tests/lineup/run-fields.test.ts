@@ -37,7 +37,7 @@ describe('a run typed into fields', () => {
     ['reach', 'NaN', /not readable/],
     ['reach', '1e308', /not between|not above/],
     ['angleDeg', '50', /above 45°/],
-    ['checkedEvery', '-3', /not above 0/],
+    ['checkedEvery', '-3', /not between 0 and/],
     ['lot', 'x'.repeat(200), /at most 80/],
     ['stop', 'a\u0000b', /cannot be shown/],
     ['knife', '', /Choose the knife/],

@@ -63,7 +63,7 @@ describe('what is refused, where and why', () => {
       'infinity',
       loftWith('plover', { edgeMm: Infinity }),
       'knives.0.edgeMm',
-      'thickness behind the edge Infinity mm is not between',
+      'thickness behind the edge (an endless number) mm is not between',
     ],
     ['1e308', loftWith('plover', { edgeMm: 1e308 }), 'knives.0.edgeMm', '1e+308 mm is not between'],
     [

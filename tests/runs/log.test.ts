@@ -34,7 +34,7 @@ describe('a run', () => {
   test.each([
     [{ cuts: 0 }, 'cuts: the number of cuts 0 is not above 0 and up to 1000000000'],
     [{ cuts: -3 }, 'cuts: the number of cuts -3 is not above 0 and up to 1000000000'],
-    [{ cuts: NaN }, 'cuts: the number of cuts NaN is not a number'],
+    [{ cuts: NaN }, 'cuts: the number of cuts (no value) is not a number'],
     [{ cuts: 1e308 }, 'cuts: the number of cuts 1e+308 is not above 0 and up to 1000000000'],
     [
       { cutMm: 3 },
