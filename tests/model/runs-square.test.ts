@@ -12,7 +12,7 @@ describe('squaring a prediction with a measurement', () => {
   const measured = { ratio: 5, ...band(5, 0.15, 1.959964) };
 
   it('weighs both by inverse variance in logarithms', () => {
-    // Worked by hand: weights 1/0.208² and 1/0.15² on ln 8.58 and ln 5 give 6.01 and 0.122; ln(5/8.58) ± 1.645·0.2565.
+    // Design check values, worked by hand: weights 1/0.208² and 1/0.15² on ln 8.58 and ln 5 give 6.01 and 0.122; ln(5/8.58) ± 1.645·0.2565.
     const { combined, leftover, needsExplaining } = square({ predicted, measured });
     expect(combined.ratio).toBeCloseTo(6.01, 2);
     expect(combined.logSd).toBeCloseTo(0.122, 3);
