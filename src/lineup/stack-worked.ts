@@ -114,7 +114,7 @@ function rival(scene: Scene): Worked {
       },
       {
         say: 'Side by side they add. The factor is 1 over the sum.',
-        tex: '\\begin{gathered} {{pw}} + {{pt}} + {{pg}} \\approx {{added}} \\\\ 1 \\div {{added}} \\approx {{force}} \\end{gathered}',
+        tex: '\\begin{gathered} {{pw}} + {{pt}} + {{pg}} \\\\ \\approx {{added}} \\\\ 1 \\div {{added}} \\approx {{force}} \\end{gathered}',
         values: {
           pw: finely(parts.wedge),
           pt: finely(parts.thickness),

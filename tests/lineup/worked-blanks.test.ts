@@ -46,6 +46,7 @@ function ends(step: WorkedStep): string[] {
 function leftOf(name: string, { tex, values }: WorkedStep): string {
   const line = tex
     .replace(/\\(?:begin|end)\{gathered\}/g, '')
+    .replace(/\\\\ (?==|\\approx)/g, '')
     .split(/\\qquad|\\\\/)
     .findLast((text) => text.includes(`\\approx {{${name}}}`) || text.includes(`= {{${name}}}`));
   const sides = (line ?? '').split(/=|\\approx/).map((side) => side.trim());
