@@ -40,7 +40,9 @@ const KB = 1024;
 const overTheBar = [
   '/lessons/are-they-different/',
   '/lessons/how-sure/',
+  '/lessons/range-race/',
   '/lessons/steel-fairly/',
+  '/telling/',
   '/telling/ask/',
 ];
 
