@@ -8,6 +8,9 @@ import { offline } from './src/offline/integration.mjs';
 import { leanPlot } from './src/plots/lean-plot.mjs';
 import { sitemap } from './src/sitemap/integration.mjs';
 
+/** Modules of the script before the first touch that the live half uses too. */
+const start = /preload-helper|rolldown.runtime|src\/(elements\/carry|topics\/index)\.ts/;
+
 export default defineConfig({
   // The address the site is published at; only link previews and the site map need it.
   site: process.env['KEENFOLD_SITE'] ?? 'https://keenfold.example',
@@ -46,8 +49,16 @@ export default defineConfig({
         build: {
           rolldownOptions: {
             output: {
-              // Plot in one piece; everything else by what uses it, so that a page fetches no more than it shows.
-              codeSplitting: { groups: [{ name: 'plot', test: /@observablehq/ }] },
+              // What the start shares with the live half, which comes first; Plot in one piece; the live half
+              // of every page with all it needs, which packs better together; all else by what uses it, so that a
+              // page fetches no more than it shows.
+              codeSplitting: {
+                groups: [
+                  { name: 'start', test: start, priority: 1 },
+                  { name: 'plot', test: /@observablehq/ },
+                  { name: 'live', test: /src\/elements\/live\.ts/ },
+                ],
+              },
             },
           },
         },

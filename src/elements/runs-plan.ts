@@ -1,5 +1,5 @@
 import { planFieldNamed } from '../bench/plan-fields.ts';
-import { isSheetCode } from '../lineup/sheet-code.ts';
+import { isSheetCode } from '../model/index.ts';
 import { firstPlan } from '../lineup/first-plan.ts';
 import { planOf, runsOnSheet } from '../lineup/plan.ts';
 import type { Scene } from '../lineup/scene.ts';

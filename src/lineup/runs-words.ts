@@ -1,9 +1,9 @@
+import { isSheetCode } from '../model/index.ts';
 import { counted } from './counted.ts';
 import { firstPlan } from './first-plan.ts';
 import { list } from './rows.ts';
 import { lotsApart, placeOf, runsOf } from './runs.ts';
 import type { KnifeRuns, RunsTold } from './runs.ts';
-import { isSheetCode } from './sheet-code.ts';
 import { brief, times } from './show.ts';
 import type { WordsOf } from './words.ts';
 

@@ -2,7 +2,6 @@ import {
   carbideFromComposition,
   cardCutMm,
   compositionsByDesignation,
-  createPredictor,
   lifeRatioFromCardMm,
   nominal,
   regression,
@@ -10,17 +9,8 @@ import {
   usualHardening,
   vickersFromRockwellC,
 } from '../model/index.ts';
-import type {
-  CarbideEstimate,
-  CarbideKind,
-  Composition,
-  Knife,
-  LineUp,
-  Predictor,
-  TermId,
-} from '../model/index.ts';
+import type { CarbideEstimate, CarbideKind, Composition, Knife, TermId } from '../model/index.ts';
 import type { Role } from './controls.ts';
-import { pairOf } from './pair.ts';
 import type { Scene } from './scene.ts';
 import type { KnifeEntry } from './schema.ts';
 
@@ -122,96 +112,6 @@ export const termOf = ({ row }: Scene, id: TermId) => row.close.terms.find((term
 /** Whether hardness is taken from the published line, and so the line speaks of this line-up at all. */
 export const lineSpeaks = (scene: Scene): boolean =>
   termOf(scene, 'hardness')?.status.startsWith('published') ?? false;
-
-/** A ratio and the central 90 % of its samples. */
-export interface Banded {
-  low: number;
-  high: number;
-}
-
-/** How far the worth of the steel can be off, and how much of that is each measure's own ±. */
-export interface SteelBands {
-  /** Everything: both ±, and how far single steels lie off the published line. */
-  all: Banded;
-  hardness: Banded;
-  /** Null where carbide is left out. */
-  carbide: Banded | null;
-}
-
-const samples = 2000;
-
-/** One for each question, so that none takes from another what it has kept. */
-const predictors: Partial<Record<keyof SteelBands, Predictor>> = {};
-const known = new WeakMap<Scene, SteelBands>();
-
-/** The knives with one edge on all of them, so that nothing but their steels can differ. */
-function steelsAlone(
-  lineUp: LineUp,
-  steel: (knife: Knife) => Pick<Knife, 'hrc' | 'carbideVolPercent'>,
-): LineUp {
-  return {
-    ...lineUp,
-    friction: 0.25,
-    knives: lineUp.knives.map((knife) => ({
-      id: knife.id,
-      angleDeg: takenAtDeg / 2,
-      edgeMm: 0.4,
-      finish: { um: 15 },
-      grind: { form: 'flat', spineMm: 3, heightMm: 16 },
-      ...steel(knife),
-    })),
-  };
-}
-
-const middleVolumes = (volumes: Knife['carbideVolPercent']): Knife['carbideVolPercent'] =>
-  Object.fromEntries(Object.entries(volumes).map(([kind, volume]) => [kind, nominal(volume)]));
-
-/** The bands of the steel's worth, computed once for a scene. */
-export function steelBandsOf(scene: Scene): SteelBands {
-  const before = known.get(scene);
-  if (before) return before;
-  const pair = pairOf(scene);
-  const band = (of: keyof SteelBands, lineUp: LineUp): Banded => {
-    const runs = (predictors[of] ??= createPredictor({ samples, seed: 7 }));
-    const ratios = runs.ratios(lineUp, scene.entry.subject);
-    const at = (share: number): number => ratios[Math.round(share * (samples - 1))] ?? Number.NaN;
-    return { low: at(0.05), high: at(0.95) };
-  };
-  const onTheLine: LineUp = { ...pair, assumptions: { ...pair.assumptions, residualCv: 0 } };
-  const factor = (id: TermId): number => termOf(scene, id)?.factor ?? 1;
-  const over = ({ low, high }: Banded, by: number): Banded => ({ low: low / by, high: high / by });
-  const bands: SteelBands = {
-    all: band(
-      'all',
-      steelsAlone(pair, ({ hrc, carbideVolPercent }) => ({ hrc, carbideVolPercent })),
-    ),
-    hardness: over(
-      band(
-        'hardness',
-        steelsAlone(onTheLine, ({ hrc, carbideVolPercent }) => ({
-          hrc,
-          carbideVolPercent: middleVolumes(carbideVolPercent),
-        })),
-      ),
-      factor('carbide'),
-    ),
-    carbide:
-      termOf(scene, 'carbide')?.factor == null
-        ? null
-        : over(
-            band(
-              'carbide',
-              steelsAlone(onTheLine, ({ hrc, carbideVolPercent }) => ({
-                hrc: nominal(hrc),
-                carbideVolPercent,
-              })),
-            ),
-            factor('hardness'),
-          ),
-  };
-  known.set(scene, bands);
-  return bands;
-}
 
 /** The steel a tie line is drawn of: the subject's where it has a designation, else the baseline's, else an example. */
 export interface TieSteel {

@@ -101,6 +101,7 @@ export type { Drift, KnifeLife } from './runs/drift.ts';
 export { explanations } from './runs/explain.ts';
 export type { Explanation } from './runs/explain.ts';
 export { runSheet } from './runs/sheet.ts';
+export { isSheetCode } from './runs/sheet-code.ts';
 export type { RunSheet, SheetPlan, SheetRow } from './runs/sheet.ts';
 export { square } from './runs/square.ts';
 export type { Squared, Squaring } from './runs/square.ts';

@@ -22,6 +22,7 @@ import { topic as runs } from './runs.ts';
 import { topic as square } from './square.ts';
 import { topic as stack } from './stack.ts';
 import { topic as steel } from './steel.ts';
+import { topic as steelWorth } from './steel-worth.ts';
 import { topic as sure } from './sure.ts';
 import { topic as stops } from './stops.ts';
 import { topic as suspects } from './suspects.ts';
@@ -52,6 +53,7 @@ export const topics: Record<TopicName | 'base', Topic> = {
   square,
   stack,
   steel,
+  'steel-worth': steelWorth,
   stops,
   sure,
   suspects,

@@ -23,6 +23,7 @@ export const topicLoaders = {
   square: () => import('./square.ts'),
   stack: () => import('./stack.ts'),
   steel: () => import('./steel.ts'),
+  'steel-worth': () => import('./steel-worth.ts'),
   sure: () => import('./sure.ts'),
   stops: () => import('./stops.ts'),
   suspects: () => import('./suspects.ts'),

@@ -6,7 +6,7 @@ import { runsOf } from '../../src/lineup/runs.ts';
 import { runsWords } from '../../src/lineup/runs-words.ts';
 import { sceneOf } from '../../src/lineup/scene.ts';
 import type { LineUpEntry } from '../../src/lineup/schema.ts';
-import { isSheetCode } from '../../src/lineup/sheet-code.ts';
+import { isSheetCode } from '../../src/model/index.ts';
 import { keyColumns, sheetRows } from '../../src/lineup/sheet-rows.ts';
 import { validate } from '../../src/lineup/schema.ts';
 import { loftRuns } from '../../src/runs/invented.ts';

@@ -5,16 +5,10 @@ import { sceneOf } from '../../src/lineup/scene.ts';
 import type { KnifeEntry, LineUpEntry } from '../../src/lineup/schema.ts';
 import { steelNumbers } from '../../src/lineup/steel-numbers.ts';
 import { steelWords } from '../../src/lineup/steel-words.ts';
+import { steelWorthWords } from '../../src/lineup/steel-worth-words.ts';
 import { steelWorked } from '../../src/lineup/steel-worked.ts';
-import {
-  hardenedOf,
-  lineSpeaks,
-  steelBandsOf,
-  steelsOf,
-  tieSteelOf,
-  worthAt,
-  worthsOf,
-} from '../../src/lineup/steel.ts';
+import { hardenedOf, lineSpeaks, steelsOf, tieSteelOf, worthAt, worthsOf } from '../../src/lineup/steel.ts';
+import { steelBandsOf } from '../../src/lineup/steel-bands.ts';
 import { loft } from './entries.ts';
 
 /** Dunlin and Plover, each changed, alone in their line-up. */
@@ -38,7 +32,9 @@ function pair(
 }
 
 const told = (of: string, entry: LineUpEntry): string =>
-  (steelWords[of]?.(sceneOf(entry)) ?? []).filter((sentence) => sentence !== '').join(' ');
+  (({ ...steelWords, ...steelWorthWords })[of]?.(sceneOf(entry)) ?? [])
+    .filter((sentence) => sentence !== '')
+    .join(' ');
 
 const chromium = (CrC: number): KnifeEntry['carbide'] => ({ volPercent: { CrC } });
 

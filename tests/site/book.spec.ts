@@ -1,13 +1,13 @@
 import { expect, test } from './test.ts';
-import { lessons } from './pages.ts';
-import { canReadPdf, pdfPages } from './pdf.ts';
+import { isStart, lessons } from './pages.ts';
+import { pdfPages } from './pdf.ts';
 
 const plain = (text: string | null): string => (text ?? '').replace(/\s+/g, ' ').trim();
 
 test('the book holds every lesson as its own page tells it, and asks for no script', async ({ page }) => {
   const scripts: string[] = [];
   page.on('request', (request) => {
-    if (request.resourceType() === 'script' && !/Boot/.test(request.url())) scripts.push(request.url());
+    if (request.resourceType() === 'script' && !isStart(request.url())) scripts.push(request.url());
   });
   await page.goto('/lessons/all/');
   await page.waitForLoadState('networkidle');
@@ -45,10 +45,9 @@ test('the book holds every lesson as its own page tells it, and asks for no scri
 });
 
 test('the book prints whole: a lesson begins a page, and the answers come last', async ({ page }) => {
-  test.skip(!canReadPdf(), 'Poppler is not on this machine');
   await page.goto('/lessons/all/');
   const titles = await page.locator('article.chapter h2').allTextContents();
-  const pages = pdfPages(await page.pdf({ format: 'A4' })).map(plain);
+  const pages = (await pdfPages(await page.pdf({ format: 'A4' }))).map(plain);
   const begun = titles.map((title, index) =>
     pages.findIndex((text) => text.startsWith(`Lesson ${index + 1} `) && text.includes(plain(title))),
   );

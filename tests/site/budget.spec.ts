@@ -1,7 +1,7 @@
 import { brotliCompressSync } from 'node:zlib';
 import type { Page } from '@playwright/test';
 import { expect, live, test } from './test.ts';
-import { comesLive, isBench, isBook, kindsOfPage, lessons } from './pages.ts';
+import { comesLive, isBench, isBook, isStart, kindsOfPage, lessons } from './pages.ts';
 
 declare global {
   interface Window {
@@ -36,21 +36,10 @@ const sum = (parts: Fetched[], ...kinds: string[]): number =>
 
 const KB = 1024;
 
-/** Pages whose script is over the bar of 95 KB today, each a little: a known fault, held where it is until mended. */
-const overTheBar = [
-  '/lessons/are-they-different/',
-  '/lessons/how-sure/',
-  '/lessons/range-race/',
-  '/lessons/steel-fairly/',
-  '/telling/',
-  '/telling/ask/',
-];
-
 /** The tools, which are no lessons: the bench, and the page of runs with its log, its tests and its plan. */
 const isTool = (path: string): boolean => isBench(path) || path === '/runs/';
 
-const scriptBar = (path: string): number =>
-  path === '/runs/' ? 105 : isTool(path) ? 115 : overTheBar.includes(path) ? 106 : 95;
+const scriptBar = (path: string): number => (isTool(path) ? 98 : 95);
 
 /** Notes every layout shift from the start of the page. */
 const watchShifts = (page: Page): Promise<void> =>
@@ -99,9 +88,7 @@ for (const path of kindsOfPage()) {
     const told = before.map(({ url, size }) => `${url} ${size}`).join('\n');
     expect(before.filter(({ kind }) => kind === 'document')).toHaveLength(1);
     // The bench is its fields: its live half comes with the page, and is counted as if touched.
-    const first = before.filter(
-      ({ kind, url }) => !(comesLive(path) && kind === 'script' && !/Boot/.test(url)),
-    );
+    const first = before.filter(({ kind, url }) => !(comesLive(path) && kind === 'script' && !isStart(url)));
     expect(first.length, told).toBeLessThanOrEqual(6);
     expect(sum(before, 'font'), told).toBeLessThanOrEqual(60 * KB);
     if (comesLive(path)) expect(sum(before, 'document', 'stylesheet'), told).toBeLessThanOrEqual(30 * KB);
@@ -118,7 +105,7 @@ for (const path of kindsOfPage()) {
   });
 }
 
-for (const path of ['/', ...lessons().slice(0, 1)]) {
+for (const path of ['/', ...lessons()]) {
   test(`${path} does not move in a low window either`, async ({ page }) => {
     await page.setViewportSize({ width: 1200, height: 900 });
     await watchShifts(page);

@@ -1,4 +1,4 @@
-import { canReadPdf, pdfPages } from './pdf.ts';
+import { pdfPages } from './pdf.ts';
 import { expect, test } from './test.ts';
 
 test('counts typed into the table show which idea moved, and nothing of them is kept', async ({ page }) => {
@@ -50,9 +50,8 @@ test('the settings go into the address and come back, and a bad one gets a messa
 });
 
 test('each form and the key print on pages of their own', async ({ page }) => {
-  test.skip(!canReadPdf(), 'Poppler is not on this machine');
   await page.goto('/class/forms/');
-  const pages = pdfPages(await page.pdf({ format: 'A4' }));
+  const pages = await pdfPages(await page.pdf({ format: 'A4' }));
   const at = (title: string): number => pages.findIndex((text) => text.includes(title));
   const [first, second, key] = [at('Form 1, before'), at('Form 2, after'), at('Key of both forms')];
   expect([first, first < second, second < key]).toEqual([0, true, true]);

@@ -23,9 +23,8 @@ for (const path of ['/', '/argue/', ...lessons()]) {
       );
     await page.goto(path);
     const built = (await read()) as string[];
-    test.skip(built.length === 0, 'no figure here');
+    expect(built.length).toBeGreaterThan(0);
     const control = page.locator('main [data-own] input, main [data-live] input').first();
-    test.skip((await control.count()) === 0, 'nothing here is live');
     await control.focus();
     await live(page);
     await page.waitForTimeout(300);

@@ -47,3 +47,6 @@ export const isBench = (page: string): boolean => page === '/bench/';
 
 /** Pages whose live half is their content, and comes with them: the bench's fields, the drawer's list, the log of runs. */
 export const comesLive = (page: string): boolean => isBench(page) || page === '/drawer/' || page === '/runs/';
+
+/** Whether a script is of those every page runs before it is touched. */
+export const isStart = (url: string): boolean => /\/_astro\/(Boot|start)\./.test(url);

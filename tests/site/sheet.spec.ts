@@ -1,4 +1,4 @@
-import { canReadPdf, pdfPages } from './pdf.ts';
+import { pdfPages } from './pdf.ts';
 import { expect, live, test } from './test.ts';
 import { visitorLink, visitorLineUp } from './visitor.ts';
 import { encodeLink } from '../../src/lineup/link.ts';
@@ -30,7 +30,6 @@ test('the line-up is copied as Markdown, and its sheet is reached from bench and
 test('the sheet is one page of A4 and of Letter with two knives and with eight, its words selectable', async ({
   page,
 }) => {
-  test.skip(!canReadPdf(), 'Poppler is not on this machine');
   const [first, second] = visitorLineUp.knives;
   if (!first || !second) throw new Error('the visitor has two knives');
   const eight = [
@@ -49,7 +48,7 @@ test('the sheet is one page of A4 and of Letter with two knives and with eight, 
     await page.goto(`/sheet/${encodeLink(entry)}`);
     await live(page);
     for (const format of ['A4', 'Letter']) {
-      const pages = pdfPages(await page.pdf({ format, margin }));
+      const pages = await pdfPages(await page.pdf({ format, margin }));
       expect(pages.length, `${format}, ${entry.knives.length} knives`).toBe(1);
       for (const words of [visitorLineUp.title, 'Tern', 'Knot', 'Pocket', '×1.61', 'not a measurement'])
         expect(pages[0]).toContain(words);

@@ -102,10 +102,6 @@ for (const path of withSliders()) {
       await slider.fill(start);
     }
   });
-}
-
-// What starts the live half is the same on every page.
-for (const path of withSliders().slice(0, 2)) {
   test(`${path}: a first movement made before the live half is there is not lost`, async ({ page }) => {
     await page.route('**/_astro/live*.js', async (route) => {
       await new Promise((done) => setTimeout(done, 800));

@@ -1,6 +1,7 @@
 /** A plan of runs on paper: which knife is sharpened and cut next, on which lot, under which code. */
 
 import { uniformStream } from '../random.ts';
+import { codeDigits, codeLetters } from './sheet-code.ts';
 
 export interface SheetPlan {
   /** Names of the knives, at least two, each once. */
@@ -83,7 +84,7 @@ function codeMaker(next: () => number): () => string {
   const pick = (from: string): string => from[Math.floor(next() * from.length)] ?? '';
   return () => {
     for (;;) {
-      const code = [pick('CFHJKMNPRTWX'), pick('CFHJKMNPRTWX'), pick('2345679'), pick('2345679')].join('');
+      const code = [pick(codeLetters), pick(codeLetters), pick(codeDigits), pick(codeDigits)].join('');
       if (given.has(code)) continue;
       given.add(code);
       return code;
