@@ -4,6 +4,8 @@ export default defineConfig({
   test: {
     // Tests keep nothing between files: one worker may run many of them.
     isolate: false,
+    // As many as there are cores: the runner itself only waits.
+    maxWorkers: '100%',
     include: ['tests/**/*.test.ts'],
     exclude: ['tests/site/**'],
     // Nothing is timed here: a slow or busy machine is no fault.
