@@ -30,7 +30,7 @@ test('a field that asks for what there is not has a message, and the last set st
     ['seed', '-1'],
   ]) {
     await page.locator(`#kit-${id}`).fill(typed ?? '');
-    await expect(page.locator(`#kit-say-${id}`)).toHaveText(/whole number from/);
+    await expect(page.locator(`#kit-${id}-problem`)).toHaveText(/whole number from/);
     await expect(page.locator('[data-part="sheet"] .kit-item')).toHaveCount(3);
   }
 });

@@ -296,6 +296,7 @@ test('what was published and is corrected is said number by number, and stays in
   const published = page.url();
 
   await page.getByRole('button', { name: 'Change: Dunlin, 120 cuts' }).click();
+  await expect(page.locator('#run-reach')).toHaveValue('120');
   await page.locator('#run-reach').fill('125');
   await page.locator('#run-reach').press('Enter');
   await page.locator('#published').fill('no link');
