@@ -118,8 +118,18 @@ test('a line-up put into the address of an open page is shown', async ({ page })
   await expect.poll(async () => (await read(page)).join() !== demo.join()).toBe(true);
   await expect(page.locator('.whose.own').first()).toContainText(visitorLineUp.knives[0]?.name ?? '?');
   // A bad one after a good one is explained, and the good one stays.
-  await page.waitForTimeout(400);
-  const own = await read(page);
+  // Parts that are worked out late come one after the other.
+  let own = await read(page);
+  await expect
+    .poll(
+      async () => {
+        const before = own;
+        own = await read(page);
+        return own.join() === before.join();
+      },
+      { intervals: [1000] },
+    )
+    .toBe(true);
   await page.evaluate(() => (location.hash = '#with=1.AAAA'));
   await expect(page.locator('#address-message')).toBeVisible();
   expect(await read(page)).toEqual(own);
