@@ -6,6 +6,7 @@ import { afterDrawing } from './after-drawing.ts';
 import type { takeHold } from './drag.ts';
 import { SceneElement } from './scene-element.ts';
 import { registry } from './topics.ts';
+import { writeText } from './write-text.ts';
 
 /** How long the reader must pause before caption and table follow: they are read, not watched. */
 const pauseMs = 250;
@@ -147,7 +148,6 @@ export class FigureElement extends SceneElement {
   }
 
   #set(part: string, text: string): void {
-    const element = this.place(part);
-    if (element && element.textContent !== text) element.textContent = text;
+    writeText(this.place(part), text);
   }
 }

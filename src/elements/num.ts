@@ -1,9 +1,10 @@
 import type { Scene } from '../lineup/scene.ts';
 import { ReadElement } from './scene-element.ts';
 import { registry } from './topics.ts';
+import { writeText } from './write-text.ts';
 
 export class NumElement extends ReadElement {
   protected override say(scene: Scene): void {
-    this.textContent = registry().number(this.of)(scene);
+    writeText(this, registry().number(this.of)(scene));
   }
 }

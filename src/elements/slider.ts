@@ -3,6 +3,7 @@ import type { Scene } from '../lineup/scene.ts';
 import { scene, store } from './page.ts';
 import { SceneElement } from './scene-element.ts';
 import { registry } from './topics.ts';
+import { writeText } from './write-text.ts';
 
 export class SliderElement extends SceneElement {
   override connectedCallback(): void {
@@ -40,9 +41,7 @@ export class SliderElement extends SceneElement {
       if (input.valueAsNumber !== value) input.value = String(value);
       input.setAttribute('aria-valuetext', text);
     }
-    const output = this.querySelector('output');
-    if (output) output.textContent = text;
-    const label = this.place('label');
-    if (label) label.textContent = control.label(entry);
+    writeText(this.querySelector('output'), text);
+    writeText(this.place('label'), control.label(entry));
   }
 }

@@ -1,19 +1,24 @@
 import type { Scene } from '../lineup/scene.ts';
 import { ReadElement } from './scene-element.ts';
 import { registry } from './topics.ts';
+import { writeText } from './write-text.ts';
 
 export class WordsElement extends ReadElement {
   protected override say(scene: Scene): void {
     const sentences = registry().words(this.of)(scene);
     if (this.getAttribute('as') === 'ul') {
-      this.querySelector('ul')?.replaceChildren(
-        ...sentences.map((sentence) =>
-          Object.assign(document.createElement('li'), { textContent: sentence }),
-        ),
-      );
+      const list = this.querySelector('ul');
+      const items = [...(list?.children ?? [])];
+      if (items.length === sentences.length)
+        for (const [index, sentence] of sentences.entries()) writeText(items[index], sentence);
+      else
+        list?.replaceChildren(
+          ...sentences.map((sentence) =>
+            Object.assign(document.createElement('li'), { textContent: sentence }),
+          ),
+        );
     } else {
-      const paragraph = this.querySelector('p');
-      if (paragraph) paragraph.textContent = sentences.join(' ');
+      writeText(this.querySelector('p'), sentences.join(' '));
     }
     this.hidden = sentences.length === 0;
   }

@@ -3,6 +3,7 @@ import type { Worked } from '../lineup/worked.ts';
 import { ReadElement } from './scene-element.ts';
 import { registry } from './topics.ts';
 import type { WorkedBlanks } from './worked-blanks.ts';
+import { writeText } from './write-text.ts';
 
 /** Puts other numbers into the formulas set at build. At the press of its button it asks for the results instead. */
 export class WorkedElement extends ReadElement {
@@ -22,17 +23,14 @@ export class WorkedElement extends ReadElement {
   protected override say(scene: Scene): void {
     const worked = registry().worked(this.of)(scene);
     const { givens, steps } = worked;
-    const place = this.place('givens');
-    if (place) place.textContent = givens;
+    writeText(this.place('givens'), givens);
     const items = [...this.querySelectorAll('ol > li')];
     steps.forEach((step, index) => {
       const item = items[index];
       if (!item) return;
-      const say = item.querySelector('[data-part="say"]');
-      if (say) say.textContent = step.say;
-      for (const number of item.querySelectorAll('[data-value]')) {
-        number.textContent = step.values[number.getAttribute('data-value') ?? ''] ?? '';
-      }
+      writeText(item.querySelector('[data-part="say"]'), step.say);
+      for (const number of item.querySelectorAll('[data-value]'))
+        writeText(number, step.values[number.getAttribute('data-value') ?? ''] ?? '');
       // The TeX that goes along for copying holds the numbers of the build: better none than the wrong one.
       if (scene.entry !== WorkedElement.#built) item.querySelector('annotation')?.remove();
     });
@@ -51,10 +49,11 @@ export class WorkedElement extends ReadElement {
         ({ WorkedBlanks }) => {
           if (this.#worked) this.#blanks ??= new WorkedBlanks(this, this.#worked);
         },
-        () => {
-          const said = this.place('said');
-          if (said) said.textContent = 'The blanks could not be fetched. Check the connection and try again.';
-        },
+        () =>
+          writeText(
+            this.place('said'),
+            'The blanks could not be fetched. Check the connection and try again.',
+          ),
       );
   };
 
