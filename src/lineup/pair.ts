@@ -1,16 +1,19 @@
 import { compare } from '../model/index.ts';
-import type { LineUp } from '../model/index.ts';
+import type { LineUp, Row } from '../model/index.ts';
 import type { Scene } from './scene.ts';
 
 /**
- * The two knives alone, so that searches and runs need not carry the others. The others count only where one of them
- * keeps the regression from speaking for the line-up; then they stay.
+ * Two knives of a line-up alone, so that searches and runs need not carry the others. The others count only where one
+ * of them keeps the regression from speaking for the line-up; then they stay.
+ *
+ * @param whole the line-up, its baseline one of the two
+ * @param row what the other of the two is in it, by the close reading
  */
-export function pairOf({ lineUp, entry, row }: Scene): LineUp {
-  const pair = {
-    ...lineUp,
-    knives: lineUp.knives.filter(({ id }) => id === entry.subject || id === entry.baseline),
-  };
-  const alone = compare(pair).rows.find(({ knife }) => knife === entry.subject);
-  return alone?.product === row.close.product && alone.complete === row.close.complete ? pair : lineUp;
+export function pairIn(whole: LineUp, { knife: subject, product, complete }: Row): LineUp {
+  const pair = { ...whole, knives: whole.knives.filter(({ id }) => id === subject || id === whole.baseline) };
+  const alone = compare(pair).rows.find(({ knife }) => knife === subject);
+  return alone?.product === product && alone.complete === complete ? pair : whole;
 }
+
+/** The two knives that are looked at. */
+export const pairOf = ({ lineUp, row }: Scene): LineUp => pairIn(lineUp, row.close);

@@ -1,6 +1,6 @@
-import { bandRounding, createPredictor, firstOrderBand } from '../model/index.ts';
+import { bandRounding, compare, createPredictor, firstOrderBand } from '../model/index.ts';
 import type { Family, FirstOrderBand, Predictor } from '../model/index.ts';
-import { pairOf } from './pair.ts';
+import { pairIn, pairOf } from './pair.ts';
 import type { Scene } from './scene.ts';
 import { nearest } from './stack.ts';
 
@@ -35,6 +35,8 @@ export interface Sure {
 export const samples = 20_000;
 
 let predictor: Predictor | undefined;
+/** Of its own: a predictor keeps what its last line-up needed, and two line-ups in turn would keep nothing. */
+let neighbours: Predictor | undefined;
 const known = new WeakMap<Scene, Sure>();
 
 /** How sure the ratio is, computed once for a scene; the draws are the same for every scene, so a slider moves it smoothly. */
@@ -74,11 +76,11 @@ export interface Pairing {
 /** The two knives of the line-up that lie nearest to each other; null where there are only two. */
 export function nearestPairing(scene: Scene): Pairing | null {
   if (scene.lineUp.knives.length < 3) return null;
-  predictor ??= createPredictor({ samples, seed: 1 });
+  neighbours ??= createPredictor({ samples, seed: 1 });
   const { longer, shorter } = nearest(scene);
-  const found = predictor
-    .predict({ ...scene.lineUp, baseline: shorter.id })
-    .find(({ knife }) => knife === longer.id);
+  const whole = { ...scene.lineUp, baseline: shorter.id };
+  const row = compare(whole).rows.find(({ knife }) => knife === longer.id);
+  const found = row && neighbours.predict(pairIn(whole, row)).find(({ knife }) => knife === longer.id);
   if (!found) return null;
   const { low, high, beatsBaseline: beats } = found;
   return { longer: longer.name, shorter: shorter.name, low, high, beats };

@@ -1,4 +1,4 @@
-import { existsSync, readFileSync, statSync } from 'node:fs';
+import { existsSync, readFileSync, readdirSync, statSync } from 'node:fs';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { extname, join } from 'node:path';
@@ -12,9 +12,20 @@ const kinds: Record<string, string> = {
   '.woff2': 'font/woff2',
 };
 
-/** Files of a folder as a good host sends them: packed by brotli, once each, fonts as they are. */
+/**
+ * Files of a folder as a good host sends them: packed by brotli, once each, fonts as they are. Scripts and style sheets
+ * are packed before the first is asked for, or the first touch would wait for it.
+ */
 export async function brotliHost(folder: string): Promise<{ origin: string; close: () => void }> {
   const packed = new Map<string, Buffer>();
+  const pack = (file: string): Buffer => {
+    const plain = readFileSync(file);
+    const body = extname(file) === '.woff2' ? plain : brotliCompressSync(plain);
+    packed.set(file, body);
+    return body;
+  };
+  for (const name of readdirSync(folder, { recursive: true, encoding: 'utf8' }))
+    if (['.css', '.js'].includes(extname(name))) pack(join(folder, name));
   const server = createServer((request, response) => {
     const { pathname } = new URL(request.url ?? '/', 'http://localhost');
     const file = join(folder, pathname.endsWith('/') ? `${pathname}index.html` : pathname);
@@ -22,14 +33,12 @@ export async function brotliHost(folder: string): Promise<{ origin: string; clos
       response.writeHead(404).end();
       return;
     }
-    const isFont = extname(file) === '.woff2';
-    const body = packed.get(file) ?? (isFont ? readFileSync(file) : brotliCompressSync(readFileSync(file)));
-    packed.set(file, body);
+    const body = packed.get(file) ?? pack(file);
     response
       .writeHead(200, {
         'content-type': kinds[extname(file)] ?? 'application/octet-stream',
         'content-length': body.length,
-        ...(isFont ? {} : { 'content-encoding': 'br' }),
+        ...(extname(file) === '.woff2' ? {} : { 'content-encoding': 'br' }),
       })
       .end(body);
   });
