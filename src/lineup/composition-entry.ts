@@ -1,6 +1,12 @@
-import { carbideFromComposition, compositionsByDesignation, isUnknown, nominal } from '../model/index.ts';
-import type { CarbideEstimate, CarbideVolPercent, Composition } from '../model/index.ts';
-import { readNumber, readQuantity } from './read.ts';
+import {
+  carbideFromComposition,
+  compositionsByDesignation,
+  designationsHold,
+  isUnknown,
+  nominal,
+} from '../model/index.ts';
+import type { CarbideEstimate, CarbideVolPercent, Composition, Quantity } from '../model/index.ts';
+import { readQuantity } from './read.ts';
 import { brief } from './show.ts';
 import type { Hardened } from './steel.ts';
 
@@ -30,15 +36,15 @@ export type ReadComposition =
   { ok: true; hardened: Hardened } | { ok: false; problems: Partial<Record<CompositionField, string>> };
 
 /**
- * The carbide of a steel as typed. An empty hardening temperature is not known: any usual one, which widens the ±. An
- * empty content is asked for, since what stands for none is 0.
+ * The carbide of a steel as typed. What is left empty is not known, which widens the ±: a content is then anything the
+ * standard designations hold between them, the hardening temperature any usual one.
  */
 export function readComposition(texts: CompositionTexts): ReadComposition {
   const problems: Partial<Record<CompositionField, string>> = {};
-  const content = (of: (typeof contents)[number]): number => {
-    const read = readNumber(texts[of], { what: of, unit: '%' });
+  const content = (of: (typeof contents)[number]): Quantity => {
+    const read = readQuantity(texts[of], { what: of, unit: '%', unknown: designationsHold(of) });
     if (read.ok) return read.value;
-    problems[of] = read.kind === 'empty' ? `${of} is empty: write 0 where the steel has none` : read.message;
+    problems[of] = read.message;
     return 0;
   };
   const composition: Composition = {
@@ -81,7 +87,7 @@ export function readComposition(texts: CompositionTexts): ReadComposition {
  * The carbide of an estimate as a knife's, by kind. The ± of the sum is shared out so that every kind has the same part
  * of its volume and the kinds, drawn apart from each other, have that ± together again.
  *
- * @example carbideOf({ volPercent: { CrC: 4, MC: 3 }, plusMinus: 1, austeniteCarbon: { value: 0.4, plusMinus: 0.1 }, tieLine: { matrix: 0.4, saturation: 0.4, whole: 1, carbide: 9, formula: 'Cr7C3', massFraction: 0.1 }, notes: [] }) // → { CrC: { value: 4, plusMinus: 0.8 }, MC: { value: 3, plusMinus: 0.6 } }
+ * @example carbideOf({ volPercent: { CrC: 4, MC: 3 }, plusMinus: 1, austeniteCarbon: { value: 0.4, plusMinus: 0.1 }, tieLine: { matrix: 0.4, saturation: 0.4, whole: 1, carbide: 9, formula: 'Cr7C3', massFraction: 0.1 }, notKnown: [], notes: [] }) // → { CrC: { value: 4, plusMinus: 0.8 }, MC: { value: 3, plusMinus: 0.6 } }
  */
 export function carbideOf({ volPercent, plusMinus, tieLine }: CarbideEstimate): CarbideVolPercent {
   const short = (value: number): number => Number(value.toPrecision(3));

@@ -1,7 +1,17 @@
 import { carbideWithPlusMinus, hardenedFrom } from './hardened-said.ts';
 import { list } from './rows.ts';
-import { plain } from './show.ts';
+import { brief, plain } from './show.ts';
 import type { Hardened } from './steel.ts';
+import { contents } from './composition-entry.ts';
+import { designationsHold } from '../model/index.ts';
+
+/** What a content left empty is taken for. */
+export const contentNotKnownSaid = `A content left empty is not known: it may be anything the designations of the list hold, ${list(
+  contents.map((of) => {
+    const { low, high } = designationsHold(of);
+    return `${of} ${brief(low)} to ${brief(high)} %`;
+  }),
+)}. The ± grows with it. Where the steel has none, write 0.`;
 
 /** What a composition comes to, in words. */
 export function compositionSaid(hardened: Hardened): string[] {

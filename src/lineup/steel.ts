@@ -9,7 +9,7 @@ import {
   usualHardening,
   vickersFromRockwellC,
 } from '../model/index.ts';
-import type { CarbideEstimate, CarbideKind, Composition, Knife, TermId } from '../model/index.ts';
+import type { CarbideEstimate, CarbideKind, Contents, Knife, TermId } from '../model/index.ts';
 import type { Role } from './controls.ts';
 import type { Scene } from './scene.ts';
 import type { KnifeEntry } from './schema.ts';
@@ -116,7 +116,7 @@ export const lineSpeaks = (scene: Scene): boolean =>
 /** The steel a tie line is drawn of: the subject's where it has a designation, else the baseline's, else an example. */
 export interface TieSteel {
   designation: string;
-  composition: Composition;
+  composition: Contents;
   /** Whose steel it is; null for an example that is neither's. */
   of: Role | null;
 }

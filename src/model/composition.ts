@@ -2,22 +2,26 @@
 
 import { carbonWeightPercent, densities, leverRule } from './carbide.ts';
 import { within } from './check.ts';
-import { checkQuantity, nominal, rangeOf } from './quantities.ts';
+import { checkQuantity, isUnknown, nominal, rangeOf } from './quantities.ts';
 import { chromiumRange, hardeningRange, saturationCarbon } from './saturation.ts';
 import type { Quantity } from './types.ts';
 
-/** Weight per cent, and the temperature the steel was hardened from. */
-export interface Composition {
+/** What of a steel takes part in the balance, weight %; of what is left out it has none. */
+export interface Contents<Of = number> {
   /** 0–3 %. */
-  carbon: number;
+  carbon: Of;
   /** 0–18 %. */
-  chromium?: number;
+  chromium?: Of;
   /** 0–10 %. */
-  vanadium?: number;
+  vanadium?: Of;
   /** 0–10 %. */
-  molybdenum?: number;
+  molybdenum?: Of;
   /** 0–20 %. */
-  tungsten?: number;
+  tungsten?: Of;
+}
+
+/** A steel, each content known or not, and the temperature it was hardened from. */
+export interface Composition extends Contents<Quantity> {
   /** Hardening temperature, °C; left out, anything usual for the chromium content. */
   austenitizingC?: Quantity;
 }
@@ -43,9 +47,22 @@ export interface CarbideEstimate {
   plusMinus: number;
   /** What the austenite holds, weight %: no more than there is. */
   austeniteCarbon: { value: number; plusMinus: number };
+  /** Of the steel in the middle of what is not known. */
   tieLine: TieLine;
+  /** Contents that are not known beyond a stated range. */
+  notKnown: (keyof Contents)[];
   notes: string[];
 }
+
+/** The contents the balance takes, weight %. */
+const limits: Record<keyof Contents, { low: number; high: number }> = {
+  carbon: { low: 0, high: 3 },
+  chromium: chromiumRange,
+  vanadium: { low: 0, high: 10 },
+  molybdenum: { low: 0, high: 10 },
+  tungsten: { low: 0, high: 20 },
+};
+const elements = Object.keys(limits) as (keyof Contents)[];
 
 /** Atomic weights as `carbonWeightPercent` uses them. */
 const weight = { C: 12.011, Fe: 55.845, V: 50.9415, Mo: 95.95, W: 183.84 } as const;
@@ -92,71 +109,161 @@ export function usualHardening(chromium: number): { low: number; high: number } 
  *
  * The lever rule is equilibrium and short soaks fall behind it: plain steels hardened for minutes keep more carbide than
  * this. The ± spans the table's own ±, the temperatures, 30 % of MC and M6C, and either chromium carbide where the two
- * are close.
+ * are close. A content with a ± or a range is looked at from end to end, together with every other; chromium only where
+ * the table reaches the temperature. Where one is not known, the volumes are the middles of what they may come to.
  *
  * @throws RangeError naming the range for contents or temperatures the tables do not reach
  * @source iupac-2021-weights
  * @example carbideFromComposition({ carbon: 1.075, chromium: 17, molybdenum: 0.8, austenitizingC: 1000 }).volPercent.CrC // → 15.4
  */
 export function carbideFromComposition(composition: Composition): CarbideEstimate {
-  const steel = {
-    carbon: within('carbon', composition.carbon, 0, 3, ' %'),
-    chromium: within('chromium', composition.chromium ?? 0, chromiumRange.low, chromiumRange.high, ' %'),
-    vanadium: within('vanadium', composition.vanadium ?? 0, 0, 10, ' %'),
-    molybdenum: within('molybdenum', composition.molybdenum ?? 0, 0, 10, ' %'),
-    tungsten: within('tungsten', composition.tungsten ?? 0, 0, 20, ' %'),
-  };
-  const { value: celsius, low, high, known } = temperatures(steel.chromium, composition.austenitizingC);
-  const formula = carbideOf(steel);
-  const middle = saturationCarbon({ chromium: steel.chromium, celsius });
-  const here = balance(steel, middle.value, formula);
+  const { middle, all } = steelsOf(composition);
+  const formula = carbideOf(middle);
+  const held = saturations(middle.chromium, composition.austenitizingC);
+  const here = balance(middle, held.middle, formula);
+  const ends = all.flatMap((steel) => endsOf(steel, composition.austenitizingC));
+  const notKnown = notKnownOf(composition);
 
-  const hot = saturationCarbon({ chromium: steel.chromium, celsius: high });
-  const cold = saturationCarbon({ chromium: steel.chromium, celsius: low });
-  const formulas = [formula, ...alternatives(steel)];
-  const sums = formulas.flatMap((of) =>
-    [cold.value - cold.plusMinus, hot.value + hot.plusMinus].map((carbon) =>
-      total(balance(steel, Math.max(0, carbon), of).volPercent),
-    ),
-  );
-  const sum = total(here.volPercent);
-  const bound = (here.volPercent.MC ?? 0) + (here.volPercent.M6C ?? 0);
-  const spread = Math.max(...sums.map((other) => Math.abs(other - sum))) + 0.3 * bound;
-  return {
-    volPercent: here.volPercent,
+  const volPercent = notKnown.length === 0 ? here.volPercent : middleVolumes(ends, kindOf(formula));
+  const sum = total(volPercent);
+  const off = (of: (end: Balance) => number, from: number): number =>
+    ends.reduce((most, end) => Math.max(most, Math.abs(of(end) - from)), 0);
+  const bound = all.reduce((most, steel) => Math.max(most, boundOf(steel, composition.austenitizingC)), 0);
+  const estimate = {
+    volPercent,
     tieLine: here.tieLine,
-    plusMinus: Math.max(known ? 1 : 2, spread),
+    plusMinus: Math.max(
+      knowsTemperature(composition) ? 1 : 2,
+      off((end) => total(end.volPercent), sum) + 0.3 * bound,
+    ),
     austeniteCarbon: {
       value: here.tieLine.matrix,
       plusMinus: Math.max(
-        middle.value - (cold.value - cold.plusMinus),
-        hot.value + hot.plusMinus - middle.value,
+        off(({ tieLine }) => tieLine.matrix, here.tieLine.matrix),
+        held.middle - held.low,
+        held.high - held.middle,
       ),
     },
-    notes: notesOf(steel, here, formulas, known),
+    notKnown,
+  };
+  return { ...estimate, notes: notesOf(composition, all, estimate, ends) };
+}
+
+type Steel = Required<Contents>;
+type Balance = Pick<CarbideEstimate, 'volPercent' | 'tieLine'> & { held: boolean };
+
+const knowsTemperature = ({ austenitizingC }: Composition): boolean =>
+  austenitizingC !== undefined && !isUnknown(austenitizingC);
+
+const notKnownOf = (composition: Composition): (keyof Contents)[] =>
+  elements.filter((element) => isUnknown(composition[element] ?? 0));
+
+/** One steel at both ends of what its austenite may hold, with either chromium carbide where the two are close. */
+function endsOf(steel: Steel, temperature: Quantity | undefined): Balance[] {
+  const { low, high } = saturations(steel.chromium, temperature);
+  return [carbideOf(steel), ...alternatives(steel)].flatMap((formula) =>
+    [low, high].map((saturation) => balance(steel, Math.max(0, saturation), formula)),
+  );
+}
+
+/** MC and M6C together, volume %. */
+function boundOf(steel: Steel, temperature: Quantity | undefined): number {
+  const { middle } = saturations(steel.chromium, temperature);
+  const { MC = 0, M6C = 0 } = balance(steel, middle, carbideOf(steel)).volPercent;
+  return MC + M6C;
+}
+
+/** Each kind at the middle of what it may come to; what the lever gives goes by one kind. */
+function middleVolumes(ends: readonly Balance[], lever: 'Fe3C' | 'CrC'): CarbideEstimate['volPercent'] {
+  const kinds = {
+    [lever]: ({ Fe3C = 0, CrC = 0 }: CarbideEstimate['volPercent']) => Fe3C + CrC,
+    MC: ({ MC = 0 }: CarbideEstimate['volPercent']) => MC,
+    M6C: ({ M6C = 0 }: CarbideEstimate['volPercent']) => M6C,
+  };
+  return Object.fromEntries(
+    Object.entries(kinds).flatMap(([kind, of]) => {
+      const volumes = ends.map(({ volPercent }) => of(volPercent));
+      const most = volumes.reduce((high, volume) => Math.max(high, volume), 0);
+      const least = volumes.reduce((low, volume) => Math.min(low, volume), most);
+      return most > 0 ? [[kind, (least + most) / 2]] : [];
+    }),
+  );
+}
+
+/**
+ * The steel in the middle of what is not known, and every steel it may be: each value of a content with each of the
+ * others'.
+ */
+function steelsOf(composition: Composition): { middle: Steel; all: Steel[] } {
+  const none: Steel = { carbon: 0, chromium: 0, vanadium: 0, molybdenum: 0, tungsten: 0 };
+  // The more are open the fewer places each is looked at, so that all together stay below a thousand.
+  const open = elements.filter((element) => typeof (composition[element] ?? 0) !== 'number').length;
+  const [few, many] = open > 2 ? [3, 9] : [9, 35];
+  let [middle, all] = [none, [none]];
+  for (const element of elements) {
+    const given = checkContent(element, composition[element] ?? 0);
+    const values = valuesOf(element, given, element === 'chromium' ? many : few);
+    const possible = element === 'chromium' ? reached(values, composition.austenitizingC) : values;
+    middle = { ...middle, [element]: nearest(possible, nominal(given)) };
+    all = all.flatMap((steel) => possible.map((value) => ({ ...steel, [element]: value })));
+  }
+  return { middle, all };
+}
+
+const checkContent = (element: keyof Contents, given: Quantity): Quantity => {
+  const { low, high } = limits[element];
+  return typeof given === 'number'
+    ? within(element, given, low, high, ' %')
+    : checkQuantity(element, given, { low, high, unit: ' %' });
+};
+
+/** The values a content is looked at: its middle, and what lies evenly from end to end of what may be. */
+function valuesOf(element: keyof Contents, given: Quantity, places: number): number[] {
+  const { low, high } = limits[element];
+  const ends = rangeOf(given);
+  const [from, to] = [Math.max(low, ends.low), Math.min(high, ends.high)];
+  const even = Array.from({ length: places }, (_, place) => from + ((to - from) * place) / (places - 1));
+  return [...new Set([nominal(given), ...even])];
+}
+
+const nearest = (values: readonly number[], to: number): number =>
+  values.reduce((best, value) => (Math.abs(value - to) < Math.abs(best - to) ? value : best));
+
+/** The chromium contents for which the table reaches the temperature; refused where it does for none. */
+function reached(chromium: readonly number[], given: Quantity | undefined): number[] {
+  if (given === undefined) return [...chromium];
+  const ranges = chromium.map(hardeningRange);
+  const low = Math.min(...ranges.map((range) => range.low));
+  const high = Math.max(...ranges.map((range) => range.high));
+  const name = `hardening temperature at ${[...new Set([Math.min(...chromium), Math.max(...chromium)])].join('–')} % chromium`;
+  const celsius = nominal(checkQuantity(name, given, { low, high, unit: ' °C' }));
+  // All rows share 950 to 1000 °C, so that no temperature between the ends is out of reach of all of them.
+  return chromium.filter((content) => {
+    const range = hardeningRange(content);
+    return range.low <= celsius && celsius <= range.high;
+  });
+}
+
+/** Carbon the austenite may hold at a chromium content, weight %: in the middle, and at the ends of all ±. */
+function saturations(
+  chromium: number,
+  given: Quantity | undefined,
+): { low: number; middle: number; high: number } {
+  const reach = hardeningRange(chromium);
+  const limit = (celsius: number): number => Math.min(reach.high, Math.max(reach.low, celsius));
+  const temperature: Quantity = given ?? { unknown: true, ...usualHardening(chromium) };
+  const at = (celsius: number) => saturationCarbon({ chromium, celsius: limit(celsius) });
+  const ends = rangeOf(temperature);
+  const [cold, hot] = [at(ends.low), at(ends.high)];
+  return {
+    low: cold.value - cold.plusMinus,
+    middle: at(nominal(temperature)).value,
+    high: hot.value + hot.plusMinus,
   };
 }
 
-type Steel = Required<Omit<Composition, 'austenitizingC'>>;
-type Balance = Pick<CarbideEstimate, 'volPercent' | 'tieLine'> & { held: boolean };
-
 const total = (volumes: CarbideEstimate['volPercent']): number =>
   Object.values(volumes).reduce((sum, volume) => sum + volume, 0);
-
-/** The temperatures to look at; refused where the table does not reach. */
-function temperatures(chromium: number, given: Quantity | undefined) {
-  const reach = hardeningRange(chromium);
-  const limit = (celsius: number): number => Math.min(reach.high, Math.max(reach.low, celsius));
-  if (given === undefined) {
-    const { low, high } = usualHardening(chromium);
-    return { value: (low + high) / 2, low, high, known: false };
-  }
-  const name = `hardening temperature at ${chromium} % chromium`;
-  const value = nominal(checkQuantity(name, given, { ...reach, unit: ' °C' }));
-  const ends = rangeOf(given);
-  const known = typeof given === 'number' || !('unknown' in given);
-  return { value, low: limit(ends.low), high: limit(ends.high), known };
-}
 
 function carbideOf({ chromium, carbon }: Steel): TieLine['formula'] {
   if (chromium < cementiteBelow) return 'Fe3C';
@@ -203,7 +310,7 @@ function balance(steel: Steel, saturation: number, formula: TieLine['formula']):
     matrix: (rest * (1 - massFraction)) / densities.matrix,
   };
   const all = Object.values(volumes).reduce((sum, volume) => sum + volume, 0);
-  const kind = formula === 'Fe3C' ? 'Fe3C' : 'CrC';
+  const kind = kindOf(formula);
   const percents = [
     [kind, volumes.lever],
     ['MC', volumes.MC],
@@ -218,31 +325,47 @@ function balance(steel: Steel, saturation: number, formula: TieLine['formula']):
   };
 }
 
+const kindOf = (formula: TieLine['formula']): 'Fe3C' | 'CrC' => (formula === 'Fe3C' ? 'Fe3C' : 'CrC');
+
 const densityOf = (formula: TieLine['formula']): number => densities[formula];
 
 function notesOf(
-  { chromium, molybdenum, tungsten }: Steel,
-  { tieLine, held, volPercent }: Balance,
-  formulas: readonly TieLine['formula'][],
-  known: boolean,
+  composition: Composition,
+  steels: readonly Steel[],
+  { tieLine, volPercent, notKnown }: Omit<CarbideEstimate, 'notes'>,
+  ends: readonly Balance[],
 ): string[] {
   const notes: string[] = [];
-  if (!known) notes.push('The hardening temperature is not known, which widens the ±.');
-  if (tieLine.massFraction === 0)
+  const formulas = [...new Set([tieLine.formula, ...ends.map((end) => end.tieLine.formula)])];
+  if (notKnown.length > 0) {
+    const ranges = notKnown.map((element) => {
+      const values = steels.map((steel) => steel[element]);
+      const [low, high] = [Math.min(...values), Math.max(...values)];
+      return `${element} from ${Number(low.toPrecision(2))} to ${Number(high.toPrecision(2))} %`;
+    });
+    notes.push(`Not known, which widens the ±: ${ranges.join(', ')}.`);
+  }
+  if (notKnown.includes('carbon') && notKnown.includes('chromium'))
+    notes.push('With neither carbon nor chromium known, this says little more than that it is such a steel.');
+  if (!knowsTemperature(composition))
+    notes.push('The hardening temperature is not known, which widens the ±.');
+  if (volPercent[kindOf(tieLine.formula)] === undefined)
     notes.push(
       `At the hardening temperature the austenite could hold all the carbon that is left, so no ${tieLine.formula} is found; a short soak leaves some.`,
     );
   if (formulas.length > 1)
     notes.push(
-      `With this much chromium to carbon the carbide may be ${formulas.join(' or ')}; the ± spans both.`,
+      steels.length > 1
+        ? `Over these contents the carbide may be ${formulas.join(' or ')}; the ± spans them.`
+        : `With this much chromium to carbon the carbide may be ${formulas.join(' or ')}; the ± spans both.`,
     );
-  if (chromium > 2 && chromium < 10)
+  if (steels.some(({ chromium }) => chromium > 2 && chromium < 10))
     notes.push('Between 2 and 10 % chromium the table has one value, from memory: the ± is wide for that.');
-  if (held)
+  if (ends.some(({ held }) => held))
     notes.push(
       `Vanadium, molybdenum and tungsten could bind more carbon than there is: ${leastMatrixCarbon} % is kept for the matrix (assumed).`,
     );
-  if (molybdenum + tungsten > 0 && volPercent.M6C === undefined)
+  if (steels.some(({ molybdenum, tungsten }) => molybdenum + tungsten > 0) && volPercent.M6C === undefined)
     notes.push(
       `Molybdenum and tungsten up to ${dissolvedMolybdenum} % Mo + W/2 are taken as dissolved (assumed).`,
     );

@@ -62,9 +62,9 @@ export {
   regression,
 } from './carbide.ts';
 export { carbideFromComposition, usualHardening } from './composition.ts';
-export type { CarbideEstimate, Composition, TieLine } from './composition.ts';
+export type { CarbideEstimate, Composition, Contents, TieLine } from './composition.ts';
 export { hardeningRange, saturationCarbon } from './saturation.ts';
-export { compositionsByDesignation } from './standard-compositions.ts';
+export { compositionsByDesignation, designationsHold } from './standard-compositions.ts';
 export { angleFloorDeg, chippingRatio, criticalFlawUm, jobProfiles, rollingRatio } from './limits.ts';
 export type { JobProfile } from './limits.ts';
 export { carryRivalShares, compare } from './compare.ts';

@@ -1,11 +1,11 @@
-import type { Composition } from './composition.ts';
+import type { Contents } from './composition.ts';
 
 /**
  * Composition by standard designation, weight %: the middles of the ranges the standards allow (memory); where a
  * standard gives a greatest content only, what is usual. AISI W1 may have 0.7 to 1.5 % carbon. Never a maker's grade.
  * The hardening temperature is left open.
  */
-export const compositionsByDesignation: Record<string, Composition> = {
+export const compositionsByDesignation: Record<string, Contents> = {
   'AISI 1095': { carbon: 0.97 },
   'AISI W1': { carbon: 1.0 },
   'AISI O1': { carbon: 0.92, chromium: 0.5, tungsten: 0.5 },
@@ -19,3 +19,13 @@ export const compositionsByDesignation: Record<string, Composition> = {
   'AISI 440C': { carbon: 1.08, chromium: 17, molybdenum: 0.5 },
   'EN 1.4116': { carbon: 0.5, chromium: 14.5, molybdenum: 0.65, vanadium: 0.15 },
 };
+
+/**
+ * What the designations of the table hold between them of an element, weight %: the range of a content that is not known.
+ *
+ * @example designationsHold('carbon') // → { low: 0.3, high: 1.5 }
+ */
+export function designationsHold(element: keyof Contents): { low: number; high: number } {
+  const held = Object.values(compositionsByDesignation).map((steel) => steel[element] ?? 0);
+  return { low: Math.min(...held), high: Math.max(...held) };
+}

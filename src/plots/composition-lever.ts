@@ -1,4 +1,5 @@
 import { carbideWithPlusMinus, hardenedFrom } from '../lineup/hardened-said.ts';
+import { list } from '../lineup/rows.ts';
 import type { Hardened } from '../lineup/steel.ts';
 import type { Figure } from './figure.ts';
 import { leversDrawn, leversTable } from './levers.ts';
@@ -14,8 +15,9 @@ export const compositionLever = (hardened: Hardened): Figure => ({
   options: (_scene, size) => leversDrawn([hardened], size),
   table: () => leversTable([hardened]),
   caption: () => {
-    const { matrix, whole, carbide, formula } = hardened.estimate.tieLine;
+    const { tieLine, notKnown } = hardened.estimate;
+    const { matrix, whole, carbide, formula } = tieLine;
     const percent = (value: number): string => `${Number(value.toPrecision(3))} %`;
-    return `The steel’s free carbon, ${percent(whole)}, lies between the ${percent(matrix)} its matrix keeps and the ${percent(carbide)} of ${formula}: with what else is bound the carbide comes to ${carbideWithPlusMinus(hardened)} by volume, ${hardenedFrom(hardened)}.`;
+    return `The steel’s free carbon, ${percent(whole)}, lies between the ${percent(matrix)} its matrix keeps and the ${percent(carbide)} of ${formula}: with what else is bound the carbide comes to ${carbideWithPlusMinus(hardened)} by volume, ${hardenedFrom(hardened)}.${notKnown.length > 0 ? ` Of ${list(notKnown)}, not known, the middle is drawn.` : ''}`;
   },
 });

@@ -1,16 +1,21 @@
 import { describe, expect, test } from 'vitest';
 import {
   carbideFromComposition,
+  carbidesByDesignation,
   compositionsByDesignation,
+  designationsHold,
   isUnknown,
+  nominal,
   predict,
 } from '../../src/model/index.ts';
 import type { CarbideVolPercent, Knife } from '../../src/model/index.ts';
 import { carbideOf, contents, readComposition, textsOf } from '../../src/lineup/composition-entry.ts';
 import type { CompositionTexts } from '../../src/lineup/composition-entry.ts';
-import { compositionSaid } from '../../src/lineup/composition-said.ts';
+import { compositionSaid, contentNotKnownSaid } from '../../src/lineup/composition-said.ts';
+import { sceneOf } from '../../src/lineup/scene.ts';
 import { validate } from '../../src/lineup/schema.ts';
-import { loftWith } from './entries.ts';
+import { compositionLever } from '../../src/plots/composition-lever.ts';
+import { loft, loftWith } from './entries.ts';
 
 const hardenedOf = (texts: CompositionTexts) => {
   const read = readComposition(texts);
@@ -49,9 +54,43 @@ test('an unknown hardening temperature widens the ±, and is said', () => {
   ).toBeGreaterThan(known.estimate.plusMinus);
 });
 
+test.each(contents)(
+  '%s emptied is not known: it widens the ±, is named, and is refused nowhere',
+  (content) => {
+    const known = hardenedOf({ ...published, carbon: '1.075' });
+    const { low, high } = designationsHold(content);
+    const held = Object.values(compositionsByDesignation).map((steel) => steel[content] ?? 0);
+    expect([low, high]).toEqual([Math.min(...held), Math.max(...held)]);
+    for (const typed of ['', '?', 'not known', '\t ']) {
+      const open = hardenedOf({ ...published, carbon: '1.075', [content]: typed });
+      expect(open.estimate.notKnown).toEqual([content]);
+      expect(open.estimate.plusMinus).toBeGreaterThan(known.estimate.plusMinus);
+      const said = compositionSaid(open).join(' ');
+      expect(said).toContain(`Not known, which widens the ±: ${content} from ${low} to ${high} %.`);
+      expect(compositionLever(open).caption(sceneOf(loft()))).toContain(
+        `Of ${content}, not known, the middle is drawn.`,
+      );
+      expect(Object.values(carbideOf(open.estimate)).map(nominal)).not.toContain(NaN);
+    }
+    expect(contentNotKnownSaid).toContain(`${content} ${low} to ${high} %`);
+  },
+);
+
+test('with carbon and chromium emptied little is said, and said so; with all emptied too', () => {
+  const empty = { carbon: '', chromium: '', vanadium: '', molybdenum: '', tungsten: '', hardening: '' };
+  for (const texts of [{ ...published, carbon: '', chromium: '' }, empty]) {
+    const open = hardenedOf(texts);
+    expect(compositionSaid(open).join(' ')).toMatch(/neither carbon nor chromium known, this says little/);
+    // Any volume of the table of typical ones is within it.
+    for (const kinds of Object.values(carbidesByDesignation))
+      for (const volume of Object.values(kinds))
+        expect(Math.abs(nominal(volume) - open.percent)).toBeLessThan(open.estimate.plusMinus);
+    const carbide = { volPercent: carbideOf(open.estimate) };
+    expect(validate(loftWith('dunlin', { carbide }))).toMatchObject({ ok: true });
+  }
+});
+
 test.each<[Partial<CompositionTexts>, keyof CompositionTexts, RegExp]>([
-  [{ carbon: '' }, 'carbon', /empty: write 0/],
-  [{ tungsten: '' }, 'tungsten', /empty: write 0/],
   [{ carbon: '5' }, 'carbon', /5 % is not between 0 % and 3 %/],
   [{ chromium: '30' }, 'chromium', /not between 0 % and 18 %/],
   [{ vanadium: 'some' }, 'vanadium', /not readable/],
@@ -85,7 +124,7 @@ describe.each(Object.keys(compositionsByDesignation))('%s', (designation) => {
   });
 });
 
-test('in a line-up the wider ± of an unknown heat treatment makes a wider band', () => {
+test('in a line-up the wider ± of an unknown heat treatment or content makes a wider band', () => {
   const knife = (id: string, carbideVolPercent: CarbideVolPercent): Knife => ({
     id,
     angleDeg: 20,
@@ -95,8 +134,8 @@ test('in a line-up the wider ± of an unknown heat treatment makes a wider band'
     hrc: 60,
     carbideVolPercent,
   });
-  const width = (hardening: string): number => {
-    const carbide = carbideOf(hardenedOf({ ...published, carbon: '1.075', hardening }).estimate);
+  const width = (change: Partial<CompositionTexts>): number => {
+    const carbide = carbideOf(hardenedOf({ ...published, carbon: '1.075', ...change }).estimate);
     const [, found] = predict(
       {
         knives: [knife('plover', { CrC: 4 }), knife('dunlin', carbide)],
@@ -107,5 +146,7 @@ test('in a line-up the wider ± of an unknown heat treatment makes a wider band'
     );
     return found ? found.high / found.low : Number.NaN;
   };
-  expect(width('')).toBeGreaterThan(width('1000'));
+  const known = width({ hardening: '1000' });
+  for (const field of [...contents, 'hardening'] as const)
+    expect(width({ hardening: '1000', [field]: '' })).toBeGreaterThan(known);
 });

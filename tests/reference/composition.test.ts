@@ -112,6 +112,65 @@ describe('carbide from composition', () => {
     expect(carbideFromComposition({ ...d2, austenitizingC: unsure }).plusMinus).toBeGreaterThan(known);
   });
 
+  // A content that is not known may be any in its range, and each such steel must lie within the ±.
+  test('contents that are not known widen the ± to all the steels it may be', () => {
+    const elements = ['carbon', 'chromium', 'vanadium', 'molybdenum', 'tungsten'] as const;
+    const part = fc.double({ min: 0, max: 1, noNaN: true });
+    const openings = fc.subarray([...elements], { minLength: 1 });
+    fc.assert(
+      fc.property(
+        openings,
+        fc.tuple(part, part, part, part, part),
+        part,
+        fc.boolean(),
+        (open, parts, heat, hot) => {
+          const steel = { carbon: 0, chromium: 0, vanadium: 0, molybdenum: 0, tungsten: 0 };
+          for (const [place, element] of elements.entries()) {
+            const { low, high } = model.designationsHold(element);
+            steel[element] = low + (parts[place] ?? 0) * (high - low);
+          }
+          const { low, high } = model.hardeningRange(steel.chromium);
+          const temperature = hot ? { austenitizingC: low + heat * (high - low) } : {};
+          const unknown = open.map((element) => [
+            element,
+            { unknown: true, ...model.designationsHold(element) },
+          ]);
+          const known = { ...steel, ...temperature };
+          const of: Composition = { ...known, ...Object.fromEntries(unknown) };
+          const estimate = carbideFromComposition(of);
+          expect(Math.abs(sum(of) - sum(known))).toBeLessThanOrEqual(estimate.plusMinus + 1e-9);
+          expect(estimate.notKnown).toEqual(elements.filter((element) => open.includes(element)));
+          for (const element of open) expect(estimate.notes[0]).toContain(element);
+        },
+      ),
+      { numRuns: 400, seed: 5 },
+    );
+  });
+
+  test('of a steel hardened from 840 °C not known chromium is no more than the table reaches', () => {
+    // The rows: 727 °C at 0 %, 800 °C at 1.5 %, 950 °C from 5 % on; straight between them 840 °C is 2.43 %.
+    const chromium = { unknown: true, low: 0, high: 17 } as const;
+    const { notes, volPercent } = carbideFromComposition({ carbon: 1, chromium, austenitizingC: 840 });
+    expect(notes[0]).toMatch(/chromium from 0 to 2(\.\d)? %/);
+    expect(Object.keys(volPercent)).toEqual(['Fe3C']);
+    expect(() => carbideFromComposition({ carbon: 1, chromium, austenitizingC: 400 })).toThrow(
+      'hardening temperature at 0–17 % chromium 400 °C is not between 727 °C and 1150 °C',
+    );
+  });
+
+  test('a content with a ± is looked at from end to end about its value', () => {
+    const at = (carbon: model.Quantity) =>
+      carbideFromComposition({ carbon, chromium: 12, austenitizingC: 1000 });
+    const [low, middle, high] = [at(1.3), at(1.5), at(1.7)];
+    const unsure = at({ value: 1.5, plusMinus: 0.2 });
+    expect(unsure.volPercent).toEqual(middle.volPercent);
+    expect(unsure.notKnown).toEqual([]);
+    const crc = ({ volPercent }: typeof low) => volPercent.CrC ?? NaN;
+    expect(unsure.plusMinus).toBeGreaterThanOrEqual(crc(high) - crc(middle));
+    expect(unsure.plusMinus).toBeGreaterThanOrEqual(crc(middle) - crc(low));
+    expect(unsure.plusMinus).toBeGreaterThan(middle.plusMinus);
+  });
+
   test('more heat or chromium-free steel leaves no more carbide', () => {
     const at = (austenitizingC: number) => sum({ carbon: 1.2, chromium: 14, austenitizingC });
     expect(at(950)).toBeGreaterThan(at(1050));

@@ -1,4 +1,4 @@
-import type { Page } from '@playwright/test';
+import type { Locator, Page } from '@playwright/test';
 import { expect, live, test } from './test.ts';
 import { visitorLineUp } from './visitor.ts';
 import { encodeLink } from '../../src/lineup/link.ts';
@@ -106,6 +106,9 @@ test('the fields of the assumptions: exact ones leave no band, a cleared one wid
   await expect(band(page)).toHaveText(before);
 });
 
+const plusMinusOf = async (said: Locator): Promise<number> =>
+  Number(/± ([\d.]+) % by volume/.exec((await said.textContent()) ?? '')?.[1]);
+
 test('carbide from composition: typed by keyboard, drawn, put into the line-up with its ±, and undone', async ({
   page,
 }) => {
@@ -132,6 +135,22 @@ test('carbide from composition: typed by keyboard, drawn, put into the line-up w
   await expect(page.locator('#composition-chromium-problem')).toHaveText(/not between 0 % and 18 %/);
   await expect(drawing).toHaveAttribute('aria-label', /hardened from 1050 °C/);
   await expect(carbide).toHaveValue('AISI D2');
+
+  // Emptied, it is not known: no refusal, a wider ±, and the sentence and the drawing name it.
+  await part.getByLabel('Chromium').fill('12');
+  await expect(page.locator('#composition-chromium-problem')).toHaveText('');
+  const known = await plusMinusOf(said);
+  await part.getByLabel('Chromium').fill('');
+  await page.keyboard.press('Tab');
+  await expect(page.locator('#composition-chromium-problem')).toHaveText('');
+  await expect(said).toContainText('Not known, which widens the ±: chromium from 0 to 17 %.');
+  expect(await plusMinusOf(said)).toBeGreaterThan(known);
+  await expect(drawing).toHaveAttribute('aria-label', /Of chromium, not known, the middle is drawn/);
+  await take.click();
+  const put = page.locator('[data-knife=dunlin] [data-field=carbideCrC] input');
+  await expect(put).toHaveValue(/^\d.* ± \d/);
+  expect(Number((await put.inputValue()).split('±')[1])).toBeGreaterThan(known);
+  await page.getByRole('button', { name: 'Undo' }).click();
 
   await part.getByLabel('Begin with').selectOption('AISI 52100');
   await expect(part.getByLabel('Chromium')).toHaveValue('1.45');
