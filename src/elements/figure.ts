@@ -22,6 +22,15 @@ export class FigureElement extends SceneElement {
     this.#look();
     this.#draw();
   });
+  /** Whether the reader sees it, or has it within a screen's reach. */
+  #near = true;
+  #view = new IntersectionObserver(
+    (seen) => {
+      this.#near = seen.at(-1)?.isIntersecting ?? true;
+      if (this.#near) this.#draw();
+    },
+    { rootMargin: '100% 0%' },
+  );
 
   /** What is drawn. */
   protected get figure(): Figure {
@@ -37,6 +46,7 @@ export class FigureElement extends SceneElement {
   override connectedCallback(): void {
     super.connectedCallback();
     this.#resize.observe(this);
+    this.#view.observe(this);
     this.addEventListener('change', this.#choose);
     this.addEventListener('pointerover', this.#reach);
     this.addEventListener('pointerdown', this.#take);
@@ -45,6 +55,7 @@ export class FigureElement extends SceneElement {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.#resize.disconnect();
+    this.#view.disconnect();
     this.removeEventListener('change', this.#choose);
     this.removeEventListener('pointerover', this.#reach);
     this.removeEventListener('pointerdown', this.#take);
@@ -79,7 +90,7 @@ export class FigureElement extends SceneElement {
     if (this.#shown && this.#latest) this.#hold?.(event, this.figure, this.#latest, this.#shown);
   };
 
-  /** The drawing follows within the next frame; what is read follows after a pause. */
+  /** A drawing in view follows within the next frame; what is read, or out of sight, follows after a pause. */
   protected override show(scene: Scene): void {
     const first = this.#latest === undefined;
     this.#latest = scene;
@@ -95,8 +106,11 @@ export class FigureElement extends SceneElement {
     }
     // The figure under the reader's hand goes before the others on the page.
     if (this.matches(':focus-within, :hover')) this.#frame = requestAnimationFrame(this.#draw);
-    else afterDrawing(this.#draw);
-    this.#timer = window.setTimeout(() => this.#write(scene), pauseMs);
+    else if (this.#near) afterDrawing(this.#draw);
+    this.#timer = window.setTimeout(() => {
+      this.#draw();
+      this.#write(scene);
+    }, pauseMs);
   }
 
   /** Draws only the size that is on the page; the other follows when it comes to be shown. */
