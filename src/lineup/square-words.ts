@@ -13,9 +13,11 @@ export const squareWords: Record<string, WordsOf> = {
     const told = runsOf(scene);
     const { subject, baseline } = scene;
     const sure = sureOf(scene);
+    const entered = times(scene.row.close.product);
+    const middle = times(sure.median);
     const predicted = isExact(sure)
-      ? times(sure.median)
-      : `${times(sure.median)}, with 90 % between ${interval(sure)}`;
+      ? middle
+      : `${middle === entered ? middle : `${entered} from the measures as they stand; with all that is not known exactly drawn at once, the middle is ${middle}`}, with 90 % between ${interval(sure)}`;
     const refused = refusedWork(scene);
     const opening = `${refused === '' ? '' : `${refused} `}Without a single cut the model puts ${subject.name} against ${baseline.name} at ${predicted}.`;
     const squared = squareOf(scene);

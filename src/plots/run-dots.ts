@@ -41,6 +41,36 @@ function spread(lives: readonly SharpenedLife[], y: number): Dot[] {
   });
 }
 
+/** Nearer than this the numbers of two sharpenings would run into each other, and are written as one. */
+const apartPx = 11;
+
+interface Named {
+  x: number;
+  y: number;
+  text: string;
+  end: number;
+}
+
+/** The numbers of the sharpenings of one row, above their dots. */
+function numbered(row: readonly Dot[], pxPerLog: number): Named[] {
+  const out: Named[] = [];
+  for (const { life, y } of [...row].sort((a, b) => placeOf(a.life) - placeOf(b.life))) {
+    const [at, text] = [placeOf(life), shortName(life.sharpening ?? '', 5)];
+    const last = out.at(-1);
+    if (text === '') continue;
+    if (last === undefined || Math.log(at / last.end) * pxPerLog >= apartPx)
+      out.push({ x: at, y, text, end: at });
+    else
+      Object.assign(last, {
+        x: Math.sqrt(last.x * at),
+        y: Math.min(last.y, y),
+        text: `${last.text}, ${text}`,
+        end: at,
+      });
+  }
+  return out;
+}
+
 const unitWord = ({ unit }: RunsTold): string => (unit === 'mm' ? 'mm' : 'cuts');
 
 /** Every sharpening as a dot, knife by knife and lot by lot, with the ratio and its interval between their middles. */
@@ -51,7 +81,7 @@ export const runDots: Figure = {
   scale: 'logarithmic axis',
   reading: () => 'as logged; no model in it',
   source: 'the log',
-  options(scene, { narrow }) {
+  options(scene, { width, narrow }) {
     const told = runsOf(scene);
     const { measured } = told;
     const knives = [told.baseline, told.subject];
@@ -66,8 +96,11 @@ export const runDots: Figure = {
     const low = all.length > 0 ? Math.min(...all) / 1.3 : 10;
     const high = all.length > 0 ? Math.max(...all) * 1.3 : 1000;
 
+    const [marginLeft, marginRight] = [narrow ? 66 : 104, 14];
+    const pxPerLog = (width - marginLeft - marginRight) / Math.log(high / low);
     let y = 0;
     const dots: Dot[] = [];
+    const numbers: Named[] = [];
     const names: { y: number; text: string }[] = [];
     const lots: { y: number; text: string }[] = [];
     const middles: { x: number; y1: number; y2: number }[] = [];
@@ -80,7 +113,9 @@ export const runDots: Figure = {
       const top = y;
       for (const { lot, lives: own } of lotRows(knife)) {
         lots.push({ y: y + rowPx / 2, text: shortName(lotName(lot), narrow ? 9 : 14) });
-        dots.push(...spread(own, y + rowPx / 2));
+        const row = spread(own, y + rowPx / 2);
+        dots.push(...row);
+        numbers.push(...numbered(row, pxPerLog));
         y += rowPx;
       }
       const middle = middleOf(knife);
@@ -93,8 +128,8 @@ export const runDots: Figure = {
     const shown = (life: SharpenedLife): number => placeOf(life);
     return {
       height: total + 44,
-      marginLeft: narrow ? 66 : 104,
-      marginRight: 14,
+      marginLeft,
+      marginRight,
       marginTop: 4,
       marginBottom: 40,
       x: {
@@ -124,10 +159,10 @@ export const runDots: Figure = {
           stroke: 'currentColor',
           fill: ({ life }: Dot) => (ended(life) ? 'currentColor' : 'none'),
         }),
-        Plot.text(lives.length > mostNamed ? [] : dots, {
-          x: ({ life }: Dot) => shown(life),
+        Plot.text(lives.length > mostNamed ? [] : numbers, {
+          x: 'x',
           y: 'y',
-          text: ({ life }: Dot) => shortName(life.sharpening ?? '', 5),
+          text: 'text',
           dy: -9,
           className: 'kf-sharpening',
         }),
