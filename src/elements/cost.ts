@@ -9,7 +9,7 @@ import { createKnifePair } from './knife-pair.ts';
 import { example, scene } from './page.ts';
 import { PriceGainElement } from './price-gain.ts';
 import { SceneElement } from './scene-element.ts';
-import { fillRows } from './table-rows.ts';
+import { fillHeads, fillRows } from './table-rows.ts';
 
 /** What it would cost: reads the offers from their fields; what cannot be read leaves the last good table. */
 export class CostElement extends SceneElement {
@@ -54,12 +54,7 @@ export class CostElement extends SceneElement {
     this.#complain();
     const { columns, rows } = costTable(scene.value, read.asked, costsOf(scene.value, read.asked));
     const table = this.querySelector('table.cost');
-    const heads = columns.slice(1).map((textContent) => {
-      const head = Object.assign(document.createElement('th'), { textContent });
-      head.scope = 'col';
-      return head;
-    });
-    table?.querySelector('thead tr')?.replaceChildren(document.createElement('td'), ...heads);
+    fillHeads(table, columns);
     fillRows(table, rows);
     const figure = this.querySelector('kf-price-gain');
     if (figure instanceof PriceGainElement) figure.ask(read.asked);

@@ -6,7 +6,7 @@ import { codeSaid } from '../lineup/sheet-words.ts';
 import { copyText } from './copy-text.ts';
 import { linkTo } from './page.ts';
 import { SceneElement } from './scene-element.ts';
-import { fillRows } from './table-rows.ts';
+import { fillHeads, fillRows } from './table-rows.ts';
 
 /** The line-up on one sheet of paper, with a code of its link; or the same as Markdown. */
 export class LineSheetElement extends SceneElement {
@@ -26,12 +26,7 @@ export class LineSheetElement extends SceneElement {
     this.#scene = scene;
     const { columns, rows } = lineUpTable(scene);
     const table = this.place('table');
-    const heads = columns.slice(1).map((textContent) => {
-      const head = Object.assign(document.createElement('th'), { textContent });
-      head.scope = 'col';
-      return head;
-    });
-    table?.querySelector('thead tr')?.replaceChildren(document.createElement('td'), ...heads);
+    fillHeads(table, columns);
     fillRows(table, rows);
     this.#write('title', scene.entry.title);
     const code = linkCode(linkTo('bench/'));

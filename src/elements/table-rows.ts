@@ -20,3 +20,13 @@ export function fillRows(
     }),
   );
 }
+
+/** The heads of the columns of a table, above rows whose own head stands first: that corner stays empty. */
+export function fillHeads(table: Element | null, columns: readonly string[]): void {
+  const heads = columns.slice(1).map((textContent) => {
+    const head = Object.assign(document.createElement('th'), { textContent });
+    head.scope = 'col';
+    return head;
+  });
+  table?.querySelector('thead tr')?.replaceChildren(document.createElement('td'), ...heads);
+}
