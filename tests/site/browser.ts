@@ -20,13 +20,16 @@ export function findBrowser(): string | undefined {
   return places.find((place): place is string => place !== undefined && existsSync(place));
 }
 
+/** No way may hold the tests up for long: a machine without a network has to go on with what it has. */
+const patienceMs = 600_000;
 const run = (command: string, ...args: string[]): void => {
-  execFileSync(command, args, { stdio: 'inherit' });
+  execFileSync(command, args, { stdio: 'inherit', timeout: patienceMs });
 };
 
 const apt = (): void => {
-  run('apt-get', 'update', '-qq');
-  run('apt-get', 'install', '-y', '-qq', 'chromium-headless-shell');
+  const hasty = ['-qq', '-o', 'Acquire::Retries=0', '-o', 'Acquire::http::Timeout=15'];
+  run('apt-get', 'update', ...hasty);
+  run('apt-get', 'install', '-y', ...hasty, 'chromium-headless-shell');
 };
 
 /**
