@@ -26,6 +26,16 @@ const texts: readonly (Omit<Home, 'sliders'> & { file: string })[] = [
   ...['bench', 'runs', 'argue'].map((name) => ({ page: `${name}/`, file: `src/pages/${name}.astro` })),
 ];
 
+/** Figures whose caption gives the whole ratio of the two knives: where one stands alone its band goes below it. */
+export const wholeRatioFigures: readonly string[] = [
+  'chain',
+  'readings',
+  'stack',
+  'stack-linear',
+  'three-limits',
+  'power-curve',
+];
+
 /** Every figure there is, by its id. */
 export const figureIds: readonly string[] = Object.values(topics).flatMap(({ figures }) =>
   (figures ?? []).map(({ id }) => id),

@@ -1,18 +1,10 @@
-import {
-  compare,
-  evenUp,
-  firstOrderBand,
-  isUnknown,
-  jobProfiles,
-  nominal,
-  runsNeeded,
-} from '../model/index.ts';
+import { compare, evenUp, isUnknown, jobProfiles, nominal, runsNeeded } from '../model/index.ts';
 import type { TermId } from '../model/index.ts';
 import { isRefused, opening } from './answer-opening.ts';
-import { pairOf } from './pair.ts';
 import { changes, standing } from './rows.ts';
 import type { Scene } from './scene.ts';
 import { brief, plain, times } from './show.ts';
+import { isExact, sureOf } from './sure.ts';
 import { temptingSum } from './tempting-sum.ts';
 import type { WordsOf } from './words.ts';
 
@@ -92,7 +84,7 @@ export const answersWords: Record<string, WordsOf> = {
       opening(scene),
       left === null
         ? 'The one’s blade cannot take the other’s angle, thickness and finish as measured, so the sum cannot be done.'
-        : `As they are: ${times(chosen(scene).product)}. Given the other’s angle, thickness and finish it would be ${times(left)}.`,
+        : `Given the other’s angle, thickness and finish it would be ${times(left)}.`,
       left === null
         ? ''
         : alike(left)
@@ -164,18 +156,17 @@ export const answersWords: Record<string, WordsOf> = {
   },
 
   'answer-too-exact': (scene) => {
-    const { low, high } = firstOrderBand(pairOf(scene), scene.entry.subject);
-    const { product } = scene.row.close;
+    const sure = sureOf(scene);
     return [
       opening(scene, 'close'),
-      high / low < 1.001
-        ? `It is ${times(product)}, and as everything was given without a ±, no band comes out. That is not the same as being sure.`
-        : `Nobody does. It is ${times(product)}, and nine times in ten within ${times(low, 2)} to ${times(high, 2)}, from the ± of measures and assumptions to first order.`,
-      low < 1 && high > 1 && high / low >= 1.001
-        ? 'That holds 1, so the order of the two is not sure.'
-        : high / low >= 1.001
-          ? 'That does not hold 1, so the order is fairly sure even if the number is not.'
-          : '',
+      isExact(sure)
+        ? 'As everything was given without a ±, no band comes out. That is not the same as being sure.'
+        : 'Nobody does. The band holds nine of ten samples drawn from the ± of measures and assumptions, and one of ten lies outside it.',
+      isExact(sure)
+        ? ''
+        : sure.low < 1 && sure.high > 1
+          ? 'It holds 1, so the order of the two is not sure.'
+          : 'It does not hold 1, so the order is fairly sure even if the number is not.',
     ];
   },
 

@@ -29,24 +29,39 @@ export function verdict({ beats }: Sure, { subject, baseline }: Scene): string {
   return `The model does not tell ${subject.name} and ${baseline.name} apart: ${subject.name} is ahead in ${ofHundred(beats)}.`;
 }
 
+/** What the band spans, as the end of a sentence that names the ratio. */
+function sureTo({ low, high }: Sure, { row }: Scene): string {
+  const missing = row.close.complete ? '' : `, ${list(leftOut(row.close))} left out`;
+  return `sure only to between ${times(low)} and ${times(high)}: there nine samples of ten lie when all that is not known exactly is drawn at once${missing}`;
+}
+
 export const bandWords: Record<string, WordsOf> = {
   /** Behind the one sentence that is the answer: how sure it is. */
   'answer-band': (scene) => {
     // Where the work refuses the chain there is no ratio for a band to stand about.
     if (refusedWork(scene) !== '') return [];
     const sure = sureOf(scene);
-    const { row, entry, subject, baseline } = scene;
+    const { entry, subject, baseline } = scene;
     const pocket = entry.reading === 'pocket';
     const whose = pocket ? 'The close reading' : 'That';
-    const missing = row.close.complete ? '' : `, ${list(leftOut(row.close))} left out`;
     if (isExact(sure))
       return [
         `${pocket ? `The close reading has ${times(sure.median)}. ` : ''}Nothing about ${subject.name} against ${baseline.name} is left uncertain, so the model puts no band about it.`,
       ];
     return [
-      `${whose} is sure only to between ${times(sure.low)} and ${times(sure.high)}: there nine samples of ten lie when all that is not known exactly is drawn at once${missing}.`,
+      `${whose} is ${sureTo(sure, scene)}.`,
       verdict(sure, scene),
       pocket ? 'The pocket reading has no band of its own.' : '',
     ];
+  },
+
+  /** The whole of the two where parts of them were spoken of: the ratio with its band, whichever way it is read. */
+  'whole-band': (scene) => {
+    const sure = sureOf(scene);
+    const { row, subject, baseline } = scene;
+    const whole = `${refusedWork(scene) === '' ? 'Taken whole' : 'In clean slicing, which this work is not'}, ${subject.name} against ${baseline.name} makes ${times(row.close.product)} by the close reading`;
+    return isExact(sure)
+      ? [`${whole}, and as nothing about the two is left uncertain the model puts no band about it.`]
+      : [`${whole}, ${sureTo(sure, scene)}.`, verdict(sure, scene)];
   },
 };

@@ -86,8 +86,8 @@ export function nearestPairing(scene: Scene): Pairing | null {
   return { longer: longer.name, shorter: shorter.name, low, high, beats };
 }
 
-/** Whether the band has no width: everything is known, and every assumption fixed. */
-export const isExact = ({ low, high }: Sure): boolean => high === low;
+/** Whether the band has no width but for the last binary digits: everything is known, and every assumption fixed. */
+export const isExact = ({ low, high }: Sure): boolean => high / low < 1 + 1e-9;
 
 const of: Record<string, readonly [what: string, family: Matter['family']]> = {
   angleDeg: ['the edge angle of', 'geometry'],

@@ -2,13 +2,25 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
 import { answersWords } from '../../src/lineup/answers-words.ts';
+import { bandWords } from '../../src/lineup/band-words.ts';
 import { sceneOf } from '../../src/lineup/scene.ts';
+import type { Scene } from '../../src/lineup/scene.ts';
 import type { LineUpEntry } from '../../src/lineup/schema.ts';
 import { awkward } from './awkward.ts';
 import { loft } from './entries.ts';
 
+const scenes = new Map<string, Scene>();
+
+/** The scene of a line-up, made once: its band takes many samples. */
+function sceneFor(entry: LineUpEntry): Scene {
+  const key = JSON.stringify(entry);
+  const scene = scenes.get(key) ?? sceneOf(entry);
+  scenes.set(key, scene);
+  return scene;
+}
+
 const told = (name: string, entry: LineUpEntry): string =>
-  (answersWords[`answer-${name}`]?.(sceneOf(entry)) ?? []).filter((sentence) => sentence !== '').join(' ');
+  (answersWords[`answer-${name}`]?.(sceneFor(entry)) ?? []).filter((sentence) => sentence !== '').join(' ');
 
 const listed = parse(readFileSync('content/answers.yaml', 'utf8')) as Record<string, unknown>;
 const names = Object.keys(listed);
@@ -26,10 +38,39 @@ const opposed = (entry: LineUpEntry): LineUpEntry => ({
   evenedUp: [],
 });
 
+/** The ends of the band in what the bench says behind its answer; none where it says there is none. */
+const bandSaid = (entry: LineUpEntry): string[] =>
+  bandWords['whole-band']?.(sceneFor(entry))
+    .join(' ')
+    .match(/sure only to between (×[\d.]+) and (×[\d.]+)/)
+    ?.slice(1) ?? [];
+
+/** Lower end, ratio and upper end of an answer by the close reading. */
+const withBand = (text: string): number[] => {
+  const [, ratio, low, high] = /×([\d.]+) \(band ×([\d.]+) to ×([\d.]+)\)/.exec(text) ?? [];
+  return [low, ratio, high].map(Number);
+};
+
 describe.each(names)('%s', (name) => {
   test('stays under 500 characters, whatever the line-up', () => {
     for (const entry of [loft(), ...Object.values(awkward)] as LineUpEntry[])
       for (const one of [entry, opposed(entry)]) expect(told(name, one).length).toBeLessThan(500);
+  });
+
+  test('says the ratio with its band, as the bench has it', () => {
+    for (const entry of [loft(), opposed(loft()), ...Object.values(awkward)] as LineUpEntry[]) {
+      const [low, high] = bandSaid(entry);
+      if (low === undefined || high === undefined)
+        expect(told(name, entry)).toMatch(/\(no band\)|has none\)/);
+      else expect(told(name, entry)).toContain(` ${low} to ${high})`);
+    }
+    // The band runs about the ratio, and from the other knife it is the same turned over.
+    const [low = 0, ratio = 0, high = 0] = withBand(told(name, loft()));
+    expect(low).toBeLessThan(ratio);
+    expect(ratio).toBeLessThan(high);
+    const over = withBand(told(name, opposed(loft())));
+    expect(over[0]).toBeCloseTo(1 / high, 2);
+    expect(over[2]).toBeCloseTo(1 / low, 2);
   });
 
   test('opens with whom it speaks of', () => {
@@ -56,6 +97,20 @@ test('the angle’s two routes are those one can work by hand', () => {
   // By hand: arctan 0.25 = 14.036°; tan 38.036° / tan 26.036° = 0.7823 / 0.4885 = 1.601.
   const close = { ...thin, reading: 'close', slicePush: 0, friction: 0.25 } as const;
   expect(told('angle-twice', close)).toContain('As a wedge that opens the cut the angle makes ×1.60');
+});
+
+test('by the pocket reading, which has no band, an answer names that of the close one', () => {
+  const pocket = told('all-steel', { ...loft(), reading: 'pocket' });
+  expect(pocket).toMatch(
+    /pocket reading: ×[\d.]+ \(no band; the close one’s ×[\d.]+ has ×[\d.]+ to ×[\d.]+\)\./,
+  );
+});
+
+test('whether the order is sure hangs on the band alone', () => {
+  const [low, , high] = withBand(told('too-exact', loft())) as [number, number, number];
+  expect(told('too-exact', loft())).toContain(low < 1 && high > 1 ? 'It holds 1' : 'It does not hold 1');
+  const alike = told('too-exact', alikeBut({}));
+  expect(alike).toMatch(/It holds 1, so the order/);
 });
 
 test('one difference leaves nothing to add', () => {

@@ -1,6 +1,6 @@
 import type { Locator, Page } from '@playwright/test';
 import { expect, live, test } from './test.ts';
-import { visitorLineUp } from './visitor.ts';
+import { visitorLineUp, visitorLink } from './visitor.ts';
 import { encodeLink } from '../../src/lineup/link.ts';
 import type { LineUpEntry } from '../../src/lineup/schema.ts';
 
@@ -44,6 +44,19 @@ const alike: LineUpEntry = {
     finish: { scale: 'JIS', grit: 1000 },
   })),
 };
+
+for (const path of ['/lessons/forty-and-forty/', '/lessons/where-it-stops/', '/embed/chain/'])
+  test(`${path} says the visitor’s whole ratio with its band, as the bench does`, async ({ page }) => {
+    await page.goto(`/bench/${visitorLink}`);
+    await expect(headline(page)).toContainText('Tern');
+    const [, span = 'none'] =
+      /sure only to (between \S+ and [^:]+)/.exec((await headline(page).textContent()) ?? '') ?? [];
+    await page.goto(`${path}${visitorLink}`);
+    const whole = page.locator('kf-words[of=whole-band]');
+    await expect(whole).toContainText(`Tern against Knot makes`);
+    await expect(whole).toContainText(span);
+    await expect(whole).not.toContainText('Dunlin');
+  });
 
 test('two knives whose bands overlap are said not to be told apart', async ({ page }) => {
   await page.goto(`/bench/${encodeLink(alike)}`);
