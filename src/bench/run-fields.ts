@@ -1,5 +1,5 @@
 import { readNumber } from '../lineup/read.ts';
-import { reachOf } from '../runs/lives.ts';
+import { readCycles, readSeries } from '../runs/csv-row.ts';
 import { notRecorded, validateRun } from '../runs/log.ts';
 import type { Run } from '../runs/log.ts';
 
@@ -10,7 +10,7 @@ export const runFields = [
     name: 'reach',
     kind: 'text',
     label: 'Until the stop',
-    hint: 'How many cuts, or how many mm of stock were cut.',
+    hint: 'How many cuts, or how many mm of stock were cut. Empty where the readings or cycles below say it.',
   },
   {
     name: 'unit',
@@ -57,6 +57,18 @@ export const runFields = [
     ],
   },
   { name: 'judge', kind: 'text', label: 'Judged by', hint: 'Initials are enough.' },
+  {
+    name: 'series',
+    kind: 'text',
+    label: 'Sharpness along the way',
+    hint: 'Cut@sharpness, a space between: 0@100 50@92 120@81. A higher number is sharper.',
+  },
+  {
+    name: 'cycles',
+    kind: 'text',
+    label: 'Cut in each cycle of a card test, mm',
+    hint: 'In order, a space between: 11.2 10.8 10.1.',
+  },
 ] as const;
 
 export type RunFieldName = (typeof runFields)[number]['name'];
@@ -74,14 +86,24 @@ const numbers = {
 
 /** A path of the log's own check as the field it stands in. */
 const fieldOf = (path: string): RunFieldName =>
-  runFields.find(({ name }) => name === path)?.name ?? (path === 'censored' ? 'ended' : 'reach');
+  runFields.find(({ name }) => name === path.split('.')[0])?.name ??
+  (path === 'censored' ? 'ended' : 'reach');
 
-/**
- * The typed texts as a run, or what is wrong in which field.
- *
- * @param before the run that is changed, if one is: what no field shows of it is kept
- */
-export function readRun(texts: RunTexts, before?: Run): ReadRun {
+/** How far the last reading stands, where it is one. */
+function lastCut(series: ReturnType<typeof readSeries> | undefined): number | undefined {
+  const last = series?.at(-1);
+  return typeof last === 'object' && typeof last.cut === 'number' ? last.cut : undefined;
+}
+
+/** Readings and depths as a cell of a file holds them; a comma in them is a decimal sign. */
+function alongTheWay({ series, cycles }: RunTexts) {
+  const read = <T>(text: string, reader: (cell: string, decimal: 'comma' | 'point') => T): T | undefined =>
+    text.trim() === '' ? undefined : reader(text.trim(), text.includes(',') ? 'comma' : 'point');
+  return { series: read(series, readSeries), cycles: read(cycles, readCycles) };
+}
+
+/** The typed texts as a run, or what is wrong in which field. */
+export function readRun(texts: RunTexts): ReadRun {
   const problems: { field: RunFieldName; message: string }[] = [];
   const number = (field: keyof typeof numbers): number | undefined => {
     if (texts[field].trim() === '') return undefined;
@@ -96,17 +118,19 @@ export function readRun(texts: RunTexts, before?: Run): ReadRun {
     return undefined;
   };
   const words = (field: RunFieldName): string => texts[field].trim() || notRecorded;
-  const reach = number('reach');
-  if (texts.reach.trim() === '')
+  const { series, cycles } = alongTheWay(texts);
+  // Where it is left empty the readings or cycles say how far it went.
+  const reach = number('reach') ?? (texts.unit === 'cuts' ? lastCut(series) : undefined);
+  if (texts.reach.trim() === '' && !series && !cycles)
     problems.push({ field: 'reach', message: 'How far did it go? Type a number.' });
   if (texts.knife === '') problems.push({ field: 'knife', message: 'Choose the knife.' });
-  const kept = before && reachOf(before).reach === reach ? seriesOf(before) : {};
-  const own = 'cycles' in kept ? {} : texts.unit === 'mm' ? { cutMm: reach } : { cuts: reach };
+  const own = reach === undefined ? {} : texts.unit === 'mm' ? { cutMm: reach } : { cuts: reach };
   const run = {
     knife: texts.knife,
     lot: words('lot'),
     sharpening: words('sharpening'),
-    ...kept,
+    ...(series ? { series } : {}),
+    ...(cycles ? { cycles } : {}),
     ...own,
     stop: words('stop'),
     checkedEvery: number('checkedEvery') ?? notRecorded,
@@ -126,20 +150,15 @@ export function readRun(texts: RunTexts, before?: Run): ReadRun {
       };
 }
 
-const seriesOf = ({ series, cycles }: Run): Pick<Run, 'series' | 'cycles'> => ({
-  ...(series ? { series } : {}),
-  ...(cycles ? { cycles } : {}),
-});
-
 const shown = (value: string | number): string => (value === notRecorded ? '' : String(value));
 
 /** A run as the fields show it; `readRun` reads it back. */
 export function showRun(run: Run): RunTexts {
-  const { reach, unit } = reachOf(run);
+  const { cuts, cutMm } = run;
   return {
     knife: run.knife,
-    reach: String(reach),
-    unit,
+    reach: String(cuts ?? cutMm ?? ''),
+    unit: cuts === undefined ? 'mm' : 'cuts',
     ended: run.censored ? 'early' : 'yes',
     lot: shown(run.lot),
     sharpening: shown(run.sharpening),
@@ -149,5 +168,7 @@ export function showRun(run: Run): RunTexts {
     angleDeg: shown(run.angleDeg),
     burrChecked: run.burrChecked === notRecorded ? notRecorded : run.burrChecked ? 'yes' : 'no',
     judge: shown(run.judge),
+    series: run.series?.map(({ cut, sharpness }) => `${cut}@${sharpness}`).join(' ') ?? '',
+    cycles: run.cycles?.join(' ') ?? '',
   };
 }

@@ -211,7 +211,6 @@ export class RunsElement extends HTMLElement {
     const before = runs[index];
     const read = readRun(
       Object.fromEntries(runFields.map(({ name }) => [name, this.#input(name)?.value ?? ''])) as RunTexts,
-      before,
     );
     const problems = read.ok ? [] : read.problems;
     for (const { name } of runFields) {
@@ -236,7 +235,7 @@ export class RunsElement extends HTMLElement {
     if (refused !== '') return;
     this.#stopChanging();
     // The next run differs in these two at least; the rest is likely the same.
-    for (const name of ['reach', 'sharpening']) {
+    for (const name of ['reach', 'sharpening', 'series', 'cycles']) {
       const input = this.#input(name);
       if (input) input.value = '';
     }

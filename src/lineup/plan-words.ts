@@ -1,8 +1,15 @@
 import { counted } from './counted.ts';
 import { mostOnSheet, neededOf, planOf, runsOnSheet, sheetOf } from './plan.ts';
 import { list } from './rows.ts';
-import { percent, thousands, times } from './show.ts';
+import { notRecorded } from '../runs/log.ts';
+import { brief, percent, thousands, times } from './show.ts';
 import type { WordsOf } from './words.ts';
+
+/** More runs than this are counted and not named: the table has them. */
+const mostOutside = 6;
+
+const windowSaid = ({ low, high }: { low: number; high: number }): string =>
+  `${brief(low)} to ${brief(high)}`;
 
 export const planWords: Record<string, WordsOf> = {
   /** How many runs a plan asks for. */
@@ -49,6 +56,37 @@ export const planWords: Record<string, WordsOf> = {
         ? ''
         : `${plan.control} is cut first and last in every lot, so that a change of stock or hand shows.`,
       first && !plan.blind ? `It begins with ${first.knife}.` : '',
+      plan.start === undefined
+        ? ''
+        : `A run begins only with an edge whose sharpness reads from ${windowSaid(plan.start)}; any other is sharpened again.`,
     ];
+  },
+
+  /** Which edges did not start as the plan asks; none is left out for it. */
+  'runs-start': ({ entry: { plan, runs = [] } }) => {
+    const start = plan?.start;
+    if (start === undefined || runs.length === 0) return [];
+    const open = runs.filter(({ startSharpness }) => startSharpness === notRecorded);
+    const outside = runs.flatMap(({ knife, sharpening, startSharpness: at }) =>
+      at === notRecorded || (at >= start.low && at <= start.high)
+        ? []
+        : [
+            `${knife}${sharpening === notRecorded ? '' : `, sharpening ${sharpening}`}, began at ${brief(at)}, outside the window from ${windowSaid(start)}.`,
+          ],
+    );
+    const shown = outside.slice(0, mostOutside);
+    return [
+      ...shown,
+      outside.length > shown.length ? `So did ${outside.length - shown.length} more.` : '',
+      outside.length > 0 ? 'They count all the same. Whoever leaves a run out says so, and why.' : '',
+      outside.length === 0 && open.length < runs.length
+        ? `${open.length === 0 ? 'All edges' : 'All edges whose start is recorded'} began within the window from ${windowSaid(start)}.`
+        : '',
+      open.length === 0
+        ? ''
+        : open.length === runs.length
+          ? 'No run has its start recorded.'
+          : `${open.length === 1 ? 'One run has' : `${open.length} runs have`} no recorded start, and may lie outside.`,
+    ].filter((sentence) => sentence !== '');
   },
 };

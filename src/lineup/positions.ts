@@ -76,6 +76,7 @@ const planned = [
   'stop',
   'closed',
   'reopened',
+  'start',
 ] as const satisfies (keyof PlanEntry)[];
 const angleWays = { typed: 0, slantWidth: 1, height: 2 } as const;
 
@@ -150,6 +151,14 @@ const packPosition = (position: Position): Packed =>
     ),
   );
 
+const packPlan = (plan: PlanEntry): Packed =>
+  trimmed(
+    planned.map((name) => {
+      const value = plan[name] ?? null;
+      return typeof value === 'object' && value !== null ? [value.low, value.high] : value;
+    }),
+  );
+
 /** The line-up as lists. What version 1 did not have stands at the end. */
 export function pack(entry: LineUpEntry): Packed[] {
   const place = (id: string) => entry.knives.findIndex((knife) => knife.id === id);
@@ -171,7 +180,7 @@ export function pack(entry: LineUpEntry): Packed[] {
     orNull(entry.gaugeBias, (bias) => trimmed(gauges.map((gauge) => bias[gauge] ?? null))),
     orNull(entry.position, packPosition),
     orNull(entry.runs, (runs) => runs.map(packRun)),
-    orNull(entry.plan, (plan) => trimmed(planned.map((name) => plan[name] ?? null))),
+    orNull(entry.plan, packPlan),
     orNull(entry.corrections, (all) => all.map(({ date, reason, changed }) => [date, reason, ...changed])),
   ];
 }
@@ -272,6 +281,12 @@ const unpackNamed = (
     ...names.map((name, index) => field(name, list(packed)[index], (value) => read(name, value))),
   ) as object;
 
+function unpackPlanned(name: string, value: Unread): Unread {
+  if (name !== 'start') return value;
+  const [low, high] = list(value);
+  return { low, high };
+}
+
 /** The document the lists stand for, not yet checked. */
 export function unpack(packed: Unread): unknown {
   const [
@@ -317,7 +332,7 @@ export function unpack(packed: Unread): unknown {
       unpackNamed(disputed, stands, (dispute, index) => named(held[dispute as Dispute], index)),
     ),
     ...field('runs', runs, (all) => list(all).map(unpackRun)),
-    ...field('plan', plan, (all) => unpackNamed(planned, all, (_, value) => value)),
+    ...field('plan', plan, (all) => unpackNamed(planned, all, unpackPlanned)),
     ...field('corrections', corrected, (all) =>
       list(all).map((one) => {
         const [date, reason, ...changed] = list(one);

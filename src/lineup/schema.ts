@@ -78,6 +78,8 @@ export interface PlanEntry {
   control?: string;
   /** The sharpness at which readings of two knives are compared; halfway where it is left out. */
   stop?: number;
+  /** Between which sharpnesses an edge must start, in the readings' own unit; no window where it is left out. */
+  start?: { low: number; high: number };
   /** The sheet shows codes in place of names. */
   blind: boolean;
   /** The same seed gives the same sheet. */
@@ -349,6 +351,15 @@ export const lineUpSchema = v.strictObject({
       lots: whole('lots', 1, 20),
       control: v.exactOptional(words('the name', 80)),
       stop: v.exactOptional(number('the stop', '', 1e-9, 1e9)),
+      start: v.exactOptional(
+        v.pipe(
+          v.strictObject({
+            low: number('the lower end of the start', '', 1e-9, 1e9),
+            high: number('the upper end of the start', '', 1e-9, 1e9),
+          }),
+          v.check(({ low, high }) => low < high, 'the window of the start runs backwards, or has no width'),
+        ),
+      ),
       blind: v.boolean(),
       seed: whole('the seed', 0, 999_999),
       closed: v.exactOptional(v.literal(true, 'closed is true where the log is closed, else left out')),

@@ -20,6 +20,17 @@ function number(cell: string, decimal: Found['decimal']): number | string {
 
 const list = (cell: string): string[] => cell.split(/\s+/);
 
+/** The depths of a card test, mm; what is no number stays text, and a run's check refuses it. */
+export const readCycles = (cell: string, decimal: Found['decimal']): (number | string)[] =>
+  list(cell).map((depth) => number(depth, decimal));
+
+/** Readings `cut@sharpness`, a space between; as for `readCycles`. */
+export const readSeries = (cell: string, decimal: Found['decimal']) =>
+  list(cell).map((reading) => {
+    const [cut = '', sharpness = '', ...more] = reading.split('@');
+    return more.length > 0 ? reading : { cut: number(cut, decimal), sharpness: number(sharpness, decimal) };
+  });
+
 type Read = (cell: string, decimal: Found['decimal']) => unknown;
 const text: Read = (cell) => unguarded(cell);
 const recorded: Read = (cell, decimal) =>
@@ -33,12 +44,8 @@ const readers: Record<Column, Read> = {
   judge: text,
   cutMm: number,
   cuts: number,
-  cycles: (cell, decimal) => list(cell).map((depth) => number(depth, decimal)),
-  series: (cell, decimal) =>
-    list(cell).map((reading) => {
-      const [cut = '', sharpness = '', ...more] = reading.split('@');
-      return more.length > 0 ? reading : { cut: number(cut, decimal), sharpness: number(sharpness, decimal) };
-    }),
+  cycles: readCycles,
+  series: readSeries,
   checkedEvery: recorded,
   startSharpness: recorded,
   angleDeg: recorded,

@@ -41,7 +41,7 @@ const ofNeither = [
 ];
 
 /** Of the whole line-up, whichever of its knives is looked at. */
-const ofTheLineUp = ['band-nearest', 'runs-sheet'];
+const ofTheLineUp = ['band-nearest', 'runs-sheet', 'runs-start'];
 
 const row = (cells: readonly string[]): string => `| ${cells.join(' | ')} |`;
 

@@ -13,7 +13,7 @@ describe('a run typed into fields', () => {
   test('comes back equal, whatever it is', () => {
     fc.assert(
       fc.property(anyEntry, ({ runs = [] }) => {
-        for (const run of runs) expect(readRun(showRun(run), run)).toEqual({ ok: true, run });
+        for (const run of runs) expect(readRun(showRun(run))).toEqual({ ok: true, run });
       }),
       { numRuns: 60 },
     );
@@ -53,14 +53,35 @@ describe('a run typed into fields', () => {
     expect(read.ok && read.run.angleDeg).toBe(14.5);
   });
 
-  test('a series is kept where how far it went is left as it was', () => {
-    const series = [{ cut: 10, sharpness: 3 }];
-    const { cuts: _cuts, ...run } = aRun();
-    const before = { ...run, cutMm: 10, series };
-    const same = readRun({ ...showRun(before), judge: 'B.' }, before);
-    expect(same.ok && same.run).toEqual({ ...before, judge: 'B.' });
-    const other = readRun({ ...showRun(before), reach: '20' }, before);
-    expect(other.ok && other.run.series).toBeUndefined();
+  test('readings and depths are typed as a file holds them, and say how far a run went', () => {
+    const counted = readRun(texts({ reach: '', unit: 'cuts', series: '0@100 50@92,5 120@81' }));
+    expect(counted.ok && counted.run).toMatchObject({
+      cuts: 120,
+      series: [
+        { cut: 0, sharpness: 100 },
+        { cut: 50, sharpness: 92.5 },
+        { cut: 120, sharpness: 81 },
+      ],
+    });
+    const card = readRun(texts({ reach: '', unit: 'mm', cycles: '11.2  10.8 10.1' }));
+    expect(card.ok && card.run).toMatchObject({ cycles: [11.2, 10.8, 10.1] });
+    expect(card.ok && 'cutMm' in card.run).toBe(false);
+    // A stop between two readings is a number of its own.
+    const between = readRun(texts({ reach: '100', unit: 'mm', series: '0@100 50@92 120@81' }));
+    expect(between.ok && between.run.cutMm).toBe(100);
+  });
+
+  test.each([
+    ['series', { series: '0@100 50' }, /sharpness/],
+    ['series', { series: '50@92 20@95' }, /do not grow/],
+    ['series', { series: '0@1OO' }, /sharpness/],
+    ['cycles', { reach: '', cycles: '11 -2' }, /below 0/],
+    ['cycles', { reach: '', cycles: 'deep' }, /must be a number/],
+    ['reach', { reach: '33', cycles: '11.2 10.8' }, /says twice/],
+  ] as const)('%s is refused at its field: %o', (field, change, message) => {
+    const read = readRun(texts(change));
+    expect(read.ok ? [] : read.problems.map((problem) => problem.field)).toEqual([field]);
+    expect(read.ok ? '' : read.problems[0]?.message).toMatch(message);
   });
 });
 
@@ -81,7 +102,21 @@ describe('the plan’s fields', () => {
     });
   });
 
+  test('the window of the start is typed from where to where, and shown so', () => {
+    const field = planFieldNamed('start');
+    const written = field.write(firstPlan, '90–110,5');
+    expect(written).toEqual({ ok: true, plan: { ...firstPlan, start: { low: 90, high: 110.5 } } });
+    expect(field.show({ ...shown, start: { low: 90, high: 110.5 } })).toBe('90–110.5');
+    expect(field.write({ ...firstPlan, start: { low: 90, high: 110.5 } }, '')).toEqual({
+      ok: true,
+      plan: firstPlan,
+    });
+  });
+
   test.each([
+    ['start', '90', /from where to where/],
+    ['start', '110–90', /runs backwards/],
+    ['start', '0–90', /not between/],
     ['cv', '0', /not between/],
     ['ratio', '1', /not between/],
     ['runs', '2.5', /not a whole number/],

@@ -131,8 +131,8 @@ test('every sentence about the two changes when they are exchanged', () => {
   const entry: LineUpEntry = { ...loft(), runs: loftRuns() };
   const exchanged = { ...entry, subject: entry.baseline, baseline: entry.subject };
   for (const name of Object.keys(all)) {
-    // Suspects and the sheet speak of both knives alike, whichever is looked at.
-    if (['runs-suspects', 'runs-ruled-out', 'runs-sheet'].includes(name)) continue;
+    // Suspects, the sheet and the starts speak of all knives alike, whichever is looked at.
+    if (['runs-suspects', 'runs-ruled-out', 'runs-sheet', 'runs-start'].includes(name)) continue;
     expect(say(name, sceneOf(exchanged)), name).not.toBe(say(name, sceneOf(entry)));
   }
 });
@@ -176,6 +176,48 @@ describe('the plan', () => {
     const knives = twice.knives.map((knife) => ({ ...knife, name: 'Plover' }));
     expect(sheetOf(sceneOf({ ...twice, knives }))).toMatchObject({ ok: false });
     expect(say('runs-sheet', sceneOf({ ...twice, knives }))).toMatch(/There is no sheet: .*twice/);
+  });
+
+  describe('the window of the start', () => {
+    const plan = { ratio: 1.25, lots: 1, blind: false, seed: 1, start: { low: 90, high: 110 } };
+    const said = (starts: readonly (number | 'not recorded')[]) =>
+      say(
+        'runs-start',
+        sceneWith(
+          starts.map((startSharpness, index) => aRun({ sharpening: String(index + 1), startSharpness })),
+          { plan },
+        ),
+      );
+
+    test('names the edges outside it, and leaves none out', () => {
+      expect(said([100, 82, 110, 110.5])).toBe(
+        'Plover, sharpening 2, began at 82, outside the window from 90 to 110. Plover, sharpening 4, began at 110.5, outside the window from 90 to 110. They count all the same. Whoever leaves a run out says so, and why.',
+      );
+      const runs = [
+        ...cut('Dunlin', [120, 150, 180], { startSharpness: 20 }),
+        ...cut('Plover', [60, 75, 90]),
+      ];
+      expect(runsOf(sceneWith(runs, { plan })).measured).toEqual(runsOf(sceneWith(runs)).measured);
+    });
+
+    test('says so where all are inside, and where nobody wrote it down', () => {
+      expect(said([90, 110])).toBe('All edges began within the window from 90 to 110.');
+      expect(said([100, 'not recorded'])).toBe(
+        'All edges whose start is recorded began within the window from 90 to 110. One run has no recorded start, and may lie outside.',
+      );
+      expect(said(['not recorded', 'not recorded'])).toBe('No run has its start recorded.');
+      expect(say('runs-start', sceneWith(cut('Plover', [60])))).toBe('');
+    });
+
+    test('names six, and counts the rest', () => {
+      expect(said(Array.from({ length: 9 }, () => 20))).toContain('So did 3 more.');
+    });
+
+    test('is a rule of the sheet', () => {
+      expect(say('runs-sheet', sceneOf({ ...loft(), plan }))).toContain(
+        'A run begins only with an edge whose sharpness reads from 90 to 110; any other is sharpened again.',
+      );
+    });
   });
 
   test('a control knife opens and closes every lot', () => {
