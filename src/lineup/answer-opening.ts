@@ -1,13 +1,12 @@
-import { jobProfiles } from '../model/index.ts';
 import type { Reading } from '../model/index.ts';
+import { jobOf } from './job.ts';
 import { leftOut, list } from './rows.ts';
 import type { Scene } from './scene.ts';
 import { times } from './show.ts';
 import { isExact, sureOf } from './sure.ts';
 
 /** Whether wear does not end the edge in the work of the scene, so that its slicing chain is refused. */
-export const isRefused = ({ entry }: Scene): boolean =>
-  jobProfiles.some(({ id, slicingChain }) => id === entry.work && !slicingChain);
+export const isRefused = ({ entry }: Scene): boolean => !jobOf(entry).slicingChain;
 
 /** The ratio by one reading with the band about it, which only the close reading has. */
 function ratioSaid(scene: Scene, reading: Reading): string {

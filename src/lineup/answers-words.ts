@@ -1,11 +1,14 @@
-import { compare, evenUp, isUnknown, jobProfiles, nominal, runsNeeded } from '../model/index.ts';
+import { compare, evenUp, isUnknown, nominal, runsNeeded } from '../model/index.ts';
 import type { TermId } from '../model/index.ts';
 import { isRefused, opening } from './answer-opening.ts';
+import { factorOf, ofKnife } from './found.ts';
+import { jobOf } from './job.ts';
 import { changes, standing } from './rows.ts';
 import type { Scene } from './scene.ts';
 import { brief, plain, times } from './show.ts';
 import { isExact, sureOf } from './sure.ts';
 import { temptingSum } from './tempting-sum.ts';
+import { unlessRefused } from './unless-refused.ts';
 import type { WordsOf } from './words.ts';
 
 /** Scatter of one knife's runs an objection is answered with: assumed, and said. */
@@ -15,27 +18,20 @@ const cv = 0.2;
 const alike = (ratio: number): boolean => Math.abs(Math.log(ratio)) < 5e-3;
 
 const chosen = ({ row, entry }: Scene) => row[entry.reading];
-const factorOf = (scene: Scene, id: TermId): number | null =>
-  chosen(scene).terms.find((term) => term.id === id)?.factor ?? null;
 
 /** What the terms named make together; null where one of them is left out. */
 const together = (scene: Scene, ids: readonly TermId[]): number | null =>
   ids.reduce<number | null>((product, id) => {
-    const factor = factorOf(scene, id);
+    const factor = factorOf(chosen(scene), id);
     return product === null || factor === null ? null : product * factor;
   }, 1);
 
 /** The ratio once it is sharpened as the baseline is; null where the two measures do not go together. */
-function sharpenedAlike({ lineUp, entry }: Scene): number | null {
-  try {
+const sharpenedAlike = ({ lineUp, entry }: Scene): number | null =>
+  unlessRefused(() => {
     const evened = evenUp(lineUp, entry.subject, ['angleDeg', 'edgeMm', 'finish']);
-    const { rows } = compare(evened, { reading: entry.reading });
-    return rows.find(({ knife }) => knife === entry.subject)?.product ?? null;
-  } catch (error) {
-    if (error instanceof RangeError) return null;
-    throw error;
-  }
-}
+    return ofKnife(compare(evened, { reading: entry.reading }).rows, entry.subject).product;
+  });
 
 /**
  * Answers to common objections with the line-up's own numbers, short enough to be posted: each under 500 characters
@@ -127,7 +123,7 @@ export const answersWords: Record<string, WordsOf> = {
   },
 
   'answer-angle-twice': (scene) => {
-    const [wedge, apex] = [factorOf(scene, 'wedge'), factorOf(scene, 'apex')];
+    const [wedge, apex] = [factorOf(chosen(scene), 'wedge'), factorOf(chosen(scene), 'apex')];
     return [
       opening(scene),
       wedge === null || apex === null
@@ -172,7 +168,7 @@ export const answersWords: Record<string, WordsOf> = {
 
   'answer-harder-lasts': (scene) => {
     const { subjectKnife, baselineKnife } = scene;
-    const factor = factorOf(scene, 'hardness');
+    const factor = factorOf(chosen(scene), 'hardness');
     const [own, other] = [nominal(subjectKnife.hrc), nominal(baselineKnife.hrc)];
     const others = together(scene, ['wedge', 'apex', 'thickness', 'grind', 'finish']);
     const unknown = isUnknown(subjectKnife.hrc) || isUnknown(baselineKnife.hrc);
@@ -199,9 +195,8 @@ export const answersWords: Record<string, WordsOf> = {
   },
 
   'answer-other-work': (scene) => {
-    const job = jobProfiles.find(({ id }) => id === scene.entry.work);
+    const job = jobOf(scene.entry);
     const { product, sideLoad } = chosen(scene);
-    if (!job) return [opening(scene), 'The work is not one the model knows.'];
     return [
       opening(scene),
       isRefused(scene)

@@ -2,7 +2,6 @@ import {
   angleFloorDeg,
   disputes,
   nominal,
-  parameters,
   ratioUnder,
   runsNeeded,
   vickersFromRockwellC,
@@ -87,14 +86,15 @@ export function trialsOf(scene: Scene): Settling[] {
   const under = (lineUp: LineUp, position: Position) => ratioUnder(lineUp, 'second', position);
   const apex = (value: 'between' | 'tooth' | 'wear') => under(angles, { apex: value });
   // Straight pushes on fresh edges, with a force gauge: no slice, no wear, the wedge alone.
-  const friction = nominal(scene.lineUp.friction ?? parameters.friction.default);
+  const friction = nominal(scene.entry.friction);
   const spread = wedgeFactor({ angleDeg: slim, baselineAngleDeg: wide, friction });
   const flare = Math.tan(radians(wide)) / Math.tan(radians(slim));
 
   const both = alike(scene, { angleDeg: slim, edgeMm: 0.25 }, { angleDeg: wide, edgeMm: 0.5 });
 
-  const [soft, hard] = floorSteels.map((hrc) => angleFloorDeg(vickersFromRockwellC(hrc)));
-  const moving = (soft ?? 1) / (hard ?? 1);
+  const [soft, hard] = floorSteels;
+  const floor = (hrc: number): number => angleFloorDeg(vickersFromRockwellC(hrc));
+  const moving = floor(soft) / floor(hard);
   const row = (
     dispute: Dispute,
     between: readonly [string, string],

@@ -1,11 +1,11 @@
-import { jobProfiles } from '../model/index.ts';
+import { jobOf } from './job.ts';
 import { optionSaid, pollOf } from './poll.ts';
 import type { WordsOf } from './words.ts';
 
 export const askWords: Record<string, WordsOf> = {
   /** The question as a poll, without its answer. */
   'ask-question': ({ entry, subject, baseline }) => {
-    const work = jobProfiles.find(({ id }) => id === entry.work)?.name ?? entry.work;
+    const work = jobOf(entry).name;
     return [
       `In ${work}, how many times as long does ${subject.name} cut as ${baseline.name} before it is as blunt?`,
     ];

@@ -5,11 +5,11 @@ import {
   grindHalfAngleDeg,
   grindThicknessMm,
   nominal,
-  parameters,
   steelRemovedMm2,
   wedgeResistance,
 } from '../model/index.ts';
-import type { Grind, GrindForm, Knife } from '../model/index.ts';
+import type { Grind, GrindForm, Knife, TermId } from '../model/index.ts';
+import { factorOf } from './found.ts';
 import { frictionLeft } from './routes.ts';
 import type { Scene } from './scene.ts';
 
@@ -30,8 +30,7 @@ export interface Behind {
   grindAngleDeg: number;
 }
 
-export const contactDepthOf = ({ lineUp }: Scene): number =>
-  lineUp.contactDepthMm ?? parameters.contactDepthMm.default;
+export const contactDepthOf = ({ entry }: Scene): number => entry.contactDepthMm;
 
 function measured(knife: Knife, name: string, contactDepthMm: number): Behind {
   const angleDeg = nominal(knife.angleDeg);
@@ -71,7 +70,7 @@ export function behindFactors({
   row,
 }: Scene): Record<'pocket' | 'close', { thickness: number; grind: number; both: number }> {
   const of = (reading: 'pocket' | 'close') => {
-    const factor = (id: string) => row[reading].terms.find((term) => term.id === id)?.factor ?? 1;
+    const factor = (id: TermId) => factorOf(row[reading], id) ?? 1;
     const [thickness, grind] = [factor('thickness'), factor('grind')];
     return { thickness, grind, both: thickness * grind };
   };

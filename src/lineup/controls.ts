@@ -1,5 +1,6 @@
 import { measures, nominal, parameters } from '../model/index.ts';
 import type { Quantity } from '../model/index.ts';
+import { found } from './found.ts';
 import type { KnifeEntry, LineUpEntry } from './schema.ts';
 import { brief } from './show.ts';
 
@@ -20,11 +21,7 @@ export interface Control {
 
 export type Role = 'subject' | 'baseline';
 
-export const knifeOf = (entry: LineUpEntry, role: Role): KnifeEntry => {
-  const knife = entry.knives.find(({ id }) => id === entry[role]);
-  if (!knife) throw new RangeError(`${role} ${entry[role]} is not among the knives of the line-up`);
-  return knife;
-};
+export const knifeOf = (entry: LineUpEntry, role: Role): KnifeEntry => found(entry.knives, entry[role], role);
 
 export const withKnife = (
   entry: LineUpEntry,

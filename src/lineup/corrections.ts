@@ -2,6 +2,7 @@ import { nominal } from '../model/index.ts';
 import type { Run } from '../runs/log.ts';
 import { notRecorded } from '../runs/log.ts';
 import { reachOf } from '../runs/lives.ts';
+import { found } from './found.ts';
 import { runsOf } from './runs.ts';
 import { sceneOf } from './scene.ts';
 import type { Scene } from './scene.ts';
@@ -45,9 +46,8 @@ function numbersOf(entry: LineUpEntry): Numbers {
 }
 
 function* ofKnives({ entry, lineUp }: Scene): Generator<[string, number]> {
-  const nameOf = (id: string): string => entry.knives.find((knife) => knife.id === id)?.name ?? id;
   for (const knife of lineUp.knives) {
-    const name = nameOf(knife.id);
+    const { name } = found(entry.knives, knife.id, 'knife');
     yield [`${name}, edge angle per side, °`, nominal(knife.angleDeg)];
     yield [`${name}, thickness behind the edge, mm`, nominal(knife.edgeMm)];
     yield [`${name}, hardness, HRC`, nominal(knife.hrc)];

@@ -5,6 +5,7 @@ import type { Cost, Offer } from '../model/index.ts';
 import { firstTexts, readCost } from './cost-fields.ts';
 import type { Scene } from './scene.ts';
 import { asEntered } from './takes.ts';
+import { orRefusal } from './unless-refused.ts';
 
 /** An offer with what it takes of the user. */
 export interface OfferAsked {
@@ -41,20 +42,18 @@ export function costsOf(scene: Scene, asked: CostAsked): Offered[] {
   const { knife, against, edgeLengthMm, rate, offers } = asked;
   return offers.map((one) => {
     const { offer, minutes, price } = one;
-    try {
-      const cost = costOf(asEntered(scene), {
-        knife,
-        against,
-        offer,
-        edgeLengthMm,
-        ...(rate === undefined ? {} : { removalRateMm3PerMin: rate }),
-        ...(minutes === undefined ? {} : { minutes }),
-        ...(price === undefined ? {} : { price }),
-      });
-      return { asked: one, cost };
-    } catch (error) {
-      if (error instanceof RangeError) return { asked: one, refused: error.message };
-      throw error;
-    }
+    const question = {
+      knife,
+      against,
+      offer,
+      edgeLengthMm,
+      ...(rate === undefined ? {} : { removalRateMm3PerMin: rate }),
+      ...(minutes === undefined ? {} : { minutes }),
+      ...(price === undefined ? {} : { price }),
+    };
+    return orRefusal<Offered, Offered>(
+      () => ({ asked: one, cost: costOf(asEntered(scene), question) }),
+      (refused) => ({ asked: one, refused }),
+    );
   });
 }

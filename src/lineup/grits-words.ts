@@ -1,6 +1,8 @@
-import { grainSizeUm, jobProfiles, nominal, parameters } from '../model/index.ts';
+import { grainSizeUm, nominal, parameters } from '../model/index.ts';
+import { factorOf } from './found.ts';
 import { finishesOf, gradeOn, gritName, scaleName, scales, sizeOn, spanOf, umOf } from './grits.ts';
 import type { SeenFinish } from './grits.ts';
+import { jobOf } from './job.ts';
 import { list } from './rows.ts';
 import { scratchesOf } from './scratches.ts';
 import { brief, plain, ratioInWords, times } from './show.ts';
@@ -132,8 +134,8 @@ const ownKnives: WordsOf = (scene) => {
   const [own, other] = [scene.subject.name, scene.baseline.name];
   const sentences: string[] = [];
 
-  const job = jobProfiles.find(({ id }) => id === entry.work);
-  const chainRefused = job !== undefined && !job.slicingChain;
+  const job = jobOf(entry);
+  const chainRefused = !job.slicingChain;
   if (chainRefused)
     sentences.push(
       `In ${job.name}, ${job.reason}: for this work no factor of the finish is claimed, and only the grains of ${own} and ${other} are compared.`,
@@ -177,8 +179,7 @@ const ownKnives: WordsOf = (scene) => {
   }
   if (chainRefused) return sentences;
   const exponent = nominal(lineUp.assumptions?.finishExponent ?? parameters.finishExponent.default);
-  const factor = (reading: 'pocket' | 'close') =>
-    row[reading].terms.find(({ id }) => id === 'finish')?.factor ?? 1;
+  const factor = (reading: 'pocket' | 'close') => factorOf(row[reading], 'finish') ?? 1;
   const close = factor('close');
   sentences.push(
     same(close)

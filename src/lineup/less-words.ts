@@ -1,5 +1,6 @@
 import { isUnknown, nominal } from '../model/index.ts';
 import type { Quantity, TermId } from '../model/index.ts';
+import { factorOf } from './found.ts';
 import { lessThan, readLess, shortPercent, thicknessExponentOf } from './less.ts';
 import type { Less } from './less.ts';
 import { refusedWork } from './refused-work.ts';
@@ -38,9 +39,6 @@ const angle = ({ subjectKnife, baselineKnife }: Scene): Hindrance => ({
   closely: 'As a wedge, with its friction, the close reading makes it',
 });
 
-const factorOf = (scene: Scene, id: TermId): number | null =>
-  scene.row.close.terms.find((term) => term.id === id)?.factor ?? null;
-
 /** The hindrance of the two knives as a percentage less, from whichever side it is less, by its readings. */
 function hindered(scene: Scene, { subject, baseline, show, worth, term, closely }: Hindrance): string[] {
   const [a, b] = [nominal(subject), nominal(baseline)];
@@ -50,7 +48,7 @@ function hindered(scene: Scene, { subject, baseline, show, worth, term, closely 
       `${who} and ${whom} both have ${show(a)}: nothing is less, so by every reading this is worth ${times(1)}.`,
     ];
   const less = readLess(lessThan(Math.min(a, b), Math.max(a, b)), thicknessExponentOf(scene.entry));
-  const factor = factorOf(scene, term);
+  const factor = factorOf(scene.row.close, term);
   const close = factor === null ? '' : `${closely}: ${times(factor)} for ${who}.`;
   const opening = `${who} has ${show(a)}, ${whom} ${show(b)}.`;
   return a < b
@@ -83,7 +81,7 @@ export const lessWords: Record<string, WordsOf> = {
     const { subject, baseline, row } = scene;
     const missing = leftOut(row.close);
     const helping = (['finish', 'hardness', 'carbide'] as const).filter((id) => {
-      const factor = factorOf(scene, id);
+      const factor = factorOf(scene.row.close, id);
       return factor !== null && changes({ factor });
     });
     return [

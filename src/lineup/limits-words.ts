@@ -8,6 +8,7 @@ import {
   scratchDepthUm,
 } from '../model/index.ts';
 import type { JobProfile, Knife } from '../model/index.ts';
+import { jobOf } from './job.ts';
 import { floorDeg, limitsOf, sharedStretch, stretchOf, trials } from './limits.ts';
 import type { Stretch, Trial } from './limits.ts';
 import { knockMpa } from './limits-numbers.ts';
@@ -37,7 +38,7 @@ const bears = (scene: Scene, trial: 'rolling' | 'chipping'): string => {
     : `${subject.name} bears ${times(ratio)} the side load of ${baseline.name} before ${trial}`;
 };
 
-const given = (knife: Knife): string => {
+const given = (name: string, knife: Knife): string => {
   const hrc = isUnknown(knife.hrc) ? `about ${shown(nominal(knife.hrc))}` : shown(nominal(knife.hrc));
   const micro =
     knife.microbevelAngleDeg === undefined
@@ -45,7 +46,7 @@ const given = (knife: Knife): string => {
       : ` with a microbevel of ${shown(nominal(knife.microbevelAngleDeg))}°`;
   const tough =
     knife.toughness === undefined ? 'no toughness given' : `toughness ${shown(nominal(knife.toughness))}`;
-  return `${knife.name ?? knife.id} has ${shown(nominal(knife.angleDeg))}° per side${micro}, ${hrc} HRC and ${tough}`;
+  return `${name} has ${shown(nominal(knife.angleDeg))}° per side${micro}, ${hrc} HRC and ${tough}`;
 };
 
 const whole = ({ lowDeg, highDeg }: Stretch): boolean =>
@@ -184,24 +185,20 @@ function turning(scene: Scene): string[] {
 /** The lesson told of a visitor's two knives. */
 function own(scene: Scene): string[] {
   const { entry, subject, baseline, subjectKnife, baselineKnife } = scene;
-  const work = jobProfiles.find(({ id }) => id === entry.work);
+  const work = jobOf(entry);
   const { bevel } = anglesOf(scene).subject;
   const angles = anglesOf(scene);
   const { slicing, rolling, chipping } = limitsOf(scene);
   const sentences = [
-    ...(work
-      ? [
-          `The work is ${work.name}, where ${ends[work.endsBy]}. ${capital(work.endsBy === 'wear' ? slices(scene) : bears(scene, work.endsBy))}.`,
-        ]
-      : []),
+    `The work is ${work.name}, where ${ends[work.endsBy]}. ${capital(work.endsBy === 'wear' ? slices(scene) : bears(scene, work.endsBy))}.`,
   ];
   if (level(rolling) && angles.subject.apex === angles.baseline.apex)
     sentences.push(
       `${subject.name} and ${baseline.name} have the same angle at the apex and the same hardness, so for rolling every factor is 1.`,
     );
-  else if (work?.endsBy !== 'rolling') sentences.push(`${capital(bears(scene, 'rolling'))}.`);
-  if (work?.endsBy !== 'chipping') sentences.push(`${capital(bears(scene, 'chipping'))}.`);
-  if (work?.endsBy !== 'wear') sentences.push(`In clean slicing, which this work is not, ${slices(scene)}.`);
+  else if (work.endsBy !== 'rolling') sentences.push(`${capital(bears(scene, 'rolling'))}.`);
+  if (work.endsBy !== 'chipping') sentences.push(`${capital(bears(scene, 'chipping'))}.`);
+  if (work.endsBy !== 'wear') sentences.push(`In clean slicing, which this work is not, ${slices(scene)}.`);
   if (!level(slicing) && !level(rolling))
     sentences.push(
       slicing > 1 === rolling > 1
@@ -224,9 +221,9 @@ function own(scene: Scene): string[] {
 }
 
 export const limitsWords: Record<string, (scene: Scene) => string[]> = {
-  'limits-given': ({ subjectKnife, baselineKnife }) => [
-    `${given(baselineKnife)}.`,
-    `${given(subjectKnife)}.`,
+  'limits-given': ({ subject, subjectKnife, baseline, baselineKnife }) => [
+    `${given(baseline.name, baselineKnife)}.`,
+    `${given(subject.name, subjectKnife)}.`,
   ],
   'limits-now': (scene) => [
     `At ${shown(anglesOf(scene).subject.bevel)}° per side ${slices(scene)}.`,

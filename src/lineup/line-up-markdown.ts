@@ -1,4 +1,5 @@
-import { jobProfiles, MODEL_NUMBER } from '../model/index.ts';
+import { MODEL_NUMBER } from '../model/index.ts';
+import { jobOf } from './job.ts';
 import { lineUpTable } from './line-up-table.ts';
 import { escapeMarkdown } from './markdown.ts';
 import type { Scene } from './scene.ts';
@@ -13,7 +14,7 @@ export function lineUpMarkdown(scene: Scene, link: string): string {
   const { entry, baseline } = scene;
   const { columns, rows } = lineUpTable(scene);
   const line = (cells: readonly string[]) => `| ${cells.map(escapeMarkdown).join(' | ')} |`;
-  const work = jobProfiles.find(({ id }) => id === entry.work)?.name ?? entry.work;
+  const work = jobOf(entry).name;
   const say = (name: string) => (words[name]?.(scene) ?? []).filter((sentence) => sentence !== '');
   return `${[
     `# ${escapeMarkdown(entry.title)}`,

@@ -3,7 +3,7 @@ import { times } from './show.ts';
 import { told } from './telling-terms.ts';
 
 /** A whole line-up in one table: a knife a column, its measures, and its ratio to the baseline three ways. */
-export function lineUpTable({ lineUp, rows }: Scene): { columns: string[]; rows: string[][] } {
+export function lineUpTable({ knives, lineUp, rows }: Scene): { columns: string[]; rows: string[][] } {
   const { wedge, apex, ...others } = told;
   const measures = [
     { title: 'Edge angle', measure: wedge.measure },
@@ -15,7 +15,7 @@ export function lineUpTable({ lineUp, rows }: Scene): { columns: string[]; rows:
   const ratio = (reading: 'close' | 'pocket', of: 'product' | 'rival') =>
     rows[reading].map((row) => times(row[of]));
   return {
-    columns: ['', ...lineUp.knives.map(({ name, id }) => name ?? id)],
+    columns: ['', ...knives.map(({ name }) => name)],
     rows: [
       ...measures.map(({ title, measure }) => [title, ...lineUp.knives.map(measure)]),
       ['Close reading', ...ratio('close', 'product')],

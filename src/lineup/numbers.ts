@@ -51,7 +51,7 @@ export const numbers: Record<string, NumberOf> = {
   'baseline.edge': ({ baselineKnife }) => quantity(baselineKnife.edgeMm, ' mm'),
   'subject.hrc': ({ subjectKnife }) => quantity(subjectKnife.hrc, ' HRC'),
   'baseline.hrc': ({ baselineKnife }) => quantity(baselineKnife.hrc, ' HRC'),
-  friction: ({ lineUp }) => quantity(lineUp.friction ?? 0.25, ''),
+  friction: ({ entry }) => quantity(entry.friction, ''),
 
   'reading.product': ({ entry, row }) => times(row[entry.reading].product),
 

@@ -1,4 +1,4 @@
-import { trials } from './limits.ts';
+import { found } from './found.ts';
 import type { Trial } from './limits.ts';
 import type { Scene } from './scene.ts';
 
@@ -13,15 +13,13 @@ export interface Placed {
 const shownAs = (value: number): number => Math.round(Math.log(value) * 1e4);
 
 /** The knives in each trial, best first; those who stand level keep their order in slicing. Empty where none can be ranked. */
-export function orders({ lineUp, rankings }: Scene): Record<Trial, Placed[]> {
-  const nameOf = (id: string): string => lineUp.knives.find((knife) => knife.id === id)?.name ?? id;
+export function orders({ knives, rankings }: Scene): Record<Trial, Placed[]> {
   const inSlicing = (id: string): number => rankings.slicing.findIndex(({ knife }) => knife === id);
   const order = (trial: Trial): Placed[] =>
     (rankings[trial] ?? [])
-      .map(({ knife, value }) => ({ knife, name: nameOf(knife), value }))
+      .map(({ knife, value }) => ({ knife, name: found(knives, knife, 'knife').name, value }))
       .sort((a, b) => shownAs(b.value) - shownAs(a.value) || inSlicing(a.knife) - inSlicing(b.knife));
-  const [slicing, rolling, chipping] = trials.map(order);
-  return { slicing: slicing ?? [], rolling: rolling ?? [], chipping: chipping ?? [] };
+  return { slicing: order('slicing'), rolling: order('rolling'), chipping: order('chipping') };
 }
 
 /** Whether all who are ranked stand level. */

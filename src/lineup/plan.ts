@@ -4,6 +4,7 @@ import { firstPlan } from './first-plan.ts';
 import { runsOf } from './runs.ts';
 import type { Scene } from './scene.ts';
 import type { PlanEntry } from './schema.ts';
+import { orRefusal, unlessRefused } from './unless-refused.ts';
 
 /** Where no runs show the scatter yet, this is taken: assumed, no source. */
 const assumedCv = 0.2;
@@ -33,18 +34,9 @@ export function neededOf({ cv, ratio }: Pick<Planned, 'cv' | 'ratio'>): {
   alike: number | null;
 } {
   return {
-    apart: attempt(() => runsNeeded({ cv, ratio })),
-    alike: attempt(() => equivalenceRunsNeeded({ cv, alikeWithin: { low: 1 / ratio, high: ratio } })),
+    apart: unlessRefused(() => runsNeeded({ cv, ratio })),
+    alike: unlessRefused(() => equivalenceRunsNeeded({ cv, alikeWithin: { low: 1 / ratio, high: ratio } })),
   };
-}
-
-function attempt(read: () => number): number | null {
-  try {
-    return read();
-  } catch (error) {
-    if (error instanceof RangeError) return null;
-    throw error;
-  }
 }
 
 /** Chance of noticing a ratio with so many runs a knife. */
@@ -63,18 +55,18 @@ export type Sheet = { ok: true; sheet: RunSheet; lots: string[] } | { ok: false;
 export function sheetOf(scene: Scene): Sheet {
   const plan = planOf(scene);
   const lots = Array.from({ length: plan.lots }, (_, index) => `lot ${index + 1}`);
-  try {
-    const sheet = runSheet({
-      knives: scene.entry.knives.map(({ name }) => name),
-      runs: runsOnSheet(plan),
-      lots,
-      seed: plan.seed,
-      blind: plan.blind,
-      ...(plan.control === undefined ? {} : { control: plan.control }),
-    });
-    return { ok: true, sheet, lots };
-  } catch (error) {
-    if (error instanceof RangeError) return { ok: false, why: `${error.message}.` };
-    throw error;
-  }
+  return orRefusal<Sheet, Sheet>(
+    () => {
+      const sheet = runSheet({
+        knives: scene.entry.knives.map(({ name }) => name),
+        runs: runsOnSheet(plan),
+        lots,
+        seed: plan.seed,
+        blind: plan.blind,
+        ...(plan.control === undefined ? {} : { control: plan.control }),
+      });
+      return { ok: true, sheet, lots };
+    },
+    (message) => ({ ok: false, why: `${message}.` }),
+  );
 }

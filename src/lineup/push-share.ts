@@ -1,11 +1,11 @@
 import type { Control } from './controls.ts';
+import { found } from './found.ts';
 
 const thirds = { wedge: 1, thickness: 1, grind: 1 };
 
 /** How much of the baseline's push is wedge; thickness and grind keep their proportion to each other. */
 export const wedgeShare: Control = {
-  label: ({ knives, baseline }) =>
-    `Wedge, in the push of ${knives.find(({ id }) => id === baseline)?.name ?? baseline}`,
+  label: ({ knives, baseline }) => `Wedge, in the push of ${found(knives, baseline, 'baseline').name}`,
   min: 5,
   max: 90,
   step: 1,

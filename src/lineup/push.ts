@@ -1,4 +1,4 @@
-import type { Row } from '../model/index.ts';
+import { factorOf, found, ofKnife } from './found.ts';
 import type { Scene } from './scene.ts';
 
 /** The resistances that stand side by side in one push. */
@@ -24,40 +24,27 @@ export function pushShares({ lineUp }: Scene): Record<Resistance, number> {
   return { wedge: given.wedge / sum, thickness: given.thickness / sum, grind: given.grind / sum };
 }
 
-const factorOf = ({ terms }: Row, id: Resistance): number =>
-  terms.find((term) => term.id === id)?.factor ?? 1;
-
 /** The push of every knife by the close reading, in the order of the line-up. */
 export function pushes(scene: Scene): Push[] {
   const shares = pushShares(scene);
-  return scene.lineUp.knives.flatMap(({ id, name }, index) => {
-    const row = scene.rows.close[index];
-    if (!row) return [];
-    const f = {
-      wedge: factorOf(row, 'wedge'),
-      thickness: factorOf(row, 'thickness'),
-      grind: factorOf(row, 'grind'),
-    };
+  return scene.knives.map(({ id, name }) => {
+    const row = ofKnife(scene.rows.close, id);
+    const factor = (of: Resistance): number => factorOf(row, of) ?? 1;
+    const f = { wedge: factor('wedge'), thickness: factor('thickness'), grind: factor('grind') };
     const parts = {
       wedge: shares.wedge / f.wedge,
       thickness: shares.thickness / f.thickness,
       grind: shares.grind / f.grind,
     };
-    return [
-      {
-        id,
-        name: name ?? id,
-        parts,
-        added: parts.wedge + parts.thickness + parts.grind,
-        multiplied: 1 / (f.wedge * f.thickness * f.grind),
-      },
-    ];
+    return {
+      id,
+      name,
+      parts,
+      added: parts.wedge + parts.thickness + parts.grind,
+      multiplied: 1 / (f.wedge * f.thickness * f.grind),
+    };
   });
 }
 
 /** The push of the knife looked at. */
-export function subjectPush(scene: Scene): Push {
-  const found = pushes(scene).find(({ id }) => id === scene.entry.subject);
-  if (!found) throw new RangeError(`subject ${scene.entry.subject} is not among the knives of the line-up`);
-  return found;
-}
+export const subjectPush = (scene: Scene): Push => found(pushes(scene), scene.entry.subject, 'knife');

@@ -1,6 +1,7 @@
 import { nominal } from '../model/index.ts';
 import type { TermId } from '../model/index.ts';
 import { drawLevel } from './draw-level.ts';
+import { factorOf } from './found.ts';
 import { groundRoom, ordinary, roomIn, roomOfFamilies } from './ranges.ts';
 import type { Room } from './ranges.ts';
 import type { Scene } from './scene.ts';
@@ -10,8 +11,7 @@ import type { Worked } from './worked.ts';
 /** Four digits where a value goes on into the next step, so that the reader's own sum agrees with the page. */
 const on = (value: number): string => plain(value, 4);
 
-const factorOf = ({ terms }: Room, id: TermId): string =>
-  on(terms.find((term) => term.id === id)?.factor ?? 1);
+const shownFactor = (room: Room, id: TermId): string => on(factorOf(room, id) ?? 1);
 
 /** The rooms by both readings, and the contest of a well-ground plain knife with a badly ground rich one. */
 function race({ lineUp }: Scene): Worked {
@@ -40,7 +40,7 @@ function race({ lineUp }: Scene): Worked {
           slim: brief(geometry.best.angleDeg),
           thick: brief(geometry.worst.edgeMm),
           thin: brief(geometry.best.edgeMm),
-          grind: factorOf(gp, 'grind'),
+          grind: shownFactor(gp, 'grind'),
           g: on(gp.factor),
         },
       },
@@ -62,10 +62,10 @@ function race({ lineUp }: Scene): Worked {
         say: 'Close reading, geometry: wedge, apex, thickness, grind.',
         tex: '{{wedge}} \\times {{apex}} \\times {{thickness}} \\times {{grind}} = {{g}}',
         values: {
-          wedge: factorOf(gc, 'wedge'),
-          apex: factorOf(gc, 'apex'),
-          thickness: factorOf(gc, 'thickness'),
-          grind: factorOf(gc, 'grind'),
+          wedge: shownFactor(gc, 'wedge'),
+          apex: shownFactor(gc, 'apex'),
+          thickness: shownFactor(gc, 'thickness'),
+          grind: shownFactor(gc, 'grind'),
           g: on(gc.factor),
         },
       },
@@ -73,8 +73,8 @@ function race({ lineUp }: Scene): Worked {
         say: 'Close reading, steel: hardness and carbide, from the published regression.',
         tex: '{{hardness}} \\times {{carbide}} = {{s}}',
         values: {
-          hardness: factorOf(sc, 'hardness'),
-          carbide: factorOf(sc, 'carbide'),
+          hardness: shownFactor(sc, 'hardness'),
+          carbide: shownFactor(sc, 'carbide'),
           s: on(sc.factor),
         },
       },

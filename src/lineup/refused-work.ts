@@ -1,10 +1,10 @@
-import { jobProfiles } from '../model/index.ts';
+import { jobOf } from './job.ts';
 import type { Scene } from './scene.ts';
 
 /** That the slicing chain is refused for the line-up's work, and why; nothing where it is not. */
 export function refusedWork({ entry, subject, baseline }: Scene): string {
-  const job = jobProfiles.find(({ id }) => id === entry.work);
-  return job === undefined || job.slicingChain
+  const job = jobOf(entry);
+  return job.slicingChain
     ? ''
     : `${place(job.name)}, ${job.reason}: for this work the slicing chain is refused, and what follows speaks of ${subject.name} and ${baseline.name} as they would slice.`;
 }

@@ -6,6 +6,7 @@ import {
   toothDepthUm,
   wearAreaUm2,
 } from '../model/index.ts';
+import { factorOf } from './found.ts';
 import { anglesOf, exponentsOf, frictionAngleAt, frictionLeft, routesOf, wedgeSpan } from './routes.ts';
 import type { Scene } from './scene.ts';
 import { brief, plain, ratioInWords, times } from './show.ts';
@@ -23,10 +24,8 @@ const { low: lowE, high: highE } = parameters.angleExponent;
 
 /** The numbers of the two routes. */
 export const routesNumbers: Record<string, (scene: Scene) => string> = {
-  'routes.pocket': ({ row }) => {
-    const factor = (id: string) => row.pocket.terms.find((term) => term.id === id)?.factor ?? Number.NaN;
-    return times(factor('wedge') * factor('apex'));
-  },
+  'routes.pocket': ({ row: { pocket } }) =>
+    times((factorOf(pocket, 'wedge') ?? 1) * (factorOf(pocket, 'apex') ?? 1)),
   'routes.wedge': (scene) => times(routesOf(scene).wedge),
   'routes.tooth': (scene) => times(routesOf(scene).tooth),
   'routes.wear': (scene) => times(routesOf(scene).wear),
@@ -37,8 +36,7 @@ export const routesNumbers: Record<string, (scene: Scene) => string> = {
   'wedge.elastic': (scene) => times(wedgeSpan(scene).elasticBed),
   'wedge.buried': (scene) => times(wedgeSpan(scene).buriedBevel),
   slicePush: ({ entry }) => brief(entry.slicePush),
-  'friction.angle': ({ lineUp }) =>
-    `${plain(frictionAngleDeg(nominal(lineUp.friction ?? parameters.friction.default)), 3)}°`,
+  'friction.angle': ({ entry }) => `${plain(frictionAngleDeg(nominal(entry.friction)), 3)}°`,
   'subject.friction': (scene) => plain(frictionLeft(scene, anglesOf(scene).subject.bevel), 2),
   'subject.friction.angle': (scene) => `${plain(frictionAngleAt(scene, anglesOf(scene).subject.bevel), 3)}°`,
   'baseline.friction.angle': (scene) =>

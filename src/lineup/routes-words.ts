@@ -1,4 +1,4 @@
-import { jobProfiles } from '../model/index.ts';
+import { jobOf } from './job.ts';
 import { anglesOf, exponentsOf, routesOf } from './routes.ts';
 import type { Scene } from './scene.ts';
 import { brief, plain, ratioInWords, times } from './show.ts';
@@ -14,8 +14,8 @@ function twoRoutes(scene: Scene): string[] {
   const { wedge, tooth, wear, apex, full, close } = routesOf(scene);
   const sentences: string[] = [];
 
-  const job = jobProfiles.find(({ id }) => id === entry.work);
-  const refused = job !== undefined && !job.slicingChain;
+  const job = jobOf(entry);
+  const refused = !job.slicingChain;
   if (refused)
     sentences.push(
       `In ${job.name}, ${job.reason}: for this work the slicing chain is refused, and what follows speaks only of the angles of ${subject.name} and ${baseline.name} as they would slice.`,

@@ -1,4 +1,4 @@
-import { nominal, parameters } from '../model/index.ts';
+import { nominal } from '../model/index.ts';
 import { anglesOf, exponentsOf, frictionAngleAt, frictionLeft, routesOf } from './routes.ts';
 import type { Scene } from './scene.ts';
 import { brief, plain, times } from './show.ts';
@@ -9,13 +9,13 @@ const on = (value: number): string => plain(value, 4);
 
 /** Wedge, apex and their product; then the same with the apex damped as the published regression asks. */
 function twoRoutes(scene: Scene): Worked {
-  const { lineUp, subject, baseline } = scene;
+  const { entry, subject, baseline } = scene;
   const angles = anglesOf(scene);
   const [a, b] = [angles.subject, angles.baseline];
   const { wedge, tooth, wear, apex, full, close } = routesOf(scene);
   const exponents = exponentsOf(scene);
-  const friction = brief(nominal(lineUp.friction ?? parameters.friction.default));
-  const slicePush = brief(lineUp.slicePush ?? parameters.slicePush.default);
+  const friction = brief(nominal(entry.friction));
+  const slicePush = brief(entry.slicePush);
   const phi = { a: on(frictionAngleAt(scene, a.bevel)), b: on(frictionAngleAt(scene, b.bevel)) };
   const bevels = { a: brief(a.bevel), b: brief(b.bevel) };
   const apexes = { a: brief(a.apex), b: brief(b.apex) };

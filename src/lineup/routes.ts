@@ -29,10 +29,10 @@ export interface Routes {
 }
 
 /** Friction, speed ratio and exponent at the middle of what the line-up gives. */
-function workOf({ lineUp }: Scene): { friction: number; slicePush: number; total: number } {
+function workOf({ entry, lineUp }: Scene): { friction: number; slicePush: number; total: number } {
   return {
-    friction: nominal(lineUp.friction ?? parameters.friction.default),
-    slicePush: lineUp.slicePush ?? parameters.slicePush.default,
+    friction: nominal(entry.friction),
+    slicePush: entry.slicePush,
     total: nominal(lineUp.assumptions?.angleExponent ?? parameters.angleExponent.default),
   };
 }

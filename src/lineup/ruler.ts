@@ -4,6 +4,7 @@ import { percentagesOf } from './percentages.ts';
 import { changes, standing } from './rows.ts';
 import type { Scene } from './scene.ts';
 import { times, typedPercent } from './show.ts';
+import { orRefusal } from './unless-refused.ts';
 
 /** A factor with the name readers know it by. */
 export interface Named {
@@ -41,14 +42,11 @@ export interface Ruler {
 /** How many steps of a tenth more make a factor. */
 export const stepsOf = (factor: number): number => Math.log(factor) / Math.log(1.1);
 
-function sharesOf(factors: readonly number[]): { shares: number[]; cancel: boolean } {
-  try {
-    return { shares: logShares(factors), cancel: false };
-  } catch (error) {
-    if (error instanceof RangeError) return { shares: signedShares(factors), cancel: true };
-    throw error;
-  }
-}
+const sharesOf = (factors: readonly number[]): { shares: number[]; cancel: boolean } =>
+  orRefusal(
+    () => ({ shares: logShares(factors), cancel: false }),
+    () => ({ shares: signedShares(factors), cancel: true }),
+  );
 
 const productOf = (factors: readonly number[]): number =>
   factors.reduce((product, factor) => product * factor, 1);

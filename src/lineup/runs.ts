@@ -2,7 +2,9 @@ import { ended, lotDrift, measuredRatio } from '../model/index.ts';
 import type { Drift, LotLife, Measured } from '../model/index.ts';
 import { livesOf, reachOf } from '../runs/lives.ts';
 import type { LifeUnit, SharpenedLife } from '../runs/lives.ts';
+import { found } from './found.ts';
 import type { Scene } from './scene.ts';
+import { unlessRefused } from './unless-refused.ts';
 
 /** What the log holds of one of the two knives. */
 export interface KnifeRuns {
@@ -67,7 +69,7 @@ export function runsOf(scene: Scene): RunsTold {
 
 function read({ entry, subject, baseline }: Scene): RunsTold {
   const runs = entry.runs ?? [];
-  const nameOf = (id: string): string => inLog(entry.knives.find((knife) => knife.id === id)?.name ?? '');
+  const nameOf = (id: string): string => inLog(found(entry.knives, id, 'knife').name);
   const [own, other] = [nameOf(entry.subject), nameOf(entry.baseline)];
   const ofTwo = runs.filter(({ knife }) => knife === own || knife === other);
   const inMm = ofTwo.filter((run) => reachOf(run).unit === 'mm').length;
@@ -111,14 +113,9 @@ function read({ entry, subject, baseline }: Scene): RunsTold {
 
 /** The comparison, or null where the runs do not give one. */
 function attempt(x: readonly LotLife[], y: readonly LotLife[], withinLots: boolean): Measured | null {
-  try {
-    const measured = measuredRatio({ x, y, withinLots });
-    // Runs that are all alike leave no more scatter than the last digit of their logarithms.
-    return measured.high / measured.low > 1 + 1e-9 ? measured : null;
-  } catch (error) {
-    if (error instanceof RangeError) return null;
-    throw error;
-  }
+  const measured = unlessRefused(() => measuredRatio({ x, y, withinLots }));
+  // Runs that are all alike leave no more scatter than the last digit of their logarithms.
+  return measured && measured.high / measured.low > 1 + 1e-9 ? measured : null;
 }
 
 const lotsOf = (lives: readonly LotLife[]): string[] => [
@@ -144,12 +141,7 @@ function driftOf(series: readonly (readonly LotLife[])[]): Drift | null {
         : [{ knife: String(index), lot: life.lot, life: placeOf(life) }],
     ),
   );
-  try {
-    return lotDrift(lives);
-  } catch (error) {
-    if (error instanceof RangeError) return null;
-    throw error;
-  }
+  return unlessRefused(() => lotDrift(lives));
 }
 
 /** How far the lots lie apart, by the two knives; null where that cannot be told. */

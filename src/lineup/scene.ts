@@ -1,6 +1,7 @@
 import { rankings } from '../model/index.ts';
 import type { Knife, LineUp, Rankings, Reading, Row } from '../model/index.ts';
 import { compared } from './compared.ts';
+import { found, ofKnife } from './found.ts';
 import { toModel } from './schema.ts';
 import type { KnifeEntry, LineUpEntry } from './schema.ts';
 
@@ -11,6 +12,8 @@ import type { KnifeEntry, LineUpEntry } from './schema.ts';
 export interface Scene {
   entry: LineUpEntry;
   lineUp: LineUp;
+  /** The knives as entered, by the names sentences take. */
+  knives: readonly KnifeEntry[];
   /** The knife looked at, as entered and as the model takes it. */
   subject: KnifeEntry;
   subjectKnife: Knife;
@@ -21,18 +24,6 @@ export interface Scene {
   /** The row of the knife looked at, by reading. */
   row: Record<Reading, Row>;
   readonly rankings: Rankings;
-}
-
-function find<T extends { id: string }>(list: readonly T[], id: string, what: string): T {
-  const found = list.find((item) => item.id === id);
-  if (!found) throw new RangeError(`${what} ${id} is not among the knives of the line-up`);
-  return found;
-}
-
-function rowOf(rows: readonly Row[], knife: string): Row {
-  const row = rows.find((candidate) => candidate.knife === knife);
-  if (!row) throw new RangeError(`knife ${knife} is not among the knives of the line-up`);
-  return row;
 }
 
 /** A name written from right to left, kept from turning round the number that follows it. */
@@ -55,12 +46,13 @@ export function sceneOf(entry: LineUpEntry): Scene {
   return {
     entry,
     lineUp,
-    subject: find(knives, entry.subject, 'knife'),
-    subjectKnife: find(lineUp.knives, entry.subject, 'knife'),
-    baseline: find(knives, entry.baseline, 'baseline'),
-    baselineKnife: find(lineUp.knives, entry.baseline, 'baseline'),
+    knives,
+    subject: found(knives, entry.subject, 'knife'),
+    subjectKnife: found(lineUp.knives, entry.subject, 'knife'),
+    baseline: found(knives, entry.baseline, 'baseline'),
+    baselineKnife: found(lineUp.knives, entry.baseline, 'baseline'),
     rows,
-    row: { pocket: rowOf(rows.pocket, entry.subject), close: rowOf(rows.close, entry.subject) },
+    row: { pocket: ofKnife(rows.pocket, entry.subject), close: ofKnife(rows.close, entry.subject) },
     get rankings() {
       return (ranked ??= rankings(lineUp));
     },

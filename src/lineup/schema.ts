@@ -14,6 +14,7 @@ import { runSchema, printableText, shown } from '../runs/log.ts';
 import type { Run } from '../runs/log.ts';
 import { compared } from './compared.ts';
 import { toModel } from './to-model.ts';
+import { orRefusal } from './unless-refused.ts';
 
 export { angleQuestions, toModel } from './to-model.ts';
 
@@ -485,12 +486,11 @@ function* refusals(entry: LineUpEntry): Generator<Problem> {
   if (!found) yield { path: '', message: whole };
 }
 
-function refusalOf(entry: LineUpEntry): string | undefined {
-  try {
-    compared(toModel(entry));
-    return undefined;
-  } catch (error) {
-    if (error instanceof RangeError) return error.message;
-    throw error;
-  }
-}
+const refusalOf = (entry: LineUpEntry): string | undefined =>
+  orRefusal(
+    () => {
+      compared(toModel(entry));
+      return undefined;
+    },
+    (message) => message,
+  );

@@ -1,9 +1,10 @@
+import { found } from './found.ts';
 import type { Scene } from './scene.ts';
 import type { LineUpEntry } from './schema.ts';
 
 /** The name a knife of the line-up has in a log. */
 export const loggedName = ({ knives }: LineUpEntry, id: string): string =>
-  (knives.find((knife) => knife.id === id)?.name ?? '').trim().normalize('NFC');
+  found(knives, id, 'knife').name.trim().normalize('NFC');
 
 /** Whether a log holds readings of both knives looked at; whoever has none need not fetch what reads them. */
 export const hasSeries = ({ entry }: Pick<Scene, 'entry'>): boolean =>

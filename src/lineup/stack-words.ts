@@ -1,5 +1,7 @@
-import { isUnknown, jobProfiles, runsNeeded } from '../model/index.ts';
+import { isUnknown, runsNeeded } from '../model/index.ts';
 import type { Family, Knife, TermId } from '../model/index.ts';
+import { found } from './found.ts';
+import { jobOf } from './job.ts';
 import { measuresSaid } from './measures-said.ts';
 import { pushes, pushShares, resistances, subjectPush } from './push.ts';
 import { changes, leftOut, list, standing } from './rows.ts';
@@ -133,8 +135,8 @@ function own(scene: Scene): string[] {
   const { entry, row, subject, baseline, subjectKnife, baselineKnife } = scene;
   const { pocket, close } = row;
   const sentences: string[] = [];
-  const job = jobProfiles.find(({ id }) => id === entry.work);
-  if (job && !job.slicingChain)
+  const job = jobOf(entry);
+  if (!job.slicingChain)
     sentences.push(
       `The work is ${job.name}: ${job.reason}. The slicing chain is refused for it, and what follows would hold for ${subject.name} and ${baseline.name} in clean slicing only.`,
     );
@@ -201,10 +203,10 @@ function own(scene: Scene): string[] {
 
 export const stackWords: Record<string, (scene: Scene) => string[]> = {
   /** The measures of every knife, one sentence a knife. */
-  'stack-given': ({ lineUp }) =>
-    lineUp.knives.map(
-      (knife) =>
-        `${knife.name ?? knife.id}${knife.id === lineUp.baseline ? ', the baseline' : ''}: ${measuresSaid(knife)}.`,
+  'stack-given': ({ entry, knives, lineUp }) =>
+    knives.map(
+      ({ id, name }) =>
+        `${name}${id === entry.baseline ? ', the baseline' : ''}: ${measuresSaid(found(lineUp.knives, id, 'knife'))}.`,
     ),
   'stack-apart': apart,
   'stack-near': near,

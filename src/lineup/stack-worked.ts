@@ -1,5 +1,6 @@
 import { nominal, parameters } from '../model/index.ts';
 import type { TermId } from '../model/index.ts';
+import { factorOf } from './found.ts';
 import { pushShares, subjectPush } from './push.ts';
 import type { Scene } from './scene.ts';
 import { brief, plain, times } from './show.ts';
@@ -14,10 +15,9 @@ const finely = (value: number): string => plain(value, 5);
 function chain(scene: Scene): Worked {
   const { subject, baseline, subjectKnife, baselineKnife, lineUp, row } = scene;
   const { close, pocket } = row;
-  const known = (id: TermId, terms = close.terms): number =>
-    terms.find((term) => term.id === id)?.factor ?? Number.NaN;
-  const link = (id: TermId, terms = close.terms): string => {
-    const factor = known(id, terms);
+  const known = (id: TermId, of = close): number => factorOf(of, id) ?? Number.NaN;
+  const link = (id: TermId, of = close): string => {
+    const factor = known(id, of);
     return Number.isNaN(factor) ? 'left out' : on(factor);
   };
   const { geometry, finish, steel } = close.families;
@@ -71,13 +71,13 @@ function chain(scene: Scene): Worked {
         say: 'The same seven links at face value: the pocket reading.',
         tex: '{{w}} \\times {{a}} \\times {{t}} \\times {{g}} \\times {{f}} \\times {{h}} \\times {{c}} \\approx {{product}}',
         values: {
-          w: link('wedge', pocket.terms),
-          a: link('apex', pocket.terms),
-          t: link('thickness', pocket.terms),
-          g: link('grind', pocket.terms),
-          f: link('finish', pocket.terms),
-          h: link('hardness', pocket.terms),
-          c: link('carbide', pocket.terms),
+          w: link('wedge', pocket),
+          a: link('apex', pocket),
+          t: link('thickness', pocket),
+          g: link('grind', pocket),
+          f: link('finish', pocket),
+          h: link('hardness', pocket),
+          c: link('carbide', pocket),
           product: plain(pocket.product),
         },
       },
@@ -91,7 +91,7 @@ function rival(scene: Scene): Worked {
   const { close } = row;
   const shares = pushShares(scene);
   const { parts, added } = subjectPush(scene);
-  const factor = (id: TermId): number => close.terms.find((term) => term.id === id)?.factor ?? 1;
+  const factor = (id: TermId): number => factorOf(close, id) ?? 1;
   const apex = factor('apex');
   const { finish, steel } = close.families;
   return {

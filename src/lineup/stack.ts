@@ -1,4 +1,5 @@
 import type { Row } from '../model/index.ts';
+import { factorOf, ofKnife } from './found.ts';
 import type { Scene } from './scene.ts';
 
 /** A whole comparison of one knife with the baseline: by the pocket reading, by the close one, and its rival. */
@@ -16,23 +17,20 @@ export interface Stacked extends Record<Way, number> {
 }
 
 /** Every knife of the line-up, the longest-cutting by the close reading first; equals stay in the line-up's order. */
-export function stackOf({ lineUp, rows }: Scene): Stacked[] {
-  const knives = lineUp.knives.flatMap(({ id, name }, index) => {
-    const [pocket, close] = [rows.pocket[index], rows.close[index]];
-    if (!pocket || !close) return [];
-    return [
-      {
-        id,
-        name: name ?? id,
-        isBaseline: id === lineUp.baseline,
-        rows: { pocket, close },
-        pocket: pocket.product,
-        close: close.product,
-        rival: close.rival,
-      },
-    ];
+export function stackOf({ entry, knives, rows }: Scene): Stacked[] {
+  const stacked = knives.map(({ id, name }) => {
+    const [pocket, close] = [ofKnife(rows.pocket, id), ofKnife(rows.close, id)];
+    return {
+      id,
+      name,
+      isBaseline: id === entry.baseline,
+      rows: { pocket, close },
+      pocket: pocket.product,
+      close: close.product,
+      rival: close.rival,
+    };
   });
-  return inOrder(knives, 'close');
+  return inOrder(stacked, 'close');
 }
 
 /** The knives by one way, the longest-cutting first. */
@@ -62,10 +60,8 @@ export function nearest(scene: Scene): { longer: Stacked; shorter: Stacked; rati
 /** The tempting sum between first and last by the close reading: 1 and what each standing term adds to it. */
 export function endsAdded(scene: Scene): number {
   const { first, last } = ends(scene, 'close');
-  const factor = (knife: Stacked, id: string) =>
-    knife.rows.close.terms.find((term) => term.id === id)?.factor ?? null;
   return first.rows.close.terms.reduce((sum, { id }) => {
-    const [one, other] = [factor(first, id), factor(last, id)];
+    const [one, other] = [factorOf(first.rows.close, id), factorOf(last.rows.close, id)];
     return one === null || other === null ? sum : sum + one / other - 1;
   }, 1);
 }

@@ -13,6 +13,7 @@ import type { CarbideEstimate, CarbideKind, Contents, Knife, TermId } from '../m
 import type { Role } from './controls.ts';
 import type { Scene } from './scene.ts';
 import type { KnifeEntry } from './schema.ts';
+import { unlessRefused } from './unless-refused.ts';
 
 /** The steel of one knife, every quantity at its middle. */
 export interface Steel {
@@ -26,16 +27,6 @@ export interface Steel {
   carbidePercent: number;
   /** Null where the carbide was entered by volume. */
   designation: string | null;
-}
-
-/** What a function of the model gives, or null where it refuses. */
-function unlessRefused<T>(compute: () => T): T | null {
-  try {
-    return compute();
-  } catch (error) {
-    if (error instanceof RangeError) return null;
-    throw error;
-  }
 }
 
 const designationOf = ({ carbide }: KnifeEntry): string | null =>

@@ -2,6 +2,7 @@ import { batch, computed, signal } from '@preact/signals-core';
 import type { ReadonlySignal } from '@preact/signals-core';
 import { validate } from './schema.ts';
 import type { LineUpEntry, Problem } from './schema.ts';
+import { orRefusal } from './unless-refused.ts';
 
 /** What became of a change. A refused one leaves everything as it was. */
 export type Changed = { ok: true } | { ok: false; problems: Problem[] };
@@ -98,13 +99,10 @@ export function createStore(initial: LineUpEntry, now: () => number = () => perf
 const sentence = (problems: readonly Problem[]): string => problems.map(({ message }) => message).join('; ');
 
 /** A change may itself refuse, as the model's functions do. */
-function attempt(
+const attempt = (
   update: () => LineUpEntry,
-): { ok: true; entry: LineUpEntry } | { ok: false; problems: Problem[] } {
-  try {
-    return { ok: true, entry: update() };
-  } catch (error) {
-    if (error instanceof RangeError) return { ok: false, problems: [{ path: '', message: error.message }] };
-    throw error;
-  }
-}
+): { ok: true; entry: LineUpEntry } | { ok: false; problems: Problem[] } =>
+  orRefusal(
+    () => ({ ok: true, entry: update() }),
+    (message) => ({ ok: false, problems: [{ path: '', message }] }),
+  );

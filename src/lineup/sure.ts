@@ -1,5 +1,6 @@
 import { bandRounding, compare, createPredictor, firstOrderBand } from '../model/index.ts';
 import type { Family, FirstOrderBand, Predictor } from '../model/index.ts';
+import { found, ofKnife } from './found.ts';
 import { pairIn, pairOf } from './pair.ts';
 import type { Scene } from './scene.ts';
 import { nearest } from './stack.ts';
@@ -46,9 +47,7 @@ export function sureOf(scene: Scene): Sure {
   predictor ??= createPredictor({ samples, seed: 1 });
   const pair = pairOf(scene);
   const { subject } = scene.entry;
-  const found = predictor.predict(pair).find(({ knife }) => knife === subject);
-  if (!found) throw new RangeError(`knife ${subject} is not among the knives of the line-up`);
-  const { low, median, high, beatsBaseline, variance, redrawn } = found;
+  const { low, median, high, beatsBaseline, variance, redrawn } = ofKnife(predictor.predict(pair), subject);
   const sure: Sure = {
     low,
     median,
@@ -79,10 +78,8 @@ export function nearestPairing(scene: Scene): Pairing | null {
   neighbours ??= createPredictor({ samples, seed: 1 });
   const { longer, shorter } = nearest(scene);
   const whole = { ...scene.lineUp, baseline: shorter.id };
-  const row = compare(whole).rows.find(({ knife }) => knife === longer.id);
-  const found = row && neighbours.predict(pairIn(whole, row)).find(({ knife }) => knife === longer.id);
-  if (!found) return null;
-  const { low, high, beatsBaseline: beats } = found;
+  const pair = pairIn(whole, ofKnife(compare(whole).rows, longer.id));
+  const { low, high, beatsBaseline: beats } = ofKnife(neighbours.predict(pair), longer.id);
   return { longer: longer.name, shorter: shorter.name, low, high, beats };
 }
 
@@ -118,7 +115,7 @@ const shared: Record<string, readonly [what: string, family: Matter['family']]> 
 export function matterName({ name, knife }: { name: string; knife: string | null }, scene: Scene): string {
   const [phrase] = phraseOf(name);
   if (name in shared || knife === null) return phrase;
-  return `${phrase} ${scene.entry.knives.find(({ id }) => id === knife)?.name ?? knife}`;
+  return `${phrase} ${found(scene.entry.knives, knife, 'knife').name}`;
 }
 
 const phraseOf = (name: string): readonly [what: string, family: Matter['family']] =>

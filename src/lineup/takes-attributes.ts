@@ -83,6 +83,13 @@ export const takesAttributes: readonly TakesAttribute[] = [
   },
 ];
 
+/** @throws RangeError for an attribute that is not asked of */
+export function attributeNamed(attribute: SolvableAttribute): TakesAttribute {
+  const named = takesAttributes.find((one) => one.attribute === attribute);
+  if (!named) throw new RangeError(`attribute ${attribute} is not one that is asked of`);
+  return named;
+}
+
 const mmPerThou = 0.0254;
 
 /** Three figures, without zeros behind them. */

@@ -2,23 +2,17 @@
 
 import { angleFloorDeg, nearestGrade, nominal, vickersFromRockwellC } from '../model/index.ts';
 import type { AnswerBand, Knife } from '../model/index.ts';
+import { found } from './found.ts';
 import { finishSaid } from './measures-said.ts';
 import type { Scene } from './scene.ts';
 import { percent, plain, ratioInWords, times } from './show.ts';
 import { asEntered, ratioNow } from './takes.ts';
 import type { Asked, Take } from './takes.ts';
-import { takesAttributes, valueSaid } from './takes-attributes.ts';
+import { attributeNamed, valueSaid } from './takes-attributes.ts';
 
-const knifeOf = ({ lineUp }: Scene, id: string): Knife | undefined =>
-  lineUp.knives.find((knife) => knife.id === id);
+const knifeOf = ({ lineUp }: Pick<Scene, 'lineUp'>, id: string): Knife => found(lineUp.knives, id, 'knife');
 
-export const knifeName = (scene: Scene, id: string): string => knifeOf(scene, id)?.name ?? id;
-
-const namedAs = (attribute: Take['attribute']) => {
-  const found = takesAttributes.find((one) => one.attribute === attribute);
-  if (!found) throw new RangeError(`attribute ${attribute} is not one that is asked of`);
-  return found;
-};
+export const knifeName = ({ knives }: Scene, id: string): string => found(knives, id, 'knife').name;
 
 const isLevel = (ratio: number): boolean => Math.abs(Math.log(ratio)) < 5e-4;
 
@@ -36,7 +30,7 @@ export function askedSaid(scene: Scene, asked: Asked): string {
 
 /** What it takes, with what must be said of it. */
 function valueCell(scene: Scene, asked: Asked, { attribute, now, answer, nearest, holds }: Take): string {
-  const named = namedAs(attribute);
+  const named = attributeNamed(attribute);
   const said = (value: number): string => valueSaid(named, value, scene.entry);
   const { value, note } = answer;
   if (value === null)
@@ -60,14 +54,14 @@ function valueCell(scene: Scene, asked: Asked, { attribute, now, answer, nearest
 /** Whether an edge of the knife at this angle would break away before it wears. */
 function breaks(scene: Scene, { knife }: Asked, attribute: Take['attribute'], value: number): boolean {
   const own = knifeOf(scene, knife);
-  if (!own || attribute !== 'angleDeg' || own.microbevelAngleDeg !== undefined) return false;
+  if (attribute !== 'angleDeg' || own.microbevelAngleDeg !== undefined) return false;
   return value < angleFloorDeg(vickersFromRockwellC(nominal(own.hrc)));
 }
 
 /** The grade to buy, on the knife's own scale. */
 function gradeSaid(scene: Scene, { knife }: Asked, um: number): string {
-  const finish = knifeOf(scene, knife)?.finish;
-  const scale = finish && !('um' in finish) ? finish.scale : 'FEPA-P';
+  const { finish } = knifeOf(scene, knife);
+  const scale = 'um' in finish ? 'FEPA-P' : finish.scale;
   const { name, um: own, beyond } = nearestGrade(um, scale);
   return `, ${beyond ? 'beyond the scale, whose end is' : 'nearest grade'} ${scale} ${name} (${plain(own)} µm)`;
 }
@@ -76,7 +70,7 @@ function gradeSaid(scene: Scene, { knife }: Asked, um: number): string {
 export function bandCell(scene: Scene, attribute: Take['attribute'], band: AnswerBand): string {
   const { low, high, inReach, belowFloor } = band;
   if (low === null || high === null) return 'found in none of the tries';
-  const named = namedAs(attribute);
+  const named = attributeNamed(attribute);
   const said = (value: number): string => valueSaid(named, value, scene.entry);
   const outside =
     high < named.low || low > named.high
@@ -96,9 +90,9 @@ export const takesColumns = ['What changes', 'Now', 'What it takes', 'Band, 90 %
 
 /** A row of the table without its band. */
 export function takeCells(scene: Scene, asked: Asked, take: Take): [string, string, string] {
-  const named = namedAs(take.attribute);
-  const finish = take.attribute === 'finish' ? knifeOf(scene, asked.knife)?.finish : undefined;
-  const grade = finish && !('um' in finish) ? ` (${finishSaid(finish)})` : '';
+  const named = attributeNamed(take.attribute);
+  const { finish } = knifeOf(scene, asked.knife);
+  const grade = take.attribute === 'finish' && !('um' in finish) ? ` (${finishSaid(finish)})` : '';
   return [named.name, `${valueSaid(named, take.now, scene.entry)}${grade}`, valueCell(scene, asked, take)];
 }
 
@@ -108,13 +102,13 @@ export const canPut = ({ answer, holds, now }: Take): boolean =>
 
 /** What its button does: `Put 14.2° in`. */
 export const putSaid = (scene: Scene, { attribute, answer }: Take): string =>
-  `Put ${valueSaid(namedAs(attribute), answer.value ?? 0, scene.entry)} in`;
+  `Put ${valueSaid(attributeNamed(attribute), answer.value ?? 0, scene.entry)} in`;
 
 /** What became of it, read from the line-up it was put into. */
 export function putDone(scene: Scene, asked: Asked, attribute: Take['attribute']): string {
-  const named = namedAs(attribute);
-  const knife = knifeOf({ ...scene, lineUp: asEntered(scene) }, asked.knife);
-  const value = knife ? valueSaid(named, named.now(knife), scene.entry) : '';
-  const now = times(ratioNow(asEntered(scene), asked));
+  const named = attributeNamed(attribute);
+  const lineUp = asEntered(scene);
+  const value = valueSaid(named, named.now(knifeOf({ lineUp }, asked.knife)), scene.entry);
+  const now = times(ratioNow(lineUp, asked));
   return `${knifeName(scene, asked.knife)}, ${named.name.toLowerCase()}: ${value} is in the line-up. It now cuts ${now} as long as ${knifeName(scene, asked.against)}. Undo takes it back.`;
 }

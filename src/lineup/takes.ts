@@ -2,10 +2,11 @@
 
 import { compare, ratioCurve, whatItTakes, withAttribute } from '../model/index.ts';
 import type { Answer, LineUp, SolvableAttribute } from '../model/index.ts';
+import { found, ofKnife } from './found.ts';
 import type { Scene } from './scene.ts';
 import { toModel, validate } from './schema.ts';
 import type { LineUpEntry } from './schema.ts';
-import { takesAttributes } from './takes-attributes.ts';
+import { attributeNamed, takesAttributes } from './takes-attributes.ts';
 
 /** The question: this knife is to cut so many times as long as that one. */
 export interface Asked {
@@ -40,7 +41,7 @@ export const asEntered = ({ entry, lineUp }: Scene): LineUp =>
 /** How many times as long the knife of the question cuts as the other now, by the close reading. */
 export function ratioNow(lineUp: LineUp, { knife, against }: Asked): number {
   const { rows } = compare({ ...lineUp, baseline: against });
-  return rows.find((row) => row.knife === knife)?.product ?? 1;
+  return ofKnife(rows, knife).product;
 }
 
 /**
@@ -51,12 +52,12 @@ export function ratioNow(lineUp: LineUp, { knife, against }: Asked): number {
 export function takesOf(scene: Scene, asked: Asked): Take[] {
   const lineUp = asEntered(scene);
   const now = ratioNow(lineUp, asked);
+  const changing = found(lineUp.knives, asked.knife, 'knife');
   return takesAttributes.map(({ attribute, now: read }) => {
     const answer = whatItTakes(lineUp, { ...asked, attribute });
-    const changing = lineUp.knives.find(({ id }) => id === asked.knife);
     return {
       attribute,
-      now: changing ? read(changing) : Number.NaN,
+      now: read(changing),
       answer,
       nearest: answer.value === null ? nearestOf(lineUp, asked, attribute, now) : null,
       holds: answer.value !== null && validate(putInto(scene, asked, attribute, answer.value)).ok,
@@ -74,9 +75,7 @@ function nearestOf(
   attribute: SolvableAttribute,
   now: number,
 ): Take['nearest'] {
-  const limits = takesAttributes.find((one) => one.attribute === attribute);
-  if (!limits) return null;
-  const { low, high } = limits;
+  const { low, high } = attributeNamed(attribute);
   const values = Array.from({ length: looks + 1 }, (_, index) => {
     const share = index / looks;
     return low > 0 ? low * (high / low) ** share : low + (high - low) * share;
@@ -102,9 +101,8 @@ export function putInto(
 ): LineUpEntry {
   const { entry } = scene;
   const changed = withAttribute(asEntered(scene), knife, attribute, inFigures(value));
-  const own = changed.knives.find(({ id }) => id === knife);
-  const named = takesAttributes.find((one) => one.attribute === attribute);
-  if (!own || !named) throw new RangeError(`knife ${knife} or attribute ${attribute} is not there`);
+  const own = found(changed.knives, knife, 'knife');
+  const named = attributeNamed(attribute);
   return {
     ...entry,
     knives: entry.knives.map((one) => (one.id === knife ? named.back(one, own) : one)),

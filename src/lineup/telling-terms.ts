@@ -1,4 +1,5 @@
 import type { Knife, TermId } from '../model/index.ts';
+import { factorOf } from './found.ts';
 import { carbideSaid, finishSaid, said } from './measures-said.ts';
 import { changes } from './rows.ts';
 import type { Scene } from './scene.ts';
@@ -55,7 +56,7 @@ export function termTold(scene: Scene, id: TermId): string[] {
   const { entry, row, subject, baseline, subjectKnife, baselineKnife } = scene;
   const { measure, why } = told[id];
   const [own, other] = [measure(subjectKnife), measure(baselineKnife)];
-  const factor = row[entry.reading].terms.find((term) => term.id === id)?.factor ?? null;
+  const factor = factorOf(row[entry.reading], id);
   const measures =
     own === other
       ? `${subject.name} and ${baseline.name} both: ${own}.`

@@ -1,5 +1,5 @@
-import { jobProfiles } from '../model/index.ts';
 import type { TermId } from '../model/index.ts';
+import { jobOf } from './job.ts';
 import { measuresSaid } from './measures-said.ts';
 import { refusedWork } from './refused-work.ts';
 import { changes, leftOut, standing } from './rows.ts';
@@ -42,12 +42,13 @@ function surprise({ entry, row, subject, baseline }: Scene): string[] {
 
 /** How many runs go along, knife by knife. */
 function runs({ entry, subject, baseline }: Scene): string[] {
-  if (!entry.runs || entry.runs.length === 0) return [];
-  const of = (name: string) => entry.runs?.filter(({ knife }) => knife === name).length ?? 0;
+  const { runs: all = [] } = entry;
+  if (all.length === 0) return [];
+  const of = (name: string) => all.filter(({ knife }) => knife === name).length;
   const [own, other] = [of(subject.name), of(baseline.name)];
   const count = (many: number) => (many === 1 ? 'one run' : `${many} runs`);
   return [
-    `${entry.runs.length === 1 ? 'One measured run goes' : `${entry.runs.length} measured runs go`} along with this line-up: ${count(own)} of ${subject.name}, ${count(other)} of ${baseline.name}.`,
+    `${all.length === 1 ? 'One measured run goes' : `${all.length} measured runs go`} along with this line-up: ${count(own)} of ${subject.name}, ${count(other)} of ${baseline.name}.`,
     'Where a run and the model disagree, the run was there.',
   ];
 }
@@ -57,7 +58,7 @@ const terms: readonly TermId[] = Object.keys(told) as TermId[];
 export const tellingWords: Record<string, WordsOf> = {
   /** What was compared, by its measures. */
   'telling-compared': ({ entry, subject, baseline, subjectKnife, baselineKnife }) => {
-    const work = jobProfiles.find(({ id }) => id === entry.work)?.name ?? entry.work;
+    const work = jobOf(entry).name;
     return [
       `${subject.name} is held against ${baseline.name}, in ${work}.`,
       `${subject.name}: ${measuresSaid(subjectKnife)}.`,
@@ -85,8 +86,8 @@ export const tellingWords: Record<string, WordsOf> = {
   /** The shortest telling. */
   'telling-sentence': (scene) => {
     const { entry, subject, baseline } = scene;
-    const job = jobProfiles.find(({ id }) => id === entry.work);
-    return job && !job.slicingChain
+    const job = jobOf(entry);
+    return !job.slicingChain
       ? [
           `How many times as long ${subject.name} cuts as ${baseline.name} in ${job.name} the model does not say: there, ${job.reason}.`,
         ]

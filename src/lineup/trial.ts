@@ -6,7 +6,9 @@ import { inventedRuns, loftRuns, loftTruths } from '../runs/invented.ts';
 import { livesOf } from '../runs/lives.ts';
 import type { LifeUnit } from '../runs/lives.ts';
 import type { Run } from '../runs/log.ts';
+import { found } from './found.ts';
 import type { Scene } from './scene.ts';
+import { unlessRefused } from './unless-refused.ts';
 
 export interface Trial {
   /** Who cut them: the visitor, the invented loft, or nobody, after the close reading's ratio. */
@@ -60,8 +62,7 @@ export const whyNotOwn = (scene: Scene): string => foundIn(scene).why;
 const spelt = (name: string): string => name.trim().normalize('NFC');
 
 /** The name of a knife as a log spells it, without what keeps it from turning a line round. */
-const nameIn = ({ entry }: Scene, id: string): string =>
-  spelt(entry.knives.find((knife) => knife.id === id)?.name ?? id);
+const nameIn = ({ entry }: Scene, id: string): string => spelt(found(entry.knives, id, 'knife').name);
 
 /** The trial of a visitor's own runs, or why there is none. */
 function ownTrial(scene: Scene, runs: readonly Run[]): Trial | string {
@@ -100,14 +101,8 @@ export function inner({ ratio, high, df }: Measured): { low: number; high: numbe
 }
 
 /** The comparison, or null where the model refuses it. */
-function attempt(x: readonly LotLife[], y: readonly LotLife[], withinLots: boolean): Measured | null {
-  try {
-    return measuredRatio({ x, y, withinLots });
-  } catch (error) {
-    if (error instanceof RangeError) return null;
-    throw error;
-  }
-}
+const attempt = (x: readonly LotLife[], y: readonly LotLife[], withinLots: boolean): Measured | null =>
+  unlessRefused(() => measuredRatio({ x, y, withinLots }));
 
 function made(
   runs: readonly Run[],

@@ -1,5 +1,7 @@
-import { isUnknown, jobProfiles, nominal } from '../model/index.ts';
+import { isUnknown, nominal } from '../model/index.ts';
 import type { Attribute, Family, Row, TermId } from '../model/index.ts';
+import { ofKnife } from './found.ts';
+import { jobOf } from './job.ts';
 import { changes, leftOut, list, standing } from './rows.ts';
 import type { Scene } from './scene.ts';
 import { plain, ratioInWords, times } from './show.ts';
@@ -64,13 +66,29 @@ function resists(ratio: number, what: 'rolling' | 'chipping', name: string, base
     : `${name} and ${baseline} bear the same load before ${what}`;
 }
 
+/** What the work says to the chain: refused, with the reason, where wear does not end the edge. */
+function aboutJob({ entry, row, subject, baseline }: Scene): string[] {
+  const job = jobOf(entry);
+  if (job.slicingChain)
+    return [
+      `In ${job.name}, ${job.reason}: the slicing chain can speak of ${subject.name} against ${baseline.name} here.`,
+    ];
+  const { rolling, chipping } = row.close.sideLoad;
+  const told =
+    job.endsBy === 'rolling'
+      ? `What tells is resistance to rolling: ${resists(rolling, 'rolling', subject.name, baseline.name)}.`
+      : chipping === null
+        ? `What tells is resistance to chipping, and to hold ${subject.name} against ${baseline.name} in that needs the toughness of both.`
+        : `What tells is resistance to chipping: ${resists(chipping, 'chipping', subject.name, baseline.name)}.`;
+  return [`The slicing chain is refused for this work (${job.name}): ${job.reason}.`, told];
+}
+
 export const words: Record<string, WordsOf> = {
   /** One sentence: the answer. */
   answer: (scene) => {
     const { entry, row, subject, baseline } = scene;
     const chosen = row[entry.reading];
-    const job = jobProfiles.find(({ id }) => id === entry.work);
-    if (job && !job.slicingChain) return words['job']?.(scene) ?? [];
+    if (!jobOf(entry).slicingChain) return aboutJob(scene);
     return [
       `${subject.name} should cut ${ratioInWords(chosen.product)} as ${baseline.name}: ${times(chosen.product)} by the ${entry.reading} reading.${incomplete(chosen)}`,
       entry.evenedUp.length > 0
@@ -84,23 +102,7 @@ export const words: Record<string, WordsOf> = {
     `How many times as long does ${subject.name} cut as ${baseline.name}?`,
   ],
 
-  /** What the work says to the chain: refused, with the reason, where wear does not end the edge. */
-  job: ({ entry, row, subject, baseline }) => {
-    const job = jobProfiles.find(({ id }) => id === entry.work);
-    if (!job) return [];
-    if (job.slicingChain)
-      return [
-        `In ${job.name}, ${job.reason}: the slicing chain can speak of ${subject.name} against ${baseline.name} here.`,
-      ];
-    const { rolling, chipping } = row.close.sideLoad;
-    const told =
-      job.endsBy === 'rolling'
-        ? `What tells is resistance to rolling: ${resists(rolling, 'rolling', subject.name, baseline.name)}.`
-        : chipping === null
-          ? `What tells is resistance to chipping, and to hold ${subject.name} against ${baseline.name} in that needs the toughness of both.`
-          : `What tells is resistance to chipping: ${resists(chipping, 'chipping', subject.name, baseline.name)}.`;
-    return [`The slicing chain is refused for this work (${job.name}): ${job.reason}.`, told];
-  },
+  job: aboutJob,
 
   /** Which term does most, which pull the other way, what changes nothing. */
   reasons: ({ entry, row, subject, baseline }) => {
@@ -119,7 +121,7 @@ export const words: Record<string, WordsOf> = {
         `${subject.name} and ${baseline.name} do not differ in any term${missing.length > 0 ? ' that stands' : ''}.`,
       ];
     const sentences: string[] = [];
-    if (jobProfiles.some(({ id, slicingChain }) => id === entry.work && !slicingChain))
+    if (!jobOf(entry).slicingChain)
       sentences.push('What follows would hold in clean slicing, which this work is not.');
     if (helping.length > 0) sentences.push(`${subject.name} gains by ${list(helping.map(phrase))}.`);
     if (hurting.length > 0)
@@ -195,7 +197,7 @@ export const words: Record<string, WordsOf> = {
   /** What to know about the knife looked at, then about the baseline. */
   notes: ({ row, rows, entry, subject, baseline }) => [
     ...row[entry.reading].notes,
-    ...(rows[entry.reading].find(({ knife }) => knife === entry.baseline)?.notes ?? []),
+    ...ofKnife(rows[entry.reading], entry.baseline).notes,
     isUnknown(entry.friction) && entry.reading === 'close'
       ? `The friction in the cut is known neither for ${subject.name} nor for ${baseline.name}: ${plain(nominal(entry.friction))}, the middle of ${plain(entry.friction.low)}–${plain(entry.friction.high)}, stands in.`
       : '',
