@@ -2,16 +2,13 @@ import { checkSection, nominal } from '../model/index.ts';
 import { knifeOf, withKnife } from './controls.ts';
 import type { Control, Role } from './controls.ts';
 import type { KnifeEntry, LineUpEntry } from './schema.ts';
+import { oneQuantity } from './to-model.ts';
 
 const [least, most, step] = [6, 40, 0.5];
 
 function stands({ grind, edgeMm }: KnifeEntry, heightMm: number): boolean {
   try {
-    const mm =
-      typeof edgeMm === 'object' && 'heel' in edgeMm
-        ? (edgeMm.heel + edgeMm.middle + edgeMm.tip) / 3
-        : nominal(edgeMm);
-    checkSection({ ...grind, heightMm, edgeMm: mm });
+    checkSection({ ...grind, heightMm, edgeMm: nominal(oneQuantity(edgeMm)) });
     return true;
   } catch {
     return false;

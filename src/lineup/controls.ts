@@ -1,8 +1,9 @@
 import { measures, nominal, parameters } from '../model/index.ts';
 import type { Quantity } from '../model/index.ts';
 import { found } from './found.ts';
-import type { KnifeEntry, LineUpEntry } from './schema.ts';
+import type { KnifeEntry, LineUpEntry, Placed } from './schema.ts';
 import { brief } from './show.ts';
+import { oneQuantity, perSideDeg } from './to-model.ts';
 
 /** A slider: what it shows, what it may be, and how it reads and writes the line-up. Only controls write. */
 export interface Control {
@@ -32,14 +33,9 @@ export const withKnife = (
   knives: entry.knives.map((knife) => (knife.id === entry[role] ? change(knife) : knife)),
 });
 
-/** A new middle value for a quantity; its ± stays what it was. */
-const moved = (quantity: Quantity | undefined, value: number): Quantity =>
+/** A new middle value for a quantity; a ± that was entered stays what it was. */
+const moved = (quantity: Placed, value: number): Quantity =>
   typeof quantity === 'object' && 'plusMinus' in quantity ? { ...quantity, value } : value;
-
-const middle = (quantity: Quantity | { heel: number; middle: number; tip: number }): number =>
-  typeof quantity === 'object' && 'heel' in quantity
-    ? (quantity.heel + quantity.middle + quantity.tip) / 3
-    : nominal(quantity);
 
 const angle = (role: Role): Control => ({
   label: (entry) => `${knifeOf(entry, role).name}: edge angle per side`,
@@ -47,22 +43,13 @@ const angle = (role: Role): Control => ({
   max: 30,
   step: 0.5,
   unit: '°',
-  read: (entry) => {
-    const { angle } = knifeOf(entry, role);
-    return 'deg' in angle ? middle(angle.deg) : 20;
-  },
+  read: (entry) => nominal(perSideDeg(knifeOf(entry, role).angle)),
   write: (entry, value) =>
     withKnife(entry, role, (knife) => ({
       ...knife,
-      angle: {
-        deg: 'deg' in knife.angle && !isPlaced(knife.angle.deg) ? moved(knife.angle.deg, value) : value,
-      },
+      angle: { deg: 'deg' in knife.angle ? moved(knife.angle.deg, value) : value },
     })),
 });
-
-const isPlaced = (
-  value: Quantity | { heel: number; middle: number; tip: number },
-): value is { heel: number; middle: number; tip: number } => typeof value === 'object' && 'heel' in value;
 
 const edge = (role: Role): Control => ({
   label: (entry) => `${knifeOf(entry, role).name}: thickness behind the edge`,
@@ -70,11 +57,11 @@ const edge = (role: Role): Control => ({
   max: 1.2,
   step: 0.01,
   unit: ' mm',
-  read: (entry) => middle(knifeOf(entry, role).edgeMm),
+  read: (entry) => nominal(oneQuantity(knifeOf(entry, role).edgeMm)),
   write: (entry, value) =>
     withKnife(entry, role, (knife) => ({
       ...knife,
-      edgeMm: isPlaced(knife.edgeMm) ? value : moved(knife.edgeMm, value),
+      edgeMm: moved(knife.edgeMm, value),
     })),
 });
 

@@ -67,6 +67,27 @@ function runsOrNever(count: number | null): string {
   return count > countedExactly ? `about ${counted(count)}` : counted(count);
 }
 
+/** What can be said best of a trial: within lots, where there is such a comparison. */
+const bestOf = ({ within, across }: Trial): Measured => within ?? across;
+
+/** A plan of runs for the predicted ratio. */
+function plan(scene: Scene): string[] {
+  const { subject, baseline, row } = scene;
+  const ratio = predicted(scene);
+  const { within, mixed, alike } = neededFor(scene);
+  const missing = leftOut(row.close);
+  const incomplete = missing.length > 0 ? ` (${list(missing)} left out)` : '';
+  return [
+    refusedWork(scene),
+    Math.abs(Math.log(ratio)) < 1e-9
+      ? `The close reading has ${subject.name} and ${baseline.name} level${incomplete}: no number of runs tells apart what does not differ.`
+      : `The close reading has ${subject.name} at ${times(ratio)} against ${baseline.name}${incomplete}. To notice that in ${often} of trials, with lots kept apart, takes ${runsOrNever(within)} a knife; with every run from another lot, and lots ignored, ${runsOrNever(mixed)}.`,
+    alike === null
+      ? `They cannot be shown alike, for at that ratio they are not: it lies beyond ${bounds}.`
+      : `To show them alike, between ${bounds}, takes ${runsOrNever(alike)} a knife within lots.`,
+  ];
+}
+
 export const differentWords: Record<string, WordsOf> = {
   'runs-given': (scene) => [given(scene)],
 
@@ -127,55 +148,41 @@ export const differentWords: Record<string, WordsOf> = {
 
   /** The envelope opened. */
   'runs-truth': (scene) => {
-    const { truth, across, within, origin } = trialOf(scene);
+    const trial = trialOf(scene);
+    const { truth, origin } = trial;
     const { subject, baseline } = scene;
     if (truth === null)
       return [
         `What is true of ${subject.name} and ${baseline.name} nobody knows: these were really cut. An interval made this way holds the truth in 95 of 100 such trials, and nothing on it shows whether yours is one of them.`,
       ];
-    const best = within ?? across;
+    const best = bestOf(trial);
     const held = truth >= best.low && truth <= best.high;
+    // Unreachable: the one draw that is kept misses no truth; another draw might.
+    const holds = held ? 'holds it' : 'misses it, as one in twenty does';
     const wrongWay = best.verdict !== 'apart' && Math.log(truth) * Math.log(best.ratio) < 0;
     return [
-      `The truth these runs were made from is ${times(truth)} for ${subject.name} over ${baseline.name}${origin === 'imagined' ? ', the close reading' : ''}. The interval ${held ? 'holds it' : 'misses it, as one in twenty does'}.`,
+      `The truth these runs were made from is ${times(truth)} for ${subject.name} over ${baseline.name}${origin === 'imagined' ? ', the close reading' : ''}. The interval ${holds}.`,
       wrongWay
         ? `Yet the runs lean the other way, to ${times(best.ratio)}: had we named a better one by them, it would have been the wrong one.`
         : '',
     ];
   },
 
-  /** A plan of runs for the predicted ratio. */
-  'runs-plan': (scene) => {
-    const { subject, baseline, row } = scene;
-    const ratio = predicted(scene);
-    const { within, mixed, alike } = neededFor(scene);
-    const missing = leftOut(row.close);
-    const incomplete = missing.length > 0 ? ` (${list(missing)} left out)` : '';
-    return [
-      refusedWork(scene),
-      Math.abs(Math.log(ratio)) < 1e-9
-        ? `The close reading has ${subject.name} and ${baseline.name} level${incomplete}: no number of runs tells apart what does not differ.`
-        : `The close reading has ${subject.name} at ${times(ratio)} against ${baseline.name}${incomplete}. To notice that in ${often} of trials, with lots kept apart, takes ${runsOrNever(within)} a knife; with every run from another lot, and lots ignored, ${runsOrNever(mixed)}.`,
-      alike === null
-        ? `They cannot be shown alike, for at that ratio they are not: it lies beyond ${bounds}.`
-        : `To show them alike, between ${bounds}, takes ${runsOrNever(alike)} a knife within lots.`,
-    ];
-  },
+  'runs-plan': plan,
 
   /** With a visitor's own knives. */
   different: (scene) => {
     const trial = trialOf(scene);
     const { subject, baseline } = scene;
-    const plan = differentWords['runs-plan']?.(scene) ?? [];
     if (trial.origin !== 'own')
       return [
         whyNotOwn(scene) === ''
           ? `This line-up carries no runs of ${subject.name} and ${baseline.name}, so nothing has been measured and the model alone speaks.`
           : whyNotOwn(scene),
         `If it scatters as the example does, ${percent(spread.within)} from sharpening to sharpening, this is what it would take.`,
-        ...plan,
+        ...plan(scene),
       ];
-    const best = trial.within ?? trial.across;
+    const best = bestOf(trial);
     const ratio = predicted(scene);
     const place = ratio < best.low ? 'below' : ratio > best.high ? 'above' : 'inside';
     return [

@@ -2,27 +2,19 @@ import { isUnknown, nominal, parameters } from '../model/index.ts';
 import type { Quantity } from '../model/index.ts';
 import { knifeOf, withKnife } from './controls.ts';
 import type { Control, Role } from './controls.ts';
-import type { Placed } from './schema.ts';
+import { oneQuantity, perSideDeg } from './to-model.ts';
 
-const isAlong = (value: Placed): value is Exclude<Placed, Quantity> =>
-  typeof value === 'object' && 'heel' in value;
-
-/** The ± of a quantity as entered; half its range where it is not known. */
-function plusMinusOf(value: Placed): number {
+/** The ± of a quantity; half its range where it is not known. */
+function plusMinusOf(value: Quantity): number {
   if (typeof value === 'number') return 0;
-  if (isAlong(value)) {
-    const readings = [value.heel, value.middle, value.tip];
-    return (Math.max(...readings) - Math.min(...readings)) / 2;
-  }
   return isUnknown(value) ? (value.high - value.low) / 2 : value.plusMinus;
 }
 
-/** The same value with another ±; readings along the edge become their mean. */
-function withPlusMinus(value: Placed, plusMinus: number): Quantity {
-  const middle = isAlong(value) ? (value.heel + value.middle + value.tip) / 3 : nominal(value);
-  if (plusMinus === 0) return middle;
-  const shape = typeof value === 'object' && 'shape' in value && value.shape ? { shape: value.shape } : {};
-  return { value: middle, plusMinus, ...shape };
+/** The same middle with another ±. */
+function withPlusMinus(value: Quantity, plusMinus: number): Quantity {
+  if (plusMinus === 0) return nominal(value);
+  const shape = typeof value === 'object' && 'shape' in value ? { shape: value.shape } : {};
+  return { value: nominal(value), plusMinus, ...shape };
 }
 
 const angle = (role: Role): Control => ({
@@ -31,16 +23,13 @@ const angle = (role: Role): Control => ({
   max: 6,
   step: 0.25,
   unit: '°',
-  read: (entry) => {
-    const { angle: given } = knifeOf(entry, role);
-    return 'deg' in given ? plusMinusOf(given.deg) : 0;
-  },
+  read: (entry) => plusMinusOf(perSideDeg(knifeOf(entry, role).angle)),
+  // Readings along the edge, or of a caliper, become the angle they gave, which is per side beyond doubt.
   write: (entry, value) =>
-    withKnife(entry, role, (knife) =>
-      'deg' in knife.angle
-        ? { ...knife, angle: { ...knife.angle, deg: withPlusMinus(knife.angle.deg, value) } }
-        : knife,
-    ),
+    withKnife(entry, role, (knife) => {
+      const deg = withPlusMinus(perSideDeg(knife.angle), value);
+      return { ...knife, angle: 'deg' in knife.angle ? { ...knife.angle, deg } : { deg, perSide: true } };
+    }),
 });
 
 const edge = (role: Role): Control => ({
@@ -49,9 +38,12 @@ const edge = (role: Role): Control => ({
   max: 0.2,
   step: 0.01,
   unit: ' mm',
-  read: (entry) => plusMinusOf(knifeOf(entry, role).edgeMm),
+  read: (entry) => plusMinusOf(oneQuantity(knifeOf(entry, role).edgeMm)),
   write: (entry, value) =>
-    withKnife(entry, role, (knife) => ({ ...knife, edgeMm: withPlusMinus(knife.edgeMm, value) })),
+    withKnife(entry, role, (knife) => ({
+      ...knife,
+      edgeMm: withPlusMinus(oneQuantity(knife.edgeMm), value),
+    })),
 });
 
 /** The sliders of the lesson on doubt. */

@@ -1,5 +1,6 @@
 import { squareOf } from './square.ts';
 import type { Explanation, SolvableAttribute } from '../model/index.ts';
+import { found } from './found.ts';
 import { runsOf } from './runs.ts';
 import type { Scene } from './scene.ts';
 import { plain, times } from './show.ts';
@@ -25,14 +26,11 @@ const attributeUnit: Record<SolvableAttribute, string> = {
   carbide: ' vol %',
 };
 
-const nameIn = ({ entry, subject, baseline }: Scene, id: string): string =>
-  id === entry.subject ? subject.name : id === entry.baseline ? baseline.name : id;
-
 const valueSaid = (attribute: SolvableAttribute, value: number): string =>
   `${plain(value)}${attributeUnit[attribute]}`;
 
 function suspect(scene: Scene, { knife, attribute, from, to, withinStated, note }: Explanation): string {
-  const what = `The ${attributeWord[attribute]} of ${nameIn(scene, knife)}`;
+  const what = `The ${attributeWord[attribute]} of ${found(scene.knives, knife, 'knife').name}`;
   if (to === null) return `${what}: no value of it alone explains the runs.`;
   const how = withinStated
     ? 'within the ± it was entered with'
@@ -52,13 +50,13 @@ export const suspectsWords: Record<string, WordsOf> = {
   'runs-suspects': (scene) =>
     suspectsOf(scene)
       .filter(possible)
-      .map((found) => suspect(scene, found)),
+      .map((one) => suspect(scene, one)),
 
   /** Which single changes cannot. */
   'runs-ruled-out': (scene) =>
     suspectsOf(scene)
-      .filter((found) => !possible(found))
-      .map((found) => suspect(scene, found)),
+      .filter((one) => !possible(one))
+      .map((one) => suspect(scene, one)),
 
   /** What the list of suspects is worth. */
   'runs-suspects-said': (scene) => {

@@ -4,6 +4,7 @@ import { measuresSaid } from './measures-said.ts';
 import { refusedWork } from './refused-work.ts';
 import { changes, leftOut, standing } from './rows.ts';
 import type { Scene } from './scene.ts';
+import { loggedName } from './series-held.ts';
 import { plain, times } from './show.ts';
 import { termTold, told } from './telling-terms.ts';
 import { temptingSum } from './tempting-sum.ts';
@@ -44,8 +45,8 @@ function surprise({ entry, row, subject, baseline }: Scene): string[] {
 function runs({ entry, subject, baseline }: Scene): string[] {
   const { runs: all = [] } = entry;
   if (all.length === 0) return [];
-  const of = (name: string) => all.filter(({ knife }) => knife === name).length;
-  const [own, other] = [of(subject.name), of(baseline.name)];
+  const of = (id: string) => all.filter(({ knife }) => knife === loggedName(entry, id)).length;
+  const [own, other] = [of(entry.subject), of(entry.baseline)];
   const count = (many: number) => (many === 1 ? 'one run' : `${many} runs`);
   return [
     `${all.length === 1 ? 'One measured run goes' : `${all.length} measured runs go`} along with this line-up: ${count(own)} of ${subject.name}, ${count(other)} of ${baseline.name}.`,

@@ -5,7 +5,7 @@ import type { AngleEntry, Along, CarbideEntry, KnifeEntry, LineUpEntry, Placed }
 const isAlong = (value: Placed): value is Along => typeof value === 'object' && 'heel' in value;
 
 /** Readings along the edge as one quantity: their mean ± half their spread. */
-function oneQuantity(value: Placed): Quantity {
+export function oneQuantity(value: Placed): Quantity {
   if (!isAlong(value)) return value;
   const readings = [value.heel, value.middle, value.tip];
   const plusMinus = (Math.max(...readings) - Math.min(...readings)) / 2;
