@@ -1,9 +1,10 @@
+import type { Control } from '../lineup/controls.ts';
 import type { Scene } from '../lineup/scene.ts';
-import { settled } from '../lineup/settled.ts';
 import { sizes } from '../plots/figure.ts';
-import type { Figure, Place } from '../plots/figure.ts';
+import type { Figure, Handle, Place } from '../plots/figure.ts';
 import { store } from './page.ts';
 import { registry } from './topics.ts';
+import { valueAt } from './value-at.ts';
 
 /** What a drawing tells of its axes; the library that draws puts it on the SVG. */
 interface Scale {
@@ -15,51 +16,136 @@ interface Drawn extends SVGSVGElement {
   scale?(name: 'x' | 'y'): Scale | undefined;
 }
 
+/** A figure as it stands on the page. */
+export interface Shown {
+  figure: Figure;
+  scene: Scene;
+  /** Holds the SVG, which is drawn anew at every step. */
+  drawing: HTMLElement;
+}
+
+/** Where a pointer is on the screen. */
+type Point = Pick<MouseEvent, 'clientX' | 'clientY'>;
+
+/** What would be taken hold of, and what makes a pointer's place one in the drawing. */
+interface Grip {
+  handle: Handle;
+  control: Control;
+  placeOf(point: Point): Place;
+}
+
+/** This far outside the frame what stands at its edge can still be taken, px of the drawing. */
+const slackPx = 12;
+/** A finger takes what is this near, CSS px; farther off it scrolls the page. */
+const fingerPx = 22;
+
 const along = ({ domain, range, invert }: Scale, px: number): number => {
   if (invert) return invert(px);
   const [from = 0, to = 1] = range;
   return Math.floor((domain.length * (px - from)) / (to - from));
 };
 
+const within = ({ range }: Scale, px: number): boolean =>
+  px >= Math.min(...range) - slackPx && px <= Math.max(...range) + slackPx;
+
+/** Everything that is dragged can be set without dragging: by its slider, or by the fields of the bench. */
+const hasSlider = (control: string): boolean =>
+  document.querySelector(`kf-slider[of="${control}"], kf-bench`) !== null;
+
 /**
- * Turns a pointer's place on the screen into a place in the drawing, by the axes it has now: a drawing that changes
- * under the hand does not run away from it. Nothing where it has no such axes.
+ * What a pointer is over. Its place is told by the axes the drawing has now: one that changes under the hand does not
+ * run away from it.
  */
-function placesOf(svg: Drawn, width: number): ((event: MouseEvent) => Place) | undefined {
+function gripAt(event: MouseEvent, { figure, scene, drawing }: Shown): Grip | undefined {
+  const svg = drawing.querySelector<Drawn>(':scope > svg');
+  if (!svg || !(event.target instanceof Element) || !svg.contains(event.target)) return undefined;
   const [x, y] = [svg.scale?.('x'), svg.scale?.('y')];
   if (!x || !y) return undefined;
-  const { left, top, width: shown } = svg.getBoundingClientRect();
-  const perPx = width / shown;
-  return ({ clientX, clientY }) => ({
-    x: along(x, (clientX - left) * perPx),
-    y: along(y, (clientY - top) * perPx),
+  const size = sizes[drawing.dataset['size'] === 'narrow' ? 'narrow' : 'wide'];
+  const { left, top, width } = svg.getBoundingClientRect();
+  const pxOf = ({ clientX, clientY }: Point): Place => ({
+    x: ((clientX - left) * size.width) / width,
+    y: ((clientY - top) * size.width) / width,
   });
+  const placeOf = (point: Point): Place => {
+    const px = pxOf(point);
+    return { x: along(x, px.x), y: along(y, px.y) };
+  };
+  const px = pxOf(event);
+  const handle = within(x, px.x) && within(y, px.y) ? figure.drag?.(scene, size, placeOf(event)) : undefined;
+  return handle && hasSlider(handle.control)
+    ? { handle, control: registry().control(handle.control), placeOf }
+    : undefined;
+}
+
+/** The value a grip has at a point; nothing where the model refuses it. */
+function valueOf({ handle, control, placeOf }: Grip, point: Point): number {
+  try {
+    return valueAt(handle, control, store.entry.value, placeOf(point));
+  } catch (error) {
+    if (error instanceof RangeError) return Number.NaN;
+    throw error;
+  }
+}
+
+/** Whether what is shown now stands within a finger's reach of a point. */
+function isNear(grip: Grip, { clientX, clientY }: Point): boolean {
+  const values = [
+    [-fingerPx, 0],
+    [fingerPx, 0],
+    [0, -fingerPx],
+    [0, fingerPx],
+  ].map(([right = 0, down = 0]) => valueOf(grip, { clientX: clientX + right, clientY: clientY + down }));
+  const now = grip.control.read(store.entry.value);
+  const half = grip.control.step / 2;
+  return Math.min(...values) - half <= now && now <= Math.max(...values) + half;
 }
 
 /**
- * Takes hold of what a figure shows where a pointer goes down: until the pointer is up, what it would be there is
- * written as its slider would write it. Where nothing can be dragged, nothing happens.
+ * Lets what a figure shows be dragged. A mouse takes it wherever it goes down, as on the way of a slider; a finger takes
+ * only what it touches, and scrolls the page from everywhere else. Until the pointer is up, what would stand there is
+ * written as its slider would write it.
  *
- * @param drawing holds the SVG, which is drawn anew at every step
+ * @param shown what stands in the element at the moment
  */
-export function takeHold(event: PointerEvent, figure: Figure, scene: Scene, drawing: HTMLElement): void {
-  const svg = drawing.querySelector<SVGSVGElement>(':scope > svg');
-  if (!svg || event.button !== 0 || !(event.target instanceof Element) || !svg.contains(event.target)) return;
-  const size = sizes[drawing.dataset['size'] === 'narrow' ? 'narrow' : 'wide'];
-  const placeOf = placesOf(svg, size.width);
-  const handle = placeOf && figure.drag?.(scene, size, placeOf(event));
-  if (!placeOf || !handle) return;
-  // A drag selects no text.
-  event.preventDefault();
-  drawing.setPointerCapture(event.pointerId);
-  const control = registry().control(handle.control);
-  const follow = (at: PointerEvent): void => {
-    const value = settled(control, store.entry.value, handle.value(placeOf(at)));
-    store.change((entry) => control.write(entry, value), handle.control);
-  };
-  const ended = new AbortController();
-  for (const end of ['pointerup', 'pointercancel'])
-    drawing.addEventListener(end, () => ended.abort(), { signal: ended.signal });
-  drawing.addEventListener('pointermove', follow, { signal: ended.signal });
-  follow(event);
+export function letDrag(element: HTMLElement, shown: () => Shown | undefined): void {
+  let held: AbortController | undefined;
+
+  element.addEventListener('pointermove', (event) => {
+    const now = shown();
+    if (now && !held) now.drawing.toggleAttribute('data-handle', gripAt(event, now) !== undefined);
+  });
+
+  element.addEventListener('pointerdown', (event) => {
+    const now = shown();
+    if (!now || held || event.button !== 0) return;
+    const grip = gripAt(event, now);
+    const isMouse = event.pointerType === 'mouse';
+    if (!grip || !(isMouse || isNear(grip, event))) return;
+    // A drag selects no text.
+    event.preventDefault();
+    now.drawing.setPointerCapture(event.pointerId);
+    const follow = (at: PointerEvent): void => {
+      const value = valueOf(grip, at);
+      if (Number.isFinite(value) && value !== grip.control.read(store.entry.value))
+        store.change((entry) => grip.control.write(entry, value), grip.handle.control);
+    };
+    const ended = new AbortController();
+    held = ended;
+    ended.signal.addEventListener('abort', () => (held = undefined));
+    for (const end of ['pointerup', 'pointercancel', 'lostpointercapture'])
+      now.drawing.addEventListener(end, () => ended.abort(), { signal: ended.signal });
+    now.drawing.addEventListener('pointermove', follow, { signal: ended.signal });
+    if (isMouse) follow(event);
+  });
+
+  // What is held does not scroll the page as well; what goes down on a page that is scrolling holds nothing.
+  element.addEventListener(
+    'touchstart',
+    (event) => {
+      if (event.cancelable && held) event.preventDefault();
+      else held?.abort();
+    },
+    { passive: false },
+  );
 }

@@ -3,7 +3,7 @@ import { draw } from '../plots/draw.ts';
 import { sizes } from '../plots/figure.ts';
 import type { Figure } from '../plots/figure.ts';
 import { afterDrawing } from './after-drawing.ts';
-import type { takeHold } from './drag.ts';
+import type { Shown } from './drag.ts';
 import { SceneElement } from './scene-element.ts';
 import { registry } from './topics.ts';
 import { writeText } from './write-text.ts';
@@ -15,7 +15,8 @@ export class FigureElement extends SceneElement {
   #timer = 0;
   #frame = 0;
   #latest: Scene | undefined;
-  #hold: typeof takeHold | undefined;
+  /** What drags has been fetched. */
+  #drags = false;
   /** The drawing of the size that has room, looked up only when the room changes: asking costs a layout. */
   #shown: HTMLElement | undefined;
   #resize = new ResizeObserver(() => {
@@ -49,7 +50,6 @@ export class FigureElement extends SceneElement {
     this.#view.observe(this);
     this.addEventListener('change', this.#choose);
     this.addEventListener('pointerover', this.#reach);
-    this.addEventListener('pointerdown', this.#take);
   }
 
   override disconnectedCallback(): void {
@@ -58,7 +58,6 @@ export class FigureElement extends SceneElement {
     this.#view.disconnect();
     this.removeEventListener('change', this.#choose);
     this.removeEventListener('pointerover', this.#reach);
-    this.removeEventListener('pointerdown', this.#take);
     clearTimeout(this.#timer);
     cancelAnimationFrame(this.#frame);
   }
@@ -77,18 +76,19 @@ export class FigureElement extends SceneElement {
 
   /** What drags is fetched once a pointer is over a figure that can be dragged. */
   #reach = (): void => {
-    if (this.dataset['drags'] === undefined) return;
-    this.removeEventListener('pointerover', this.#reach);
+    if (this.#drags || this.dataset['drags'] === undefined) return;
+    this.#drags = true;
     import('./drag.ts').then(
-      ({ takeHold }) => (this.#hold = takeHold),
+      ({ letDrag }) => letDrag(this, this.#standing),
       // Fetched at the next pointer.
-      () => this.addEventListener('pointerover', this.#reach),
+      () => (this.#drags = false),
     );
   };
 
-  #take = (event: PointerEvent): void => {
-    if (this.#shown && this.#latest) this.#hold?.(event, this.figure, this.#latest, this.#shown);
-  };
+  #standing = (): Shown | undefined =>
+    this.#shown && this.#latest
+      ? { figure: this.figure, scene: this.#latest, drawing: this.#shown }
+      : undefined;
 
   /** A drawing in view follows within the next frame; what is read, or out of sight, follows after a pause. */
   protected override show(scene: Scene): void {

@@ -3,7 +3,8 @@ import { behindOf, slipMm, slippedAngleDeg, thicknessAtMm } from '../lineup/behi
 import type { Behind } from '../lineup/behind.ts';
 import type { Scene } from '../lineup/scene.ts';
 import { brief, fixed, plain } from '../lineup/show.ts';
-import type { Figure } from './figure.ts';
+import type { Figure, Place, Size } from './figure.ts';
+import { flankDeg, nearPx } from './held-section.ts';
 import { sectionOutline } from './section-outline.ts';
 import { dimensionLine, segmentEnds } from './segments.ts';
 import { shortName } from './short-name.ts';
@@ -17,6 +18,19 @@ const mm = (value: number): string => `${fixed(value, 2)} mm`;
 const angle = (degrees: number | null): string =>
   degrees === null ? 'no bevel' : `${brief(Number(plain(degrees)))}°`;
 
+/** The one scale, and where either section stands, mm. */
+function layoutOf(scene: Scene, { width, narrow }: Size) {
+  const blades = bladesOf(scene);
+  const foot = Math.max(...blades.map(({ bevelHeightMm }) => bevelHeightMm));
+  const top = slipMm * 1.25;
+  const slot = (width - 8) / 2;
+  const widest = Math.max(...blades.map((blade) => thicknessAtMm(blade, top)));
+  // Beside the section stand C on its left and B on its right.
+  const pxPerMm = Math.min((narrow ? 240 : 300) / (top + foot), (slot - 76) / widest);
+  const centres = blades.map((_, index) => (4 + (index + 0.5) * slot) / pxPerMm);
+  return { blades, foot, top, pxPerMm, centres };
+}
+
 /** Where the jaws go on either knife, to one scale, and what they read a little too high. */
 export const caliperPlaces: Figure = {
   id: 'caliper-places',
@@ -25,19 +39,14 @@ export const caliperPlaces: Figure = {
   scale: 'to scale, both directions alike',
   reading: () => 'as entered',
   source: 'derived',
-  options(scene, { width, narrow }) {
-    const blades = bladesOf(scene);
-    const foot = Math.max(...blades.map(({ bevelHeightMm }) => bevelHeightMm));
-    const top = slipMm * 1.25;
-    const slot = (width - 8) / 2;
+  options(scene, size) {
+    const { width, narrow } = size;
+    const { blades, foot, top, pxPerMm, centres } = layoutOf(scene, size);
     const [marginTop, marginBottom] = [14, narrow ? 108 : 92];
-    const widest = Math.max(...blades.map((blade) => thicknessAtMm(blade, top)));
-    // Beside the section stand C on its left and B on its right.
-    const pxPerMm = Math.min((narrow ? 240 : 300) / (top + foot), (slot - 76) / widest);
     const height = (top + foot) * pxPerMm + marginTop + marginBottom;
     const mmOf = (pixels: number): number => pixels / pxPerMm;
     const placed = blades.map((blade, index) => {
-      const centre = mmOf(4 + (index + 0.5) * slot);
+      const centre = centres[index] ?? 0;
       const half = blade.edgeMm / 2;
       const apex = -blade.bevelHeightMm;
       const tilt = (blade.angleDeg * Math.PI) / 180;
@@ -119,6 +128,22 @@ export const caliperPlaces: Figure = {
           className: 'kf-value',
         }),
       ],
+    };
+  },
+  /** The shoulder across, and below it the bevel, which turns about the shoulder. */
+  drag(scene, size, { x, y }) {
+    const { blades, pxPerMm, centres } = layoutOf(scene, size);
+    const [left = 0, right = 0] = centres;
+    const index = x < (left + right) / 2 ? 0 : 1;
+    const role = index === 0 ? 'baseline' : 'subject';
+    const halfMm = (at: Place): number => Math.abs(at.x - (centres[index] ?? 0));
+    const nearMm = nearPx / pxPerMm;
+    if (y > nearMm) return undefined;
+    if (y > -nearMm) return { control: `${role}.edge`, value: (at) => 2 * halfMm(at) };
+    const shoulderMm = (blades[index]?.edgeMm ?? 0) / 2;
+    return {
+      control: `${role}.angle`,
+      value: (at) => flankDeg(shoulderMm - halfMm(at), Math.max(-at.y, nearMm)),
     };
   },
   table(scene) {

@@ -1,5 +1,6 @@
 import * as Plot from '@observablehq/plot';
-import type { Term } from '../model/index.ts';
+import type { Term, TermId } from '../model/index.ts';
+import type { Scene } from '../lineup/scene.ts';
 import { plain, ratioInWords, times } from '../lineup/show.ts';
 import type { Figure } from './figure.ts';
 import { ratioAxis, tickValues } from './ratio-axis.ts';
@@ -21,6 +22,12 @@ function links(terms: readonly Term[]): Link[] {
     return [{ ...term, factor: term.factor, from, to: reached }];
   });
 }
+
+const sliders: Partial<Record<TermId, string>> = {
+  wedge: 'subject.angle',
+  apex: 'subject.angle',
+  thickness: 'subject.edge',
+};
 
 /** The chain of one knife against the baseline: seven factors end to end on a logarithmic axis. */
 export const chain: Figure = {
@@ -93,6 +100,16 @@ export const chain: Figure = {
         ),
       ],
     };
+  },
+  /** A bar by its end, where one slider sets it. */
+  drag(scene, _size, { y }) {
+    const linksOf = ({ row, entry }: Scene): Link[] => links(row[entry.reading].terms);
+    const id = scene.row[scene.entry.reading].terms[y]?.id;
+    const control = id && sliders[id];
+    const endIn = (other: Scene) => linksOf(other).find((link) => link.id === id)?.to;
+    return control && endIn(scene) !== undefined
+      ? { control, stands: (other) => endIn(other) ?? 1 }
+      : undefined;
   },
   table(scene) {
     const row = scene.row[scene.entry.reading];

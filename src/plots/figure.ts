@@ -25,11 +25,19 @@ export interface Place {
   y: number;
 }
 
-/** What a reader takes hold of in a drawing: a control of the page, and its value where the pointer is. */
-export interface Handle {
-  control: string;
-  value(at: Place): number;
-}
+/**
+ * What a reader takes hold of in a drawing: a control of the page, with its value where the pointer is. Where that is no
+ * plain sum, a measure that goes one way with the control says it instead.
+ */
+export type Handle = { control: string } & (
+  | { value(at: Place): number }
+  | {
+      /** The measure where the pointer is; without it, its place along x. */
+      aim?(at: Place): number;
+      /** The measure as a scene has it. */
+      stands(scene: Scene, at: Place): number;
+    }
+);
 
 /**
  * A figure: values in, Plot options out. Drawn by the same code at build and in the browser.

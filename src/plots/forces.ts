@@ -1,5 +1,5 @@
 import * as Plot from '@observablehq/plot';
-import { pushes, resistances } from '../lineup/push.ts';
+import { pushes, resistances, subjectPush } from '../lineup/push.ts';
 import type { Push, Resistance } from '../lineup/push.ts';
 import type { Scene } from '../lineup/scene.ts';
 import { percent, times } from '../lineup/show.ts';
@@ -113,6 +113,18 @@ export const forces: Figure = {
           },
         ),
       ],
+    };
+  },
+  /** The baseline's wedge by its end; the subject's wedge and thickness, whichever end is nearer. */
+  drag(scene, _size, { x, y }) {
+    const push = inOrder(scene)[y];
+    if (push?.id === scene.entry.baseline) return { control: 'push.wedge', value: (at) => 100 * at.x };
+    if (push?.id !== scene.entry.subject) return undefined;
+    const [wedge = 0, thickness = 0] = partsOf(push).map(({ to }) => to);
+    const part = x < (wedge + thickness) / 2 ? 0 : 1;
+    return {
+      control: part === 0 ? 'subject.angle' : 'subject.edge',
+      stands: (other) => partsOf(subjectPush(other))[part]?.to ?? 0,
     };
   },
   table: (scene) => ({

@@ -2,7 +2,8 @@ import * as Plot from '@observablehq/plot';
 import { behindOf, regrindOf, removedMm2 } from '../lineup/behind.ts';
 import type { Scene } from '../lineup/scene.ts';
 import { brief, plain } from '../lineup/show.ts';
-import type { Figure } from './figure.ts';
+import type { Figure, Place, Size } from './figure.ts';
+import { flankDeg, nearPx } from './held-section.ts';
 import { segmentEnds } from './segments.ts';
 
 type Point = readonly [across: number, up: number];
@@ -23,6 +24,21 @@ const bevelsOf = (scene: Scene) => {
   return [bevelOf(scene, edgeMm), bevelOf(scene, 2 * edgeMm)];
 };
 
+/** The one scale, and where either bevel stands, mm. */
+function layoutOf(scene: Scene, { width, narrow }: Size) {
+  const bevels = bevelsOf(scene);
+  const large = Math.max(...bevels.map(({ after }) => after));
+  const widest = Math.max(...bevels.map(({ edgeMm }) => edgeMm));
+  const slot = (width - 16) / 2;
+  const top = large * 1.08;
+  const pxPerMm = Math.min((narrow ? 260 : 320) / top, (slot - 24) / widest);
+  const placed = bevels.map((bevel, index) => ({
+    ...bevel,
+    centre: (8 + (index + 0.5) * slot) / pxPerMm,
+  }));
+  return { top, pxPerMm, placed };
+}
+
 /** The same lowering of a bevel at one thickness and at twice that: four of the small slivers fill the large one. */
 export const fourTimes: Figure = {
   id: 'four-times',
@@ -31,19 +47,11 @@ export const fourTimes: Figure = {
   scale: 'to scale, both directions alike',
   reading: () => 'as entered',
   source: 'derived; flanks above the bevel taken as parallel',
-  options(scene, { width, narrow }) {
-    const bevels = bevelsOf(scene);
-    const large = Math.max(...bevels.map(({ after }) => after));
-    const widest = Math.max(...bevels.map(({ edgeMm }) => edgeMm));
+  options(scene, size) {
+    const { width, narrow } = size;
+    const { top, pxPerMm, placed } = layoutOf(scene, size);
     const [marginTop, marginBottom] = [14, 58];
-    const slot = (width - 16) / 2;
-    const top = large * 1.08;
-    const pxPerMm = Math.min((narrow ? 260 : 320) / top, (slot - 24) / widest);
     const height = top * pxPerMm + marginTop + marginBottom;
-    const placed = bevels.map((bevel, index) => ({
-      ...bevel,
-      centre: (8 + (index + 0.5) * slot) / pxPerMm,
-    }));
     type Placed = (typeof placed)[number];
     const at = ({ centre }: Placed, points: readonly Point[]): [number, number][] =>
       points.map(([across, up]) => [centre + across, up]);
@@ -110,6 +118,23 @@ export const fourTimes: Figure = {
         }),
       ],
     };
+  },
+  /** Either flank of a bevel; above its shoulder the side, which is the thickness behind the edge. */
+  drag(scene, size, at) {
+    const { pxPerMm, placed } = layoutOf(scene, size);
+    const [one, twice] = placed;
+    if (!one || !twice) return undefined;
+    const bevel = at.x < (one.centre + twice.centre) / 2 ? one : twice;
+    const acrossMm = ({ x }: Place): number => Math.abs(x - bevel.centre);
+    if (at.y > bevel.after)
+      return { control: 'subject.edge', value: (to) => (2 * acrossMm(to) * one.edgeMm) / bevel.edgeMm };
+    const angleDeg = (to: Place): number => flankDeg(acrossMm(to), Math.max(to.y, nearPx / pxPerMm));
+    const { fromDeg, toDeg, madeUp } = regrindOf(scene);
+    // A lower angle that is made up is no knife's.
+    const slimmer = !madeUp && angleDeg(at) < (fromDeg + toDeg) / 2;
+    const { subject, baseline } = behindOf(scene);
+    const isSubject = slimmer === subject.angleDeg < baseline.angleDeg;
+    return { control: isSubject ? 'subject.angle' : 'baseline.angle', value: angleDeg };
   },
   table(scene) {
     const { subject, baseline } = behindOf(scene);

@@ -4,7 +4,7 @@ import { finishesOf, gritName, scaleName, scales, sizeOn, spanOf, umOf } from '.
 import type { SeenFinish } from '../lineup/grits.ts';
 import type { Scene } from '../lineup/scene.ts';
 import { brief, times } from '../lineup/show.ts';
-import type { Figure } from './figure.ts';
+import type { Figure, Place } from './figure.ts';
 import { hatch, ink } from './inks.ts';
 import { shortName } from './short-name.ts';
 
@@ -22,9 +22,11 @@ interface Line {
   grains: Grain[];
 }
 
+const roles = ['subject', 'baseline'] as const;
+
 const linesOf = (scene: Scene): Line[] => {
   const finishes = finishesOf(scene);
-  return (['subject', 'baseline'] as const).map((role) => {
+  return roles.map((role) => {
     const finish = finishes[role];
     return {
       name: scene[role].name,
@@ -43,6 +45,36 @@ const numberOf = ({ grit, name }: SeenFinish): string => (grit ? brief(grit.numb
 
 /** Round sizes the sheet is drawn for, µm: it changes its scale in steps, so that a grain is seen to grow. */
 const rooms = [3, 12, 25, 50, 75, 100, 150, 250];
+const margin = 8;
+/** How near its rim a grain is taken by it, px. */
+const rimPx = 10;
+
+/** The one scale, and where each grain has its place, px. */
+function layoutOf(scene: Scene, width: number) {
+  const lines = linesOf(scene);
+  const largest = Math.max(...lines.flatMap((line) => line.grains.map(({ um }) => um ?? 0)));
+  const room = rooms.find((size) => size >= largest) ?? largest;
+  const inner = width - 2 * margin;
+  const slot = inner / scales.length;
+  const largestPx = Math.min(slot - 12, 120);
+  const pxPerUm = largestPx / room;
+  const [headPx, namePx, labelPx, barPx] = [24, 22, 24, 44];
+  const grainPx = lines.map(({ grains: read }) => Math.max(30, ...read.map(({ um }) => (um ?? 0) * pxPerUm)));
+  const rowPx = grainPx.map((high) => namePx + high + labelPx + 10);
+  const topPx = rowPx.map((_, row) => headPx + rowPx.slice(0, row).reduce((sum, high) => sum + high, 0));
+  const height = rowPx.reduce((sum, high) => sum + high, headPx) + barPx;
+  const placed = lines.flatMap((line, row) =>
+    line.grains.map((grain, column) => ({
+      ...grain,
+      row,
+      x: (column + 0.5) * slot,
+      y: (topPx[row] ?? 0) + namePx + (grainPx[row] ?? 0) / 2,
+      half: (grainPx[row] ?? 0) / 2,
+      r: Math.max(0.6, ((grain.um ?? 0) * pxPerUm) / 2),
+    })),
+  );
+  return { lines, room, inner, slot, pxPerUm, topPx, height, placed };
+}
 
 /** Both knives' grit numbers on the four scales, each as a grain drawn to scale: the linear twin of `grit-scales`. */
 export const grains: Figure = {
@@ -56,30 +88,7 @@ export const grains: Figure = {
   reading: () => 'as entered',
   source: 'ISO 6344, ISO 8486 (memory), JIS R 6001, ANSI B74.18',
   options(scene, { width, narrow }) {
-    const lines = linesOf(scene);
-    const largest = Math.max(...lines.flatMap((line) => line.grains.map(({ um }) => um ?? 0)));
-    const room = rooms.find((size) => size >= largest) ?? largest;
-    const margin = 8;
-    const inner = width - 2 * margin;
-    const slot = inner / scales.length;
-    const largestPx = Math.min(slot - 12, 120);
-    const pxPerUm = largestPx / room;
-    const [headPx, namePx, labelPx, barPx] = [24, 22, 24, 44];
-    const grainPx = lines.map(({ grains: read }) =>
-      Math.max(30, ...read.map(({ um }) => (um ?? 0) * pxPerUm)),
-    );
-    const rowPx = grainPx.map((high) => namePx + high + labelPx + 10);
-    const topPx = rowPx.map((_, row) => headPx + rowPx.slice(0, row).reduce((sum, high) => sum + high, 0));
-    const height = rowPx.reduce((sum, high) => sum + high, headPx) + barPx;
-    const placed = lines.flatMap((line, row) =>
-      line.grains.map((grain, column) => ({
-        ...grain,
-        x: (column + 0.5) * slot,
-        y: (topPx[row] ?? 0) + namePx + (grainPx[row] ?? 0) / 2,
-        half: (grainPx[row] ?? 0) / 2,
-        r: Math.max(0.6, ((grain.um ?? 0) * pxPerUm) / 2),
-      })),
-    );
+    const { lines, room, inner, slot, pxPerUm, topPx, height, placed } = layoutOf(scene, width);
     type Placed = (typeof placed)[number];
     const drawn = placed.filter(({ um }) => um !== null);
     const barUm = [...rooms].reverse().find((size) => size * pxPerUm <= slot) ?? room;
@@ -146,6 +155,22 @@ export const grains: Figure = {
         }),
       ],
     };
+  },
+  /** A knife's own grain by its rim, which is its size; elsewhere in its row the scale it is of. */
+  drag(scene, { width }, at) {
+    const { placed, slot, pxPerUm, topPx } = layoutOf(scene, width);
+    const row = at.y < (topPx[1] ?? 0) ? 0 : 1;
+    const own = placed.find((grain) => grain.row === row && grain.own);
+    const role = roles[row];
+    if (!own || !role) return undefined;
+    const away = ({ x, y }: Place): number => Math.hypot(x - own.x, y - own.y);
+    return Math.abs(away(at) - own.r) < rimPx
+      ? {
+          control: `${role}.grit`,
+          aim: (to) => (2 * away(to)) / pxPerUm,
+          stands: (other) => finishesOf(other)[role].um,
+        }
+      : { control: `${role}.scale`, value: ({ x }) => Math.floor(x / slot) };
   },
   table(scene) {
     return {

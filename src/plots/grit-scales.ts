@@ -2,6 +2,7 @@ import * as Plot from '@observablehq/plot';
 import { gritTable } from '../model/index.ts';
 import type { GritScale } from '../model/index.ts';
 import { finishesOf, gradeOn, gritName, scaleName, scales, umOf } from '../lineup/grits.ts';
+import type { SeenFinish } from '../lineup/grits.ts';
 import type { Scene } from '../lineup/scene.ts';
 import { brief, plain } from '../lineup/show.ts';
 import type { Figure } from './figure.ts';
@@ -129,6 +130,22 @@ export const gritScales: Figure = {
           className: 'kf-value kf-on-paper',
         }),
       ],
+    };
+  },
+  /** The nearer knife's dot, along the curve of its scale: down it and to the right are one way. */
+  drag(scene, _size, { x, y }) {
+    const slope = (um: number, grit: number): number => Math.log(um / grit);
+    const away = ({ um, grit }: SeenFinish): number =>
+      Math.hypot(Math.log(um / y), Math.log((grit?.number ?? lowGrit) / x));
+    const { subject, baseline } = finishesOf(scene);
+    const role = away(subject) < away(baseline) ? 'subject' : 'baseline';
+    return {
+      control: `${role}.grit`,
+      aim: (at) => slope(at.y, at.x),
+      stands(other) {
+        const { um, grit } = finishesOf(other)[role];
+        return slope(um, grit?.number ?? lowGrit);
+      },
     };
   },
   table(scene) {

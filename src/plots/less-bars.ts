@@ -61,6 +61,11 @@ export const lessBars: Figure = {
       ],
     };
   },
+  /** A reading's bar by its end. */
+  drag: (_scene, _size, { y: line }) =>
+    line < 1 || line > 3
+      ? undefined
+      : { control: 'less', stands: (scene) => barsOf(lessOf(scene))[line]?.factor ?? 1 },
   table(scene) {
     return {
       columns: ['Reading', 'Sum', 'Times as long'],

@@ -1,8 +1,10 @@
 import * as Plot from '@observablehq/plot';
 import { behindFactors, behindOf, contactDepthOf, thicknessAtMm } from '../lineup/behind.ts';
 import type { Behind } from '../lineup/behind.ts';
+import type { Scene } from '../lineup/scene.ts';
 import { brief, fixed, times } from '../lineup/show.ts';
-import type { Figure } from './figure.ts';
+import type { Figure, Place, Size } from './figure.ts';
+import { holdSection, nearPx } from './held-section.ts';
 import { sectionOutline } from './section-outline.ts';
 import { shortName } from './short-name.ts';
 
@@ -10,6 +12,25 @@ import { shortName } from './short-name.ts';
 const told = [1, 0.75, 0.5, 0.25, 0];
 
 const mm = (value: number): string => `${fixed(value, 2)} mm`;
+
+/** The one scale, and what the drawing is made of. */
+function layoutOf(scene: Scene, { width, narrow }: Size) {
+  const { subject, baseline } = behindOf(scene);
+  const depth = contactDepthOf(scene);
+  const top = depth * 1.1;
+  const foot = Math.max(subject.bevelHeightMm, baseline.bevelHeightMm);
+  const widest = Math.max(
+    ...[subject, baseline].flatMap((blade) =>
+      [0, 0.25, 0.5, 0.75, 1, 1.1].map((part) => thicknessAtMm(blade, part * depth)),
+    ),
+  );
+  // The labels stand either side of the sections; what is left between them, and a page's height, set the scale.
+  const [axisPx, labelPx] = [54, 62];
+  const between = width - axisPx - 2 * labelPx - 8;
+  const pxPerMm = Math.min((narrow ? 340 : 400) / (top + foot), between / widest);
+  const centrePx = axisPx + labelPx + between / 2;
+  return { subject, baseline, depth, top, foot, widest, axisPx, pxPerMm, centrePx };
+}
 
 /** Both sections nested on one centre plane, shoulder on shoulder, to scale: how far each opens what it cuts. */
 export const opened: Figure = {
@@ -19,24 +40,12 @@ export const opened: Figure = {
   scale: 'to scale, both directions alike',
   reading: () => 'as entered',
   source: 'derived',
-  options(scene, { width, narrow }) {
-    const { subject, baseline } = behindOf(scene);
-    const depth = contactDepthOf(scene);
-    const top = depth * 1.1;
-    const foot = Math.max(subject.bevelHeightMm, baseline.bevelHeightMm);
+  options(scene, size) {
+    const { subject, baseline, depth, top, foot, widest, axisPx, pxPerMm, centrePx } = layoutOf(scene, size);
+    const { width, narrow } = size;
     const [marginTop, marginBottom] = [48, 12];
     const levels = told.map((part) => part * depth);
-    const widest = Math.max(
-      ...[subject, baseline].flatMap((blade) =>
-        [0, 0.25, 0.5, 0.75, 1, 1.1].map((part) => thicknessAtMm(blade, part * depth)),
-      ),
-    );
-    // The labels stand either side of the sections; what is left between them, and a page's height, set the scale.
-    const [axisPx, labelPx] = [54, 62];
-    const between = width - axisPx - 2 * labelPx - 8;
-    const pxPerMm = Math.min((narrow ? 340 : 400) / (top + foot), between / widest);
     const height = (top + foot) * pxPerMm + marginTop + marginBottom;
-    const centrePx = axisPx + labelPx + between / 2;
     const x = (mmAcross: number): number => centrePx + mmAcross * pxPerMm;
     const outline = (blade: Behind) =>
       sectionOutline(blade.bevelHeightMm, top, (up) => thicknessAtMm(blade, up)).map(
@@ -92,6 +101,15 @@ export const opened: Figure = {
         }),
       ],
     };
+  },
+  /** The nearer of the two sections. */
+  drag(scene, size, at) {
+    const { subject, baseline, pxPerMm, centrePx } = layoutOf(scene, size);
+    const acrossMm = ({ x }: Place): number => (2 * Math.abs(x - centrePx)) / pxPerMm;
+    const away = (blade: Behind): number => Math.abs(thicknessAtMm(blade, at.y) - acrossMm(at));
+    const role = away(subject) < away(baseline) ? 'subject' : 'baseline';
+    const thicknessMm = (other: Scene, upMm: number): number => thicknessAtMm(behindOf(other)[role], upMm);
+    return holdSection({ role, acrossMm, thicknessMm, nearMm: nearPx / pxPerMm }, at);
   },
   table(scene) {
     const { subject, baseline } = behindOf(scene);

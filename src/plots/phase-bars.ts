@@ -112,6 +112,13 @@ export const phaseBars: Figure = {
       ],
     };
   },
+  /** The bar of either steel by its end. */
+  drag(scene, _size, { y }) {
+    const line = phasesOf(scene)[y]?.line;
+    return line === 'subject' || line === 'baseline'
+      ? { control: `${line}.hrc`, stands: (other) => quartzHv / steelsOf(other)[line].vickers }
+      : undefined;
+  },
   table: (scene) => ({
     columns: ['Phase', 'What it is', 'Quartz over it'],
     rows: phasesOf(scene).map((phase) => [phase.name, phase.said, ratioSaid(phase)]),

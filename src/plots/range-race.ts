@@ -1,6 +1,6 @@
 import * as Plot from '@observablehq/plot';
 import type { Family, Reading } from '../model/index.ts';
-import { groundRoom, roomOfFamilies } from '../lineup/ranges.ts';
+import { groundRoom, roomIn, roomOfFamilies } from '../lineup/ranges.ts';
 import type { Room } from '../lineup/ranges.ts';
 import type { Scene } from '../lineup/scene.ts';
 import { times } from '../lineup/show.ts';
@@ -41,6 +41,17 @@ const table: Figure['table'] = ({ lineUp }) => {
     }),
   };
 };
+
+/** The close bar of the finish by its end: of all bars the only one that hangs on a single exponent. */
+const holdFinish =
+  (line: number): NonNullable<Figure['drag']> =>
+  (_scene, _size, { y }) =>
+    y === line
+      ? {
+          control: 'finishExponent',
+          stands: ({ lineUp }) => roomIn(roomOfFamilies(lineUp).close, 'finish').factor,
+        }
+      : undefined;
 
 const left = ({ narrow }: Size): number => (narrow ? 130 : 134);
 
@@ -109,6 +120,8 @@ export const rangeRace: Figure = {
       ],
     };
   },
+  // Below the pocket reading's three and a gap.
+  drag: holdFinish(5),
   table,
   caption({ lineUp }) {
     const { pocket, close } = roomOfFamilies(lineUp);
@@ -169,6 +182,7 @@ export const rangeRaceLinear: Figure = {
       ],
     };
   },
+  drag: holdFinish(4),
   table,
   caption({ lineUp }) {
     const { pocket, close } = roomOfFamilies(lineUp);

@@ -7,9 +7,10 @@ import type { Figure } from './figure.ts';
 import { hatch, ink } from './inks.ts';
 import { shortName } from './short-name.ts';
 
+const roles = ['subject', 'baseline'] as const;
 const bandsOf = (scene: Scene) => {
   const finishes = finishesOf(scene);
-  return (['subject', 'baseline'] as const).map((role) => ({
+  return roles.map((role) => ({
     line: role,
     name: scene[role].name,
     finish: finishes[role],
@@ -17,6 +18,8 @@ const bandsOf = (scene: Scene) => {
   }));
 };
 type Band = ReturnType<typeof bandsOf>[number];
+
+const ends = ['least', 'low', 'high', 'most'] as const;
 
 /** How deep the scratches of either finish go: the rule's band as a bar, its doubt as a line through it. */
 export const scratchDepths: Figure = {
@@ -69,6 +72,13 @@ export const scratchDepths: Figure = {
         }),
       ],
     };
+  },
+  /** A bar or its doubt by either end, whichever is nearest. */
+  drag(scene, _size, { x, y: line }) {
+    const band = bandsOf(scene)[line];
+    if (!band) return undefined;
+    const [end] = [...ends].sort((a, b) => Math.abs(band[a] - x) - Math.abs(band[b] - x));
+    return end && { control: `${band.line}.grit`, stands: (other) => bandsOf(other)[line]?.[end] ?? 0 };
   },
   table: (scene) => ({
     columns: ['Knife', 'Grain', 'Least, by the doubt', 'From', 'To', 'Most, by the doubt'],

@@ -94,6 +94,12 @@ export const shareByOrder: Figure = {
       ],
     };
   },
+  /** The largest effect by its row, to another place in the order. */
+  drag(scene, _size, { y: row }) {
+    const ruler = rulerOf(scene);
+    const big = largest(ruler);
+    return big && ruler.effects[row] === big ? { control: 'order', value: ({ y }) => y + 1 } : undefined;
+  },
   table(scene) {
     const { effects, product, cancel } = rulerOf(scene);
     return {

@@ -62,6 +62,11 @@ export const thereAndBack: Figure = {
       ],
     };
   },
+  /** What it rose to, and what it fell to from there, by the end of the bar. */
+  drag: (_scene, _size, { y: line }) =>
+    line < 1 || line > 2
+      ? undefined
+      : { control: 'less', stands: (scene) => stagesOf(scene)[line]?.height ?? 1 },
   table(scene) {
     return {
       columns: ['Stage', 'Times the start'],

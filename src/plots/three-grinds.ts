@@ -4,7 +4,8 @@ import { behindOf, contactDepthOf, formsOf, grindPush } from '../lineup/behind.t
 import type { Form } from '../lineup/behind.ts';
 import type { Scene } from '../lineup/scene.ts';
 import { brief, fixed, plain, times } from '../lineup/show.ts';
-import type { Figure } from './figure.ts';
+import type { Figure, Place, Size } from './figure.ts';
+import { holdSection, nearPx } from './held-section.ts';
 import { sectionOutline } from './section-outline.ts';
 import { dimensionLine, segmentEnds } from './segments.ts';
 
@@ -22,6 +23,26 @@ const againstFlat = (scene: Scene, form: Form): number => {
   return grindPush(scene, flat.grindAngleDeg) / grindPush(scene, form.grindAngleDeg);
 };
 
+/** The one scale, and where each form has its place. */
+function layoutOf(scene: Scene, { width, narrow }: Size) {
+  const { subject } = behindOf(scene);
+  const depth = contactDepthOf(scene);
+  const all = formsOf(scene);
+  const top = Math.max(depth, Math.min(subject.grind.heightMm, 1.6 * depth)) * 1.04;
+  const foot = subject.bevelHeightMm;
+  const slot = (width - 16) / all.length;
+  const widest = Math.max(
+    ...all.flatMap((form) => [0, 0.25, 0.5, 0.75, 1].map((part) => thickness(scene, form, part * top))),
+  );
+  const pxPerMm = Math.min((narrow ? 320 : 380) / (top + foot), (slot - 16) / widest);
+  const placed = all.map((form, index) => ({
+    ...form,
+    centre: 8 + (index + 0.5) * slot,
+    at: thickness(scene, form, depth),
+  }));
+  return { depth, top, foot, slot, pxPerMm, placed };
+}
+
 /** One knife ground hollow, flat and convex between the same shoulder and the same spine, to scale. */
 export const threeGrinds: Figure = {
   id: 'three-grinds',
@@ -30,24 +51,10 @@ export const threeGrinds: Figure = {
   scale: 'to scale, both directions alike',
   reading: () => 'factors: close reading',
   source: 'derived; a radius not given is assumed',
-  options(scene, { width, narrow }) {
-    const { subject } = behindOf(scene);
-    const depth = contactDepthOf(scene);
-    const all = formsOf(scene);
-    const top = Math.max(depth, Math.min(subject.grind.heightMm, 1.6 * depth)) * 1.04;
-    const foot = subject.bevelHeightMm;
+  options(scene, size) {
+    const { depth, top, foot, pxPerMm, placed } = layoutOf(scene, size);
     const [marginTop, marginBottom] = [12, 66];
-    const slot = (width - 16) / all.length;
-    const widest = Math.max(
-      ...all.flatMap((form) => [0, 0.25, 0.5, 0.75, 1].map((part) => thickness(scene, form, part * top))),
-    );
-    const pxPerMm = Math.min((narrow ? 320 : 380) / (top + foot), (slot - 16) / widest);
     const height = (top + foot) * pxPerMm + marginTop + marginBottom;
-    const placed = all.map((form, index) => ({
-      ...form,
-      centre: 8 + (index + 0.5) * slot,
-      at: thickness(scene, form, depth),
-    }));
     type Placed = (typeof placed)[number];
     const outline = (form: Placed): [number, number][] =>
       sectionOutline(foot, top, (up) => thickness(scene, form, up)).map(([across, up]) => [
@@ -59,13 +66,13 @@ export const threeGrinds: Figure = {
       dimensionLine({ x1: centre - halfPx(at), x2: centre + halfPx(at), y1: depth, y2: depth }, 0),
     );
     return {
-      width,
+      width: size.width,
       height,
       marginTop,
       marginBottom,
       marginLeft: 0,
       marginRight: 0,
-      x: { domain: [0, width], axis: null },
+      x: { domain: [0, size.width], axis: null },
       y: { domain: [-foot, top], axis: null },
       marks: [
         Plot.ruleY([0], { className: 'kf-grid' }),
@@ -91,6 +98,17 @@ export const threeGrinds: Figure = {
         }),
       ],
     };
+  },
+  /** Any of the three sections: they have one shoulder and one height. */
+  drag(scene, size, at) {
+    const { slot, pxPerMm, placed } = layoutOf(scene, size);
+    const column = Math.min(placed.length - 1, Math.max(0, Math.floor((at.x - 8) / slot)));
+    const acrossMm = ({ x }: Place): number => (2 * Math.abs(x - (placed[column]?.centre ?? 0))) / pxPerMm;
+    const thicknessMm = (other: Scene, upMm: number): number => {
+      const form = formsOf(other)[column];
+      return form ? thickness(other, form, upMm) : 0;
+    };
+    return holdSection({ role: 'subject', acrossMm, thicknessMm, nearMm: nearPx / pxPerMm }, at);
   },
   table(scene) {
     const depth = contactDepthOf(scene);
