@@ -6,6 +6,7 @@ import { lineUpMarkdown } from '../lineup/line-up-markdown.ts';
 import { encodeLink } from '../lineup/link.ts';
 import { sceneOf } from '../lineup/scene.ts';
 import type { Scene } from '../lineup/scene.ts';
+import { bandOf } from './band-of.ts';
 import { download } from './download.ts';
 import { SceneElement } from './scene-element.ts';
 
@@ -47,7 +48,10 @@ export class DrawerElement extends SceneElement {
       'put-back': () => this.#drawer.putBack().message,
       file: () => (item ? this.#save([item], fileName(item.name, 'json')) : ''),
       'all-file': () => this.#save(this.#drawer.items(), 'keenfold-drawer.json'),
-      markdown: () => (item ? this.#markdown(item) : ''),
+      markdown: () => {
+        if (item) void this.#markdown(item).then((said) => this.#after(said));
+        return '';
+      },
     };
     this.#after(acts[act]?.() ?? '');
     const gone = this.querySelector<HTMLButtonElement>('[data-act=put-back]');
@@ -93,9 +97,11 @@ export class DrawerElement extends SceneElement {
     return `${items.length === 1 ? 'One line-up is' : `${items.length} line-ups are`} in the file ${name}.${message}`;
   }
 
-  #markdown({ name, entry }: Kept): string {
+  async #markdown({ name, entry }: Kept): Promise<string> {
     const link = `${location.origin}${document.documentElement.dataset['base'] ?? '/'}bench/${encodeLink(entry)}`;
-    download(fileName(name, 'md'), lineUpMarkdown(sceneOf(entry), link), 'text/markdown');
+    const scene = sceneOf(entry);
+    const text = lineUpMarkdown(scene, link, await bandOf(scene, 'more'));
+    download(fileName(name, 'md'), text, 'text/markdown');
     return `“${name}” is in the file ${fileName(name, 'md')}.`;
   }
 

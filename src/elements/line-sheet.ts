@@ -3,6 +3,7 @@ import { lineUpMarkdown } from '../lineup/line-up-markdown.ts';
 import { lineUpTable } from '../lineup/line-up-table.ts';
 import type { Scene } from '../lineup/scene.ts';
 import { codeSaid } from '../lineup/sheet-words.ts';
+import { bandOf } from './band-of.ts';
 import { copyText } from './copy-text.ts';
 import { linkTo } from './page.ts';
 import { SceneElement } from './scene-element.ts';
@@ -44,8 +45,9 @@ export class LineSheetElement extends SceneElement {
   };
 
   async #copy(): Promise<void> {
-    if (!this.#scene) return;
-    const text = lineUpMarkdown(this.#scene, linkTo('bench/'));
+    const scene = this.#scene;
+    if (!scene) return;
+    const text = lineUpMarkdown(scene, linkTo('bench/'), await bandOf(scene, 'more'));
     const said = await copyText(
       text,
       `Copied: ${text.length} characters, the link among them.`,

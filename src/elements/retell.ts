@@ -1,7 +1,7 @@
 import type { Scene } from '../lineup/scene.ts';
 import { tellingText } from '../lineup/telling-text.ts';
 import type { Depth, TextForm } from '../lineup/telling-text.ts';
-import { registryOf } from '../topics/registry.ts';
+import { bandOf } from './band-of.ts';
 import { linkTo } from './page.ts';
 import { SceneElement } from './scene-element.ts';
 
@@ -40,8 +40,7 @@ export class RetellElement extends SceneElement {
     const chosen = (name: string) =>
       this.querySelector<HTMLInputElement>(`input[name="${name}"]:checked`)?.value ?? '';
     const depth = chosen('depth') as Depth;
-    // How sure it is takes many samples, and one sentence does without.
-    const band = depth === 'one sentence' ? [] : await bandOf(scene);
+    const band = await bandOf(scene, depth === 'one sentence' ? 'a sentence' : 'more');
     return tellingText(scene, depth, chosen('form') as TextForm, linkTo('telling/'), band);
   }
 
@@ -64,10 +63,3 @@ export class RetellElement extends SceneElement {
     if (said) said.textContent = text;
   }
 }
-
-/** What is said of how sure the ratio is; nothing where it cannot be fetched. */
-const bandOf = (scene: Scene): Promise<string[]> =>
-  import('../topics/band.ts').then(
-    ({ topic }) => registryOf([topic]).words('answer-band')(scene),
-    () => [],
-  );

@@ -61,7 +61,9 @@ function compared(name: string, scene: Scene): Preview {
       title: `${subject.name} against ${baseline.name}: ${entry.title}`,
       drawing: drawn('chain', scene),
       foot: invented(scene),
-      alt: everything.words('telling-sentence')(scene).join(' '),
+      alt: [...everything.words('telling-sentence')(scene), ...everything.words('answer-band')(scene)].join(
+        ' ',
+      ),
     },
   };
 }

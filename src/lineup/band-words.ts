@@ -29,10 +29,12 @@ export function verdict({ beats }: Sure, { subject, baseline }: Scene): string {
   return `The model does not tell ${subject.name} and ${baseline.name} apart: ${subject.name} is ahead in ${ofHundred(beats)}.`;
 }
 
+const between = ({ low, high }: Sure): string => `sure only to between ${times(low)} and ${times(high)}`;
+
 /** What the band spans, as the end of a sentence that names the ratio. */
-function sureTo({ low, high }: Sure, { row }: Scene): string {
+function sureTo(sure: Sure, { row }: Scene): string {
   const missing = row.close.complete ? '' : `, ${list(leftOut(row.close))} left out`;
-  return `sure only to between ${times(low)} and ${times(high)}: there nine samples of ten lie when all that is not known exactly is drawn at once${missing}`;
+  return `${between(sure)}: there nine samples of ten lie when all that is not known exactly is drawn at once${missing}`;
 }
 
 export const bandWords: Record<string, WordsOf> = {
@@ -65,3 +67,19 @@ export const bandWords: Record<string, WordsOf> = {
       : [`${whole}, ${sureTo(sure, scene)}.`, verdict(sure, scene)];
   },
 };
+
+/**
+ * How sure the ratio is, for a text to take along: sentences to stand behind the answer, or, where that is one sentence,
+ * the words that end it.
+ */
+export function bandBehind(scene: Scene, depth: 'a sentence' | 'more'): string[] {
+  if (depth === 'more')
+    return (bandWords['answer-band']?.(scene) ?? []).filter((sentence) => sentence !== '');
+  const sure = sureOf(scene);
+  if (refusedWork(scene) !== '' || isExact(sure)) return [];
+  return [
+    scene.entry.reading === 'pocket'
+      ? `where the close reading has ${times(scene.row.close.product)}, ${between(sure)}`
+      : between(sure),
+  ];
+}

@@ -9,8 +9,9 @@ import { words } from './words.ts';
  * A whole line-up as Markdown: every knife's measures and its ratio to the baseline in one table.
  *
  * @param link the address that opens it
+ * @param band what is said of how sure the ratio is (`bandBehind`), which takes many samples
  */
-export function lineUpMarkdown(scene: Scene, link: string): string {
+export function lineUpMarkdown(scene: Scene, link: string, band: readonly string[] = []): string {
   const { entry, baseline } = scene;
   const { columns, rows } = lineUpTable(scene);
   const line = (cells: readonly string[]) => `| ${cells.map(escapeMarkdown).join(' | ')} |`;
@@ -20,7 +21,7 @@ export function lineUpMarkdown(scene: Scene, link: string): string {
     `# ${escapeMarkdown(entry.title)}`,
     `${entry.invented ? 'Invented knives. ' : ''}The work: ${escapeMarkdown(work)}. The baseline: ${escapeMarkdown(baseline.name)}.`,
     [line(columns), `|${' --- |'.repeat(columns.length)}`, ...rows.map(line)].join('\n'),
-    say('answer').map(escapeMarkdown).join(' '),
+    [...say('answer'), ...band].map(escapeMarkdown).join(' '),
     say('notes')
       .map((note) => `- ${escapeMarkdown(note)}`)
       .join('\n'),

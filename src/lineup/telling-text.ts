@@ -23,10 +23,14 @@ interface Section {
 const say = (name: string, scene: Scene): string[] =>
   ((tellingWords[name] ?? words[name])?.(scene) ?? []).filter((sentence) => sentence !== '');
 
+/** The one sentence, with what is said at its end of how sure it is. */
+const oneSentence = (scene: Scene, band: readonly string[]): string =>
+  [say('telling-sentence', scene).join(' ').replace(/\.$/, ''), ...band].join(', ') + '.';
+
 function sections(scene: Scene, depth: Depth, band: readonly string[]): Section[] {
   const paragraph = (...names: string[]) =>
     names.map((name) => say(name, scene).join(' ')).filter((text) => text !== '');
-  if (depth === 'one sentence') return [{ paragraphs: paragraph('telling-sentence') }];
+  if (depth === 'one sentence') return [{ paragraphs: [oneSentence(scene, band)] }];
   const sure = band.length > 0 ? [band.join(' ')] : [];
   if (depth === 'one paragraph')
     return [{ paragraphs: [[...paragraph('telling-paragraph'), ...sure].join(' ')] }];
@@ -54,8 +58,7 @@ function sections(scene: Scene, depth: Depth, band: readonly string[]): Section[
  * @param depth one sentence, one paragraph, or all of it
  * @param form plain text or Markdown; names are escaped in Markdown
  * @param link the address of the telling, whole
- * @param band what is said of how sure the ratio is (`answer-band`), which takes many samples and is not needed for one
- * sentence
+ * @param band what is said of how sure the ratio is (`bandBehind`), which takes many samples
  */
 export function tellingText(
   scene: Scene,

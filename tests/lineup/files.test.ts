@@ -78,6 +78,11 @@ describe('a line-up as Markdown', () => {
     expect(text).toContain('Invented');
   });
 
+  test('says how sure the ratio is behind it', () => {
+    const text = lineUpMarkdown(sceneOf(loft()), link, ['Sure only to a and b.']);
+    expect(text).toMatch(/by the close reading\. Sure only to a and b\.\n/);
+  });
+
   test('is not broken by a name', () =>
     expect(lineUpMarkdown(sceneOf(loftWith('dunlin', { name: 'a|b' })), link)).toContain('a\\|b'));
 });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { bandBehind } from '../../src/lineup/band-words.ts';
 import { callVerdict } from '../../src/lineup/call-verdict.ts';
 import { sceneOf } from '../../src/lineup/scene.ts';
 import { times } from '../../src/lineup/show.ts';
@@ -30,8 +31,12 @@ describe.each(depths.flatMap((depth) => textForms.map((form) => [depth, form] as
     });
 
     test('says how sure it is where that was asked of the model', () => {
-      const told = tellingText(sceneOf(loft()), depth, form, link, ['From a to b.', 'Told apart.']);
-      expect(told.includes('From a to b. Told apart.')).toBe(depth !== 'one sentence');
+      const scene = sceneOf(loft());
+      const band = bandBehind(scene, depth === 'one sentence' ? 'a sentence' : 'more');
+      const told = tellingText(scene, depth, form, link, band);
+      expect(band.join(' ')).toMatch(/sure only to between ×[\d.]+ and ×[\d.]+/);
+      expect(told).toContain(band.join(' '));
+      if (depth === 'one sentence') expect(told.split('\n')[0]).toMatch(/^[^.]+(?:\.\d[^.]*)*\.$/);
       expect(told).not.toMatch(/ {2}|\n{3}/);
     });
 
@@ -41,7 +46,14 @@ describe.each(depths.flatMap((depth) => textForms.map((form) => [depth, form] as
       ));
 
     test.each(Object.entries(awkward))('is whole for %s', (_name, entry) => {
-      const text = tellingText(sceneOf(entry), depth, form, link);
+      const scene = sceneOf(entry);
+      const text = tellingText(
+        scene,
+        depth,
+        form,
+        link,
+        bandBehind(scene, depth === 'one sentence' ? 'a sentence' : 'more'),
+      );
       expect(text).not.toMatch(/NaN|undefined|Infinity|null| {2}|\n{3}/);
       expect(text.endsWith(`${form === 'Markdown' ? `(${link})` : link}\n`)).toBe(true);
     });

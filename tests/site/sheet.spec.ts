@@ -1,6 +1,7 @@
 import { pdfPages } from './pdf.ts';
 import { expect, live, test } from './test.ts';
 import { visitorLink, visitorLineUp } from './visitor.ts';
+import { bandBehind } from '../../src/lineup/band-words.ts';
 import { encodeLink } from '../../src/lineup/link.ts';
 import { lineUpMarkdown } from '../../src/lineup/line-up-markdown.ts';
 import { sceneOf } from '../../src/lineup/scene.ts';
@@ -22,7 +23,10 @@ test('the line-up is copied as Markdown, and its sheet is reached from bench and
   await page.getByRole('button', { name: 'Copy as Markdown' }).press('Enter');
   await expect(page.locator('[data-part=said]')).toContainText('Copied');
   const copied = await page.evaluate(() => navigator.clipboard.readText());
-  expect(copied).toBe(lineUpMarkdown(sceneOf(visitorLineUp), new URL(`/bench/${visitorLink}`, baseURL).href));
+  const scene = sceneOf(visitorLineUp);
+  const band = bandBehind(scene, 'more');
+  expect(band.join(' ')).toMatch(/sure only to between/);
+  expect(copied).toBe(lineUpMarkdown(scene, new URL(`/bench/${visitorLink}`, baseURL).href, band));
   await page.goto('/telling/');
   await expect(page.getByRole('link', { name: 'Print it on one sheet' })).toBeVisible();
 });
