@@ -130,7 +130,7 @@ export function grainSizeUm(f: { scale: GritScale; grit: number } | { um: number
   const { rows } = gritTable(f.scale);
   const first = rows[0] ?? refuse('grit table is empty');
   const last = rows[rows.length - 1] ?? first;
-  if (typeof f.grit !== 'number' || !Number.isFinite(f.grit) || f.grit < first[0] || f.grit > last[0]) {
+  if (!Number.isFinite(f.grit) || f.grit < first[0] || f.grit > last[0]) {
     refuse(`grit ${String(f.grit)} is not between ${first[0]} and ${last[0]} on the ${f.scale} scale`);
   }
   const above = rows.findIndex(([grit]) => grit >= f.grit);

@@ -8,14 +8,8 @@ const degrees = (radian: number): number => (radian * 180) / Math.PI;
 export const edgeAngleRange = { low: 4, high: 45 } as const;
 
 export const edgeAngle = (name: string, angleDeg: number): number => {
-  if (
-    typeof angleDeg !== 'number' ||
-    !Number.isFinite(angleDeg) ||
-    angleDeg < edgeAngleRange.low ||
-    angleDeg > edgeAngleRange.high
-  ) {
+  if (!Number.isFinite(angleDeg) || angleDeg < edgeAngleRange.low || angleDeg > edgeAngleRange.high)
     refuse(`${name} ${String(angleDeg)}° is not between 4° and 45° per side`);
-  }
   return angleDeg;
 };
 
@@ -235,8 +229,8 @@ export function checkSection(g: Section): number {
   const radiusMm = radiusOf(g);
   if (radiusMm < g.heightMm / 2)
     refuse(`grind radius ${radiusMm} mm is not at least half the grind height, ${g.heightMm / 2} mm`);
-  if (g.form === 'convex') return g.edgeMm;
   const atMm = Math.min(g.heightMm, Math.max(0, turningPointMm(g)));
+  // A convex face is nowhere thinner than at its shoulder.
   const least = Math.min(g.edgeMm, thickness(g, atMm));
   if (least <= 0)
     refuse(
@@ -275,13 +269,9 @@ export function grindThicknessMm(g: Grind & { edgeMm: number }, atMm: number): n
 export function grindHalfAngleDeg(g: Grind & { edgeMm: number; contactDepthMm: number }): number {
   checkSection(g);
   const depthMm = positive('contact depth', g.contactDepthMm, ' mm');
-  const inside = Math.min(depthMm, g.heightMm);
-  const thicknesses = [g.edgeMm, thickness(g, depthMm), thickness(g, inside)];
-  if (g.form === 'convex') {
-    const turning = turningPointMm(g);
-    if (turning > 0 && turning < inside) thicknesses.push(thickness(g, turning));
-  }
-  return degrees(Math.atan((Math.max(...thicknesses) - g.edgeMm) / (2 * depthMm)));
+  const fullestMm = g.form === 'convex' ? Math.min(depthMm, turningPointMm(g)) : depthMm;
+  const thickest = Math.max(g.edgeMm, thickness(g, fullestMm));
+  return degrees(Math.atan((thickest - g.edgeMm) / (2 * depthMm)));
 }
 
 /**

@@ -53,7 +53,7 @@ export function checkQuantity(name: string, quantity: Quantity, accepts: Accepts
     }
   }
   const middle = nominal(quantity);
-  if (typeof middle !== 'number' || !Number.isFinite(middle))
+  if (!Number.isFinite(middle))
     refuse(`${name} ${String(middle)}${unit} is not a finite number${inside(low, high, unit)}`);
   if (middle < low || middle > high)
     refuse(`${name} ${middle}${unit} is not between ${low}${unit} and ${high}${unit}`);

@@ -2,7 +2,7 @@ import { refuse, within } from './check.ts';
 
 const everyPercent = (percents: readonly number[]): readonly number[] => {
   for (const percent of percents) {
-    if (typeof percent !== 'number' || !Number.isFinite(percent) || percent <= -100) {
+    if (!Number.isFinite(percent) || percent <= -100) {
       refuse(`percentage ${String(percent)} % is not a number above −100 %`);
     }
   }
@@ -63,8 +63,7 @@ export function percentReadings(
 
 const logs = (factors: readonly number[]): number[] =>
   factors.map((factor) => {
-    if (typeof factor !== 'number' || !Number.isFinite(factor) || factor <= 0)
-      refuse(`factor ${String(factor)} is not a number above 0`);
+    if (!Number.isFinite(factor) || factor <= 0) refuse(`factor ${String(factor)} is not a number above 0`);
     return Math.log(factor);
   });
 

@@ -92,6 +92,7 @@ const positives: [name: string, of: (value: number) => unknown, unit: string][] 
   ['flat', (flatUm) => model.wearAreaUm2({ flatUm, angleDeg: 15 }), ' µm'],
   ['scratch depth', (scratchUm) => model.toothDepthUm({ scratchUm, angleDeg: 15, bevels: 1 }), ' µm'],
   ['thickness behind the edge', (edgeMm) => model.checkSection({ ...section, edgeMm }), ' mm'],
+  ['thickness behind the edge', (edgeMm) => model.grindThicknessMm({ ...section, edgeMm }, 1), ' mm'],
   ['spine thickness', (spineMm) => model.checkSection({ ...section, spineMm }), ' mm'],
   ['grind height', (heightMm) => model.checkSection({ ...section, heightMm }), ' mm'],
   ['grind radius', (radiusMm) => model.checkSection({ ...section, form: 'convex', radiusMm }), ' mm'],
@@ -119,6 +120,13 @@ describe('what must be above 0 is taken from there, and 0 is named', () => {
 
 /** Angles of the edge: 4° to 45° per side, and the refusal says which side is meant. */
 const angles: [name: string, of: (angleDeg: number) => unknown][] = [
+  ['edge angle', (angleDeg) => model.wedgeFactor({ angleDeg, baselineAngleDeg: 15, friction: 0.25 })],
+  [
+    'baseline edge angle',
+    (baselineAngleDeg) => model.wedgeFactor({ angleDeg: 15, baselineAngleDeg, friction: 0.25 }),
+  ],
+  ['edge angle', (angleDeg) => model.toothFactor({ angleDeg, baselineAngleDeg: 15 })],
+  ['baseline edge angle', (baselineAngleDeg) => model.toothFactor({ angleDeg: 15, baselineAngleDeg })],
   ['edge angle', (angleDeg) => model.wearAreaUm2({ flatUm: 1, angleDeg })],
   ['edge angle', (angleDeg) => model.toothDepthUm({ scratchUm: 1, angleDeg, bevels: 2 })],
   [
@@ -159,6 +167,11 @@ describe('an edge angle is from 4° to 45° per side', () => {
     );
     expect(() => model.wedgeResistance(44.999, 1)).not.toThrow();
   });
+});
+
+test('a face that is half a circle is taken, being nowhere thinner than its shoulder', () => {
+  const half = { ...section, form: 'convex', heightMm: 25, radiusMm: 12.5 } as const;
+  expect(model.checkSection(half)).toBe(section.edgeMm);
 });
 
 describe('grits', () => {

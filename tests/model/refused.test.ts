@@ -97,6 +97,11 @@ const refusals: [what: string, ask: () => unknown, says: string][] = [
     'bevel thickness 2 mm is not below twice the bevel width 1 mm',
   ],
   [
+    'a short bevel as thick as both its flanks',
+    () => model.edgeAngleDeg({ thicknessMm: 1, slantWidthMm: 0.5 }),
+    'bevel thickness 1 mm is not below twice the bevel width 0.5 mm',
+  ],
+  [
     'a form of grind',
     () => model.checkSection({ ...section, form: 'wavy' as 'flat' }),
     'grind form wavy is not one of flat, hollow, convex',
