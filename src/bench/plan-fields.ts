@@ -86,8 +86,8 @@ const planFields = {
   },
   stop: {
     kind: 'text',
-    label: 'The stop, as a sharpness',
-    hint: 'Where readings along two edges are compared. Empty: halfway down.',
+    label: 'The stop, as a reading',
+    hint: 'The sharpness, or the force, at which readings along two edges are compared. Empty: halfway.',
     show: ({ stop }) => (stop === undefined ? '' : brief(stop)),
     write(plan, text) {
       const { stop: _before, ...rest } = plan;

@@ -60,8 +60,8 @@ export const runFields = [
   {
     name: 'series',
     kind: 'text',
-    label: 'Sharpness along the way',
-    hint: 'Cut@sharpness, a space between: 0@100 50@92 120@81. A higher number is sharper.',
+    label: 'Readings along the way',
+    hint: 'Cut@reading, a space between: 0@100 50@92 120@81. Sharpness falls; the force of a cut, which rises, will do as well.',
   },
   {
     name: 'cycles',

@@ -17,11 +17,18 @@ const between = ({ low, high }: FittedValue): string =>
 /** Where the two can be held against each other, or why nowhere. */
 function where(scene: Scene): string {
   const { subject, baseline } = scene;
-  const { bySharpness } = stopsOf(scene);
+  const { bySharpness, read } = stopsOf(scene);
   const [first, last] = [bySharpness[0], bySharpness.at(-1)];
-  return first && last
-    ? `All of these edges were as sharp as ${brief(Number(first.stop.toPrecision(3)))} once, and as blunt as ${brief(Number(last.stop.toPrecision(3)))} in the end: between the two lies every stop at which ${subject.name} and ${baseline.name} can be compared.`
-    : `${subject.name} and ${baseline.name} have no stop in common: no sharpness was passed by all of their edges.`;
+  if (read === null)
+    return `Some of these readings fall and some rise: the sharpness of one edge and the force of another cannot be held against each other, so ${subject.name} and ${baseline.name} have no stop in common.`;
+  if (!first || !last)
+    return `${subject.name} and ${baseline.name} have no stop in common: no ${read} was passed by all of their edges.`;
+  const [from, to] = [first, last].map(({ stop }) => brief(Number(stop.toPrecision(3))));
+  const passed =
+    read === 'force'
+      ? `All of these edges asked for no more than ${from} once, and for ${to} in the end`
+      : `All of these edges were as sharp as ${from} once, and as blunt as ${to} in the end`;
+  return `${passed}: between the two lies every stop at which ${subject.name} and ${baseline.name} can be compared.`;
 }
 
 /** The ratio at the two ends, where the stop matters. */
@@ -38,7 +45,7 @@ function ends(scene: Scene): string {
 /** The one number, by curve and without one. */
 function atChosen(scene: Scene): string {
   const { subject, baseline, entry } = scene;
-  const { chosen, subject: own, baseline: other } = stopsOf(scene);
+  const { chosen, read, subject: own, baseline: other } = stopsOf(scene);
   const stop = (entry.plan ?? firstPlan).stop;
   if (!chosen)
     return stop === undefined
@@ -46,10 +53,10 @@ function atChosen(scene: Scene): string {
       : `At the stop you chose, ${brief(stop)}, there is no ratio: it is not between them.`;
   const single = own.series.length < 2 || other.series.length < 2;
   return [
-    `At a sharpness of ${brief(chosen.stop)} ${subject.name} has cut ${times(chosen.ratio)} as much as ${baseline.name}${banded(chosen)}.`,
+    `At a ${read ?? 'reading'} of ${brief(chosen.stop)} ${subject.name} has cut ${times(chosen.ratio)} as much as ${baseline.name}${banded(chosen)}.`,
     single ? ' One series of a knife shows no scatter, so this has no interval.' : '',
     chosen.curveFree === null
-      ? ' Without curves there is no such number: the readings themselves do not all come down past it.'
+      ? ' Without curves there is no such number: the readings themselves do not all pass it.'
       : ` Without any curve, from one reading straight to the next, it is ${times(chosen.curveFree)}.`,
   ].join('');
 }
@@ -73,16 +80,18 @@ export const stopsWords: Record<string, WordsOf> = {
   /** At equal relative loss. */
   'stops-loss': (scene) => {
     const { subject, baseline } = scene;
-    const { half, byLoss } = stopsOf(scene);
+    const { half, byLoss, read } = stopsOf(scene);
     const [first, last] = [byLoss[0], byLoss.at(-1)];
     if (half)
       return [
-        `Where each edge has lost half of its own start, ${subject.name} has cut ${times(half.ratio)} as much as ${baseline.name}${banded(half)}.`,
+        `Where ${read === 'force' ? 'each edge asks for twice its first force' : 'each edge has lost half of its own start'}, ${subject.name} has cut ${times(half.ratio)} as much as ${baseline.name}${banded(half)}.`,
       ];
     return [
-      first && last
-        ? `No stop at half of the start is common to all edges of ${subject.name} and ${baseline.name}; with ${percent(last.stop)} of it left it is ${times(last.ratio)}.`
-        : '',
+      !first || !last
+        ? ''
+        : read === 'force'
+          ? `No stop at twice the first force is common to all edges of ${subject.name} and ${baseline.name}; at ${times(1 / last.stop)} of it the ratio is ${times(last.ratio)}.`
+          : `No stop at half of the start is common to all edges of ${subject.name} and ${baseline.name}; with ${percent(last.stop)} of it left it is ${times(last.ratio)}.`,
     ];
   },
 
@@ -102,7 +111,7 @@ export const stopsWords: Record<string, WordsOf> = {
         low: curve.a.low && curve.a.low * shrink,
         high: curve.a.high && curve.a.high * shrink,
       };
-      return `${name}, sharpening ${sharpening}: S₀ = ${plain(curve.start.value)}${between(curve.start)}, a = ${plain(rate.value)}${between(rate)}, b = ${plain(curve.b.value)}${between(curve.b)}.`;
+      return `${name}, sharpening ${sharpening}: ${curve.kind === 'rising' ? 'y₀' : 'S₀'} = ${plain(curve.start.value)}${between(curve.start)}, a = ${plain(rate.value)}${between(rate)}, b = ${plain(curve.b.value)}${between(curve.b)}.`;
     });
     return all.length > shown.length ? [...shown, `… and ${all.length - shown.length} more.`] : shown;
   },

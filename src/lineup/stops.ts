@@ -12,6 +12,8 @@ import { hasSeries, loggedName } from './series-held.ts';
 export interface Stops {
   /** The log has readings of both knives; else they are imagined, after the close reading. */
   origin: 'own' | 'imagined';
+  /** What was read: sharpness, which falls, or forces, which rise; null where some are the one and some the other. */
+  read: 'sharpness' | 'force' | null;
   subject: LogSeries;
   baseline: LogSeries;
   /** Cuts of an imagined series are those of its curve times this. */
@@ -102,8 +104,10 @@ function read(
   const bySharpness = none ? [] : ratioByStop(x, y);
   const middle = bySharpness[Math.floor(bySharpness.length / 2)]?.stop;
   const at = stop ?? (middle === undefined ? undefined : rounded(middle));
+  const kinds = new Set([...subject.series, ...baseline.series].map(({ curve }) => curve.kind));
   return {
     origin,
+    read: kinds.size > 1 ? null : kinds.has('rising') ? 'force' : 'sharpness',
     subject,
     baseline,
     stretch: { subject: 1, baseline: 1 },

@@ -74,6 +74,9 @@ const dots = (lines: readonly Line[], y: 'sharpness' | 'rest') =>
 const reading = (scene: Scene): string =>
   stopsOf(scene).origin === 'own' ? 'as logged; no model in it' : 'imagined, after the close reading';
 
+/** What the readings are of. */
+const readOf = (scene: Scene): string => stopsOf(scene).read ?? 'reading';
+
 const many = (lines: readonly Line[]): string =>
   lines.length === 1 ? 'one series' : `${lines.length} series`;
 
@@ -81,10 +84,10 @@ const many = (lines: readonly Line[]): string =>
 export const bluntingCurves: Figure = {
   id: 'blunting-curves',
   title: ({ subject, baseline }) => `How ${subject.name} and ${baseline.name} blunted`,
-  units: 'sharpness, by what was cut',
+  units: 'readings, by what was cut',
   scale: 'cuts as their square root',
   reading,
-  source: 'least squares, S₀/(1 + a·x^b)',
+  source: 'least squares through each edge’s readings',
   options(scene, { narrow }) {
     const lines = linesOf(scene);
     const top = most(
@@ -97,7 +100,7 @@ export const bluntingCurves: Figure = {
       marginTop: 24,
       marginBottom: 42,
       x: axis(scene, narrow),
-      y: { domain: [0, top * 1.05], label: 'sharpness', labelArrow: 'none', ticks: 5, tickFormat: brief },
+      y: { domain: [0, top * 1.05], label: readOf(scene), labelArrow: 'none', ticks: 5, tickFormat: brief },
       marks: [
         Plot.ruleY([0], { className: 'kf-baseline' }),
         ...lines.map((line) =>
@@ -108,7 +111,7 @@ export const bluntingCurves: Figure = {
     };
   },
   table: (scene) => ({
-    columns: ['Knife and sharpening', 'Cut so far', 'Sharpness', 'By the curve', 'Reading less curve'],
+    columns: ['Knife and sharpening', 'Cut so far', 'Reading', 'By the curve', 'Reading less curve'],
     rows: linesOf(scene).flatMap(({ name, sharpening, readings }) =>
       readings
         .slice(0, 40)
@@ -138,7 +141,7 @@ export const bluntingRests: Figure = {
   units: 'reading less curve, by what was cut',
   scale: 'cuts as their square root',
   reading,
-  source: 'least squares, S₀/(1 + a·x^b)',
+  source: 'least squares through each edge’s readings',
   options(scene, { narrow }) {
     const lines = linesOf(scene);
     const far = most(lines.flatMap(({ readings }) => readings.map(({ rest }) => Math.abs(rest))));

@@ -10,9 +10,9 @@ import { ratioAxis, tickValues } from './ratio-axis.ts';
 
 interface Way {
   id: string;
-  what: string;
+  what(told: Stops): string;
   units: string;
-  axis: string;
+  axis(told: Stops): string;
   stops(told: Stops): readonly StopRatio[];
   /** The one that is pointed at. */
   one(told: Stops): StopRatio | null;
@@ -29,7 +29,7 @@ const saidOf = (scene: Scene, names: readonly string[]): string =>
 /** The ratio of what two knives have cut, over the stop at which they are compared. */
 const ratioOver = ({ id, what, units, axis, stops, one, show, words }: Way): Figure => ({
   id,
-  title: ({ subject, baseline }) => `${subject.name} against ${baseline.name} ${what}`,
+  title: (scene) => `${scene.subject.name} against ${scene.baseline.name} ${what(stopsOf(scene))}`,
   units,
   scale: 'ratio: logarithmic axis',
   reading: (scene) =>
@@ -57,7 +57,7 @@ const ratioOver = ({ id, what, units, axis, stops, one, show, words }: Way): Fig
       marginBottom: 42,
       x: {
         domain: first === last ? [first * 1.1, first * 0.9] : [first, last],
-        label: axis,
+        label: axis(told),
         labelAnchor: 'center',
         labelArrow: 'none',
         ticks: narrow ? 5 : 8,
@@ -96,11 +96,12 @@ const ratioOver = ({ id, what, units, axis, stops, one, show, words }: Way): Fig
     };
   },
   table(scene) {
+    const told = stopsOf(scene);
     const open = '–';
     const orOpen = (value: number | null): string => (value === null ? open : times(value));
     return {
-      columns: [axis, 'Times as much cut', 'From', 'To', 'Without a curve'],
-      rows: stops(stopsOf(scene)).map(({ stop, ratio, low, high, curveFree }) => [
+      columns: [axis(told), 'Times as much cut', 'From', 'To', 'Without a curve'],
+      rows: stops(told).map(({ stop, ratio, low, high, curveFree }) => [
         show(stop),
         times(ratio),
         orOpen(low),
@@ -115,9 +116,9 @@ const ratioOver = ({ id, what, units, axis, stops, one, show, words }: Way): Fig
 
 export const ratioByStop: Figure = ratioOver({
   id: 'ratio-by-stop',
-  what: 'at equal sharpness',
-  units: 'times as much cut, by the sharpness at the stop',
-  axis: 'sharpness at the stop, from sharp to blunt',
+  what: ({ read }) => `at equal ${read ?? 'readings'}`,
+  units: 'times as much cut, by the reading at the stop',
+  axis: ({ read }) => `${read ?? 'reading'} at the stop, from sharp to blunt`,
   stops: ({ bySharpness }) => bySharpness,
   one: ({ chosen }) => chosen,
   show: brief,
@@ -126,9 +127,9 @@ export const ratioByStop: Figure = ratioOver({
 
 export const ratioByLoss: Figure = ratioOver({
   id: 'ratio-by-loss',
-  what: 'at equal loss',
+  what: () => 'at equal loss',
   units: 'times as much cut, by what is left of each edge’s start',
-  axis: 'left of the own start',
+  axis: ({ read }) => (read === 'force' ? 'first force as a share of the force' : 'left of the own start'),
   stops: ({ byLoss }) => byLoss,
   one: ({ half }) => half,
   show: (share) => percent(share),

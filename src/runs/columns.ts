@@ -29,7 +29,7 @@ const plainNames: Record<Column, string[]> = {
   cutMm: ['length mm', 'mm', 'mm cut', 'cut length mm', 'material cut mm', 'total mm'],
   cuts: ['number of cuts', 'cut count', 'count', 'cuts made', 'strokes'],
   cycles: ['cycles mm', 'cut per cycle', 'depth per cycle', 'depths mm'],
-  series: ['readings', 'sharpness series', 'sharpness readings'],
+  series: ['readings', 'sharpness series', 'sharpness readings', 'forces', 'force readings'],
   censored: ['ended early', 'stopped early', 'not blunt', 'right censored', 'unfinished'],
   stop: ['stop criterion', 'stopped at', 'end', 'end point', 'ended by'],
   checkedEvery: ['check every', 'checked every n cuts', 'check interval', 'interval'],

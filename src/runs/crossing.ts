@@ -1,15 +1,25 @@
-/** Where a series of readings falls to a stop, without any curve through it. */
+/** Where a series of readings comes to a stop, without any curve through it. */
+import { curveKindOf } from './curves.ts';
 import type { SeriesReading } from './log.ts';
 
 /**
  * The readings made to fall by pooling neighbours that rise (least squares under that one condition), then joined by
- * straight lines.
+ * straight lines; forces, which rise, the other way round.
  *
- * @param readings Cuts growing, sharper being higher.
- * @param stop In the unit of the sharpness.
- * @returns Cuts to the stop; null where the readings start at or below it, or do not come down to it.
+ * @param readings Cuts growing.
+ * @param stop In the unit of the readings.
+ * @returns Cuts to the stop; null where the readings start at or beyond it, or do not come to it.
  */
 export function crossing(readings: readonly SeriesReading[], stop: number): number | null {
+  return curveKindOf(readings) === 'falling'
+    ? fallsTo(readings, stop)
+    : fallsTo(
+        readings.map(({ cut, sharpness }) => ({ cut, sharpness: -sharpness })),
+        -stop,
+      );
+}
+
+function fallsTo(readings: readonly SeriesReading[], stop: number): number | null {
   const falling = pooled(readings.map(({ sharpness }) => sharpness));
   for (let i = 1; i < readings.length; i += 1) {
     const [before, after] = [falling[i - 1] ?? Number.NaN, falling[i] ?? Number.NaN];

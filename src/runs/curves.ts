@@ -17,6 +17,10 @@ export interface FittedValue {
  */
 export type CurveKind = 'falling' | 'rising';
 
+/** Sharpness falls as an edge dulls, the force of a cut rises: the ends of the readings tell which was read. */
+export const curveKindOf = (readings: readonly SeriesReading[]): CurveKind =>
+  (readings.at(-1)?.sharpness ?? 0) > (readings[0]?.sharpness ?? 0) ? 'rising' : 'falling';
+
 export interface BluntingCurve {
   kind: CurveKind;
   /** S₀ or y₀, in the unit of the readings. */

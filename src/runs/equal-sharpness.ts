@@ -2,11 +2,14 @@
 import { estimateRatio } from '../model/runs/estimate.ts';
 import { studentQuantile } from '../model/distributions.ts';
 import { crossing } from './crossing.ts';
-import { bluntingCurve } from './curves.ts';
+import { bluntingCurve, curveKindOf } from './curves.ts';
 import type { SeriesReading } from './log.ts';
 
 export interface StopRatio {
-  /** In the unit of the sharpness, or as a share of each run's own fitted start. */
+  /**
+   * In the unit of the readings, or as a share: of each run's own fitted start that is left of its sharpness, or that its
+   * starting force is of the force.
+   */
   stop: number;
   /** Geometric mean of the cuts of the first knife over that of the second, by the fitted curves. */
   ratio: number;
@@ -20,13 +23,14 @@ export interface StopRatio {
 export interface StopOptions {
   /** Stops to look at; 25 spread over where they may lie, if left out. */
   stops?: readonly number[];
-  /** Stops are shares of each run's own start: equal relative loss in place of equal sharpness. */
+  /** Stops are shares: equal relative loss in place of equal sharpness. */
   relative?: boolean;
 }
 
 /**
  * The ratio at every stop that lies below the fitted starts of all runs and not below their last readings; at others
- * there is none. It is one run a sharpening: `x` and `y` hold a series each.
+ * there is none. It is one run a sharpening: `x` and `y` hold a series each. Readings that rise are forces, and a stop then
+ * lies above the starts and not above the last readings. A force and a sharpness have no stop in common.
  *
  * @returns Stops from sharp to blunt; empty where the runs have no stop in common.
  * @throws RangeError for a knife without a series, or as `bluntingCurve`
@@ -38,24 +42,33 @@ export function ratioByStop(
 ): StopRatio[] {
   for (const [name, series] of [['x', x] as const, ['y', y] as const])
     if (series.length === 0) throw new RangeError(`${name} has no series, at least 1 is needed`);
+  const kinds = [...x, ...y].map(curveKindOf);
+  const rising = kinds[0] === 'rising';
+  if (kinds.some((kind) => kind !== kinds[0])) return [];
+  /** How keen an edge is at a stop, higher being keener; and back again. */
+  const keen = (stop: number): number => (rising && !relative ? -stop : stop);
   const curved = (series: (typeof x)[number]) => {
-    const curve = bluntingCurve(series);
-    const unit = relative ? curve.start.value : 1;
+    const curve = bluntingCurve(series, curveKindOf(series));
+    const start = curve.start.value;
+    const readingAt = (stop: number): number => (!relative ? stop : rising ? start / stop : stop * start);
+    const stopAt = (reading: number): number =>
+      !relative ? reading : rising ? start / reading : reading / start;
     return {
-      highest: curve.start.value / unit,
-      lowest: curve.last.sharpness / unit,
-      cutsTo: (stop: number) => curve.cutsTo(stop * unit),
-      crosses: (stop: number) => crossing(series, stop * unit),
+      highest: keen(stopAt(start)),
+      lowest: keen(stopAt(curve.last.sharpness)),
+      cutsTo: (stop: number) => curve.cutsTo(readingAt(stop)),
+      crosses: (stop: number) => crossing(series, readingAt(stop)),
     };
   };
   const [a, b] = [x.map(curved), y.map(curved)];
   const all = [...a, ...b];
   const highest = Math.min(...all.map((curve) => curve.highest));
   const lowest = Math.max(...all.map((curve) => curve.lowest));
-  const looked = stops ?? Array.from({ length: 25 }, (_, i) => highest + ((lowest - highest) * (i + 1)) / 25);
+  const looked =
+    stops ?? Array.from({ length: 25 }, (_, i) => keen(highest + ((lowest - highest) * (i + 1)) / 25));
   return looked
-    .filter((stop) => stop < highest && stop >= lowest)
-    .sort((one, other) => other - one)
+    .filter((stop) => keen(stop) < highest && keen(stop) >= lowest)
+    .sort((one, other) => keen(other) - keen(one))
     .flatMap((stop) => {
       const [cutsA, cutsB] = [known(a.map((c) => c.cutsTo(stop))), known(b.map((c) => c.cutsTo(stop)))];
       if (cutsA === null || cutsB === null) return [];

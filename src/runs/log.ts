@@ -5,7 +5,10 @@ import * as v from 'valibot';
 export const notRecorded = 'not recorded';
 export type Recorded<T> = T | typeof notRecorded;
 
-/** One reading of a series: sharpness after so much cut, in the unit of the run; a higher number is sharper. */
+/**
+ * One reading of a series, after so much cut in the unit of the run: sharpness, which falls as the edge dulls, or the
+ * force of a cut, which rises.
+ */
 export interface SeriesReading {
   cut: number;
   sharpness: number;

@@ -47,6 +47,32 @@ describe('the ratio at equal sharpness of a log', () => {
     expect(said).toMatch(/The stop is part of the result/);
   });
 
+  test('is told at equal force where forces were read, which rise', () => {
+    const forced = (knife: string, start: number, a: number): Run => {
+      const { cuts: _cuts, ...run } = aRun({ knife, sharpening: '1' });
+      return { ...run, series: [0, 10, 30, 100, 300].map((cut) => ({ cut, sharpness: start + a * cut })) };
+    };
+    const plan = { ratio: 1.25, lots: 1, blind: true, seed: 1, stop: 6 };
+    const own = { ...loft(), plan, runs: [forced('Dunlin', 3, 0.02), forced('Plover', 4, 0.04)] };
+    // By hand: (6 − 3)/0.02 = 150 cuts against (6 − 4)/0.04 = 50.
+    expect(stopsOf(sceneOf(own))).toMatchObject({
+      read: 'force',
+      chosen: { ratio: expect.closeTo(3, 6) as number },
+    });
+    const said = say('stops-ratio', own);
+    expect(said).toContain('At a force of 6 Dunlin has cut ×3.00 as much as Plover.');
+    expect(said).toMatch(/asked for no more than 4\.\d+ once, and for 9 in the end/);
+    // Twice the first force: 3/0.02 against 4/0.04.
+    expect(say('stops-loss', own)).toContain(
+      'Where each edge asks for twice its first force, Dunlin has cut ×1.50',
+    );
+    expect(say('stops-curves', own)).toContain('Dunlin, sharpening 1: y₀ = 3');
+
+    const mixed = { ...own, runs: [forced('Dunlin', 3, 0.02), along('Plover', '1', 92, 0.02, 1)] };
+    expect(stopsOf(sceneOf(mixed)).read).toBeNull();
+    expect(say('stops-ratio', mixed)).toContain('cannot be held against each other');
+  });
+
   test('is not told beyond what the readings saw', () => {
     const plan = { ratio: 1.25, lots: 1, blind: true, seed: 1, stop: 99 };
     expect(stopsOf(sceneOf({ ...entry, plan })).chosen).toBeNull();

@@ -208,6 +208,61 @@ describe('a crossing without a curve', () => {
   });
 });
 
+describe('forces, which rise as an edge dulls', () => {
+  const rising =
+    (start: number, a: number, b: number) =>
+    (cut: number): number =>
+      start + a * cut ** b;
+
+  test('are compared at equal force, by hand ((F − y₀)/a)^(1/b) of each', () => {
+    const x = [series(rising(3, 0.02, 0.8))];
+    const y = [series(rising(3.2, 0.05, 0.8))];
+    const last = Math.min(x[0]?.at(-1)?.sharpness ?? NaN, y[0]?.at(-1)?.sharpness ?? NaN);
+    const stop = 3.2 + (last - 3.2) / 2;
+    const [at] = ratioByStop(x, y, { stops: [stop] });
+    const byHand = (((stop - 3) / 0.02) * (0.05 / (stop - 3.2))) ** (1 / 0.8);
+    expect(at?.ratio).toBeCloseTo(byHand, 4);
+    const stops = ratioByStop(x, y).map((one) => one.stop);
+    expect(stops).toHaveLength(25);
+    // From sharp to blunt is from little force to much, and only where both knives have been.
+    expect(stops).toEqual([...stops].sort((one, other) => one - other));
+    expect(Math.min(...stops)).toBeGreaterThan(3.2);
+    expect(Math.max(...stops)).toBeLessThanOrEqual(last);
+    expect(ratioByStop(x, y, { stops: [3.1, last * 1.01] })).toEqual([]);
+  });
+
+  test('say the same as the sharpness whose inverse they are', () => {
+    // S = S₀/(1 + a·x) and F = 1000/S = F₀·(1 + a·x) are one law.
+    const sharpOf = (start: number, a: number) => [series(falling(start, a, 1))];
+    const forcesOf = (all: readonly SeriesReading[][]) =>
+      all.map((one) => one.map(({ cut, sharpness }) => ({ cut, sharpness: 1000 / sharpness })));
+    const [x, y] = [sharpOf(100, 0.02), sharpOf(92, 0.04)];
+    for (const stop of [80, 60, 50]) {
+      const [byS] = ratioByStop(x, y, { stops: [stop] });
+      const [byF] = ratioByStop(forcesOf(x), forcesOf(y), { stops: [1000 / stop] });
+      expect(byF?.ratio).toBeCloseTo(byS?.ratio ?? NaN, 5);
+    }
+    for (const share of [0.9, 0.7, 0.6]) {
+      const options = { stops: [share], relative: true };
+      const [byS] = ratioByStop(x, y, options);
+      const [byF] = ratioByStop(forcesOf(x), forcesOf(y), options);
+      expect(byF?.ratio).toBeCloseTo(byS?.ratio ?? NaN, 5);
+    }
+  });
+
+  test('have no stop in common with a sharpness', () => {
+    expect(ratioByStop([series(rising(3, 0.02, 0.8))], [series(falling(100, 0.05, 0.7))])).toEqual([]);
+  });
+
+  test('cross a stop on the straight line between two readings', () => {
+    const readings = [3, 4, 6, 7].map((sharpness, i) => ({ cut: i * 10, sharpness }));
+    expect(crossing(readings, 5)).toBe(15);
+    expect(crossing(readings, 7)).toBe(30);
+    expect(crossing(readings, 7.1)).toBeNull();
+    expect(crossing(readings, 3)).toBeNull();
+  });
+});
+
 describe('the ratio at equal sharpness', () => {
   // Two knives that start at 100 and 92, the same shape of blunting: 1/b, and the rate of the second, follow from asking
   // for 3.7 at a stop of 60 and 2.9 at 30: ratio = (a₂/a₁ · (100/s − 1)/(92/s − 1))^(1/b).

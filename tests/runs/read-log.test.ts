@@ -76,6 +76,7 @@ test.each([
   ['cutMm', null, 'cutMm'],
   ['cuts', null, 'cuts'],
   ['angle', null, 'angleDeg'],
+  ['Forces', null, 'series'],
 ])('the header %j is in %s', (header, unit, column) => {
   expect(lengthUnitOf(header)).toBe(unit);
   expect(columnOf(header)).toBe(column);
