@@ -173,11 +173,15 @@ const unknownCarbide = { CrC: { unknown: true, low: 0, high: 16 } } as const;
 const steelOf = (volumes: object): 'not known' | 'volume' =>
   JSON.stringify(volumes) === JSON.stringify(unknownCarbide) ? 'not known' : 'volume';
 
+/** A kind of carbide of which nobody knows how much there is: up to more than any standard designation has of all. */
+const unknownVolume = { low: 0, high: 20 } as const;
+
 const volumeField = (kind: CarbideKind): TextField =>
   quantityField({
     label: carbideNames[kind],
-    hint: 'Volume per cent.',
+    hint: 'Volume per cent; 0 where there is none. Empty: not known.',
     unit: () => 'vol %',
+    unknown: unknownVolume,
     applies: byVolume,
     get: ({ carbide }) => ('volPercent' in carbide ? (carbide.volPercent[kind] ?? 0) : undefined),
     set: (knife, value) => ({

@@ -103,6 +103,10 @@ test('the fields of the assumptions: exact ones leave no band, a cleared one wid
   await expect(ofAll('finishExponent').locator('input')).toHaveValue('not known (0–0.7)');
   await expect(band(page)).toContainText('Not known: what finish is worth.');
   await expect(page.locator('kf-words[of=band-matters]')).toContainText('what finish is worth');
+  await ofKnife('dunlin', 'carbideCrC').fill('');
+  await page.keyboard.press('Tab');
+  await expect(ofKnife('dunlin', 'carbideCrC')).toHaveValue('not known (0–20)');
+  await expect(band(page)).toContainText('Not known: the carbide of Dunlin and what finish is worth.');
   await ofAll('gaugeAngle').locator('input').fill('2');
   await expect(page.locator('kf-figure[of=what-matters] table')).toContainText('common error of the angle');
 
