@@ -5,6 +5,7 @@ import { draw } from '../plots/draw.ts';
 import { sizes } from '../plots/figure.ts';
 import { guessDots } from '../plots/guess-dots.ts';
 import { copyText } from './copy-text.ts';
+import { keptOut } from './long-text.ts';
 import { linkTo } from './page.ts';
 import { readGuesses } from './read-guesses.ts';
 import { SceneElement } from './scene-element.ts';
@@ -16,12 +17,14 @@ export class AudienceElement extends SceneElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
+    this.addEventListener('beforeinput', this.#coming);
     this.addEventListener('input', this.#write);
     this.addEventListener('click', this.#pressed);
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
+    this.removeEventListener('beforeinput', this.#coming);
     this.removeEventListener('input', this.#write);
     this.removeEventListener('click', this.#pressed);
   }
@@ -30,6 +33,11 @@ export class AudienceElement extends SceneElement {
     this.#scene = scene;
     this.#write();
   }
+
+  #coming = (event: Event): void => {
+    const why = keptOut(event);
+    if (why !== '') this.#say('problems', why);
+  };
 
   #pressed = (event: Event): void => {
     const act = event.target instanceof Element ? event.target.closest('button')?.dataset['act'] : undefined;

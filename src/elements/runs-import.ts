@@ -33,6 +33,8 @@ export interface Import {
 /** As many runs as a line-up carries. */
 const mostRuns = 2000;
 const shownProblems = 100;
+/** A log has a dozen columns; a text of more than this is none, and too wide to be shown. */
+const mostColumns = 100;
 /** What is looked at before anything is taken. */
 const beginning = 64 * 1024;
 /** Progress is said aloud no more often than this. */
@@ -168,7 +170,12 @@ export function createImport(root: HTMLElement, taking: Taking): Import {
   function look(confirmed: Confirmed): void {
     // A row cut in two at the end of the beginning is none of the preview's.
     const { found: now, preview } = readCsv(start, confirmed);
-    show(now, preview);
+    const many = now.headers.length;
+    if (many > mostColumns)
+      problem(
+        `The first line makes ${thousands(many)} columns, more than any log has. Is it a table, one run a line?`,
+      );
+    else show(now, preview);
   }
 
   /** Leaves whatever was looked at or read before. */

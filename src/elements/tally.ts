@@ -6,10 +6,12 @@ import { tallyRows } from '../kit/tally-table.ts';
 import { questionHtml } from '../kit/sheet-html.ts';
 import { tallyInWords, tallyOf } from '../kit/tally.ts';
 import { largeScreen } from './large-screen.ts';
+import { keptOut } from './long-text.ts';
 
 /** Counts the guesses of a class, before and after a lesson. What is typed stays in its fields. */
 export class TallyElement extends HTMLElement {
   connectedCallback(): void {
+    this.addEventListener('beforeinput', this.#coming);
     this.addEventListener('input', this.#show);
     this.addEventListener('submit', this.#counted);
     this.addEventListener('click', this.#clicked);
@@ -17,10 +19,17 @@ export class TallyElement extends HTMLElement {
   }
 
   disconnectedCallback(): void {
+    this.removeEventListener('beforeinput', this.#coming);
     this.removeEventListener('input', this.#show);
     this.removeEventListener('submit', this.#counted);
     this.removeEventListener('click', this.#clicked);
   }
+
+  #coming = (event: Event): void => {
+    const why = keptOut(event);
+    const said = event.target instanceof HTMLTextAreaElement ? this.#part(`said-${event.target.name}`) : null;
+    if (said && why !== '') said.textContent = why;
+  };
 
   #counted = (event: Event): void => {
     event.preventDefault();

@@ -9,11 +9,19 @@ export interface Tally {
   right: number;
   /** Guesses by misstep, in the problem's order. */
   missteps: { id: string; count: number }[];
+  /** Guesses after the first `mostGuesses`, which are not counted. */
+  beyond: number;
   /** Read, and neither right nor a known misstep. */
   other: number;
   /** Who put the effects together by adding, and who by multiplying; null where the question has neither. */
   together: { added: number; multiplied: number } | null;
 }
+
+/** More than any class has pupils. */
+export const mostGuesses = 1000;
+/** So many guesses that could not be read are named, each by its first characters. */
+const named = 5;
+const shownCharacters = 24;
 
 /** The kinds whose question is how effects go together. */
 const ASKS_HOW: readonly Kind[] = [
@@ -35,7 +43,8 @@ export function tallyOf(problem: Problem, typed: string): Tally {
   const unreadable: string[] = [];
   const counts = new Map<string, number>(problem.missteps.map(({ id }) => [id, 0]));
   let right = 0;
-  for (const guess of guessesIn(typed)) {
+  const guesses = guessesIn(typed);
+  for (const guess of guesses.slice(0, mostGuesses)) {
     const read = readAnswer(guess, problem.unit, problem.options);
     if (!read.ok) {
       unreadable.push(guess);
@@ -54,6 +63,7 @@ export function tallyOf(problem: Problem, typed: string): Tally {
     unreadable,
     right,
     missteps,
+    beyond: Math.max(0, guesses.length - mostGuesses),
     other: values.length - found,
     together: ASKS_HOW.includes(problem.kind) ? together(problem, right, missteps) : null,
   };
@@ -79,12 +89,22 @@ function together(problem: Problem, right: number, missteps: Tally['missteps']):
  *
  * @example tallyInWords(tallyOf(workedExample('forward-chain'), '1.96; 1.8; 7')) // → '3 guesses: 1 multiplied, 1 added, 1 did something else. 1 right.'
  */
-export function tallyInWords({ values, unreadable, right, together: ways }: Tally): string {
+export function tallyInWords({ values, unreadable, right, beyond, together: ways }: Tally): string {
   const guesses = `${values.length} ${values.length === 1 ? 'guess' : 'guesses'}`;
   const how = ways
     ? `: ${ways.multiplied} multiplied, ${ways.added} added, ${values.length - ways.multiplied - ways.added} did something else`
     : '';
+  const more = unreadable.length - named;
   const not =
-    unreadable.length === 0 ? '' : ` Not to be read: ${unreadable.map((one) => `“${one}”`).join(', ')}.`;
-  return `${guesses}${how}. ${right} right.${not}`;
+    unreadable.length === 0
+      ? ''
+      : ` Not to be read: ${unreadable.slice(0, named).map(quoted).join(', ')}${more > 0 ? ` and ${more} more` : ''}.`;
+  const left = beyond === 0 ? '' : ` Only the first ${mostGuesses} are counted.`;
+  return `${guesses}${how}. ${right} right.${not}${left}`;
+}
+
+/** The beginning of a text, without half a letter at its end. */
+function quoted(text: string): string {
+  const characters = [...text.slice(0, 2 * shownCharacters)].slice(0, shownCharacters).join('');
+  return `“${characters}${characters === text ? '' : '…'}”`;
 }

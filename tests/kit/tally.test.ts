@@ -5,7 +5,7 @@ import { uniformStream } from '../../src/model/random.ts';
 import { tallyDots } from '../../src/kit/tally-dots.ts';
 import { tallyProblems } from '../../src/kit/tally-problems.ts';
 import { tallyRows } from '../../src/kit/tally-table.ts';
-import { tallyInWords, tallyOf } from '../../src/kit/tally.ts';
+import { mostGuesses, tallyInWords, tallyOf } from '../../src/kit/tally.ts';
 import { typed } from '../exercises/typed.ts';
 
 /** A class in which each idea has a known share; every pupil writes what the idea leads to. */
@@ -31,6 +31,25 @@ function classOf(
 }
 
 describe('a tally', () => {
+  test('counts as many as a class may have, and says so of the others', () => {
+    const chain = workedExample('forward-chain');
+    const all = tallyOf(chain, '1.96\n'.repeat(mostGuesses));
+    expect(all).toMatchObject({ right: mostGuesses, beyond: 0 });
+    expect(tallyInWords(all)).not.toContain('Only');
+    const more = tallyOf(chain, '1.96\n'.repeat(mostGuesses + 1));
+    expect(more).toMatchObject({ right: mostGuesses, beyond: 1 });
+    expect(tallyInWords(more)).toContain(`Only the first ${mostGuesses} are counted.`);
+  });
+
+  test('names a few of those it cannot read, by their beginnings', () => {
+    const said = tallyInWords(
+      tallyOf(workedExample('forward-chain'), `${'👾'.repeat(900)}\n${'what\n'.repeat(7)}`),
+    );
+    expect(said).toBe(
+      `0 guesses: 0 multiplied, 0 added, 0 did something else. 0 right. Not to be read: “${'👾'.repeat(24)}…”, “what”, “what”, “what”, “what” and 3 more.`,
+    );
+  });
+
   test.each(kindsFor('rigging-loft'))('of %s finds the rates planted in a simulated class', (kind) => {
     for (let seed = 0; seed < 20; seed += 1) {
       const problem = makeProblem(kind, seed, { level: ((seed % 3) + 1) as 1 | 2 | 3 });
