@@ -102,8 +102,10 @@ export function carbideVolumePercent(p: {
   return (100 * volume) / (volume + (1 - mass) / densities.matrix);
 }
 
+type Point = readonly [celsius: number, carbon: number];
+
 /** Carbon that austenite holds in a plain carbon steel, the Acm line, ±0.1 weight % (from memory). */
-export const acm: readonly (readonly [celsius: number, carbon: number])[] = [
+export const acm: readonly [Point, ...Point[]] = [
   [727, 0.76],
   [800, 0.95],
   [900, 1.24],

@@ -24,15 +24,14 @@ const prefix: Record<GritScale, string> = { 'FEPA-P': 'P', 'FEPA-F': 'F', JIS: '
  * @example nearestGrade(34, 'FEPA-P').name // → 'P400'
  */
 export function nearestGrade(um: number, scale: GritScale): Grade {
-  const { rows } = gritTable(scale);
+  const sizes = gritTable(scale).rows.map(([, size]) => size);
   const grit = nearestGrit(scale, um);
-  const [coarsest, finest] = [rows[0]?.[1] ?? Infinity, rows[rows.length - 1]?.[1] ?? 0];
   const own = grainSizeUm({ scale, grit });
   return {
     grit,
     name: `${prefix[scale]}${grit}`,
     um: own,
     ratio: own / um,
-    beyond: um > coarsest || um < finest,
+    beyond: um > Math.max(...sizes) || um < Math.min(...sizes),
   };
 }

@@ -6,7 +6,7 @@ import { refuse, within } from './check.ts';
 /** One row: carbon at saturation, weight %, by temperature. */
 interface Saturation {
   chromium: number;
-  points: readonly (readonly [celsius: number, carbon: number])[];
+  points: typeof acm;
   /** How far the carbon may be off, weight %. */
   plusMinus: number;
   /** Carbon per 100 °C where the row is carried on past its points. */
@@ -84,9 +84,7 @@ function atRow(
   { points, per100C, plusMinus }: Saturation,
   celsius: number,
 ): { value: number; plusMinus: number } {
-  const [first, last] = [points[0], points[points.length - 1]];
-  // Unreachable: every row has a point.
-  if (first === undefined || last === undefined) return refuse('a row of the saturation table is empty');
+  const [first] = points;
   // Carried on past the points, a tenth more for every 50 °C.
   const beyond = (from: readonly [number, number]) => ({
     value: from[1] + (per100C * (celsius - from[0])) / 100,
@@ -94,8 +92,8 @@ function atRow(
   });
   if (celsius <= first[0]) return beyond(first);
   const above = points.findIndex(([row]) => row >= celsius);
-  const [a, b] = [points[above - 1], points[above]];
-  if (a === undefined || b === undefined) return beyond(last);
+  if (above < 0) return beyond(points.at(-1) ?? first);
+  const [a, b] = [points[above - 1] ?? first, points[above] ?? first];
   return { value: a[1] + ((b[1] - a[1]) * (celsius - a[0])) / (b[0] - a[0]), plusMinus };
 }
 
@@ -103,8 +101,9 @@ function atRow(
 function about(chromium: number): { below: Saturation; above: Saturation; part: number } {
   within('chromium', chromium, chromiumRange.low, chromiumRange.high, ' %');
   const place = rows.findIndex((row) => row.chromium >= chromium);
-  const above = rows[place < 0 ? rows.length - 1 : place] ?? refuse('the saturation table is empty');
-  const below = rows[place < 0 ? rows.length - 1 : Math.max(0, place - 1)] ?? above;
+  // Above the last row that row, both times; at the first row that one.
+  const above = rows.at(place) ?? refuse('the saturation table is empty');
+  const below = rows[place - 1] ?? above;
   const span = above.chromium - below.chromium;
   return { below, above, part: span === 0 ? 0 : (chromium - below.chromium) / span };
 }

@@ -134,7 +134,7 @@ function regressionRefusal(points: readonly Point[]): string | null {
   if (softest >= low && hardest <= high && least >= regression.leastMm) return null;
 
   // Sorted, so that the reason given does not hang on the order of the knives.
-  const byName = points.toSorted((a, b) => (a.name < b.name ? -1 : a.name > b.name ? 1 : 0));
+  const byName = points.toSorted((a, b) => (a.name < b.name ? -1 : 1));
   const outside = byName.find(({ hrc }) => hrc < low || hrc > high);
   if (outside)
     return `${outside.name} has ${outside.hrc} HRC, and the published regression is used for ${low}–${high} HRC`;

@@ -81,6 +81,9 @@ describe('at the ends of what is taken', () => {
     expect(beyond).toBe(true);
     expect(ratio).toBeCloseTo(um / 2000, 12);
     expect(nearestGrade(um, 'FEPA-P')).toMatchObject({ grit, beyond: false, ratio: 1 });
+    const finest = nearestGrade(0.1, 'FEPA-P');
+    expect(finest.beyond).toBe(true);
+    expect(nearestGrade(finest.um, 'FEPA-P')).toEqual({ ...finest, beyond: false, ratio: 1 });
   });
 
   test('a ± of 0 is a value known exactly', () => {
