@@ -48,9 +48,8 @@ const along = ({ domain, range, invert }: Scale, px: number): number => {
 const within = ({ range }: Scale, px: number): boolean =>
   px >= Math.min(...range) - slackPx && px <= Math.max(...range) + slackPx;
 
-/** Everything that is dragged can be set without dragging: by its slider, or by the fields of the bench. */
-const hasSlider = (control: string): boolean =>
-  document.querySelector(`kf-slider[of="${control}"], kf-bench`) !== null;
+/** What is dragged can be set by its slider as well. On the bench numbers are typed, and a drawing changes none. */
+const hasSlider = (control: string): boolean => document.querySelector(`kf-slider[of="${control}"]`) !== null;
 
 /**
  * What a pointer is over. Its place is told by the axes the drawing has now: one that changes under the hand does not

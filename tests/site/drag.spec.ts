@@ -367,21 +367,28 @@ test('a drag that leaves the drawing stops at the end of the slider, and one tha
   await expect(slider).toHaveValue('90');
 });
 
-test('where no slider is, nothing is dragged', async ({ page }) => {
-  await page.goto('/embed/less-lines/');
-  const drawing = drawingOf(page, 'less-lines');
-  await drawing.hover();
-  await live(page);
-  await page.waitForLoadState('networkidle');
-  const before = await drawing.innerHTML();
-  const [at = { x: 0, y: 0 }, to = { x: 0, y: 0 }] = await onScreen(drawing, [60, 1], [20, 1]);
-  await page.mouse.move(at.x, at.y);
-  await expect(drawing).not.toHaveAttribute('data-handle');
-  await page.mouse.down();
-  await page.mouse.move(to.x, to.y, { steps: 3 });
-  await page.mouse.up();
-  expect(await drawing.innerHTML()).toBe(before);
-});
+for (const { path, of, from, to } of [
+  { path: 'embed/less-lines', of: 'less-lines', from: [60, 1], to: [20, 1] },
+  { path: 'bench', of: 'chain', from: [1.3, 0], to: [1.6, 0] },
+] as const)
+  test(`where no slider is, as on /${path}, nothing of ${of} is dragged`, async ({ page }) => {
+    await page.goto(`/${path}/`);
+    const drawing = drawingOf(page, of);
+    const fetched = page.waitForResponse(/\/drag\.[^/]+\.js$/);
+    await drawing.hover();
+    await live(page);
+    const before = await drawing.innerHTML();
+    const [at = { x: 0, y: 0 }, end = { x: 0, y: 0 }] = await onScreen(drawing, from, to);
+    await page.mouse.move(10, 10);
+    await page.mouse.move(at.x + 1, at.y);
+    await (await fetched).finished();
+    await page.mouse.move(at.x, at.y);
+    await expect(drawing).not.toHaveAttribute('data-handle');
+    await page.mouse.down();
+    await page.mouse.move(end.x, end.y, { steps: 3 });
+    await page.mouse.up();
+    expect(await drawing.innerHTML()).toBe(before);
+  });
 
 test.describe('a finger', () => {
   test.use({ hasTouch: true, viewport: { width: 390, height: 700 } });
