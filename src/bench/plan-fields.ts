@@ -67,6 +67,18 @@ const planFields = {
       return whole('the number of sharpenings', text, 200, (runs) => ({ ...rest, runs }));
     },
   },
+  correlation: {
+    kind: 'text',
+    label: 'Correlation of two runs on one stock',
+    hint: 'Where both knives are cut in pairs on the same piece: 0 they scatter apart, 0.9 nearly as one. Empty: not in pairs.',
+    show: ({ correlation }) => (correlation === undefined ? '' : brief(correlation)),
+    write(plan, text) {
+      const { correlation: _before, ...rest } = plan;
+      if (text.trim() === '') return good(rest);
+      const read = readNumber(text, { what: 'the correlation', low: -1, high: 0.99 });
+      return read.ok ? good({ ...rest, correlation: read.value }) : read;
+    },
+  },
   lots: {
     kind: 'text',
     label: 'Lots of stock',

@@ -15,7 +15,7 @@ export const planWords: Record<string, WordsOf> = {
   /** How many runs a plan asks for. */
   'runs-needed': (scene) => {
     const plan = planOf(scene);
-    const { apart, alike } = neededOf(plan);
+    const { apart, alike, pairs } = neededOf(plan);
     const names = `${scene.subject.name} and ${scene.baseline.name}`;
     const where = {
       entered: '',
@@ -26,6 +26,9 @@ export const planWords: Record<string, WordsOf> = {
       many === null ? 'more than a million sharpenings' : counted(many, 'sharpening');
     return [
       `Runs of one knife scatter by ${percent(plan.cv)}${where}. To find ${names} apart where one lasts ${times(plan.ratio)} as long as the other, in four of five tries, takes ${needed(apart)} of each.`,
+      plan.correlation === undefined
+        ? ''
+        : `Cut in pairs on the same stock, with a correlation of ${brief(plan.correlation)} between the two, it takes ${pairs === null || pairs === undefined ? 'more than a million pairs' : counted(pairs, 'pair')}.`,
       `To show them alike to within ${times(plan.ratio)} takes ${needed(alike)} of each.`,
       apart !== null && apart < 5
         ? 'With fewer than five of each the test that allows unlike scatter notices less often than this says: cut five.'

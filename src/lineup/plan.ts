@@ -1,4 +1,12 @@
-import { equivalenceRunsNeeded, runSheet, runsNeeded, twoSamplePower, logSd } from '../model/index.ts';
+import {
+  equivalenceRunsNeeded,
+  logSd,
+  pairedPower,
+  pairsNeeded,
+  runSheet,
+  runsNeeded,
+  twoSamplePower,
+} from '../model/index.ts';
 import type { RunSheet } from '../model/index.ts';
 import { firstPlan } from './first-plan.ts';
 import { runsOf } from './runs.ts';
@@ -28,13 +36,20 @@ export function planOf(scene: Scene): Planned {
     : { ...plan, cv: Math.min(2, Math.max(0.01, Number(cv.toFixed(2)))), from: 'the runs' };
 }
 
-/** Runs a knife to notice the ratio, and to show knives alike to within it; null where over a million. */
-export function neededOf({ cv, ratio }: Pick<Planned, 'cv' | 'ratio'>): {
+/**
+ * Runs a knife to notice the ratio, and to show knives alike to within it, and pairs to notice it where they are cut in
+ * pairs; null where over a million.
+ */
+export function neededOf({ cv, ratio, correlation }: Pick<Planned, 'cv' | 'ratio' | 'correlation'>): {
   apart: number | null;
   alike: number | null;
+  pairs?: number | null;
 } {
   return {
     apart: unlessRefused(() => runsNeeded({ cv, ratio })),
+    ...(correlation === undefined
+      ? {}
+      : { pairs: unlessRefused(() => pairsNeeded({ cv, ratio, correlation })) }),
     alike: unlessRefused(() => equivalenceRunsNeeded({ cv, alikeWithin: { low: 1 / ratio, high: ratio } })),
   };
 }
@@ -42,6 +57,10 @@ export function neededOf({ cv, ratio }: Pick<Planned, 'cv' | 'ratio'>): {
 /** Chance of noticing a ratio with so many runs a knife. */
 export const chanceOf = (cv: number, ratio: number, runs: number): number =>
   twoSamplePower(Math.abs(Math.log(ratio)) / logSd(cv), runs);
+
+/** The same with so many pairs on the same stock. */
+export const chanceInPairs = (cv: number, ratio: number, pairs: number, correlation: number): number =>
+  pairedPower(Math.abs(Math.log(ratio)) / logSd(cv), pairs, correlation);
 
 /** How many runs a knife the sheet holds. */
 export function runsOnSheet(plan: Planned): number {

@@ -77,6 +77,7 @@ const planned = [
   'closed',
   'reopened',
   'start',
+  'correlation',
 ] as const satisfies (keyof PlanEntry)[];
 const angleWays = { typed: 0, slantWidth: 1, height: 2 } as const;
 

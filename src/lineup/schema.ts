@@ -73,6 +73,8 @@ export interface PlanEntry {
   ratio: number;
   /** Sharpenings of each knife; as many as the scatter asks for where it is left out. */
   runs?: number;
+  /** Of the logarithms of two runs cut in a pair on the same stock, −1 to 0.99; not in pairs where it is left out. */
+  correlation?: number;
   /** How many lots of stock they are spread over. */
   lots: number;
   /** A knife beside the others, cut first and last in every lot. */
@@ -352,6 +354,7 @@ export const lineUpSchema = v.strictObject({
       lots: whole('lots', 1, 20),
       control: v.exactOptional(words('the name', 80)),
       stop: v.exactOptional(number('the stop', '', 1e-9, 1e9)),
+      correlation: v.exactOptional(number('the correlation', '', -1, 0.99)),
       start: v.exactOptional(
         v.pipe(
           v.strictObject({

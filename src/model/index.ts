@@ -112,7 +112,7 @@ export { ended } from './runs/lognormal.ts';
 export type { Life } from './runs/lognormal.ts';
 export { measuredRatio } from './runs/measured.ts';
 export type { AlikeBounds, Comparison, Measured, Verdict } from './runs/measured.ts';
-export { logSd, pairsNeeded, powerCurve, runsNeeded, twoSamplePower } from './runs/planning.ts';
+export { logSd, pairedPower, pairsNeeded, powerCurve, runsNeeded, twoSamplePower } from './runs/planning.ts';
 export type { Plan } from './runs/planning.ts';
 export { geometricMeanRatio, ratioOfMeans } from './runs/ratios.ts';
 export type { RatioInterval } from './runs/ratios.ts';

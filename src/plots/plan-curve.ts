@@ -1,5 +1,5 @@
 import * as Plot from '@observablehq/plot';
-import { chanceOf, neededOf, planOf } from '../lineup/plan.ts';
+import { chanceInPairs, chanceOf, neededOf, planOf } from '../lineup/plan.ts';
 import type { Scene } from '../lineup/scene.ts';
 import { percent, thousands, times } from '../lineup/show.ts';
 import type { Figure } from './figure.ts';
@@ -25,6 +25,13 @@ function placesOf(scene: Scene): number[] {
 function curve(scene: Scene, ratio: number): Point[] {
   const { cv } = planOf(scene);
   return placesOf(scene).map((runs) => ({ runs, chance: chanceOf(cv, ratio, runs) }));
+}
+
+/** The chance at the ratio asked for where both are cut in pairs; nothing where they are not. */
+function inPairs(scene: Scene): Point[] {
+  const { cv, ratio, correlation } = planOf(scene);
+  if (correlation === undefined) return [];
+  return placesOf(scene).map((runs) => ({ runs, chance: chanceInPairs(cv, ratio, runs, correlation) }));
 }
 
 /** Never rounded up to certainty. */
@@ -77,6 +84,16 @@ export const planCurve: Figure = {
         Plot.ruleY([0], { className: 'kf-baseline' }),
         Plot.ruleY([planned], { className: 'kf-dimension' }),
         ...lines.map(({ points, className }) => Plot.line(points, { x: 'runs', y: 'chance', className })),
+        Plot.line(inPairs(scene), { x: 'runs', y: 'chance', className: 'kf-route-full' }),
+        Plot.text(inPairs(scene).slice(1, 2), {
+          x: 'runs',
+          y: 'chance',
+          text: () => 'in pairs',
+          textAnchor: 'start',
+          dx: 8,
+          dy: 8,
+          className: 'kf-value kf-on-paper',
+        }),
         // The upper two curves end side by side near certainty: one is named above its end, one below.
         ...lines.map(({ points, ratio: own }) =>
           Plot.text(points.slice(-1), {
@@ -121,17 +138,27 @@ export const planCurve: Figure = {
     const places = placesOf(scene);
     const step = Math.max(1, Math.ceil(places.length / 15));
     const { apart } = neededOf(planOf(scene));
+    const paired = new Map(inPairs(scene).map(({ runs, chance }) => [runs, chance]));
     return {
-      columns: ['Sharpenings of each', ...ratios.map((own) => `Chance at ${times(own)}`)],
+      columns: [
+        'Sharpenings of each',
+        ...ratios.map((own) => `Chance at ${times(own)}`),
+        ...(paired.size > 0 ? [`In pairs, at ${times(ratio)}`] : []),
+      ],
       rows: places
         .filter((runs, index) => index % step === 0 || runs === apart)
-        .map((runs) => [thousands(runs), ...ratios.map((own) => chanceSaid(chanceOf(cv, own, runs)))]),
+        .map((runs) => [
+          thousands(runs),
+          ...ratios.map((own) => chanceSaid(chanceOf(cv, own, runs))),
+          ...(paired.size > 0 ? [chanceSaid(paired.get(runs) ?? 0)] : []),
+        ]),
     };
   },
   caption(scene) {
-    const { ratio, cv } = planOf(scene);
+    const { ratio, cv, correlation } = planOf(scene);
     const { apart } = neededOf(planOf(scene));
     const { subject, baseline } = scene;
-    return `Where one knife’s runs scatter by ${percent(cv)}, ${apart === null ? 'over a million sharpenings' : `${thousands(apart)} sharpenings`} of each find ${subject.name} and ${baseline.name} apart in four of five tries if one lasts ${times(ratio)} as long as the other. The curves beside it are for ${times(further(ratio))} and ${times(nearer(ratio))}.`;
+    const paired = correlation === undefined ? '' : ' The broken one is for pairs on the same stock.';
+    return `Where one knife’s runs scatter by ${percent(cv)}, ${apart === null ? 'over a million sharpenings' : `${thousands(apart)} sharpenings`} of each find ${subject.name} and ${baseline.name} apart in four of five tries if one lasts ${times(ratio)} as long as the other. The curves beside it are for ${times(further(ratio))} and ${times(nearer(ratio))}.${paired}`;
   },
 };

@@ -239,6 +239,7 @@ export const anyEntry: fc.Arbitrary<LineUpEntry> = fc
           runs: fc.integer({ min: 1, max: 200 }),
           lots: fc.integer({ min: 1, max: 20 }),
           control: title(80),
+          correlation: decimal(-1, 0.99, 2),
           stop: decimal(1, 300, 1),
           start: fc.tuple(decimal(1, 100, 1), decimal(101, 300, 1)).map(([low, high]) => ({ low, high })),
           blind: fc.boolean(),

@@ -13,6 +13,7 @@ import type { LineUpEntry } from '../../src/lineup/schema.ts';
 import { loftRuns } from '../../src/runs/invented.ts';
 import type { Run } from '../../src/runs/log.ts';
 import { whatItTakes, withAttribute, compare } from '../../src/model/index.ts';
+import { planCurve } from '../../src/plots/plan-curve.ts';
 import { aRun } from '../runs/runs.ts';
 import { loft } from './entries.ts';
 
@@ -161,6 +162,27 @@ describe('the plan', () => {
     const plan = { cv, ratio, lots: 2, blind: true, seed: 1 };
     expect(neededOf(plan).apart).toBe(needed);
     expect(say('runs-needed', sceneOf({ ...loft(), plan }))).toContain(`takes ${needed} sharpenings of each`);
+  });
+
+  // Check values of a paired plan (CV 20 %, ratio 1.2), exact paired t on logarithms: 21, 12 and 8 pairs.
+  test.each([
+    [0, 21],
+    [0.5, 12],
+    [0.7, 8],
+  ])('with a correlation of %d it takes %d pairs', (correlation, pairs) => {
+    const plan = { cv: 0.2, ratio: 1.2, correlation, lots: 2, blind: true, seed: 1 };
+    expect(neededOf(plan).pairs).toBe(pairs);
+    expect(say('runs-needed', sceneOf({ ...loft(), plan }))).toContain(
+      `Cut in pairs on the same stock, with a correlation of ${correlation} between the two, it takes ${pairs} pairs.`,
+    );
+    const { columns, rows } = planCurve.table(sceneOf({ ...loft(), plan }));
+    const chances = rows.map((row) => [
+      Number(row[columns.indexOf('Sharpenings of each')]),
+      row[columns.indexOf('In pairs, at ×1.20')] ?? '',
+    ]);
+    expect(chances.length).toBeGreaterThan(5);
+    for (const [many = 0, chance = ''] of chances as [number, string][])
+      expect(parseInt(chance.replace('over ', ''), 10) >= 80, `${many}: ${chance}`).toBe(many >= pairs);
   });
 
   test('takes the scatter from the runs where they show it', () => {

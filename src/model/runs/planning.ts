@@ -106,6 +106,27 @@ export function runsNeeded(plan: Plan): number {
 }
 
 /**
+ * Chance that a paired t test notices two means that lie `effect` standard deviations of one run apart.
+ *
+ * @param effect difference over the standard deviation of one run, 0 or above
+ * @param pairs whole, at least 2
+ * @param correlation of the two values within a pair, −1 to below 1
+ * @param alpha two-sided level, 0.000001 to 0.5
+ * @throws RangeError for values outside those limits
+ * @example pairedPower(0.92065, 12, 0.5) // → 0.82682
+ */
+export function pairedPower(effect: number, pairs: number, correlation: number, alpha = 0.05): number {
+  if (!(effect >= 0 && Number.isFinite(effect)))
+    throw new RangeError(`effect ${effect} is not a number of 0 or above`);
+  if (!Number.isInteger(pairs) || pairs < 2)
+    throw new RangeError(`pairs ${pairs} is not a whole number of 2 or above`);
+  if (!(correlation >= -1 && correlation < 1))
+    throw new RangeError(`correlation ${correlation} is not from -1 to below 1`);
+  checkAlpha(alpha);
+  return tTestPower(effect * Math.sqrt(pairs / (2 * (1 - correlation))), pairs - 1, alpha);
+}
+
+/**
  * Pairs of runs, each pair on the same stock, for a paired t test on logarithms to notice a true ratio of lives.
  *
  * @param plan as for `runsNeeded`, with `correlation`, that of the two logarithms within a pair: −1 to below 1
@@ -114,12 +135,9 @@ export function runsNeeded(plan: Plan): number {
  */
 export function pairsNeeded(plan: Plan & { correlation: number }): number {
   const { power, alpha } = check(plan);
-  const { correlation } = plan;
-  if (!(correlation >= -1 && correlation < 1)) {
-    throw new RangeError(`correlation ${correlation} is not from -1 to below 1`);
-  }
-  const effect = Math.abs(Math.log(plan.ratio)) / (logSd(plan.cv) * Math.sqrt(2 * (1 - correlation)));
-  return leastRuns((n) => tTestPower(effect * Math.sqrt(n), n - 1, alpha), power, tooClose(plan.ratio));
+  const effect = Math.abs(Math.log(plan.ratio)) / logSd(plan.cv);
+  const chance = (n: number): number => pairedPower(effect, n, plan.correlation, alpha);
+  return leastRuns(chance, power, tooClose(plan.ratio));
 }
 
 /**
