@@ -158,7 +158,8 @@ export const planCurve: Figure = {
     const { ratio, cv, correlation } = planOf(scene);
     const { apart } = neededOf(planOf(scene));
     const { subject, baseline } = scene;
-    const paired = correlation === undefined ? '' : ' The curve named “in pairs” is for pairs on the same stock.';
+    const paired =
+      correlation === undefined ? '' : ' The curve named “in pairs” is for pairs on the same stock.';
     return `Where one knife’s runs scatter by ${percent(cv)}, ${apart === null ? 'over a million sharpenings' : `${thousands(apart)} sharpenings`} of each find ${subject.name} and ${baseline.name} apart in four of five tries if one lasts ${times(ratio)} as long as the other. The curves beside it are for ${times(further(ratio))} and ${times(nearer(ratio))}.${paired}`;
   },
 };
