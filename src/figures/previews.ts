@@ -1,6 +1,7 @@
 import { parseHTML } from 'linkedom';
 import { getCollection } from 'astro:content';
 import { jobProfiles } from '../model/index.ts';
+import { bandBehind } from '../lineup/band-words.ts';
 import { plainEntry } from '../lineup/plain-entry.ts';
 import { sceneOf } from '../lineup/scene.ts';
 import type { Scene } from '../lineup/scene.ts';
@@ -54,16 +55,16 @@ function asked(name: string, body: string | undefined, question: string, scene: 
 function compared(name: string, scene: Scene): Preview {
   const { entry, row, subject, baseline } = scene;
   const refused = jobProfiles.some(({ id, slicingChain }) => id === entry.work && !slicingChain);
+  const [below] = bandBehind(scene, 'a sentence');
   return {
     name,
     card: {
       ...(refused ? {} : { headline: times(row[entry.reading].product) }),
+      ...(below === undefined ? {} : { below }),
       title: `${subject.name} against ${baseline.name}: ${entry.title}`,
       drawing: drawn('chain', scene),
       foot: invented(scene),
-      alt: [...everything.words('telling-sentence')(scene), ...everything.words('answer-band')(scene)].join(
-        ' ',
-      ),
+      alt: [...everything.words('telling-sentence')(scene), ...bandBehind(scene, 'more')].join(' '),
     },
   };
 }

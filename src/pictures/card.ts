@@ -7,6 +7,8 @@ import { wrap } from './wrap.ts';
 /** A picture to be taken in at a glance: a number or none, a few words, a drawing beside them. */
 export interface Card {
   headline?: string;
+  /** Below the number, in small: how sure it is. */
+  below?: string;
   title: string;
   drawing: Drawing;
   foot: string;
@@ -48,16 +50,27 @@ export function cardSvg(card: Card, size: CardSize, means: Means): string {
   const column = width * 0.52 - margin;
   const set = (text: string, px: number, most: number) =>
     wrap(text, column, most, (line) => means.measure(line, px, true));
-  const head = card.headline === undefined ? [] : [shrunk(card.headline, size.headline, column, means)];
-  const headTall = head.reduce((sum, { size: px }) => sum + px * 1.1, 0);
+  const head = [
+    ...(card.headline === undefined
+      ? []
+      : [
+          {
+            ...shrunk(card.headline, size.headline, column, means),
+            tall: card.below === undefined ? 1.1 : 1,
+          },
+        ]),
+    ...(card.below === undefined ? [] : [{ ...shrunk(card.below, size.foot, column, means), tall: 1.7 }]),
+  ];
+  const headTall = head.reduce((sum, { size: px, tall }) => sum + px * tall, 0);
   const footTop = height - margin - size.foot * leading;
   const most = Math.max(1, Math.floor((footTop - margin - headTall) / (size.title * leading)));
   const titles = set(card.title, size.title, most);
   const holds =
     head
-      .map(({ text, size: px }) =>
-        lines(means, [text], { x: margin, y: margin + px * 0.8, size: px, bold: true }),
-      )
+      .map(({ text, size: px }, index) => {
+        const above = head.slice(0, index).reduce((sum, line) => sum + line.size * line.tall, 0);
+        return lines(means, [text], { x: margin, y: margin + above + px * 0.8, size: px, bold: true });
+      })
       .join('') +
     lines(means, titles, {
       x: margin,

@@ -94,7 +94,12 @@ describe('a card', () => {
 
   it('keeps a long title off its foot, and a long headline in its column', () => {
     const svg = cardSvg(
-      { ...card, headline: '×0.00000123456789', title: 'word '.repeat(90) },
+      {
+        ...card,
+        headline: '×0.00000123456789',
+        below: 'where the close reading has ×12.5, sure only to between ×8.09 and ×26.7',
+        title: 'word '.repeat(90),
+      },
       previewSize,
       means,
     );
@@ -104,5 +109,18 @@ describe('a card', () => {
     expect(Math.max(...others)).toBeLessThan(Number(foot?.getAttribute('y')) - previewSize.foot);
     for (const text of texts)
       expect(Number(text.getAttribute('textLength'))).toBeLessThan(previewSize.width * 0.52);
+  });
+
+  it('has what is said of its number below it and above its title', () => {
+    const svg = cardSvg({ ...card, below: 'between ×8.09 and ×26.7' }, previewSize, means);
+    const yOf = (start: string) =>
+      Number(
+        [...parsed(svg).querySelectorAll('text')]
+          .find(({ textContent }) => textContent.startsWith(start))
+          ?.getAttribute('y'),
+      );
+    const [number, below, title] = [yOf('×12.5'), yOf('between'), yOf('Dunlin')];
+    expect(below - number).toBeGreaterThan(previewSize.foot * 0.9);
+    expect(title - below).toBeGreaterThan(previewSize.title * 0.9);
   });
 });
