@@ -1,9 +1,8 @@
 import { compare, evenUp, isUnknown, nominal, runsNeeded } from '../model/index.ts';
-import type { TermId } from '../model/index.ts';
 import { isRefused, opening } from './answer-opening.ts';
-import { factorOf, ofKnife } from './found.ts';
+import { factorOf, ofKnife, termOf } from './found.ts';
 import { jobOf } from './job.ts';
-import { changes, standing } from './rows.ts';
+import { changes, list, standing } from './rows.ts';
 import type { Scene } from './scene.ts';
 import { brief, plain, times } from './show.ts';
 import { isExact, sureOf } from './sure.ts';
@@ -18,13 +17,6 @@ const cv = 0.2;
 const alike = (ratio: number): boolean => Math.abs(Math.log(ratio)) < 5e-3;
 
 const chosen = ({ row, entry }: Scene) => row[entry.reading];
-
-/** What the terms named make together; null where one of them is left out. */
-const together = (scene: Scene, ids: readonly TermId[]): number | null =>
-  ids.reduce<number | null>((product, id) => {
-    const factor = factorOf(chosen(scene), id);
-    return product === null || factor === null ? null : product * factor;
-  }, 1);
 
 /** The ratio once it is sharpened as the baseline is; null where the two measures do not go together. */
 const sharpenedAlike = ({ lineUp, entry }: Scene): number | null =>
@@ -46,7 +38,7 @@ export const answersWords: Record<string, WordsOf> = {
         opening(scene),
         factors.length === 0
           ? 'They differ in nothing that counts here, so there is nothing to add.'
-          : `They differ in ${factors[0]?.id ?? ''} alone (${times(chosen(scene).product)}), so adding and multiplying agree.`,
+          : `They differ in ${list(factors.map(({ id }) => id))} alone (${times(chosen(scene).product)}), so adding and multiplying agree.`,
       ];
     return [
       opening(scene),
@@ -108,10 +100,7 @@ export const answersWords: Record<string, WordsOf> = {
   },
 
   'answer-polish': (scene) => {
-    const term = chosen(scene).terms.find(({ id }) => id === 'finish');
-    if (!term || term.factor === null || term.low === null || term.high === null)
-      return [opening(scene), 'The finish of one of them is not one the tables know, so it is left out.'];
-    const { factor, low, high } = term;
+    const { factor, low, high } = termOf(chosen(scene), 'finish');
     const [least, most] = [Math.min(low, high), Math.max(low, high)];
     return [
       opening(scene),
@@ -126,11 +115,9 @@ export const answersWords: Record<string, WordsOf> = {
     const [wedge, apex] = [factorOf(chosen(scene), 'wedge'), factorOf(chosen(scene), 'apex')];
     return [
       opening(scene),
-      wedge === null || apex === null
-        ? 'One of the angle’s two routes could not be computed here, so it is counted once at most.'
-        : alike(wedge) && alike(apex)
-          ? 'Both have the same angle, so counted once or twice it makes no difference between them.'
-          : `As a wedge that opens the cut the angle makes ${times(wedge)}, at the apex that wears ${times(apex)}: together ${times(wedge * apex)}.`,
+      alike(wedge) && alike(apex)
+        ? 'Both have the same angle, so counted once or twice it makes no difference between them.'
+        : `As a wedge that opens the cut the angle makes ${times(wedge)}, at the apex that wears ${times(apex)}: together ${times(wedge * apex)}.`,
       scene.entry.reading === 'pocket'
         ? 'They are two places, so both count. This reading takes both in full and so may say too much; the close one damps the second.'
         : 'They are two places, so both count. The second is damped, so that both together stay near what published tests found.',
@@ -170,16 +157,14 @@ export const answersWords: Record<string, WordsOf> = {
     const { subjectKnife, baselineKnife } = scene;
     const factor = factorOf(chosen(scene), 'hardness');
     const [own, other] = [nominal(subjectKnife.hrc), nominal(baselineKnife.hrc)];
-    const others = together(scene, ['wedge', 'apex', 'thickness', 'grind', 'finish']);
+    const { geometry, finish } = chosen(scene).families;
     const unknown = isUnknown(subjectKnife.hrc) || isUnknown(baselineKnife.hrc);
     return [
       opening(scene),
       `${brief(own)} against ${brief(other)} HRC${unknown ? ', the middle standing in where it is not known' : ''}.`,
-      factor === null
-        ? 'What that is worth could not be computed.'
-        : alike(factor)
-          ? `That is worth ${times(factor)} of ${times(chosen(scene).product)} in all: here hardness decides nothing.`
-          : `That is worth ${times(factor)} of ${times(chosen(scene).product)} in all.${others === null ? '' : ` Geometry and finish make ${times(others)}.`}`,
+      alike(factor)
+        ? `That is worth ${times(factor)} of ${times(chosen(scene).product)} in all: here hardness decides nothing.`
+        : `That is worth ${times(factor)} of ${times(chosen(scene).product)} in all. Geometry and finish make ${times(geometry * finish)}.`,
     ];
   },
 

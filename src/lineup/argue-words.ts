@@ -34,6 +34,7 @@ export const optionName: Record<Dispute, Record<string, string>> = {
   floor: { moving: 'the floor moves with hardness', still: 'the floor is 5° for every steel' },
 };
 
+// Unreachable: every position has its name; only the compiler cannot tell.
 const nameOf = (dispute: Dispute, value: string): string => optionName[dispute][value] ?? value;
 
 /** The trial that would settle a dispute, in a sentence. */
@@ -54,12 +55,12 @@ const counted: Record<Dispute, string> = {
 function settling(scene: Scene, dispute: Dispute): string[] {
   const rows = trialsOf(scene).filter((row) => row.dispute === dispute);
   return rows.map(({ between, says, runs }) => {
-    const [a, b] = between.map((value) => nameOf(dispute, value));
+    const [a, b] = between;
     const told =
       runs === null
         ? 'no number of runs tells, for both say the same'
         : `about ${brief(Number(plain(runs, 2)))} ${counted[dispute]} tell`;
-    return `If ${a ?? ''}, it gives ${times(says[0])}; if ${b ?? ''}, ${times(says[1])}: ${told}.`;
+    return `If ${nameOf(dispute, a)}, it gives ${times(says[0])}; if ${nameOf(dispute, b)}, ${times(says[1])}: ${told}.`;
   });
 }
 

@@ -8,7 +8,7 @@ import {
   steelRemovedMm2,
   wedgeResistance,
 } from '../model/index.ts';
-import type { Grind, GrindForm, Knife, TermId } from '../model/index.ts';
+import type { Grind, GrindForm, Knife } from '../model/index.ts';
 import { factorOf } from './found.ts';
 import { frictionLeft } from './routes.ts';
 import type { Scene } from './scene.ts';
@@ -70,8 +70,7 @@ export function behindFactors({
   row,
 }: Scene): Record<'pocket' | 'close', { thickness: number; grind: number; both: number }> {
   const of = (reading: 'pocket' | 'close') => {
-    const factor = (id: TermId) => factorOf(row[reading], id) ?? 1;
-    const [thickness, grind] = [factor('thickness'), factor('grind')];
+    const [thickness, grind] = [factorOf(row[reading], 'thickness'), factorOf(row[reading], 'grind')];
     return { thickness, grind, both: thickness * grind };
   };
   return { pocket: of('pocket'), close: of('close') };

@@ -98,14 +98,17 @@ export function offerInWords(one: Offered): string {
 
 type Known = { asked: OfferAsked; cost: Cost };
 
-/** The one of a few offers that gives most for one of something, if that is known of any. */
+/** The one of a few gains that gives most for one of something, if that is known of any. */
 function most(all: readonly Known[], gain: (cost: Cost) => Gain | null): Known | undefined {
-  const known = all.filter(({ cost }) => gain(cost) !== null && cost.ratioGained > 1 && !cost.belowFloor);
-  return known.reduce<Known | undefined>(
-    (best, one) =>
-      best === undefined || (gain(one.cost)?.plain ?? 0) > (gain(best.cost)?.plain ?? 0) ? one : best,
+  const known = all.flatMap((one) => {
+    const of = gain(one.cost);
+    return of === null ? [] : [{ one, of: of.plain }];
+  });
+  const best = known.reduce<(typeof known)[number] | undefined>(
+    (first, next) => (first === undefined || next.of > first.of ? next : first),
     undefined,
   );
+  return best?.one;
 }
 
 const lowered = (offer: OfferAsked): string => offerName(offer).toLowerCase();
@@ -129,8 +132,8 @@ export function costVerdict(scene: Scene, asked: CostAsked, offered: readonly Of
     byMinute
       ? `Most for the time: ${lowered(byMinute.asked)}, ${
           // Under a minute a gain for each minute would be more than the whole gain.
-          (byMinute.cost.minutes ?? 0) < 1
-            ? `in ${timeSaid(byMinute.cost.minutes ?? 0, byMinute.asked)}`
+          byMinute.cost.minutes !== null && byMinute.cost.minutes < 1
+            ? `in ${timeSaid(byMinute.cost.minutes, byMinute.asked)}`
             : `${gainSaid(byMinute.cost.gainPerMinute)} for each minute`
         }.`
       : '',

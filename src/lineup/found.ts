@@ -1,4 +1,4 @@
-import type { Row, TermId } from '../model/index.ts';
+import type { Row, Term, TermId } from '../model/index.ts';
 
 /**
  * The one of a list that has an id.
@@ -19,6 +19,27 @@ export function ofKnife<T extends { knife: string }>(list: readonly T[], knife: 
   return one;
 }
 
+/** A term that has a factor. */
+export interface Standing extends Term {
+  factor: number;
+  low: number;
+  high: number;
+}
+
+/** Only carbide is ever left out. */
+type Always = Exclude<TermId, 'carbide'>;
+type Terms = Pick<Row, 'terms'>;
+
+/** One term of a row. */
+export function termOf(row: Terms, id: Always): Standing;
+export function termOf(row: Terms, id: TermId): Term;
+export function termOf({ terms }: Terms, id: TermId): Term {
+  return found(terms, id, 'term');
+}
+
 /** The factor of one term; null where it is left out. */
-export const factorOf = ({ terms }: Pick<Row, 'terms'>, id: TermId): number | null =>
-  terms.find((term) => term.id === id)?.factor ?? null;
+export function factorOf(row: Terms, id: Always): number;
+export function factorOf(row: Terms, id: TermId): number | null;
+export function factorOf(row: Terms, id: TermId): number | null {
+  return found(row.terms, id, 'term').factor;
+}

@@ -179,7 +179,7 @@ const ownKnives: WordsOf = (scene) => {
   }
   if (chainRefused) return sentences;
   const exponent = nominal(lineUp.assumptions?.finishExponent ?? parameters.finishExponent.default);
-  const factor = (reading: 'pocket' | 'close') => factorOf(row[reading], 'finish') ?? 1;
+  const factor = (reading: 'pocket' | 'close') => factorOf(row[reading], 'finish');
   const close = factor('close');
   sentences.push(
     same(close)

@@ -1,5 +1,5 @@
 import { isUnknown, nominal } from '../model/index.ts';
-import type { Quantity, TermId } from '../model/index.ts';
+import type { Quantity } from '../model/index.ts';
 import { factorOf } from './found.ts';
 import { lessThan, readLess, shortPercent, thicknessExponentOf } from './less.ts';
 import type { Less } from './less.ts';
@@ -17,7 +17,7 @@ interface Hindrance {
   /** What so much less of it is worth. */
   worth(less: Less): string;
   /** What the close reading makes of it, before the number. */
-  term: TermId;
+  term: 'thickness' | 'wedge';
   closely: string;
 }
 
@@ -49,7 +49,7 @@ function hindered(scene: Scene, { subject, baseline, show, worth, term, closely 
     ];
   const less = readLess(lessThan(Math.min(a, b), Math.max(a, b)), thicknessExponentOf(scene.entry));
   const factor = factorOf(scene.row.close, term);
-  const close = factor === null ? '' : `${closely}: ${times(factor)} for ${who}.`;
+  const close = `${closely}: ${times(factor)} for ${who}.`;
   const opening = `${who} has ${show(a)}, ${whom} ${show(b)}.`;
   return a < b
     ? [

@@ -162,17 +162,16 @@ function turning(scene: Scene): string[] {
   const { slicing, rolling, chipping } = orders(scene);
   const said = (order: readonly Placed[]) =>
     order.map(({ name, value }) => `${name} ${times(value)}`).join(', ');
-  const [first] = slicing;
-  const last = rolling.at(-1);
+  const [first, last] = [slicing[0]?.name ?? '', rolling[rolling.length - 1]?.name ?? ''];
   if ([slicing, rolling, chipping].every(allLevel))
     return [`${subject.name} and ${baseline.name} stand level in everything that can be ranked.`];
   const turned = allLevel(rolling)
     ? 'In rolling all stand level: nothing turns over there.'
     : allLevel(slicing)
       ? 'In slicing all stand level: only the other trials set them apart.'
-      : first?.knife === last?.knife
-        ? `${first?.name ?? ''}, first in slicing, is last in bearing a side load without rolling.`
-        : `The first in slicing, ${first?.name ?? ''}, is not the last in rolling; that is ${last?.name ?? ''}.`;
+      : slicing[0]?.knife === rolling.at(-1)?.knife
+        ? `${first}, first in slicing, is last in bearing a side load without rolling.`
+        : `The first in slicing, ${first}, is not the last in rolling; that is ${last}.`;
   return [
     `Against ${baseline.name}, best first. Slicing: ${said(slicing)}. Rolling: ${said(rolling)}.${chipping.length > 0 ? ` Chipping: ${said(chipping)}.` : ''}`,
     turned,

@@ -3,7 +3,7 @@ import { jobOf } from './job.ts';
 import { lineUpTable } from './line-up-table.ts';
 import { escapeMarkdown } from './markdown.ts';
 import type { Scene } from './scene.ts';
-import { words } from './words.ts';
+import { sentencesOf, words } from './words.ts';
 
 /**
  * A whole line-up as Markdown: every knife's measures and its ratio to the baseline in one table.
@@ -16,7 +16,7 @@ export function lineUpMarkdown(scene: Scene, link: string, band: readonly string
   const { columns, rows } = lineUpTable(scene);
   const line = (cells: readonly string[]) => `| ${cells.map(escapeMarkdown).join(' | ')} |`;
   const work = jobOf(entry).name;
-  const say = (name: string) => (words[name]?.(scene) ?? []).filter((sentence) => sentence !== '');
+  const say = (name: string) => sentencesOf(words, name, scene).filter((sentence) => sentence !== '');
   return `${[
     `# ${escapeMarkdown(entry.title)}`,
     `${entry.invented ? 'Invented knives. ' : ''}The work: ${escapeMarkdown(work)}. The baseline: ${escapeMarkdown(baseline.name)}.`,

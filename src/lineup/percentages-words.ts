@@ -39,6 +39,7 @@ function firstTwo(effects: readonly Effect[], { baseline }: Scene): string {
   const [one, other] = [...effects].sort(
     (a, b) => Math.abs(Math.log(b.factor)) - Math.abs(Math.log(a.factor)),
   );
+  // Unreachable: it is asked of three effects or more.
   if (!one || !other) return '';
   const gap = (one.factor - 1) * (other.factor - 1);
   return `Take the two that weigh most. Of 100 cuts of ${baseline.name} ${one.id} makes ${plain(100 * one.factor)}, and ${other.id} then works on those: ${plain(100 * one.factor * other.factor)}. The sum of the two would say ${plain(100 * (one.factor + other.factor - 1))}, ${Math.abs(gap) < 5e-4 ? 'hardly another number' : `and misses by ${percent(Math.abs(other.factor - 1))} of ${plain(Math.abs(100 * (one.factor - 1)))}`}.`;
@@ -83,7 +84,7 @@ export const percentagesWords: Record<string, WordsOf> = {
       ];
     return [
       refusedWork(scene),
-      `By the close reading ${subject.name} differs from ${baseline.name} by ${list(effects.map(named))}${missing.length > 0 ? `; ${list(missing)} ${missing.length > 1 ? 'are' : 'is'} left out` : ''}.`,
+      `By the close reading ${subject.name} differs from ${baseline.name} by ${list(effects.map(named))}${missing.length > 0 ? `; ${list(missing)} is left out` : ''}.`,
       together(effects),
       effects.length > 2 ? firstTwo(effects, scene) : '',
       opposed(effects, scene),

@@ -29,8 +29,11 @@ export function pushes(scene: Scene): Push[] {
   const shares = pushShares(scene);
   return scene.knives.map(({ id, name }) => {
     const row = ofKnife(scene.rows.close, id);
-    const factor = (of: Resistance): number => factorOf(row, of) ?? 1;
-    const f = { wedge: factor('wedge'), thickness: factor('thickness'), grind: factor('grind') };
+    const f = {
+      wedge: factorOf(row, 'wedge'),
+      thickness: factorOf(row, 'thickness'),
+      grind: factorOf(row, 'grind'),
+    };
     const parts = {
       wedge: shares.wedge / f.wedge,
       thickness: shares.thickness / f.thickness,

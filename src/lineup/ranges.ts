@@ -1,5 +1,6 @@
 import { compare } from '../model/index.ts';
 import type { Family, Knife, LineUp, Reading, Row, Term } from '../model/index.ts';
+import { ofKnife } from './found.ts';
 
 type Attributes = Omit<Knife, 'id' | 'name'>;
 
@@ -46,7 +47,9 @@ export interface Room {
 }
 
 const roomOf = (family: Family, { product, rival, terms }: Row): Room => {
-  const end = (side: 'low' | 'high') => terms.reduce((total, term) => total * (term[side] ?? 1), 1);
+  const end = (side: 'low' | 'high') =>
+    // Unreachable: the published line speaks of ordinary steels, so every term stands.
+    terms.reduce((total, term) => total * (term[side] ?? 1), 1);
   return { family, factor: product, low: end('low'), high: end('high'), rival, terms };
 };
 
@@ -63,7 +66,7 @@ export function roomOfFamilies(work: Omit<LineUp, 'knives' | 'baseline'>): Recor
   // Shares of the force belong to the baseline they were given for; the knives of this race take equal ones.
   const { rivalShares: _own, ...assumptions } = work.assumptions ?? {};
   const race = (family: Family, reading: Reading): Room => {
-    const [row] = compare(
+    const { rows } = compare(
       {
         ...work,
         assumptions,
@@ -74,9 +77,8 @@ export function roomOfFamilies(work: Omit<LineUp, 'knives' | 'baseline'>): Recor
         baseline: 'worst',
       },
       { reading },
-    ).rows;
-    if (!row) throw new Error('compare left a knife out');
-    return roomOf(family, row);
+    );
+    return roomOf(family, ofKnife(rows, 'best'));
   };
   return {
     pocket: families.map((family) => race(family, 'pocket')),

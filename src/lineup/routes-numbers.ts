@@ -24,8 +24,7 @@ const { low: lowE, high: highE } = parameters.angleExponent;
 
 /** The numbers of the two routes. */
 export const routesNumbers: Record<string, (scene: Scene) => string> = {
-  'routes.pocket': ({ row: { pocket } }) =>
-    times((factorOf(pocket, 'wedge') ?? 1) * (factorOf(pocket, 'apex') ?? 1)),
+  'routes.pocket': ({ row: { pocket } }) => times(factorOf(pocket, 'wedge') * factorOf(pocket, 'apex')),
   'routes.wedge': (scene) => times(routesOf(scene).wedge),
   'routes.tooth': (scene) => times(routesOf(scene).tooth),
   'routes.wear': (scene) => times(routesOf(scene).wear),

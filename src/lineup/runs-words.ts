@@ -82,7 +82,7 @@ function method({ within, measured, subject, baseline }: RunsTold): string {
     loose.length === 0 ? '' : ` Only one of the two was cut in ${list(loose)}, which says nothing here.`,
     open === 0
       ? ''
-      : ` ${counted(open, 'run')} ended before the stop and count as “at least so long”.`.replace(
+      : ` ${counted(open, 'run')} ended before the stop and ${open === 1 ? 'counts' : 'count'} as “at least so long”.`.replace(
           /^ (\w)/,
           (_, first: string) => ` ${first.toUpperCase()}`,
         ),

@@ -61,7 +61,7 @@ function incomplete(knives: readonly Stacked[]): string {
   const short = knives.filter(({ rows }) => !rows.close.complete);
   if (short.length === 0) return '';
   const terms = [...new Set(short.flatMap(({ rows }) => leftOut(rows.close)))];
-  return `In the close reading ${list(terms)} ${terms.length > 1 ? 'are' : 'is'} left out for ${list(short.map(({ name }) => name))}, so the total there covers the other terms only.`;
+  return `In the close reading ${list(terms)} is left out for ${list(short.map(({ name }) => name))}, so the total there covers the other terms only.`;
 }
 
 /** Scatter from one sharpening to the next, of one knife: assumed, to give a feel for what runs can tell. */

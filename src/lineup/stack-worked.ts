@@ -91,8 +91,7 @@ function rival(scene: Scene): Worked {
   const { close } = row;
   const shares = pushShares(scene);
   const { parts, added } = subjectPush(scene);
-  const factor = (id: TermId): number => factorOf(close, id) ?? 1;
-  const apex = factor('apex');
+  const apex = factorOf(close, 'apex');
   const { finish, steel } = close.families;
   return {
     givens: `the push of ${baseline.name} is 1, of which ${plain(shares.wedge)} is wedge, ${plain(shares.thickness)} thickness and ${plain(shares.grind)} grind.`,
@@ -102,13 +101,13 @@ function rival(scene: Scene): Worked {
         tex: '\\begin{gathered} {{cw}} \\div {{w}} \\approx {{pw}} \\\\ {{ct}} \\div {{t}} \\approx {{pt}} \\\\ {{cg}} \\div {{g}} \\approx {{pg}} \\end{gathered}',
         values: {
           cw: finely(shares.wedge),
-          w: finely(factor('wedge')),
+          w: finely(factorOf(close, 'wedge')),
           pw: finely(parts.wedge),
           ct: finely(shares.thickness),
-          t: finely(factor('thickness')),
+          t: finely(factorOf(close, 'thickness')),
           pt: finely(parts.thickness),
           cg: finely(shares.grind),
-          g: finely(factor('grind')),
+          g: finely(factorOf(close, 'grind')),
           pg: finely(parts.grind),
         },
       },

@@ -1,8 +1,9 @@
 import { createPredictor, nominal } from '../model/index.ts';
-import type { Knife, LineUp, Predictor, TermId } from '../model/index.ts';
+import type { Knife, LineUp, Predictor } from '../model/index.ts';
+import { factorOf } from './found.ts';
 import { pairOf } from './pair.ts';
 import type { Scene } from './scene.ts';
-import { takenAtDeg, termOf } from './steel.ts';
+import { takenAtDeg } from './steel.ts';
 
 /** A ratio and the central 90 % of its samples. */
 export interface Banded {
@@ -59,7 +60,8 @@ export function steelBandsOf(scene: Scene): SteelBands {
     return { low: at(0.05), high: at(0.95) };
   };
   const onTheLine: LineUp = { ...pair, assumptions: { ...pair.assumptions, residualCv: 0 } };
-  const factor = (id: TermId): number => termOf(scene, id)?.factor ?? 1;
+  const { close } = scene.row;
+  const carbide = factorOf(close, 'carbide');
   const over = ({ low, high }: Banded, by: number): Banded => ({ low: low / by, high: high / by });
   const bands: SteelBands = {
     all: band(
@@ -74,10 +76,10 @@ export function steelBandsOf(scene: Scene): SteelBands {
           carbideVolPercent: middleVolumes(carbideVolPercent),
         })),
       ),
-      factor('carbide'),
+      carbide ?? 1,
     ),
     carbide:
-      termOf(scene, 'carbide')?.factor == null
+      carbide === null
         ? null
         : over(
             band(
@@ -87,7 +89,7 @@ export function steelBandsOf(scene: Scene): SteelBands {
                 carbideVolPercent,
               })),
             ),
-            factor('hardness'),
+            factorOf(close, 'hardness'),
           ),
   };
   known.set(scene, bands);

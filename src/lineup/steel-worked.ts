@@ -1,9 +1,10 @@
 import { densities, parameters, nominal, regression } from '../model/index.ts';
 import type { CarbideKind } from '../model/index.ts';
+import { factorOf } from './found.ts';
 import { list } from './rows.ts';
 import type { Scene } from './scene.ts';
 import { brief, plain } from './show.ts';
-import { cardOf, lineSpeaks, middleOf, steelsOf, takenAtDeg, termOf, tieSteelOf } from './steel.ts';
+import { cardOf, lineSpeaks, middleOf, steelsOf, takenAtDeg, tieSteelOf } from './steel.ts';
 import type { Steel } from './steel.ts';
 import type { Worked } from './worked.ts';
 
@@ -34,7 +35,7 @@ function steel(scene: Scene): Worked {
     return mm === null ? 'refused' : on(mm);
   };
   const factor = (id: 'hardness' | 'carbide'): string => {
-    const value = termOf(scene, id)?.factor ?? null;
+    const value = factorOf(scene.row.close, id);
     return value === null ? 'left out' : on(value);
   };
   const exponent = brief(

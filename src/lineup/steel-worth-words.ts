@@ -1,10 +1,11 @@
+import { factorOf, termOf } from './found.ts';
 import { refusedWork } from './refused-work.ts';
 import type { Scene } from './scene.ts';
 import { ratioInWords, times } from './show.ts';
 import { steelBandsOf } from './steel-bands.ts';
 import type { Banded } from './steel-bands.ts';
 import { byAngle, given, same } from './steel-words.ts';
-import { lineSpeaks, steelsOf, termOf } from './steel.ts';
+import { lineSpeaks, steelsOf } from './steel.ts';
 import type { WordsOf } from './words.ts';
 
 const between = ({ low, high }: Banded): string => `${times(low)} to ${times(high)}`;
@@ -15,21 +16,22 @@ const speaksFor = (factor: number, { subject, baseline }: Scene): string =>
 
 /** Why the published line is not used; nothing where it is. */
 const notSpoken = (scene: Scene): string => {
-  const left = termOf(scene, 'carbide');
   if (lineSpeaks(scene)) return '';
-  const reason = left?.status.replace(/^left out: /, '') ?? '';
+  const { factor, status } = termOf(scene.row.close, 'carbide');
+  const reason = factor === null ? status.replace(/^left out/, '') : '';
   const carbide =
-    left?.factor == null
+    factor === null
       ? `and the carbide of ${scene.subject.name} against ${scene.baseline.name} is left out, not taken as 1`
       : `and ${scene.subject.name} has the carbide of ${scene.baseline.name}`;
-  return `The published line is not used here${left?.factor == null ? `: ${reason}` : ''}. Hardness then goes by Vickers to an assumed power, ${carbide}.`;
+  return `The published line is not used here${reason}. Hardness then goes by Vickers to an assumed power, ${carbide}.`;
 };
 
 /** Hardness and carbide as factors, each with what its own ± does. */
 const worth: WordsOf = (scene) => {
   const { subject, baseline } = scene;
   const bands = steelBandsOf(scene);
-  const [hard, carbide] = [termOf(scene, 'hardness')?.factor ?? 1, termOf(scene, 'carbide')?.factor ?? null];
+  const { close } = scene.row;
+  const [hard, carbide] = [factorOf(close, 'hardness'), factorOf(close, 'carbide')];
   const { steel } = scene.row.close.families;
   const everything = hasNone(bands.all) ? '' : `; with everything that can be off, ${between(bands.all)}`;
   const told = (what: string, factor: number, band: Banded) => {

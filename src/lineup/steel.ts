@@ -9,8 +9,9 @@ import {
   usualHardening,
   vickersFromRockwellC,
 } from '../model/index.ts';
-import type { CarbideEstimate, CarbideKind, Contents, Knife, TermId } from '../model/index.ts';
+import type { CarbideEstimate, CarbideKind, Contents, Knife } from '../model/index.ts';
 import type { Role } from './controls.ts';
+import { termOf } from './found.ts';
 import type { Scene } from './scene.ts';
 import type { KnifeEntry } from './schema.ts';
 import { unlessRefused } from './unless-refused.ts';
@@ -98,11 +99,9 @@ export const usedAnglesDeg: readonly number[] = Array.from(
 export const worthsOf = (scene: Scene, angles: readonly number[] = usedAnglesDeg): Worth[] =>
   angles.flatMap((angle) => worthAt(scene, angle) ?? []);
 
-export const termOf = ({ row }: Scene, id: TermId) => row.close.terms.find((term) => term.id === id);
-
 /** Whether hardness is taken from the published line, and so the line speaks of this line-up at all. */
 export const lineSpeaks = (scene: Scene): boolean =>
-  termOf(scene, 'hardness')?.status.startsWith('published') ?? false;
+  termOf(scene.row.close, 'hardness').status.startsWith('published');
 
 /** The steel a tie line is drawn of: the subject's where it has a designation, else the baseline's, else an example. */
 export interface TieSteel {

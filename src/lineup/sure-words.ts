@@ -6,6 +6,7 @@ import type { Scene } from './scene.ts';
 import { percent, plain, ratioInWords, thousands, times } from './show.ts';
 import { isExact, nearestPairing, samples, sureOf } from './sure.ts';
 import type { Sure } from './sure.ts';
+import { sentencesOf } from './words.ts';
 import type { WordsOf } from './words.ts';
 
 /** Where something else stands, seen from the band. */
@@ -146,8 +147,8 @@ export const sureWords: Record<string, WordsOf> = {
       `The close reading has ${subject.name} at ${plain(row.close.product)} times as long as ${baseline.name}.`,
       bandSentence(scene),
       isExact(sureOf(scene)) ? '' : verdict(sureOf(scene), scene),
-      ...(sureWords['band-matters']?.(scene) ?? []),
-      ...(sureWords['band-rounding']?.(scene) ?? []),
+      ...sentencesOf(sureWords, 'band-matters', scene),
+      ...sentencesOf(sureWords, 'band-rounding', scene),
     ];
   },
 };

@@ -4,7 +4,7 @@ import { escapeMarkdown } from './markdown.ts';
 import type { Scene } from './scene.ts';
 import { told } from './telling-terms.ts';
 import { tellingWords } from './telling-words.ts';
-import { words } from './words.ts';
+import { sentencesOf, words } from './words.ts';
 
 /** How much is told. */
 export const depths = ['one sentence', 'one paragraph', 'all of it'] as const;
@@ -21,7 +21,7 @@ interface Section {
 }
 
 const say = (name: string, scene: Scene): string[] =>
-  ((tellingWords[name] ?? words[name])?.(scene) ?? []).filter((sentence) => sentence !== '');
+  sentencesOf({ ...words, ...tellingWords }, name, scene).filter((sentence) => sentence !== '');
 
 /** The one sentence, with what is said at its end of how sure it is. */
 const oneSentence = (scene: Scene, band: readonly string[]): string =>

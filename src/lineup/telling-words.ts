@@ -8,10 +8,10 @@ import { loggedName } from './series-held.ts';
 import { plain, times } from './show.ts';
 import { termTold, told } from './telling-terms.ts';
 import { temptingSum } from './tempting-sum.ts';
-import { words } from './words.ts';
+import { sentencesOf, words } from './words.ts';
 import type { WordsOf } from './words.ts';
 
-const said = (name: string, scene: Scene): string[] => words[name]?.(scene) ?? [];
+const said = (name: string, scene: Scene): string[] => sentencesOf(words, name, scene);
 
 /** What adding would say, beside what multiplying says. */
 function surprise({ entry, row, subject, baseline }: Scene): string[] {

@@ -9,6 +9,17 @@ import { plain, ratioInWords, times } from './show.ts';
 /** Sentences of the scene. Every sentence that depends on the line-up has its name in one of the topics. */
 export type WordsOf = (scene: Scene) => string[];
 
+/**
+ * The sentences of one name.
+ *
+ * @throws RangeError where no sentences have it
+ */
+export function sentencesOf(all: Record<string, WordsOf>, name: string, scene: Scene): string[] {
+  const say = all[name];
+  if (!say) throw new RangeError(`no sentences are named ${name}`);
+  return say(scene);
+}
+
 const about: Record<TermId, string> = {
   wedge: 'its edge angle as a wedge',
   apex: 'its angle at the apex',
@@ -29,7 +40,7 @@ const incomplete = (row: Row): string => {
   const missing = leftOut(row);
   return missing.length === 0
     ? ''
-    : ` The total is incomplete: ${list(missing)} ${missing.length > 1 ? 'are' : 'is'} left out, not taken as 1.`;
+    : ` The total is incomplete: ${list(missing)} is left out, not taken as 1.`;
 };
 
 /** Whether a factor or total differs from 1 as far as readers are shown it. */
@@ -148,7 +159,7 @@ export const words: Record<string, WordsOf> = {
     if (idle.length === 2) rest.push(`neither ${idle.join(' nor ')} makes a difference`);
     return [
       `By the ${entry.reading} reading, what ${first[1] > 1 ? `lifts ${subject.name} above` : `puts ${subject.name} behind`} ${baseline.name} ${others.length > 0 ? 'most' : 'alone'} is ${familyPhrase[first[0]]}: ${times(first[1])}.`,
-      `${capital(list(rest))}${missing.length > 0 ? `; ${list(missing)} ${missing.length > 1 ? 'are' : 'is'} left out` : ''}.`,
+      `${capital(list(rest))}${missing.length > 0 ? `; ${list(missing)} is left out` : ''}.`,
     ];
   },
 
@@ -161,10 +172,12 @@ export const words: Record<string, WordsOf> = {
           ]
         : [];
     }
-    const parts = terms.filter((term) => term.factor !== null && Math.abs(logShares[term.id] ?? 0) >= 0.005);
-    const against = parts.some(({ id }) => (logShares[id] ?? 0) < 0);
+    const parts = terms
+      .map(({ id }) => ({ id, share: logShares[id] ?? 0 }))
+      .filter(({ share }) => Math.abs(share) >= 0.005);
+    const against = parts.some(({ share }) => share < 0);
     return [
-      `Of the logarithm of the total for ${subject.name} against ${baseline.name}, ${list(parts.map(({ id }) => `${id} holds ${plain((logShares[id] ?? 0) * 100, 2)} %`))}.`,
+      `Of the logarithm of the total for ${subject.name} against ${baseline.name}, ${list(parts.map(({ id, share }) => `${id} holds ${plain(share * 100, 2)} %`))}.`,
       against ? 'A share below 0 pulls the other way, so the rest hold more than 100 % between them.' : '',
     ];
   },

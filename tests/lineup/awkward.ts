@@ -23,7 +23,7 @@ type Change = Partial<Omit<KnifeEntry, 'id'>>;
 const dunlin = (change: Change = {}): KnifeEntry => ({ ...plain, id: 'dunlin', name: 'Dunlin', ...change });
 
 /** Dunlin, changed, against Plover, changed, in rope by the close reading unless something else is set. */
-const pair = (
+export const pair = (
   subject: Change,
   baseline: Change = {},
   rest: Partial<Omit<LineUpEntry, 'knives' | 'baseline' | 'subject'>> = {},
