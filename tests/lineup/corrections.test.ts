@@ -6,6 +6,9 @@ import { toModel, validate } from '../../src/lineup/schema.ts';
 import type { LineUpEntry } from '../../src/lineup/schema.ts';
 import { loftRuns } from '../../src/runs/invented.ts';
 import { livesOf } from '../../src/runs/lives.ts';
+import { notRecorded } from '../../src/runs/log.ts';
+import type { Run } from '../../src/runs/log.ts';
+import { aRun } from '../runs/runs.ts';
 import { loft } from './entries.ts';
 
 const before: LineUpEntry = { ...loft(), subject: 'dunlin', baseline: 'plover', runs: loftRuns() };
@@ -78,6 +81,58 @@ describe('the sentences of a correction', () => {
     expect(correctionSentence({ what: 'It', before: 1.2341, now: 1.2349 })).toBe(
       'It: 1.234 before, 1.235 now.',
     );
+  });
+});
+
+describe('what a log or a line-up leaves open', () => {
+  const { runs: _runs, ...bare } = before;
+  const whats = (old: LineUpEntry, now: LineUpEntry): string[] =>
+    corrections(old, now).map(({ what }) => what);
+  const log = (...runs: Partial<Run>[]): LineUpEntry => ({ ...bare, runs: runs.map(aRun) });
+
+  test('a run is named by the marks it has, and by its order where it shares them', () => {
+    const unmarked = { lot: notRecorded, sharpening: notRecorded } as const;
+    expect(
+      whats(log(unmarked, unmarked), log({ ...unmarked, cuts: 130 }, { ...unmarked, cuts: 140 })),
+    ).toEqual(['Plover, until the stop, cuts', 'Plover, run 2, until the stop, cuts']);
+  });
+
+  test('what was not recorded is no number, what was is one', () => {
+    const open = { angleDeg: notRecorded, startSharpness: notRecorded, checkedEvery: notRecorded } as const;
+    expect(sentences(log(open), log({ angleDeg: 21, startSharpness: 92, checkedEvery: 5 }))).toEqual([
+      'Plover, coil 1, sharpening 1, angle as sharpened, °: none before, 21 now.',
+      'Plover, coil 1, sharpening 1, sharpness at start: none before, 92 now.',
+      'Plover, coil 1, sharpening 1, looked every, cuts: none before, 5 now.',
+    ]);
+  });
+
+  test('a grain size and a kind of carbide are numbers of the knife', () => {
+    const change = (um: number, CrC: number): LineUpEntry => ({
+      ...bare,
+      knives: bare.knives.map((knife) =>
+        knife.id === 'plover' ? { ...knife, finish: { um }, carbide: { volPercent: { CrC } } } : knife,
+      ),
+    });
+    expect(sentences(change(15, 4), change(16, 5)).slice(0, 2)).toEqual([
+      'Plover, finish, µm: 15 before, 16 now.',
+      'Plover, CrC, volume per cent: 4 before, 5 now.',
+    ]);
+  });
+
+  test('a version without one of the knives is looked at for its own two', () => {
+    const without: LineUpEntry = {
+      ...bare,
+      knives: bare.knives.filter(({ id }) => id !== 'dunlin'),
+      subject: 'curlew',
+    };
+    const all = whats(without, bare);
+    expect(all).toContain('Curlew against Plover, by the close reading, times as long');
+    expect(all).toContain('Dunlin against Plover, by the close reading, times as long');
+  });
+
+  test('numbers that ten figures do not tell apart are given with ten', () => {
+    // A sentence for equal numbers is never asked for by `corrections`.
+    expect(correctionSentence({ what: 'It', before: 2, now: 2 })).toBe('It: 2 before, 2 now.');
   });
 });
 

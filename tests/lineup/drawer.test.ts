@@ -1,6 +1,7 @@
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { createDrawer } from '../../src/lineup/drawer.ts';
 import { lineUpsFile } from '../../src/lineup/files.ts';
+import { createKeeper } from '../../src/lineup/keep.ts';
 import type { Shelf } from '../../src/lineup/keep.ts';
 import { awkward } from './awkward.ts';
 import { loft } from './entries.ts';
@@ -60,6 +61,75 @@ describe('what is put in', () => {
     drawer.rename('1', 'b');
     expect(drawer.items()[0]?.saved).toBeNull();
   });
+});
+
+test('what is not there is neither copied nor erased, and only what is named is marked as saved', () => {
+  const drawer = drawerOn(shelf());
+  drawer.put(loft(), 'a');
+  drawer.put(loft(), 'b');
+  expect([drawer.copy('9').message, drawer.erase('9').message]).toEqual(['', '']);
+  expect(names(drawer)).toEqual(['a', 'b']);
+  drawer.markSaved(['2']);
+  expect(drawer.items().map(({ saved }) => saved !== null)).toEqual([false, true]);
+});
+
+describe('what is stored and cannot be read', () => {
+  const key = 'keenfold.drawer';
+  const stored = (): Record<string, unknown> => {
+    const own = shelf();
+    drawerOn(own).put(loft(), 'a');
+    const { items } = JSON.parse(own.kept[key] ?? '') as { items: Record<string, unknown>[] };
+    return items[0] ?? {};
+  };
+
+  test.each<[string, (item: Record<string, unknown>) => unknown]>([
+    ['is no object', () => 7],
+    ['is nothing', () => null],
+    ['has no id', ({ id: _id, ...item }) => item],
+    ['has the id of the one before', (item) => item],
+    ['has no version', ({ version: _version, ...item }) => ({ ...item, id: '2' })],
+    ['has half a version', (item) => ({ ...item, id: '2', version: 1.5 })],
+    ['holds no line-up', (item) => ({ ...item, id: '2', lineUp: {} })],
+  ])('%s: it is left as it is, beside what can', (_how, damage) => {
+    const item = stored();
+    const damaged = damage(item);
+    const own = shelf({ [key]: JSON.stringify({ items: [item, damaged] }) });
+    const drawer = drawerOn(own);
+    expect([names(drawer), drawer.unread()]).toEqual([['a'], 1]);
+    drawer.put(loft(), 'b');
+    const { items } = JSON.parse(own.kept[key] ?? '') as { items: unknown[] };
+    expect(items).toContainEqual(damaged);
+    expect(new Set(drawer.items().map(({ id }) => id)).size).toBe(2);
+  });
+
+  test('a line-up without its times counts as never saved', () => {
+    const { kept: _kept, saved: _saved, ...item } = stored();
+    const drawer = drawerOn(shelf({ [key]: JSON.stringify({ items: [item] }) }));
+    expect(drawer.items()).toMatchObject([{ name: 'a', kept: '', saved: null }]);
+  });
+
+  test('a text of another kind is laid aside', () => {
+    const own = shelf({ [key]: '{"items":"none"}' });
+    expect(drawerOn(own).items()).toEqual([]);
+    expect(own.kept['keenfold.drawer.unreadable']).toBe('{"items":"none"}');
+  });
+});
+
+test('two of a file that are here already are counted in the plural', () => {
+  const drawer = drawerOn(shelf());
+  drawer.put(loft(), 'a');
+  drawer.put(loft(), 'b');
+  expect(drawer.take(lineUpsFile(drawer.items())).message).toMatch(/ 2 were here already\.$/);
+});
+
+test('without a word about where, it is the browser’s own storage', () => {
+  const own = shelf();
+  vi.stubGlobal('localStorage', own);
+  createDrawer().put(loft(), 'a');
+  expect(own.kept['keenfold.drawer']).toContain('"a"');
+  createKeeper().keep(loft());
+  vi.unstubAllGlobals();
+  expect(Object.keys(own.kept)).toHaveLength(2);
 });
 
 describe('a file', () => {
