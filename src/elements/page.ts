@@ -73,9 +73,24 @@ function follow(event: MouseEvent): void {
   place.scrollIntoView();
 }
 
+/**
+ * What the page showed when its address carried no line-up, for whoever goes back there. A page that is live at once
+ * may hold what was kept on this machine; any other showed its example until a line-up came.
+ */
+let without: { entry: LineUpEntry; whose: string | undefined } | undefined = root.hasAttribute(
+  'data-live-at-once',
+)
+  ? undefined
+  : { entry: example, whose: undefined };
+
 /** Opens the line-up in the address, or says why it cannot and goes on with the one there is. */
-function openAddress(): void {
-  if (!location.hash.startsWith('#with=')) return;
+function openAddress(change?: HashChangeEvent): void {
+  const carried = change === undefined || new URL(change.oldURL).hash.startsWith('#with=');
+  if (!carried) without = { entry: store.entry.value, whose: root.dataset['lineUp'] };
+  if (!location.hash.startsWith('#with=')) {
+    if (change && carried) goBack();
+    return;
+  }
   const read = decodeLink(location.hash);
   if (read.ok) {
     store.replace(read.entry);
@@ -91,6 +106,18 @@ function openAddress(): void {
       `The line-up in this address could not be opened: ${read.why} What you see is ${kept ? 'the line-up opened before' : "the page's own example"}.`,
     );
   }
+}
+
+/** The address carries nothing any more: the page shows what it did without. */
+function goBack(): void {
+  latest = undefined;
+  tell('address-then', '');
+  say('');
+  if (!without) return;
+  store.replace(without.entry);
+  if (without.whose === undefined) delete root.dataset['lineUp'];
+  else root.dataset['lineUp'] = without.whose;
+  if (without.whose !== 'own') carry('');
 }
 
 const say = (text: string): void => tell('address-message', text);

@@ -1,0 +1,133 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import type { Page } from '@playwright/test';
+import { expect, live, test } from './test.ts';
+import { visitorLink, visitorLineUp } from './visitor.ts';
+
+/** Every key under which the site keeps something, read from its source. */
+const keys = [
+  ...new Set(
+    readdirSync('src', { recursive: true, encoding: 'utf8' })
+      .filter((file) => file.endsWith('.ts'))
+      .flatMap((file) => [...readFileSync(`src/${file}`, 'utf8').matchAll(/'(keenfold\.[a-z.-]+)'/g)])
+      .map(([, key = '']) => key),
+  ),
+];
+
+const angle = (page: Page) => page.locator('[data-field=angle] input').first();
+const said = (page: Page) => page.locator('[data-part=said]').first();
+
+/** Pages that read what is kept. */
+const reads = ['/bench/', '/runs/', '/drawer/', '/lessons/'];
+
+const damaged: Record<string, string> = {
+  'half a link': visitorLink.slice(0, 90),
+  'a link of a later version': visitorLink.replace(/^#with=\d+/, '#with=99'),
+  'other JSON':
+    '{"items":[null,7,{"id":1},{"id":"__proto__","version":1}],"right":[1],"notes":{"x":1},"__proto__":{"y":1}}',
+  'no text': '\u0000\ud800"{[',
+};
+
+test('the keys are found', () => {
+  expect(keys).toEqual(expect.arrayContaining(['keenfold.line-up', 'keenfold.drawer', 'keenfold.progress']));
+});
+
+for (const [what, value] of Object.entries(damaged))
+  test(`kept under every key, ${what} is told where it matters, and the pages go on`, async ({ page }) => {
+    await page.goto('/class/');
+    await page.evaluate(
+      ([names, text]) => {
+        for (const name of names) localStorage.setItem(name, text);
+      },
+      [keys, value] as const,
+    );
+    for (const path of reads) {
+      await page.goto(path);
+      if (path !== '/lessons/') await live(page);
+      if (path === '/bench/' || path === '/runs/')
+        await expect(said(page), path).toContainText('cannot be read');
+    }
+    await expect(page.locator('[data-part=kept]')).toContainText('Nothing yet');
+    await page.goto('/drawer/');
+    await live(page);
+    await page.getByRole('button', { name: 'Put it in the drawer' }).click();
+    await expect(page.locator('[data-kept]')).toHaveCount(1);
+    // What could not be read stays, whole or as the parts it has.
+    const left = await page.evaluate(
+      (names) => names.filter((name) => name.includes('drawer')).map((name) => localStorage.getItem(name)),
+      keys,
+    );
+    expect(left.some((text) => text?.includes(value) || text?.includes('__proto__'))).toBe(true);
+    await page.goto('/bench/');
+    await live(page);
+    await angle(page).fill('17');
+    await angle(page).press('Tab');
+    await expect(page).toHaveURL(/#with=/);
+    await page.goto('/bench/');
+    await live(page);
+    await expect(angle(page)).toHaveValue('17');
+  });
+
+test('line-ups kept by the first version are read', async ({ page }) => {
+  await page.goto('/class/');
+  const [link = ''] = readFileSync('tests/lineup/links/v1.txt', 'utf8').split('\n');
+  await page.evaluate(
+    ([old, lineUp]) => {
+      localStorage.setItem('keenfold.line-up', old);
+      localStorage.setItem(
+        'keenfold.drawer',
+        JSON.stringify({
+          items: [{ id: '1', name: 'An old one', kept: '', saved: null, version: 1, lineUp }],
+        }),
+      );
+    },
+    [link, visitorLineUp] as const,
+  );
+  await page.goto('/bench/');
+  await live(page);
+  await expect(page.locator('html')).toHaveAttribute('data-line-up', 'own');
+  await page.goto('/drawer/');
+  await live(page);
+  await expect(page.getByRole('textbox', { name: 'Name of An old one' })).toHaveValue('An old one');
+});
+
+for (const [what, name] of [
+  ['denied', 'SecurityError'],
+  ['full', 'QuotaExceededError'],
+] as const)
+  test(`where storage is ${what} the bench says so once, and its address and the drawer's file keep it`, async ({
+    page,
+  }) => {
+    await page.addInitScript((error) => {
+      Storage.prototype.setItem = () => {
+        throw new DOMException('no', error);
+      };
+      if (error === 'SecurityError')
+        Object.defineProperty(window, 'localStorage', {
+          get() {
+            throw new DOMException('no', error);
+          },
+        });
+    }, name);
+    await page.goto('/bench/');
+    await live(page);
+    await angle(page).fill('17');
+    await angle(page).press('Tab');
+    await expect(said(page)).toContainText('copy its link to keep it');
+    await said(page).evaluate((place) => place.replaceChildren());
+    await angle(page).fill('16');
+    await angle(page).press('Tab');
+    const before = page.url();
+    await expect(page).toHaveURL(/#with=/);
+    await expect.poll(() => page.url()).not.toBe(before);
+    await expect(said(page)).toBeEmpty();
+    await page.reload();
+    await live(page);
+    await expect(angle(page)).toHaveValue('16');
+    await page.goto(`/drawer/${new URL(page.url()).hash}`);
+    await live(page);
+    await page.getByRole('button', { name: 'Put it in the drawer' }).click();
+    await expect(said(page)).toContainText('Save it to a file');
+    const saving = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save all' }).click();
+    expect(readFileSync(await (await saving).path(), 'utf8')).toContain('"deg": 16');
+  });
