@@ -81,7 +81,7 @@ export interface PlanEntry {
   control?: string;
   /** The sharpness at which readings of two knives are compared; halfway where it is left out. */
   stop?: number;
-  /** Between which sharpnesses an edge must start, in the readings' own unit; no window where it is left out. */
+  /** Between which readings an edge must start, in their own unit; no window where it is left out. */
   start?: { low: number; high: number };
   /** The sheet shows codes in place of names. */
   blind: boolean;
