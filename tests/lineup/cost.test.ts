@@ -76,6 +76,36 @@ test('minutes that come of the steel alone, and under one, are said as such', ()
   );
 });
 
+test.each<[string, Partial<CostTexts>, RegExp]>([
+  [
+    'a thickness alone',
+    { 'regrind-angle': '', 'regrind-minutes': '40' },
+    /^Regrind to 0\.4 mm behind the edge: [\d.]+ times as long as now, for a price of 25 and 40 minutes of work\.$/,
+  ],
+  ['one minute', { 'regrind-minutes': '1' }, / and a minute of work\.$/],
+  ['no price', { 'regrind-price': '', 'regrind-minutes': '40' }, /, for 40 minutes of work\.$/],
+  ['nothing known of what it takes', { rate: '', 'regrind-price': '' }, /, for a price not given\.$/],
+])('a regrind with %s is said in a sentence', (_, texts, said) => {
+  const regrind = costsOf(scene, asked(texts)).find((one) => one.asked.of === 'regrind');
+  expect(regrind && offerInWords(regrind)).toMatch(said);
+});
+
+test('another steel that is not named is called a steel', () => {
+  const steel = { of: 'steel', offer: { kind: 'steel', hrc: 61, carbideVolPercent: { CrC: 13 } } } as const;
+  const [offered] = costsOf(scene, { ...pair, edgeLengthMm: 110, offers: [steel] });
+  expect(offered && offerInWords(offered)).toMatch(/^Another steel \(steel at 61 HRC\): /);
+});
+
+test('the verdict keeps to what is known', () => {
+  const onlyRefused = { 'refinish-grit': '', 'steel-hrc': '', 'regrind-edge': '0.9' };
+  expect(verdict(onlyRefused)).toBe('None of the offers can be worked out for Plover.');
+  const free = { 'refinish-price': '', 'regrind-price': '', 'steel-price': '' };
+  expect(verdict(free)).not.toContain('for the money');
+  const timeless = { rate: '', 'refinish-minutes': '' };
+  expect(verdict(timeless)).toContain('Most for the money: ');
+  expect(verdict(timeless)).not.toContain('for the time');
+});
+
 test('an offer the model refuses says why, and keeps no other from its column', () => {
   const { cell } = table({ 'regrind-edge': '0.9' });
   expect(cell('Regrind', 'What is done')).toContain('steel cannot be put on');

@@ -316,6 +316,33 @@ describe('a log', () => {
       /^2 measured runs go along with this line-up: 2 runs of \u2068סכין\u2069, 0 runs of Plover\./,
     ],
     [
+      'that says less than was predicted',
+      'runs-square',
+      withRuns([...cut('Dunlin', [9.5, 10, 10.5]), ...cut('Plover', even)]),
+      /so it needs explaining: Dunlin did worse against Plover than predicted/,
+    ],
+    [
+      'that says more',
+      'runs-square',
+      withRuns([...cut('Dunlin', [1900, 2000, 2100]), ...cut('Plover', even)]),
+      /so it needs explaining: Dunlin did better against Plover than predicted/,
+    ],
+    [
+      'beside a prediction without a band',
+      'runs-square',
+      withRuns(both, {
+        friction: 0.25,
+        assumptions: {
+          angleExponent: 1.3,
+          thicknessExponent: 0.5,
+          finishExponent: 0.3,
+          hardnessExponent: 1.2,
+          residualCv: 0,
+        },
+      }),
+      /^Without a single cut the model puts Dunlin against Plover at ×1\.48\. The runs say ×1\.00\. With everything entered as exact/,
+    ],
+    [
       'under a few codes',
       'runs-entered',
       withRuns([...both, ...cut('KM47', [120])], { plan }),
