@@ -58,9 +58,10 @@ async function fetchAll(): Promise<void> {
 }
 
 function load(): Promise<unknown> {
-  loading ??= fetchAll().catch(() => {
+  loading ??= fetchAll().catch((error: unknown) => {
     loading = undefined;
-    root.dataset['lineUp'] = 'failed';
+    if (location.hash.startsWith('#with=')) root.dataset['lineUp'] = 'failed';
+    throw error;
   });
   return loading;
 }
@@ -77,6 +78,14 @@ function needed(target: Element): (() => Promise<unknown>) | undefined {
   return target.closest('[data-own], [data-live]') && root.dataset['live'] !== 'on' ? load : undefined;
 }
 
+/** The page says what did not come, until it has; it is fetched at the next touch instead. */
+function came(): void {
+  delete root.dataset['unloaded'];
+}
+function didNotCome(): void {
+  if (root.dataset['lineUp'] !== 'failed') root.dataset['unloaded'] = '';
+}
+
 /** A change made before the live half was there is said again once it is. */
 function touched(event: Event): void {
   const target = event.target;
@@ -84,11 +93,10 @@ function touched(event: Event): void {
   if (!target || !fetchIt) return;
   const again =
     event.type === 'input' || event.type === 'change' || event.type === 'click' ? event.type : undefined;
-  fetchIt().then(
-    () => again && target.dispatchEvent(new Event(again, { bubbles: true })),
-    // Fetched at the next touch instead.
-    () => undefined,
-  );
+  fetchIt().then(() => {
+    came();
+    if (again) target.dispatchEvent(new Event(again, { bubbles: true }));
+  }, didNotCome);
 }
 
 /** Without the live half a form would leave the page: it waits for it instead. */
@@ -97,10 +105,10 @@ function submitted(event: SubmitEvent): void {
   const fetchIt = form instanceof HTMLFormElement ? needed(form) : undefined;
   if (!fetchIt) return;
   event.preventDefault();
-  fetchIt().then(
-    () => needed(form as HTMLFormElement) ?? (form as HTMLFormElement).requestSubmit(),
-    () => undefined,
-  );
+  fetchIt().then(() => {
+    came();
+    if (!needed(form as HTMLFormElement)) (form as HTMLFormElement).requestSubmit();
+  }, didNotCome);
 }
 addEventListener('submit', submitted, { capture: true });
 for (const type of ['pointerover', 'pointerdown', 'focusin', 'input', 'change', 'click']) {
@@ -111,12 +119,12 @@ const carried = () =>
   (location.hash.startsWith('#with=') && document.getElementById('page-line-up') !== null) ||
   (/^#(set|do|forms)=/.test(location.hash) && document.querySelector('kf-set, kf-forms') !== null);
 const opened = () => {
-  if (carried() && root.dataset['live'] !== 'on') void load();
+  if (carried() && root.dataset['live'] !== 'on') load().then(came, didNotCome);
 };
 addEventListener('hashchange', opened);
 // A page that shows no line-up passes on the one in its address.
 if (location.hash.startsWith('#with=') && !document.getElementById('page-line-up')) carry(location.hash);
-if (carried() || root.hasAttribute('data-live-at-once')) void load();
+if (carried() || root.hasAttribute('data-live-at-once')) load().then(came, didNotCome);
 // What has been done is kept on the reader's machine, so the page cannot be built with it.
 if (document.querySelector('kf-course')) fetchAlone('kf-course').catch(() => undefined);
 // Until its half is there a lesson on a large screen shows all its steps, one below the other.

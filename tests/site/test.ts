@@ -13,14 +13,17 @@ declare global {
  * Every test of the site also fails on an error in the page, a breach of the content security policy, a request
  * that leaves the site's own origin, or a cookie.
  */
-export const test = base.extend<{ watched: undefined }>({
+export const test = base.extend<{ watched: undefined; scriptsMayFail: boolean }>({
+  /** A test that keeps scripts from the page: that they do not load is then no complaint. */
+  scriptsMayFail: [false, { option: true }],
   watched: [
-    async ({ page, context, baseURL }, use) => {
+    async ({ page, context, baseURL, scriptsMayFail }, use) => {
       const complaints: string[] = [];
       const origin = new URL(baseURL ?? '').origin;
       page.on('console', (message) => {
         // The runner's own word where it keeps service workers out.
         if (message.text() === 'Service Worker registration blocked by Playwright') return;
+        if (scriptsMayFail && message.text() === 'Failed to load resource: net::ERR_FAILED') return;
         // On a busy machine a preloaded font may be used later than Chromium thinks it should.
         if (/was preloaded using link preload but not used/.test(message.text())) return;
         if (message.type() === 'error' || message.type() === 'warning') complaints.push(message.text());
