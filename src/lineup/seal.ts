@@ -97,7 +97,8 @@ export async function openSeal(file: string, seal: string): Promise<OpenedSeal> 
     return no(
       'File and seal belong together, but the file is of a newer version than this page reads. Reload it.',
     );
-  const checked = validate(version >= 1 ? migrate(lineUp, version) : undefined);
+  const known = Number.isInteger(version) && version >= 1;
+  const checked = validate(known ? migrate(lineUp, version) : undefined);
   if (!checked.ok || typeof model !== 'string' || !isSaid(said))
     return no('File and seal belong together, but what was sealed is no prediction of this site.');
   return { ok: true, entry: checked.entry, said, modelNumber: model, sameModel: model === MODEL_NUMBER };

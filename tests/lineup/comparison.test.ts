@@ -103,6 +103,29 @@ describe('a comparison', () => {
     expect(() => read(damaged(change))).toThrow(/^content\/comparisons\/own\.json: /);
   });
 
+  it('has its revisions with the newest first, in whatever order they stand', () => {
+    const dates = ['2026-03-01', '2026-11-25', '2026-02-28'];
+    const revisions = dates.map((date) => ({ date, changed: 'The angle.', reason: 'Misread.' }));
+    for (const all of [revisions, [...revisions].reverse()])
+      expect(read({ ...saved(), revisions: all }).revisions.map(({ date }) => date)).toEqual([
+        '2026-11-25',
+        '2026-03-01',
+        '2026-02-28',
+      ]);
+  });
+
+  it.each<[string, Record<string, unknown>, RegExp]>([
+    ['fields alone with a baseline that is not there', { baseline: 'tern' }, /own\.json: baseline: .*“tern”/],
+    ['a revision that is a word', { revisions: ['changed'] }, /revisions\.0\.date: it is missing\./],
+    [
+      'a finish that is a word',
+      { knives: [{ ...loft().knives[0], finish: 'fine' }, loft().knives[1]] },
+      /knives\.0\.finish: .* Mend it, or save the line-up from the bench again\.$/,
+    ],
+  ])('with %s stops the build too', (_what, change, message) => {
+    expect(() => read({ ...loftDocument(), ...change })).toThrow(message);
+  });
+
   it('that is cut short names the line', () => {
     const text = readFileSync('content/comparisons/curlew-and-avocet.json', 'utf8').slice(0, 400);
     expect(() => readComparison('content/comparisons/own.json', text)).toThrow(

@@ -111,3 +111,31 @@ describe('a seal', () => {
     expect(opened.ok ? '' : opened.why).toMatch(/belong together, but/);
   });
 });
+
+describe('a file that belongs to its seal and is yet no prediction', () => {
+  const prediction = JSON.parse(file) as Record<string, unknown>;
+  const reseal = (change: Record<string, unknown>): [string, string] => {
+    const changed = { ...prediction, ...change };
+    const digest = createHash('sha256').update(canonicalJson(changed)).digest();
+    return [JSON.stringify(changed), toBase32(digest, 24)];
+  };
+
+  test.each<[string, Record<string, unknown>, RegExp]>([
+    ['a version to come', { version: 99 }, /of a newer version than this page reads/],
+    ['a version that is a word', { version: 'two' }, /of a newer version than this page reads/],
+    ['version 0', { version: 0 }, /is no prediction of this site/],
+    ['half a version', { version: 1.5 }, /is no prediction of this site/],
+    ['nothing that was said', { said: null }, /is no prediction of this site/],
+    ['a word that was said', { said: 'twice' }, /is no prediction of this site/],
+    ['a ratio too few', { said: { close: 2, pocket: 3 } }, /is no prediction of this site/],
+  ])('for it has %s', async (_, change, why) => {
+    const opened = await openSeal(...reseal(change));
+    expect(opened.ok).toBe(false);
+    expect(opened.ok ? '' : opened.why).toMatch(why);
+  });
+
+  test('for it is far too long', async () => {
+    const opened = await openSeal(`${file}${' '.repeat(4_000_000)}`, seal);
+    expect(opened).toEqual({ ok: false, why: 'The file is not one that opens a seal.' });
+  });
+});
