@@ -385,6 +385,17 @@ describe('the sentences of a log', () => {
   });
 });
 
+it('works its example in mm, from lives known to the last look, and names no more than a dozen', () => {
+  const looked = Array.from({ length: 13 }, (_, index) => 400 + 25 * index);
+  const inMm = (all: Run[]): Run[] =>
+    all.map(({ cuts = 0, ...one }) => ({ ...one, cutMm: cuts, checkedEvery: 76 }));
+  const scene = sceneOf(nearlyAlike({ runs: inMm(runs(looked, [400, 500])) }));
+  // A life between two looks counts as their geometric mean: √(324 · 400) = 360.0, √(424 · 500) = 460.4.
+  expect(differentWorked['different']?.(scene).givens).toMatch(
+    /^Curlew: 360\.0, .* and 1 more\. Avocet: 360\.0 and 460\.4\. Millimetres cut after each sharpening\.$/,
+  );
+});
+
 it('asks for no number where two knives differ by less than runs ever show', () => {
   const { knives } = nearlyAlike();
   const [curlew] = knives.filter(({ id }) => id === 'curlew');

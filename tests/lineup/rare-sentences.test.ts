@@ -75,6 +75,19 @@ describe('the chain', () => {
       ),
       /^The terms for and against Dunlin nearly cancel/,
     ],
+    [
+      'two steels of the table',
+      'steel-tie',
+      pair({ carbide: { designation: 'AISI D2' } }, { carbide: { designation: 'AISI 52100' } }),
+      /^AISI D2 is the steel of Dunlin; Plover is of AISI 52100\./,
+    ],
+    [
+      // FEPA P above P2500 is refused; JIS reaches 8000.
+      'numbers beyond a list',
+      'grits-by-scale',
+      pair({ finish: { scale: 'JIS', grit: 5000 } }, { finish: { scale: 'JIS', grit: 6000 } }),
+      /FEPA P: no answer, since its list here runs from 80 to 2500 and neither 5000 nor 6000 lies in it\./,
+    ],
     ['nothing but steel', 'answer-all-steel', pair({ hrc: 63 }), /it is the steel, and nothing else\.$/],
     [
       'alike as far as terms stand, for the ruler',
