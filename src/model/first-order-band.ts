@@ -62,8 +62,10 @@ export function firstOrderBand(lineUp: LineUp, knife: string): FirstOrderBand {
     if (u === 0) return [];
     const full = drawName({ knife: owner, name });
     const step = u * 1e-3;
-    const rise = logRatioAt(full, spread.middle + step) - logRatioAt(full, spread.middle - step);
-    const sensitivity = rise / (2 * step);
+    // At the end of what the model takes there is a slope on one side alone.
+    const below = Math.max(spread.allowed.low, spread.middle - step);
+    const above = Math.min(spread.allowed.high, spread.middle + step);
+    const sensitivity = (logRatioAt(full, above) - logRatioAt(full, below)) / (above - below);
     return sensitivity === 0 || !Number.isFinite(sensitivity) ? [] : [{ name, knife: owner, u, sensitivity }];
   });
   const logSd = firstOrder(sensitivities);

@@ -55,3 +55,18 @@ test('within 2 % of the sampling where the ± are small, and parted where they a
   const large = both(pair({ unknown: true, low: 8, high: 30 }, { unknown: true, low: 0.1, high: 0.9 }));
   expect(Math.abs(large.line / large.sampled - 1)).toBeGreaterThan(0.05);
 });
+
+// A slope has no leap: half a hundredth of a point inside the end it is the same to a part in a thousand.
+test.each([
+  [68, 67.995],
+  [20, 20.005],
+])('at %d HRC, where what the model takes ends, the slope is that of the side there is', (end, inside) => {
+  const lineUp = pair(14, 0.3);
+  const slopeAt = (value: number) => {
+    const hrc = { value, plusMinus: 1 };
+    const knives = lineUp.knives.map((knife) => (knife.id === 'b' ? { ...knife, hrc } : knife));
+    return firstOrderBand({ ...lineUp, knives }, 'b').logSd;
+  };
+  expect(slopeAt(inside)).toBeGreaterThan(0);
+  expect(Math.abs(slopeAt(end) / slopeAt(inside) - 1)).toBeLessThan(1e-3);
+});
