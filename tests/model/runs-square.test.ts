@@ -30,6 +30,54 @@ describe('squaring a prediction with a measurement', () => {
     expect(Math.abs(Math.log(wide.combined.ratio / 8.58))).toBeLessThan(0.1);
   });
 
+  it('finds as much to explain where the measured is above the predicted', () => {
+    const turned = square({
+      predicted: { median: 5, ...band(5, 0.15, 1.6448536) },
+      measured: { ratio: 8.58, ...band(8.58, 0.208, 1.959964) },
+    });
+    const { leftover, needsExplaining } = square({ predicted, measured });
+    expect(turned.needsExplaining).toBe(needsExplaining);
+    expect(turned.leftover.ratio * leftover.ratio).toBeCloseTo(1, 12);
+    expect(turned.leftover.low * leftover.high).toBeCloseTo(1, 7);
+  });
+
+  it('reads the width of a band by the share it holds', () => {
+    // 50 % of a normal distribution lie within 0.6744898 standard deviations, 99 % within 2.5758293 (any table).
+    const shared = square({
+      predicted: { median: 8.58, ...band(8.58, 0.208, 0.6744898) },
+      predictedShare: 0.5,
+      measured: { ratio: 5, ...band(5, 0.15, 2.5758293) },
+      measuredConfidence: 0.99,
+    });
+    expect(shared.predictedLogSd).toBeCloseTo(0.208, 7);
+    expect(shared.measuredLogSd).toBeCloseTo(0.15, 7);
+    expect(shared.combined.ratio).toBeCloseTo(square({ predicted, measured }).combined.ratio, 6);
+    expect(shared.combined.low).toBeCloseTo(6.01 * Math.exp(-1.6448536 * 0.1217), 1);
+  });
+
+  it('takes bands that end at their middle, and refuses what is no band by its numbers', () => {
+    const oneSided = { ratio: 5, low: 5, high: 6 };
+    expect(square({ predicted, measured: oneSided }).measuredLogSd).toBeGreaterThan(0);
+    expect(square({ predicted, measured: { ratio: 5, low: 4, high: 5 } }).measuredLogSd).toBeGreaterThan(0);
+    const refused = (measured: { ratio: number; low: number; high: number }) =>
+      expect(() => square({ predicted, measured })).toThrow(
+        new RangeError(
+          `measured ${measured.low}, ${measured.ratio}, ${measured.high} are not ratios above 0 in order`,
+        ),
+      );
+    refused({ ratio: 5, low: 0, high: 6 });
+    refused({ ratio: 5, low: 5.1, high: 6 });
+    refused({ ratio: 5, low: 4, high: 4.9 });
+    refused({ ratio: 5, low: 4, high: Infinity });
+    for (const share of [0, 1, NaN])
+      expect(() => square({ predicted, measured: oneSided, measuredConfidence: share })).toThrow(
+        new RangeError(`share ${share} of measured is not between 0 and 1, both excluded`),
+      );
+    expect(() => square({ predicted: { median: 1, low: 1, high: 1 }, measured: oneSided })).toThrow(
+      new RangeError('predicted 1 to 1 has no width: without a band it cannot be weighed'),
+    );
+  });
+
   it('refuses bands it cannot weigh', () => {
     const flat = { ratio: 5, low: 5, high: 5 };
     expect(() => square({ predicted, measured: flat })).toThrow('measured 5 to 5 has no width');
