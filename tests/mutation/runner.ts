@@ -1,7 +1,6 @@
 /**
  * Runs the tests of the model for Stryker in one process, loaded once: a mutant is switched on and the tests that
- * reach it are called, the quickest first, until one fails or two seconds
- * are over.
+ * reach it are called, the quickest first, until one fails or two seconds are over.
  */
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { registerHooks } from 'node:module';
@@ -34,7 +33,6 @@ interface Switch {
   currentTestId?: string;
   mutantCoverage?: unknown;
   hitCount?: number;
-  hitLimit?: number;
 }
 const model = ((globalThis as { __stryker__?: Switch }).__stryker__ ??= {});
 
@@ -43,14 +41,13 @@ interface Asked {
   activeMutant: { id: string };
   sandboxFileName: string;
   testFilter?: string[];
-  hitLimit?: number;
 }
 
 class InProcess {
   tests: Test[] = [];
   took = new Map<string, number>();
 
-  /** Nothing needs to be loaded anew: what runs once at load is not mutated. */
+  /** Said so that Stryker starts no new process: nothing is loaded anew, since what runs once at load is not mutated. */
   capabilities() {
     return { reloadEnvironment: true };
   }
@@ -100,17 +97,20 @@ class InProcess {
       .filter(({ id, file }) => asked.has(id) && (!slow.test(file) || isOwn(file, options.sandboxFileName)))
       .sort((a, b) => (this.took.get(a.id) ?? 0) - (this.took.get(b.id) ?? 0));
     model.activeMutant = options.activeMutant.id;
-    model.hitCount = 0;
-    if (options.hitLimit !== undefined) model.hitLimit = options.hitLimit;
     let nrOfTests = 0;
     try {
       const from = process.cpuUsage().user;
       for (const { id, run } of chosen) {
         if (process.cpuUsage().user - from > longest) break;
         nrOfTests += 1;
+        const over = performance.now() + 2000 + 20 * (this.took.get(id) ?? 0);
+        model.hitCount = 0;
+        // Asked at every pass through the mutant, which fails once there are more of them than this.
+        Object.defineProperty(model, 'hitLimit', {
+          get: () => ((model.hitCount ?? 0) % 1024 === 0 && performance.now() > over ? -1 : Infinity),
+          configurable: true,
+        });
         const failureMessage = await failureOf(run);
-        if (model.hitCount > (options.hitLimit ?? Infinity))
-          return { status: 'timeout', reason: 'hit limit' };
         if (failureMessage !== undefined)
           return { status: 'killed', killedBy: [id], failureMessage, nrOfTests };
       }
