@@ -66,6 +66,12 @@ describe('at the ends of what is taken', () => {
     expect(bare).not.toHaveProperty('microbevelAngleDeg');
   });
 
+  test('evening up a knife leaves the others as they are', () => {
+    const curlew: Knife = { ...plover, id: 'curlew', angleDeg: 12, hrc: 62 };
+    const evened = evenUp({ ...loft, knives: [plover, dunlin, curlew] }, 'curlew', ['angleDeg']);
+    expect(evened.knives).toEqual([plover, dunlin, { ...curlew, angleDeg: 20 }]);
+  });
+
   test('a position on a line-up with a term left out is the product of those that stand', () => {
     const soft: LineUp = {
       ...loft,

@@ -47,8 +47,8 @@ const refusals: [what: string, ask: () => unknown, says: string][] = [
   ],
   [
     'an id that stands twice',
-    () => model.compare({ ...loft, knives: [plover, plover] }),
-    'knife id plover stands twice in the line-up: every id is used once',
+    () => model.compare({ ...loft, knives: [...loft.knives, { ...plover, id: 'dunlin' }] }),
+    'knife id dunlin stands twice in the line-up: every id is used once',
   ],
   [
     'a baseline that is no knife',

@@ -101,9 +101,10 @@ class InProcess {
     try {
       const from = process.cpuUsage().user;
       for (const { id, run } of chosen) {
-        if (process.cpuUsage().user - from > longest) break;
+        const tookMs = this.took.get(id) ?? 0;
+        if (process.cpuUsage().user - from + 1000 * tookMs > longest) break;
         nrOfTests += 1;
-        const over = performance.now() + 2000 + 20 * (this.took.get(id) ?? 0);
+        const over = performance.now() + 2000 + 20 * tookMs;
         model.hitCount = 0;
         // Asked at every pass through the mutant, which fails once there are more of them than this.
         Object.defineProperty(model, 'hitLimit', {
