@@ -3,7 +3,8 @@ import { jobOf } from './job.ts';
 import { lineUpTable } from './line-up-table.ts';
 import { escapeMarkdown } from './markdown.ts';
 import type { Scene } from './scene.ts';
-import { sentencesOf, words } from './words.ts';
+import { sentencesOf } from './sentences-of.ts';
+import { words } from './words.ts';
 
 /**
  * A whole line-up as Markdown: every knife's measures and its ratio to the baseline in one table.

@@ -6,7 +6,7 @@ import type { Scene } from './scene.ts';
 import { percent, plain, ratioInWords, thousands, times } from './show.ts';
 import { isExact, nearestPairing, samples, sureOf } from './sure.ts';
 import type { Sure } from './sure.ts';
-import { sentencesOf } from './words.ts';
+import { sentencesOf } from './sentences-of.ts';
 import type { WordsOf } from './words.ts';
 
 /** Where something else stands, seen from the band. */

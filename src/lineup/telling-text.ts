@@ -4,7 +4,8 @@ import { escapeMarkdown } from './markdown.ts';
 import type { Scene } from './scene.ts';
 import { told } from './telling-terms.ts';
 import { tellingWords } from './telling-words.ts';
-import { sentencesOf, words } from './words.ts';
+import { sentencesOf } from './sentences-of.ts';
+import { words } from './words.ts';
 
 /** How much is told. */
 export const depths = ['one sentence', 'one paragraph', 'all of it'] as const;

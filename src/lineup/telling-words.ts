@@ -8,7 +8,8 @@ import { loggedName } from './series-held.ts';
 import { plain, times } from './show.ts';
 import { termTold, told } from './telling-terms.ts';
 import { temptingSum } from './tempting-sum.ts';
-import { sentencesOf, words } from './words.ts';
+import { sentencesOf } from './sentences-of.ts';
+import { words } from './words.ts';
 import type { WordsOf } from './words.ts';
 
 const said = (name: string, scene: Scene): string[] => sentencesOf(words, name, scene);

@@ -9,17 +9,6 @@ import { plain, ratioInWords, times } from './show.ts';
 /** Sentences of the scene. Every sentence that depends on the line-up has its name in one of the topics. */
 export type WordsOf = (scene: Scene) => string[];
 
-/**
- * The sentences of one name.
- *
- * @throws RangeError where no sentences have it
- */
-export function sentencesOf(all: Record<string, WordsOf>, name: string, scene: Scene): string[] {
-  const say = all[name];
-  if (!say) throw new RangeError(`no sentences are named ${name}`);
-  return say(scene);
-}
-
 const about: Record<TermId, string> = {
   wedge: 'its edge angle as a wedge',
   apex: 'its angle at the apex',

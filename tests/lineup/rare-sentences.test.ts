@@ -4,7 +4,7 @@ import { exponentsOf } from '../../src/lineup/routes.ts';
 import { sceneOf } from '../../src/lineup/scene.ts';
 import type { LineUpEntry, PlanEntry } from '../../src/lineup/schema.ts';
 import { tellingText } from '../../src/lineup/telling-text.ts';
-import { sentencesOf } from '../../src/lineup/words.ts';
+import { sentencesOf } from '../../src/lineup/sentences-of.ts';
 import { whatItTakes } from '../../src/model/index.ts';
 import { notRecorded } from '../../src/runs/log.ts';
 import type { Run } from '../../src/runs/log.ts';
