@@ -40,6 +40,14 @@ const ranges: [name: string, of: (value: number) => unknown, low: number, high: 
   ['CrC volume', (CrC) => model.cardCutMm({ ...steel, carbideVolPercent: { CrC } }), 0, 60, ' %'],
   ['hardness', (hrc) => model.cardCutMm({ ...steel, hrc }), 50, 66, ' HRC'],
   ['included angle', (includedAngleDeg) => model.cardCutMm({ ...steel, includedAngleDeg }), 20, 40, '°'],
+  [
+    'included angle',
+    (includedAngleDeg) => model.cardAngleExponent({ cardMm: 300, includedAngleDeg }),
+    20,
+    40,
+    '°',
+  ],
+  ['card', (cardMm) => model.cardAngleExponent({ cardMm, includedAngleDeg: 30 }), 100, 2000, ' mm'],
   ['percentage', (percent) => model.percentReadings(percent, 1), 0, 99.999999, ' %'],
   ['exponent', (exponent) => model.percentReadings(40, exponent), 0, 1, ''],
   [

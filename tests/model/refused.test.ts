@@ -85,6 +85,20 @@ const refusals: [what: string, ask: () => unknown, says: string][] = [
     () => model.evenUp(loft, 'dunlin', ['colour' as 'hrc']),
     'attribute colour is not one of angleDeg, edgeMm, grind, finish, hrc, carbideVolPercent, geometry, finish, steel',
   ],
+  [
+    'a curve of no knife',
+    () => model.ratioCurve(loft, { knife: 'heron', against: 'dunlin', attribute: 'hrc', values: [60] }),
+    'knife heron is not among the knives: plover, dunlin',
+  ],
+  [
+    'a curve of what cannot be compared',
+    () =>
+      model.ratioCurve(
+        { ...loft, friction: 3 },
+        { knife: 'plover', against: 'dunlin', attribute: 'hrc', values: [] },
+      ),
+    'friction coefficient 3 is not between 0 and 2',
+  ],
   ['a grit scale', () => model.gritTable('ANSI' as 'JIS'), 'grit scale ANSI is not one of '],
   [
     'a band of no knife',
