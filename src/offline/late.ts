@@ -7,7 +7,10 @@ const afterMs = 3000;
  */
 export function late(run: () => void): void {
   const once = new AbortController();
-  const begin = () => {
+  const begin = (event: Event) => {
+    // A page that comes up under a pointer at rest is told of a move that nobody made.
+    if (event instanceof PointerEvent && event.type === 'pointermove' && !event.movementX && !event.movementY)
+      return;
     once.abort();
     setTimeout(() => {
       if ('requestIdleCallback' in window) requestIdleCallback(run);

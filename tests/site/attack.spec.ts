@@ -112,9 +112,9 @@ async function strike(page: Page, which: string) {
       /** What a page shows once nothing of it comes late. Only where fields write into the line-up does anything. */
       const results = async () => {
         let last = shown();
-        if (!location.hash.startsWith('#with=')) return last;
+        if (!document.getElementById('page-line-up')) return last;
         for (let waits = 0; waits < 20; waits += 1) {
-          await new Promise((done) => setTimeout(done, 350));
+          await new Promise((done) => setTimeout(done, 800));
           const now = shown();
           if (now.join() === last.join()) break;
           last = now;

@@ -9,8 +9,7 @@ test('the book holds every lesson as its own page tells it, and asks for no scri
   page.on('request', (request) => {
     if (request.resourceType() === 'script' && !isStart(request.url())) scripts.push(request.url());
   });
-  await page.goto('/lessons/all/');
-  await page.waitForLoadState('networkidle');
+  await page.goto('/lessons/all/', { waitUntil: 'networkidle' });
   expect(scripts).toEqual([]);
   const ids = await page.locator('[id]').evaluateAll((all) => all.map(({ id }) => id));
   expect(ids.filter((id, index) => ids.indexOf(id) !== index)).toEqual([]);

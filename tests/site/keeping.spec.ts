@@ -114,9 +114,9 @@ for (const [what, name] of [
     await angle(page).press('Tab');
     await expect(said(page)).toContainText('copy its link to keep it');
     await said(page).evaluate((place) => place.replaceChildren());
+    const before = page.url();
     await angle(page).fill('16');
     await angle(page).press('Tab');
-    const before = page.url();
     await expect(page).toHaveURL(/#with=/);
     await expect.poll(() => page.url()).not.toBe(before);
     await expect(said(page)).toBeEmpty();
