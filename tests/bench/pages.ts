@@ -66,8 +66,9 @@ function install(): void {
     });
   });
   addEventListener('DOMContentLoaded', () => {
-    for (const drawing of document.querySelectorAll('.drawing'))
-      observer.observe(drawing, { childList: true, subtree: true });
+    // The bench's drawings are out of sight of its fields, and follow after a pause: its answer is what is seen to move.
+    for (const shown of document.querySelectorAll('.drawing, kf-words[of="answer"]'))
+      observer.observe(shown, { childList: true, subtree: true });
   });
   Object.assign(window, { measured: state });
 }
