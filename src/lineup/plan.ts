@@ -1,4 +1,5 @@
 import {
+  equivalencePower,
   equivalenceRunsNeeded,
   logSd,
   pairedPower,
@@ -61,6 +62,12 @@ export const chanceOf = (cv: number, ratio: number, runs: number): number =>
 /** The same with so many pairs on the same stock. */
 export const chanceInPairs = (cv: number, ratio: number, pairs: number, correlation: number): number =>
   pairedPower(Math.abs(Math.log(ratio)) / logSd(cv), pairs, correlation);
+
+/** Chance of showing two knives that are alike to be so, to within a ratio above 1, with so many runs a knife. */
+export function chanceAlike(cv: number, within: number, runs: number): number {
+  const room = Math.log(within) / (logSd(cv) * Math.sqrt(2 / runs));
+  return equivalencePower(room, room, 2 * runs - 2, 0.05);
+}
 
 /** How many runs a knife the sheet holds. */
 export function runsOnSheet(plan: Planned): number {

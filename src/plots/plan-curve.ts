@@ -1,5 +1,5 @@
 import * as Plot from '@observablehq/plot';
-import { chanceInPairs, chanceOf, neededOf, planOf } from '../lineup/plan.ts';
+import { chanceAlike, chanceInPairs, chanceOf, neededOf, planOf } from '../lineup/plan.ts';
 import type { Scene } from '../lineup/scene.ts';
 import { percent, thousands, times } from '../lineup/show.ts';
 import type { Figure } from './figure.ts';
@@ -34,6 +34,19 @@ function inPairs(scene: Scene): Point[] {
   return placesOf(scene).map((runs) => ({ runs, chance: chanceInPairs(cv, ratio, runs, correlation) }));
 }
 
+/** Each of these takes longer than all the others together, so a few of the places do. */
+const mostAlike = 14;
+
+/** The chance of showing knives alike that are, to within the ratio asked for. */
+function alike(scene: Scene): Point[] {
+  const { cv, ratio } = planOf(scene);
+  const places = placesOf(scene);
+  const step = Math.ceil(places.length / mostAlike);
+  return places
+    .filter((_, index) => index % step === 0 || index === places.length - 1)
+    .map((runs) => ({ runs, chance: chanceAlike(cv, ratio, runs) }));
+}
+
 /** Never rounded up to certainty. */
 const chanceSaid = (chance: number): string => (chance > 0.99 ? 'over 99 %' : percent(chance));
 
@@ -58,6 +71,7 @@ export const planCurve: Figure = {
       { ratio: nearer(ratio), className: 'kf-route-wear' },
     ].map((line) => ({ ...line, points: curve(scene, line.ratio) }));
     const last = placesOf(scene).at(-1) ?? 10;
+    const shownAlike = alike(scene);
     return {
       height: narrow ? 270 : 310,
       marginLeft: 48,
@@ -84,6 +98,16 @@ export const planCurve: Figure = {
         Plot.ruleY([0], { className: 'kf-baseline' }),
         Plot.ruleY([planned], { className: 'kf-dimension' }),
         ...lines.map(({ points, className }) => Plot.line(points, { x: 'runs', y: 'chance', className })),
+        Plot.line(shownAlike, { x: 'runs', y: 'chance', className: 'kf-plan-alike' }),
+        Plot.text(shownAlike.filter(({ chance }) => chance > 0.3).slice(0, 1), {
+          x: 'runs',
+          y: 'chance',
+          text: () => 'alike',
+          textAnchor: 'start',
+          dx: 10,
+          dy: 24,
+          className: 'kf-value kf-on-paper',
+        }),
         Plot.line(inPairs(scene), { x: 'runs', y: 'chance', className: 'kf-route-full' }),
         Plot.text(inPairs(scene).slice(1, 2), {
           x: 'runs',
@@ -144,6 +168,7 @@ export const planCurve: Figure = {
         'Sharpenings of each',
         ...ratios.map((own) => `Chance at ${times(own)}`),
         ...(paired.size > 0 ? [`In pairs, at ${times(ratio)}`] : []),
+        `Chance of showing alike to within ${times(ratio)}`,
       ],
       rows: places
         .filter((runs, index) => index % step === 0 || runs === apart)
@@ -151,6 +176,7 @@ export const planCurve: Figure = {
           thousands(runs),
           ...ratios.map((own) => chanceSaid(chanceOf(cv, own, runs))),
           ...(paired.size > 0 ? [chanceSaid(paired.get(runs) ?? 0)] : []),
+          chanceSaid(chanceAlike(cv, ratio, runs)),
         ]),
     };
   },
@@ -160,6 +186,6 @@ export const planCurve: Figure = {
     const { subject, baseline } = scene;
     const paired =
       correlation === undefined ? '' : ' The curve named “in pairs” is for pairs on the same stock.';
-    return `Where one knife’s runs scatter by ${percent(cv)}, ${apart === null ? 'over a million sharpenings' : `${thousands(apart)} sharpenings`} of each find ${subject.name} and ${baseline.name} apart in four of five tries if one lasts ${times(ratio)} as long as the other. The curves beside it are for ${times(further(ratio))} and ${times(nearer(ratio))}.${paired}`;
+    return `Where one knife’s runs scatter by ${percent(cv)}, ${apart === null ? 'over a million sharpenings' : `${thousands(apart)} sharpenings`} of each find ${subject.name} and ${baseline.name} apart in four of five tries if one lasts ${times(ratio)} as long as the other. The curves beside it are for ${times(further(ratio))} and ${times(nearer(ratio))}.${paired} “Alike” is the chance of showing that two knives differ by no more than ${times(ratio)} where they do not differ at all.`;
   },
 };

@@ -181,6 +181,15 @@ describe('the plan', () => {
       row[columns.indexOf('In pairs, at ×1.20')] ?? '',
     ]);
     expect(chances.length).toBeGreaterThan(5);
+    const shown = columns.indexOf('Chance of showing alike to within ×1.20');
+    const { alike } = neededOf(plan);
+    for (const row of rows) {
+      const many = Number(row[columns.indexOf('Sharpenings of each')]);
+      // The same number of runs as by the search of the model, 80 % being asked for.
+      expect(parseInt((row[shown] ?? '').replace('over ', ''), 10) >= 80, `${many}`).toBe(
+        many >= (alike ?? 0),
+      );
+    }
     for (const [many = 0, chance = ''] of chances as [number, string][])
       expect(parseInt(chance.replace('over ', ''), 10) >= 80, `${many}: ${chance}`).toBe(many >= pairs);
   });
