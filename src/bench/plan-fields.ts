@@ -1,5 +1,5 @@
 import type { Planned } from '../lineup/plan.ts';
-import { readNumber, readQuantity } from '../lineup/read.ts';
+import { readNumber, readWindow } from '../lineup/read.ts';
 import type { PlanEntry } from '../lineup/schema.ts';
 import { brief } from '../lineup/show.ts';
 
@@ -25,12 +25,6 @@ function whole(what: string, text: string, high: number, set: (value: number) =>
     ? good(set(read.value))
     : { ok: false, message: `${what} ${brief(read.value)} is not a whole number` };
 }
-
-/** The ends of a range; sums of decimals are told as they were typed. */
-const windowOf = ({ value, plusMinus }: { value: number; plusMinus: number }) => ({
-  low: Number((value - plusMinus).toPrecision(12)),
-  high: Number((value + plusMinus).toPrecision(12)),
-});
 
 const planFields = {
   cv: {
@@ -116,11 +110,8 @@ const planFields = {
     write(plan, text) {
       const { start: _before, ...rest } = plan;
       if (text.trim() === '') return good(rest);
-      const read = readQuantity(text, { what: 'the start', low: 1e-9, high: 1e9 });
-      if (!read.ok) return read;
-      return typeof read.value === 'object' && 'value' in read.value
-        ? good({ ...rest, start: windowOf(read.value) })
-        : { ok: false, message: 'the start is a window: write from where to where, as 90–110' };
+      const read = readWindow(text, { what: 'the start', low: 1e-9, high: 1e9 });
+      return read.ok ? good({ ...rest, start: { low: read.low, high: read.high } }) : read;
     },
   },
   blind: {

@@ -1,5 +1,5 @@
 import { counted } from './counted.ts';
-import { mostOnSheet, neededOf, planOf, runsOnSheet, sheetOf } from './plan.ts';
+import { mostOnSheet, neededOf, pairsFor, planOf, runsOnSheet, sheetOf } from './plan.ts';
 import { list } from './rows.ts';
 import { notRecorded } from '../runs/log.ts';
 import { brief, percent, thousands, times } from './show.ts';
@@ -15,20 +15,20 @@ export const planWords: Record<string, WordsOf> = {
   /** How many runs a plan asks for. */
   'runs-needed': (scene) => {
     const plan = planOf(scene);
-    const { apart, alike, pairs } = neededOf(plan);
+    const { apart, alike } = neededOf(plan);
     const names = `${scene.subject.name} and ${scene.baseline.name}`;
     const where = {
       entered: '',
       'the runs': ', as the runs so far show',
       assumed: ', which is assumed until runs show it',
     }[plan.from];
-    const needed = (many: number | null): string =>
-      many === null ? 'more than a million sharpenings' : counted(many, 'sharpening');
+    const needed = (many: number | null, of = 'sharpening'): string =>
+      many === null ? `more than a million ${of}s` : counted(many, of);
     return [
       `Runs of one knife scatter by ${percent(plan.cv)}${where}. To find ${names} apart where one lasts ${times(plan.ratio)} as long as the other, in four of five tries, takes ${needed(apart)} of each.`,
       plan.correlation === undefined
         ? ''
-        : `Cut in pairs on the same stock, with a correlation of ${brief(plan.correlation)} between the two, it takes ${pairs === null || pairs === undefined ? 'more than a million pairs' : counted(pairs, 'pair')}.`,
+        : `Cut in pairs on the same stock, with a correlation of ${brief(plan.correlation)} between the two, it takes ${needed(pairsFor(plan.cv, plan.ratio, plan.correlation), 'pair')}.`,
       `To show them alike to within ${times(plan.ratio)} takes ${needed(alike)} of each.`,
       apart !== null && apart < 5
         ? 'With fewer than five of each the test that allows unlike scatter notices less often than this says: cut five.'
@@ -74,7 +74,7 @@ export const planWords: Record<string, WordsOf> = {
       at === notRecorded || (at >= start.low && at <= start.high)
         ? []
         : [
-            `${knife}${sharpening === notRecorded ? '' : `, sharpening ${sharpening}`}, began at ${brief(at)}, outside the window from ${windowSaid(start)}.`,
+            `${knife}${sharpening === notRecorded ? '' : `, sharpening ${sharpening},`} began at ${brief(at)}, outside the window from ${windowSaid(start)}.`,
           ],
     );
     const shown = outside.slice(0, mostOutside);

@@ -37,23 +37,20 @@ export function planOf(scene: Scene): Planned {
     : { ...plan, cv: Math.min(2, Math.max(0.01, Number(cv.toFixed(2)))), from: 'the runs' };
 }
 
-/**
- * Runs a knife to notice the ratio, and to show knives alike to within it, and pairs to notice it where they are cut in
- * pairs; null where over a million.
- */
-export function neededOf({ cv, ratio, correlation }: Pick<Planned, 'cv' | 'ratio' | 'correlation'>): {
+/** Runs a knife to notice the ratio, and to show knives alike to within it; null where over a million. */
+export function neededOf({ cv, ratio }: Pick<Planned, 'cv' | 'ratio'>): {
   apart: number | null;
   alike: number | null;
-  pairs?: number | null;
 } {
   return {
     apart: unlessRefused(() => runsNeeded({ cv, ratio })),
-    ...(correlation === undefined
-      ? {}
-      : { pairs: unlessRefused(() => pairsNeeded({ cv, ratio, correlation })) }),
     alike: unlessRefused(() => equivalenceRunsNeeded({ cv, alikeWithin: { low: 1 / ratio, high: ratio } })),
   };
 }
+
+/** Pairs on the same stock to notice the ratio; null where over a million. */
+export const pairsFor = (cv: number, ratio: number, correlation: number): number | null =>
+  unlessRefused(() => pairsNeeded({ cv, ratio, correlation }));
 
 /** Chance of noticing a ratio with so many runs a knife. */
 export const chanceOf = (cv: number, ratio: number, runs: number): number =>

@@ -22,6 +22,7 @@ export type Refused = {
   message: string;
 };
 export type ReadNumber = { ok: true; value: number } | Refused;
+export type ReadWindow = { ok: true; low: number; high: number } | Refused;
 export type ReadQuantity = { ok: true; value: Quantity } | Refused;
 
 const refused = (kind: Refused['kind'], message: string): Refused => ({ ok: false, kind, message });
@@ -187,6 +188,26 @@ export function readQuantity(text: string, expected: Expected = {}): ReadQuantit
   return valueOf(ready.text, scale, expected);
 }
 
+/**
+ * Reads a window, from where to where: `90–110`.
+ *
+ * @param text What was typed, of any length.
+ * @param expected The unit and range of the field; both ends lie in it.
+ * @example
+ * readWindow('90–110') // → { ok: true, low: 90, high: 110 }
+ */
+export function readWindow(text: string, expected: Expected = {}): ReadWindow {
+  const ready = prepared(text, expected);
+  if (!ready.ok) return ready;
+  const range = aRange.exec(ready.text);
+  return range
+    ? readRange(range, ready.scale, expected)
+    : refused(
+        'not readable',
+        `${expected.what ?? 'the range'}: write from where to where, as 90–110, not ${quoted(text)}`,
+      );
+}
+
 function readAround(found: RegExpExecArray, scale: number, expected: Expected): ReadQuantity {
   const [, middle = '', half = '', shape] = found;
   const value = valueOf(middle, scale, expected);
@@ -203,11 +224,7 @@ function readAround(found: RegExpExecArray, scale: number, expected: Expected): 
   };
 }
 
-function readRange(
-  [, from = '', to = '']: RegExpExecArray,
-  scale: number,
-  expected: Expected,
-): { ok: true; low: number; high: number } | Refused {
+function readRange([, from = '', to = '']: RegExpExecArray, scale: number, expected: Expected): ReadWindow {
   const low = valueOf(from, scale, expected);
   if (!low.ok) return low;
   const high = valueOf(to, scale, expected);

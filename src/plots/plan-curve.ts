@@ -34,17 +34,18 @@ function inPairs(scene: Scene): Point[] {
   return placesOf(scene).map((runs) => ({ runs, chance: chanceInPairs(cv, ratio, runs, correlation) }));
 }
 
-/** Each of these takes longer than all the others together, so a few of the places do. */
-const mostAlike = 14;
+/** A few of the places, that of the plan and the last among them: for the table, and for what takes long to reckon. */
+function fewPlacesOf(scene: Scene): number[] {
+  const { apart } = neededOf(planOf(scene));
+  const places = placesOf(scene);
+  const step = Math.ceil(places.length / 15);
+  return places.filter((runs, index) => index % step === 0 || runs === apart || index === places.length - 1);
+}
 
 /** The chance of showing knives alike that are, to within the ratio asked for. */
-function alike(scene: Scene): Point[] {
+function shownAlike(scene: Scene): Point[] {
   const { cv, ratio } = planOf(scene);
-  const places = placesOf(scene);
-  const step = Math.ceil(places.length / mostAlike);
-  return places
-    .filter((_, index) => index % step === 0 || index === places.length - 1)
-    .map((runs) => ({ runs, chance: chanceAlike(cv, ratio, runs) }));
+  return fewPlacesOf(scene).map((runs) => ({ runs, chance: chanceAlike(cv, ratio, runs) }));
 }
 
 /** Never rounded up to certainty. */
@@ -54,11 +55,11 @@ const chanceSaid = (chance: number): string => (chance > 0.99 ? 'over 99 %' : pe
 const nearer = (ratio: number): number => Math.sqrt(ratio);
 const further = (ratio: number): number => ratio ** 2;
 
-/** The chance of finding two knives apart, by the number of sharpenings of each. */
+/** The chances of finding two knives apart and of showing them alike, by the number of sharpenings of each. */
 export const planCurve: Figure = {
   id: 'plan-curve',
   title: ({ subject, baseline }) => `How many runs would tell ${subject.name} from ${baseline.name}`,
-  units: 'chance of finding them apart, by sharpenings of each',
+  units: 'chance, by sharpenings of each',
   scale: 'both axes even',
   reading: () => 'exact, by the noncentral t',
   source: 'derived; 95 % confidence, lives lognormal',
@@ -71,7 +72,8 @@ export const planCurve: Figure = {
       { ratio: nearer(ratio), className: 'kf-route-wear' },
     ].map((line) => ({ ...line, points: curve(scene, line.ratio) }));
     const last = placesOf(scene).at(-1) ?? 10;
-    const shownAlike = alike(scene);
+    const alike = shownAlike(scene);
+    const paired = inPairs(scene);
     return {
       height: narrow ? 270 : 310,
       marginLeft: 48,
@@ -88,7 +90,7 @@ export const planCurve: Figure = {
       },
       y: {
         domain: [0, 1],
-        label: 'chance of finding them apart',
+        label: 'chance of telling',
         labelArrow: 'none',
         ticks: [0, 0.2, 0.4, 0.6, 0.8, 1],
         tickFormat: (chance: number) => percent(chance),
@@ -98,8 +100,8 @@ export const planCurve: Figure = {
         Plot.ruleY([0], { className: 'kf-baseline' }),
         Plot.ruleY([planned], { className: 'kf-dimension' }),
         ...lines.map(({ points, className }) => Plot.line(points, { x: 'runs', y: 'chance', className })),
-        Plot.line(shownAlike, { x: 'runs', y: 'chance', className: 'kf-plan-alike' }),
-        Plot.text(shownAlike.filter(({ chance }) => chance > 0.3).slice(0, 1), {
+        Plot.line(alike, { x: 'runs', y: 'chance', className: 'kf-plan-alike' }),
+        Plot.text(alike.filter(({ chance }) => chance > 0.3).slice(0, 1), {
           x: 'runs',
           y: 'chance',
           text: () => 'alike',
@@ -108,8 +110,8 @@ export const planCurve: Figure = {
           dy: 24,
           className: 'kf-value kf-on-paper',
         }),
-        Plot.line(inPairs(scene), { x: 'runs', y: 'chance', className: 'kf-route-full' }),
-        Plot.text(inPairs(scene).slice(1, 2), {
+        Plot.line(paired, { x: 'runs', y: 'chance', className: 'kf-route-full' }),
+        Plot.text(paired.slice(1, 2), {
           x: 'runs',
           y: 'chance',
           text: () => 'in pairs',
@@ -157,27 +159,21 @@ export const planCurve: Figure = {
     };
   },
   table(scene) {
-    const { ratio, cv } = planOf(scene);
+    const { ratio, cv, correlation } = planOf(scene);
     const ratios = [further(ratio), ratio, nearer(ratio)];
-    const places = placesOf(scene);
-    const step = Math.max(1, Math.ceil(places.length / 15));
-    const { apart } = neededOf(planOf(scene));
-    const paired = new Map(inPairs(scene).map(({ runs, chance }) => [runs, chance]));
     return {
       columns: [
         'Sharpenings of each',
         ...ratios.map((own) => `Chance at ${times(own)}`),
-        ...(paired.size > 0 ? [`In pairs, at ${times(ratio)}`] : []),
+        ...(correlation === undefined ? [] : [`In pairs, at ${times(ratio)}`]),
         `Chance of showing alike to within ${times(ratio)}`,
       ],
-      rows: places
-        .filter((runs, index) => index % step === 0 || runs === apart)
-        .map((runs) => [
-          thousands(runs),
-          ...ratios.map((own) => chanceSaid(chanceOf(cv, own, runs))),
-          ...(paired.size > 0 ? [chanceSaid(paired.get(runs) ?? 0)] : []),
-          chanceSaid(chanceAlike(cv, ratio, runs)),
-        ]),
+      rows: fewPlacesOf(scene).map((runs) => [
+        thousands(runs),
+        ...ratios.map((own) => chanceSaid(chanceOf(cv, own, runs))),
+        ...(correlation === undefined ? [] : [chanceSaid(chanceInPairs(cv, ratio, runs, correlation))]),
+        chanceSaid(chanceAlike(cv, ratio, runs)),
+      ]),
     };
   },
   caption(scene) {

@@ -11,6 +11,7 @@ import type { Run } from '../../src/runs/log.ts';
 import { everything } from '../../src/topics/all.ts';
 import { aRun } from '../runs/runs.ts';
 import { awkward, pair } from './awkward.ts';
+import { exact } from '../model/knives.ts';
 
 /** Sentences that hardly any line-up calls up, each asked of one made for it; and what it must say there. */
 type Rare = [why: string, words: string, entry: LineUpEntry, said: RegExp];
@@ -343,16 +344,7 @@ describe('a log', () => {
     [
       'beside a prediction without a band',
       'runs-square',
-      withRuns(both, {
-        friction: 0.25,
-        assumptions: {
-          angleExponent: 1.3,
-          thicknessExponent: 0.5,
-          finishExponent: 0.3,
-          hardnessExponent: 1.2,
-          residualCv: 0,
-        },
-      }),
+      withRuns(both, exact),
       /^Without a single cut the model puts Dunlin against Plover at ×1\.48\. The runs say ×1\.00\. With everything entered as exact/,
     ],
     [

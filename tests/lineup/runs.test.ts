@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { neededOf, planOf, sheetOf } from '../../src/lineup/plan.ts';
+import { neededOf, pairsFor, planOf, sheetOf } from '../../src/lineup/plan.ts';
 import { planWords } from '../../src/lineup/plan-words.ts';
 import { runsWords } from '../../src/lineup/runs-words.ts';
 import { runsOf } from '../../src/lineup/runs.ts';
@@ -171,7 +171,7 @@ describe('the plan', () => {
     [0.7, 8],
   ])('with a correlation of %d it takes %d pairs', (correlation, pairs) => {
     const plan = { cv: 0.2, ratio: 1.2, correlation, lots: 2, blind: true, seed: 1 };
-    expect(neededOf(plan).pairs).toBe(pairs);
+    expect(pairsFor(plan.cv, plan.ratio, correlation)).toBe(pairs);
     expect(say('runs-needed', sceneOf({ ...loft(), plan }))).toContain(
       `Cut in pairs on the same stock, with a correlation of ${correlation} between the two, it takes ${pairs} pairs.`,
     );
@@ -230,6 +230,11 @@ describe('the plan', () => {
       ];
       expect(runsOf(sceneWith(runs, { plan })).measured).toEqual(runsOf(sceneWith(runs)).measured);
     });
+
+    test('names a run without a sharpening by its knife alone', () =>
+      expect(
+        say('runs-start', sceneWith([aRun({ sharpening: 'not recorded', startSharpness: 82 })], { plan })),
+      ).toContain('Plover began at 82, outside'));
 
     test('says so where all are inside, and where nobody wrote it down', () => {
       expect(said([90, 110])).toBe('All edges began within the window from 90 to 110.');

@@ -1,19 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { compare } from '../../src/model/index.ts';
 import type { Knife, LineUp, Quantity, Reading } from '../../src/model/index.ts';
+import { plover as knife } from './knives.ts';
 
-/** Invented, as every knife of these tests. */
-const plover: Knife = {
-  id: 'plover',
-  name: 'Plover',
-  angleDeg: 20,
-  edgeMm: 0.5,
-  finish: { um: 15 },
-  grind: { form: 'flat', spineMm: 3, heightMm: 15 },
-  hrc: 58,
-  carbideVolPercent: { CrC: 6 },
-  toughness: 20,
-};
+const plover: Knife = { ...knife, toughness: 20 };
 const lineUp = (change: Partial<Knife>, more: Partial<LineUp> = {}): LineUp => ({
   knives: [plover, { ...plover, id: 'dunlin', name: 'Dunlin', ...change }],
   baseline: 'plover',

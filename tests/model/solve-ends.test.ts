@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { explanations, whatItTakesBand } from '../../src/model/index.ts';
 import type { Knife, LineUp } from '../../src/model/index.ts';
+import { exact } from './knives.ts';
 
 const plain: Knife = {
   id: 'plover',
@@ -10,16 +11,6 @@ const plain: Knife = {
   grind: { form: 'flat', spineMm: 3, heightMm: 16 },
   hrc: 59,
   carbideVolPercent: { CrC: 6 },
-};
-const exact = {
-  friction: 0.25,
-  assumptions: {
-    angleExponent: 1.3,
-    thicknessExponent: 0.5,
-    finishExponent: 0.3,
-    hardnessExponent: 1.2,
-    residualCv: 0,
-  },
 };
 const pair = (change: Partial<Knife>, rest: Partial<LineUp> = exact): LineUp => ({
   ...rest,

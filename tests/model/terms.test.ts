@@ -1,18 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { compare } from '../../src/model/index.ts';
 import type { Knife, LineUp, Reading, Row, Term, TermId } from '../../src/model/index.ts';
+import { plover } from './knives.ts';
 
-/** Invented, as every knife of these tests. */
-const plover: Knife = {
-  id: 'plover',
-  name: 'Plover',
-  angleDeg: 20,
-  edgeMm: 0.5,
-  finish: { um: 15 },
-  grind: { form: 'flat', spineMm: 3, heightMm: 15 },
-  hrc: 58,
-  carbideVolPercent: { CrC: 6 },
-};
 const dunlin: Knife = {
   ...plover,
   id: 'dunlin',

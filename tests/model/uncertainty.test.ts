@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { compare } from '../../src/model/compare.ts';
 import type { Knife, LineUp } from '../../src/model/types.ts';
 import { predict } from '../../src/model/uncertainty.ts';
+import { exact as fixed } from './knives.ts';
 
 // Invented knives of an invented harbour rigging loft.
 const plover: Knife = {
@@ -20,16 +21,6 @@ const curlew: Knife = {
   edgeMm: 0.3,
   hrc: 61,
   carbideVolPercent: { CrC: 8, MC: 3 },
-};
-const fixed = {
-  friction: 0.25,
-  assumptions: {
-    angleExponent: 1.3,
-    thicknessExponent: 0.5,
-    finishExponent: 0.3,
-    hardnessExponent: 1.2,
-    residualCv: 0,
-  },
 };
 const loft = (a: Knife = curlew, b: Knife = plover, more: Partial<LineUp> = fixed): LineUp => ({
   knives: [b, a],

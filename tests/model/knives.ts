@@ -1,0 +1,25 @@
+import type { Knife, LineUp } from '../../src/model/index.ts';
+
+/** An invented knife, to change in tests. */
+export const plover: Knife = {
+  id: 'plover',
+  name: 'Plover',
+  angleDeg: 20,
+  edgeMm: 0.5,
+  finish: { um: 15 },
+  grind: { form: 'flat', spineMm: 3, heightMm: 15 },
+  hrc: 58,
+  carbideVolPercent: { CrC: 6 },
+};
+
+/** Work of which everything is known, so that no band comes from it. */
+export const exact = {
+  friction: 0.25,
+  assumptions: {
+    angleExponent: 1.3,
+    thicknessExponent: 0.5,
+    finishExponent: 0.3,
+    hardnessExponent: 1.2,
+    residualCv: 0,
+  },
+} satisfies Partial<LineUp>;
