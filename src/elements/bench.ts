@@ -2,18 +2,16 @@ import { effect } from '@preact/signals-core';
 import { fieldNamed } from '../bench/fields.ts';
 import { workFieldNamed } from '../bench/work.ts';
 import { createKeeper } from '../lineup/keep.ts';
-import { encodeLink } from '../lineup/link.ts';
 import { angleQuestions } from '../lineup/schema.ts';
 import type { Evenable, KnifeEntry, LineUpEntry } from '../lineup/schema.ts';
 import { plain } from '../lineup/show.ts';
+import { keepsOwn } from './keep-own.ts';
 import { becomesOwn, changeOwn, linkTo, store } from './page.ts';
 
 type Typed = HTMLInputElement | HTMLSelectElement;
 
 /** How long a half-typed text may stand before the page says it can't read it. */
 const patienceMs = 700;
-/** The address follows the line-up after this pause. */
-const addressMs = 300;
 
 const isTyped = (target: EventTarget | null): target is Typed =>
   target instanceof HTMLInputElement || target instanceof HTMLSelectElement;
@@ -23,7 +21,7 @@ export class BenchElement extends HTMLElement {
   #dispose: (() => void)[] = [];
   #keeper = createKeeper();
   #timers = new Map<Element, number>();
-  #addressTimer = 0;
+  #save = keepsOwn(this.#keeper, (text) => this.#say(text));
   /** The text field somebody is typing in: its text is theirs until they leave it. */
   #typing: Typed | null = null;
 
@@ -67,16 +65,6 @@ export class BenchElement extends HTMLElement {
       store.replace(kept.entry);
       becomesOwn();
     }
-  }
-
-  /** The address carries the line-up, so that a reload keeps it even where storage is denied. */
-  #save(entry: LineUpEntry): void {
-    clearTimeout(this.#addressTimer);
-    this.#addressTimer = window.setTimeout(() => {
-      history.replaceState(null, '', encodeLink(entry));
-      const kept = this.#keeper.keep(entry);
-      if (!kept.ok && kept.first) this.#say(kept.message);
-    }, addressMs);
   }
 
   #typed = (event: Event): void => {

@@ -83,6 +83,15 @@ let without: { entry: LineUpEntry; whose: string | undefined } | undefined = roo
   ? undefined
   : { entry: example, whose: undefined };
 
+/** The line-up as the address gave it, until it is changed. */
+let ofAddress: LineUpEntry | undefined;
+
+/** Whether a line-up is no more than what the address says: then the address need not follow it, nor is it kept. */
+export function isOfAddress(entry: LineUpEntry): boolean {
+  if (entry !== ofAddress) ofAddress = undefined;
+  return ofAddress !== undefined;
+}
+
 /** Opens the line-up in the address, or says why it cannot and goes on with the one there is. */
 function openAddress(change?: HashChangeEvent): void {
   const carried = change === undefined || new URL(change.oldURL).hash.startsWith('#with=');
@@ -94,6 +103,7 @@ function openAddress(change?: HashChangeEvent): void {
   const read = decodeLink(location.hash);
   if (read.ok) {
     store.replace(read.entry);
+    ofAddress = store.entry.value;
     becomesOwn();
     say(read.runsLeftBehind ? 'The runs were too many for this link and stayed behind.' : '');
     sayThen(read);
@@ -115,6 +125,7 @@ function goBack(): void {
   say('');
   if (!without) return;
   store.replace(without.entry);
+  ofAddress = store.entry.value;
   if (without.whose === undefined) delete root.dataset['lineUp'];
   else root.dataset['lineUp'] = without.whose;
   if (without.whose !== 'own') carry('');

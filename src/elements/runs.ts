@@ -3,13 +3,14 @@ import type * as RunFields from '../bench/run-fields.ts';
 import type { RunTexts } from '../bench/run-fields.ts';
 import { firstPlan } from '../lineup/first-plan.ts';
 import { createKeeper } from '../lineup/keep.ts';
-import { decodeLink, encodeLink } from '../lineup/link.ts';
+import { decodeLink } from '../lineup/link.ts';
 import { logCells } from '../lineup/log-rows.ts';
 import type { Scene } from '../lineup/scene.ts';
 import { hasSeries } from '../lineup/series-held.ts';
 import type { LineUpEntry } from '../lineup/schema.ts';
 import type { Run } from '../runs/log.ts';
 import { copyText } from './copy-text.ts';
+import { keepsOwn } from './keep-own.ts';
 import { becomesOwn, changeOwn, example, linkTo, scene, store } from './page.ts';
 import { showClosed } from './runs-closed.ts';
 import type { Import } from './runs-import.ts';
@@ -18,8 +19,6 @@ import { fillRows } from './table-rows.ts';
 
 type Typed = HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement;
 
-/** The address and what is kept follow the line-up after this pause. */
-const keepMs = 300;
 /** How long a half-typed number may stand before the page says it can't read it. */
 const patienceMs = 700;
 /** A text too long for a field to hold without the page standing still. */
@@ -38,7 +37,7 @@ const withoutRuns = ({ runs: _runs, ...rest }: LineUpEntry): string => JSON.stri
 export class RunsElement extends HTMLElement {
   #dispose: (() => void)[] = [];
   #keeper = createKeeper();
-  #keepTimer = 0;
+  #save = keepsOwn(this.#keeper, (text) => this.#say(text));
   #timers = new Map<Element, number>();
   #import: Promise<Import> | undefined;
   #planPart: typeof PlanPart | undefined;
@@ -98,15 +97,6 @@ export class RunsElement extends HTMLElement {
       const message = document.getElementById('address-message');
       if (message && behind !== undefined) message.hidden = true;
     }
-  }
-
-  #save(entry: LineUpEntry): void {
-    clearTimeout(this.#keepTimer);
-    this.#keepTimer = window.setTimeout(() => {
-      history.replaceState(null, '', encodeLink(entry));
-      const kept = this.#keeper.keep(entry);
-      if (!kept.ok && kept.first) this.#say(kept.message);
-    }, keepMs);
   }
 
   #setRuns(runs: Run[], label: string): string {

@@ -109,3 +109,36 @@ for (const path of ['/lessons/how-sure/', '/telling/', '/bench/'])
         ),
     ).toBe(0);
   });
+
+for (const path of ['/bench/', '/runs/'])
+  test(`${path}: an address gone to meanwhile is not written over, nor what was kept by a link that is looked at`, async ({
+    page,
+  }) => {
+    await page.goto(path);
+    await live(page);
+    const bare = page.url();
+    const kept = () => page.evaluate(() => localStorage.getItem('keenfold.line-up'));
+    await page.evaluate((hash) => (location.hash = hash), visitorLink);
+    await expect(page.locator('html')).toHaveAttribute('data-line-up', 'own');
+    await page.goBack();
+    await expect(page.locator('html')).not.toHaveAttribute('data-line-up', 'own');
+    // Longer than the pause after which the address follows a change.
+    await page.waitForTimeout(600);
+    expect(page.url()).toBe(bare);
+    expect(await kept()).toBeNull();
+
+    // The address changes while the last change still waits to be written into it.
+    const name = page
+      .locator(path === '/bench/' ? '[data-field=name] input' : '[data-field=ratio] input')
+      .first();
+    await page.goForward();
+    await expect(page.locator('html')).toHaveAttribute('data-line-up', 'own');
+    await name.evaluate((input: HTMLInputElement, hash) => {
+      input.value = '2';
+      input.dispatchEvent(new Event('input', { bubbles: true }));
+      // As `location.hash = …` before its event has been told.
+      history.pushState(null, '', hash);
+    }, secondLink);
+    await page.waitForTimeout(600);
+    expect(new URL(page.url()).hash).toBe(secondLink);
+  });
