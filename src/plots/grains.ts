@@ -59,7 +59,10 @@ function layoutOf(scene: Scene, width: number) {
   const largestPx = Math.min(slot - 12, 120);
   const pxPerUm = largestPx / room;
   const [headPx, namePx, labelPx, barPx] = [24, 22, 24, 44];
-  const grainPx = lines.map(({ grains: read }) => Math.max(30, ...read.map(({ um }) => (um ?? 0) * pxPerUm)));
+  // Whole dots: a drawing whose height is no whole number of them is stretched to one on a page.
+  const grainPx = lines.map(({ grains: read }) =>
+    Math.ceil(Math.max(30, ...read.map(({ um }) => (um ?? 0) * pxPerUm))),
+  );
   const rowPx = grainPx.map((high) => namePx + high + labelPx + 10);
   const topPx = rowPx.map((_, row) => headPx + rowPx.slice(0, row).reduce((sum, high) => sum + high, 0));
   const height = rowPx.reduce((sum, high) => sum + high, headPx) + barPx;

@@ -1,10 +1,10 @@
-import { readFile } from 'node:fs/promises';
 import type { Locator, Page } from '@playwright/test';
 import papaparse from 'papaparse';
 import sharp from 'sharp';
 import { sceneOf } from '../../src/lineup/scene.ts';
 import { unguarded } from '../../src/runs/spreadsheet.ts';
 import { everything } from '../../src/topics/all.ts';
+import { menuOf, saved } from './standing-alone.ts';
 import { expect, live, test } from './test.ts';
 import { visitorLink, visitorLineUp } from './visitor.ts';
 
@@ -15,16 +15,7 @@ const chain = everything.figure('chain');
 async function menu(page: Page): Promise<Locator> {
   await page.goto(`/telling/${visitorLink}`);
   await live(page);
-  const picture = page.locator('kf-figure[of=chain] kf-picture');
-  await picture.locator('summary').press('Enter');
-  await expect(picture.getByRole('button', { name: 'Save as PNG' })).toBeVisible();
-  return picture;
-}
-
-async function saved(picture: Locator, button: string): Promise<Buffer> {
-  const saving = picture.page().waitForEvent('download');
-  await picture.getByRole('button', { name: button }).press('Enter');
-  return readFile(await (await saving).path());
+  return menuOf(page.locator('#figure-chain'));
 }
 
 test('the numbers of a figure come back equal, and are those of the model', async ({ page }) => {
@@ -72,70 +63,4 @@ test('every shape of picture has its size and its ground', async ({ page }) => {
   expect(await corner(await saved(picture, 'Save as PNG'))).toEqual([0x12, 0x26, 0x3c, 255]);
   await ground.selectOption('clear');
   expect((await corner(await saved(picture, 'Save as PNG')))[3]).toBe(0);
-});
-
-test('an SVG that stands alone looks as the figure does on the page, and its words keep their places', async ({
-  page,
-  context,
-}) => {
-  await page.emulateMedia({ colorScheme: 'light' });
-  const picture = await menu(page);
-  const svg = (await saved(picture, 'Save as SVG')).toString();
-  expect(svg.match(/(?:href|src)="(?!data:)|url\((?!#|data:)|var\(/g) ?? []).toEqual([]);
-  expect(svg).toContain(`<desc>${chain.caption(scene).replaceAll('&', '&amp;')}</desc>`);
-
-  // The page's drawing in its own size, on whole pixels, with nothing over it.
-  const onPage = page.locator('kf-figure[of=chain] .drawing[data-size=wide] svg');
-  await onPage.evaluate((drawing: SVGSVGElement) => {
-    document.body.replaceChildren(...document.querySelectorAll('svg.hatches'), drawing);
-    Object.assign(drawing.style, {
-      position: 'absolute',
-      left: '0',
-      top: '0',
-      width: '640px',
-      background: 'var(--sheet)',
-    });
-  });
-  const drawn = page.locator('body > svg.kf-plot');
-  const before = await drawn.screenshot();
-
-  const other = await context.newPage();
-  await other.setContent(`<!doctype html><body style="margin:0">${svg}</body>`);
-  await other.evaluate(() => document.fonts.ready);
-  const inner = other.locator('svg svg.kf-plot');
-  const box = await inner.evaluate((drawing: SVGSVGElement) => ({
-    x: drawing.x.baseVal.value,
-    y: drawing.y.baseVal.value,
-    width: drawing.width.baseVal.value,
-    height: drawing.height.baseVal.value,
-  }));
-  const after = await other.screenshot({ clip: box });
-
-  const raw = (png: Buffer) => sharp(png).removeAlpha().raw().toBuffer({ resolveWithObject: true });
-  const [one, two] = [await raw(before), await raw(after)];
-  expect({ width: two.info.width, height: two.info.height }).toEqual({
-    width: one.info.width,
-    height: one.info.height,
-  });
-  let apart = 0;
-  for (let at = 0; at < one.data.length; at += 3) {
-    const most = Math.max(
-      ...[0, 1, 2].map((ink) => Math.abs((one.data[at + ink] ?? 0) - (two.data[at + ink] ?? 0))),
-    );
-    if (most > 40) apart += 1;
-  }
-  // Where a glyph falls on a fraction of a pixel its rim may differ: five pixels in a thousand, each by a sixth of the range.
-  expect(apart / (one.data.length / 3)).toBeLessThan(0.005);
-
-  // In the embedded face every word is as wide as it was measured, to half a pixel.
-  const strayed = await other.locator('svg [textLength]').evaluateAll((parts) =>
-    (parts as SVGTextContentElement[]).flatMap((part) => {
-      const asked = Number(part.getAttribute('textLength'));
-      part.removeAttribute('textLength');
-      const own = part.getComputedTextLength();
-      return Math.abs(own - asked) > 0.5 ? [`${part.textContent ?? ''}: ${own} for ${asked}`] : [];
-    }),
-  );
-  expect(strayed).toEqual([]);
-  await other.close();
 });
