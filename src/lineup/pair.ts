@@ -10,6 +10,7 @@ import type { Scene } from './scene.ts';
  * @param row what the other of the two is in it, by the close reading
  */
 export function pairIn(whole: LineUp, { knife: subject, product, complete }: Row): LineUp {
+  if (whole.knives.length === 2) return whole;
   const pair = { ...whole, knives: whole.knives.filter(({ id }) => id === subject || id === whole.baseline) };
   const alone = compare(pair).rows.find(({ knife }) => knife === subject);
   return alone?.product === product && alone.complete === complete ? pair : whole;

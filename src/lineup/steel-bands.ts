@@ -3,6 +3,7 @@ import type { Knife, LineUp, Predictor } from '../model/index.ts';
 import { factorOf } from './found.ts';
 import { pairOf } from './pair.ts';
 import type { Scene } from './scene.ts';
+import { ratiosAt } from './sure.ts';
 import { takenAtDeg } from './steel.ts';
 
 /** A ratio and the central 90 % of its samples. */
@@ -55,9 +56,9 @@ export function steelBandsOf(scene: Scene): SteelBands {
   const pair = pairOf(scene);
   const band = (of: keyof SteelBands, lineUp: LineUp): Banded => {
     const runs = (predictors[of] ??= createPredictor({ samples, seed: 7 }));
-    const ratios = runs.ratios(lineUp, scene.entry.subject);
-    const at = (share: number): number => ratios[Math.round(share * (samples - 1))] ?? Number.NaN;
-    return { low: at(0.05), high: at(0.95) };
+    const logs = runs.logRatios(lineUp, scene.entry.subject);
+    const [low = Number.NaN, high = Number.NaN] = ratiosAt(logs, [0.05, 0.95]);
+    return { low, high };
   };
   const onTheLine: LineUp = { ...pair, assumptions: { ...pair.assumptions, residualCv: 0 } };
   const { close } = scene.row;

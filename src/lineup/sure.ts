@@ -1,4 +1,4 @@
-import { bandRounding, compare, createPredictor, firstOrderBand } from '../model/index.ts';
+import { bandRounding, compare, createPredictor, firstOrderBand, quantiles } from '../model/index.ts';
 import type { Family, FirstOrderBand, Predictor } from '../model/index.ts';
 import { found, ofKnife } from './found.ts';
 import { pairIn, pairOf } from './pair.ts';
@@ -25,12 +25,11 @@ export interface Sure {
   /** What the band supports: figures, and the middle rounded to them. */
   rounding: { figures: number; median: number };
   /** Largest first; what only several explain together stands last. */
-  matters: Matter[];
-  /** All sample ratios, from the lowest to the highest. */
-  ratios: Float64Array;
+  readonly matters: Matter[];
+  /** ln of all sample ratios, from the lowest to the highest. */
+  logs: Float64Array;
   /** The same by first-order propagation. */
   line: FirstOrderBand;
-  redrawn: number;
 }
 
 export const samples = 20_000;
@@ -45,22 +44,46 @@ export function sureOf(scene: Scene): Sure {
   const before = known.get(scene);
   if (before) return before;
   predictor ??= createPredictor({ samples, seed: 1 });
+  const runs = predictor;
   const pair = pairOf(scene);
   const { subject } = scene.entry;
-  const { low, median, high, beatsBaseline, variance, redrawn } = ofKnife(predictor.predict(pair), subject);
+  const close = scene.row.close.product;
+  const logs = runs.logRatios(pair, subject);
+  const band = isEven(logs) ? [] : ratiosAt(logs, [0.05, 0.5, 0.95]);
+  const [low = close, median = close, high = close] = band;
+  let matters: Matter[] | undefined;
   const sure: Sure = {
     low,
     median,
     high,
-    beats: beatsBaseline,
+    beats: above(logs, 0) / samples,
     rounding: bandRounding({ low, median, high }),
-    matters: mattersOf(variance, scene),
-    ratios: predictor.ratios(pair, subject),
+    // Few places ask for it, and it takes as long as all the rest.
+    get matters() {
+      return (matters ??= mattersOf(ofKnife(runs.predict(pair), subject).variance, scene));
+    },
+    logs,
     line: firstOrderBand(pair, subject),
-    redrawn,
   };
   known.set(scene, sure);
   return sure;
+}
+
+/** The ratios below which given shares of the samples lie. */
+export const ratiosAt = (logs: Float64Array, shares: readonly number[]): number[] =>
+  quantiles(logs, shares).map(Math.exp);
+
+const isEven = (logs: Float64Array): boolean => logs[0] === logs.at(-1);
+
+/** How many of the values, which rise, lie above one. */
+function above(inOrder: Float64Array, value: number): number {
+  let [low, high] = [0, inOrder.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((inOrder[middle] ?? 0) > value) high = middle;
+    else low = middle + 1;
+  }
+  return inOrder.length - low;
 }
 
 /** Two knives of a line-up against each other. */

@@ -1,13 +1,13 @@
 import { refuse } from './check.ts';
 import { compare } from './compare.ts';
 import { drawName } from './drawn.ts';
-import { inputsOf } from './inputs.ts';
+import { inputsOf, steelOwners, type Input } from './inputs.ts';
 import { noMemory } from './memory.ts';
 import { firstOrder } from './propagation.ts';
 import { regressionSpeaks } from './run.ts';
 import { NORMAL_95, type Spread } from './sampling.ts';
 import type { LineUp } from './types.ts';
-import { worthsOf } from './worth.ts';
+import { worthOf } from './worth.ts';
 
 /** What one input adds to the standard deviation of ln ratio, to first order. */
 export interface Sensitivity {
@@ -48,24 +48,42 @@ export function firstOrderBand(lineUp: LineUp, knife: string): FirstOrderBand {
   const speaks = regressionSpeaks(lineUp);
   const inputs = inputsOf(lineUp, speaks);
   const middles = new Map(inputs.map((input) => [drawName(input), input.spread.middle]));
-  const place = (id: string) => lineUp.knives.findIndex((candidate) => candidate.id === id);
-  const logRatioAt = (moved: string, value: number): number => {
+  const owners = steelOwners(lineUp);
+  /** ln worth of a knife with one input moved. */
+  const worthAt = (id: string, moved: string, value: number): number => {
+    const place = lineUp.knives.findIndex((candidate) => candidate.id === id);
     const read = (owner: string | null, name: string) => {
       const full = drawName({ knife: owner, name });
       return full === moved ? value : (middles.get(full) ?? 0);
     };
-    const { knives } = worthsOf(lineUp, speaks, read, noMemory);
-    return Number(knives[place(knife)]) - Number(knives[place(lineUp.baseline)]);
+    const own = lineUp.knives[place];
+    return own ? Number(worthOf(lineUp, own, owners[place] ?? id, speaks, read, noMemory).worth) : Number.NaN;
   };
-  const sensitivities = inputs.flatMap(({ name, knife: owner, spread }): Sensitivity[] => {
+  /** The two whose worths make the ratio, but for one that an input of another knife leaves where it is. */
+  const moving = ({ name, knife: owner }: Input): (readonly [sign: number, id: string])[] =>
+    (
+      [
+        [1, knife],
+        [-1, lineUp.baseline],
+      ] as const
+    ).filter(
+      // A residual belongs to a steel, and is named after the first knife of it.
+      ([, id]) => owner === null || owner === id || name === 'residual',
+    );
+  const sensitivities = inputs.flatMap((input): Sensitivity[] => {
+    const { name, knife: owner, spread } = input;
     const u = standardUncertainty(spread);
     if (u === 0) return [];
-    const full = drawName({ knife: owner, name });
+    const full = drawName(input);
     const step = u * 1e-3;
     // At the end of what the model takes there is a slope on one side alone.
     const below = Math.max(spread.allowed.low, spread.middle - step);
     const above = Math.min(spread.allowed.high, spread.middle + step);
-    const sensitivity = (logRatioAt(full, above) - logRatioAt(full, below)) / (above - below);
+    const rise = moving(input).reduce(
+      (sum, [sign, id]) => sum + sign * (worthAt(id, full, above) - worthAt(id, full, below)),
+      0,
+    );
+    const sensitivity = rise / (above - below);
     return sensitivity === 0 || !Number.isFinite(sensitivity) ? [] : [{ name, knife: owner, u, sensitivity }];
   });
   const logSd = firstOrder(sensitivities);

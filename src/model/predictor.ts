@@ -6,6 +6,7 @@ import type { Prediction } from './prediction.ts';
 import { quantiles } from './quantiles.ts';
 import { namedPlaces } from './random.ts';
 import { runOf, type Run } from './run.ts';
+import { sorted } from './sorted.ts';
 import type { LineUp } from './types.ts';
 import { weightedSum, type Values } from './values.ts';
 import { evenSlices, slices, varianceShares } from './variance.ts';
@@ -14,8 +15,8 @@ import { evenSlices, slices, varianceShares } from './variance.ts';
 export interface Predictor {
   /** As `predict`: one prediction a knife, in the order of the line-up. */
   predict: (lineUp: LineUp) => Prediction[];
-  /** All sample ratios of one knife to the baseline, from the lowest to the highest: for dots and histograms. */
-  ratios: (lineUp: LineUp, knife: string) => Float64Array;
+  /** ln of all sample ratios of one knife to the baseline, from the lowest to the highest: for dots and histograms. */
+  logRatios: (lineUp: LineUp, knife: string) => Float64Array;
 }
 
 /**
@@ -25,7 +26,7 @@ export interface Predictor {
  * @param options samples, whole, 100 to 1000000; seed, whole, 0 to 4294967295
  * @throws RangeError for options outside those limits; its functions for what `compare` refuses, a gauge bias that is
  * not a ±, a knife that is not in the line-up, and where hardly any draw is accepted
- * @example createPredictor({ samples: 100, seed: 1 }).ratios({ knives: [{ id: 'plover', angleDeg: 20, edgeMm: 0.5, finish: { um: 15 }, grind: { form: 'flat', spineMm: 3, heightMm: 25 }, hrc: 58, carbideVolPercent: {} }], baseline: 'plover' }, 'plover')[99] // → 1
+ * @example createPredictor({ samples: 100, seed: 1 }).logRatios({ knives: [{ id: 'plover', angleDeg: 20, edgeMm: 0.5, finish: { um: 15 }, grind: { form: 'flat', spineMm: 3, heightMm: 25 }, hrc: 58, carbideVolPercent: {} }], baseline: 'plover' }, 'plover')[99] // → 0
  */
 export function createPredictor(options: { samples: number; seed: number }): Predictor {
   const { samples, seed } = options;
@@ -34,7 +35,6 @@ export function createPredictor(options: { samples: number; seed: number }): Pre
   // The stream itself refuses a seed that is none.
   namedPlaces(seed, '');
   const memory = createMemory();
-  const room = new Float64Array(samples);
 
   /** ln of a knife's ratio to the baseline over the samples; a number where it does not vary. */
   const logRatio = ({ worths }: Run, lineUp: LineUp, k: number): Values => {
@@ -99,7 +99,7 @@ export function createPredictor(options: { samples: number; seed: number }): Pre
             variance: {},
             redrawn,
           };
-        const [low = 0, median = 0, high = 0] = quantiles(logs, [0.05, 0.5, 0.95], room);
+        const [low = 0, median = 0, high = 0] = quantiles(sorted(logs), [0.05, 0.5, 0.95]);
         let above = 0;
         for (let i = 0; i < samples; i += 1) if ((logs[i] ?? 0) > 0) above += 1;
         return {
@@ -115,7 +115,7 @@ export function createPredictor(options: { samples: number; seed: number }): Pre
       memory.sweep();
       return predictions;
     },
-    ratios(lineUp, knife) {
+    logRatios(lineUp, knife) {
       const { rows } = compare(lineUp);
       const k = rows.findIndex((row) => row.knife === knife);
       const product = rows[k]?.product;
@@ -124,8 +124,7 @@ export function createPredictor(options: { samples: number; seed: number }): Pre
           `knife ${knife} is not among the knives: ${lineUp.knives.map(({ id }) => id).join(', ')}`,
         );
       const logs = logRatio(runOf(lineUp, samples, seed, memory), lineUp, k);
-      if (typeof logs === 'number') return new Float64Array(samples).fill(product);
-      return logs.map(Math.exp).sort();
+      return typeof logs === 'number' ? new Float64Array(samples).fill(Math.log(product)) : sorted(logs);
     },
   };
 }

@@ -5,6 +5,7 @@ import { compare } from './compare.ts';
 import { gaugeOf, type Input } from './inputs.ts';
 import { noMemory } from './memory.ts';
 import { quantiles } from './quantiles.ts';
+import { sorted } from './sorted.ts';
 import { runOf } from './run.ts';
 import { attributeSearch, attributeValue, withAttribute } from './solve-attributes.ts';
 import { gapOf } from './solve-gap.ts';
@@ -70,7 +71,10 @@ export function whatItTakesBand(
   }
   const shares = { inReach: found.length / samples, belowFloor: broken / samples };
   if (found.length === 0) return { low: null, median: null, high: null, ...shares };
-  const [low = null, median = null, high = null] = quantiles(Float64Array.from(found), [0.05, 0.5, 0.95]);
+  const [low = null, median = null, high = null] = quantiles(
+    sorted(Float64Array.from(found)),
+    [0.05, 0.5, 0.95],
+  );
   return { low, median, high, ...shares };
 }
 

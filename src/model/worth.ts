@@ -50,7 +50,7 @@ type Read = (knife: string | null, name: string) => Values;
 export function worthsOf(lineUp: LineUp, regressionSpeaks: boolean, read: Read, memory: Memory): Worths {
   const owners = steelOwners(lineUp);
   const laid = lineUp.knives.map((knife, k) =>
-    layKnife(lineUp, knife, owners[k] ?? knife.id, regressionSpeaks, read, memory),
+    worthOf(lineUp, knife, owners[k] ?? knife.id, regressionSpeaks, read, memory),
   );
   const hardnesses = laid.map(({ hrc }) => hrc);
   const carbides = laid.map(({ carbideMm }) => carbideMm);
@@ -62,7 +62,12 @@ export function worthsOf(lineUp: LineUp, regressionSpeaks: boolean, read: Read, 
   return { knives: laid.map(({ worth }) => worth), residuals: laid.map(({ residual }) => residual), margin };
 }
 
-function layKnife(
+/**
+ * What one knife is worth, and what of it a change of any input would move.
+ *
+ * @param steelOwner the knife whose residual it takes, as `steelOwners` says
+ */
+export function worthOf(
   lineUp: LineUp,
   knife: Knife,
   steelOwner: string,

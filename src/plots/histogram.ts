@@ -1,5 +1,5 @@
 import * as Plot from '@observablehq/plot';
-import { isExact, samples, sureOf } from '../lineup/sure.ts';
+import { isExact, ratiosAt, samples, sureOf } from '../lineup/sure.ts';
 import { percent, thousands, times } from '../lineup/show.ts';
 import type { Figure } from './figure.ts';
 import { ratioAxis, tickValues } from './ratio-axis.ts';
@@ -12,17 +12,18 @@ interface Bin {
 
 const bars = 36;
 
-/** The share of the samples in bins of equal ratio. Sorted, each sample is looked at once. */
-function binned(ratios: Float64Array, low: number, high: number): Bin[] {
+/** The share of the samples in bins of equal ratio. */
+function binned(logs: Float64Array, low: number, high: number): Bin[] {
   const step = Math.log(high / low) / bars;
   const bins = Array.from({ length: bars }, (_, index) => ({
     x1: low * Math.exp(index * step),
     x2: low * Math.exp((index + 1) * step),
     share: 0,
   }));
-  for (const ratio of ratios) {
-    const bin = bins[Math.min(bars - 1, Math.max(0, Math.floor(Math.log(ratio / low) / step)))];
-    if (bin) bin.share += 1 / ratios.length;
+  const first = Math.log(low);
+  for (const log of logs) {
+    const bin = bins[Math.min(bars - 1, Math.max(0, Math.floor((log - first) / step)))];
+    if (bin) bin.share += 1 / logs.length;
   }
   return bins;
 }
@@ -37,12 +38,11 @@ export const histogram: Figure = {
   source: 'factor model, sampled; assumptions stated',
   options(scene, { narrow }) {
     const sure = sureOf(scene);
-    const { ratios } = sure;
-    const first = ratios[0] ?? 1;
-    const last = ratios[ratios.length - 1] ?? 1;
+    const { logs } = sure;
+    const [first = 1, last = 1] = ratiosAt(logs, [0, 1]);
     const low = Math.min(0.95, first / 1.05);
     const high = Math.max(1.05, last * 1.05);
-    const bins = binned(ratios, low, high);
+    const bins = binned(logs, low, high);
     return {
       height: narrow ? 230 : 260,
       marginLeft: 44,
@@ -75,11 +75,11 @@ export const histogram: Figure = {
     };
   },
   table(scene) {
-    const { ratios } = sureOf(scene);
-    const at = (share: number): string => times(ratios[Math.round(share * (ratios.length - 1))] ?? 1);
+    const shares = [0.01, 0.05, 0.25, 0.5, 0.75, 0.95, 0.99];
+    const ratios = ratiosAt(sureOf(scene).logs, shares);
     return {
       columns: ['Share of the samples below', 'Times as long'],
-      rows: [0.01, 0.05, 0.25, 0.5, 0.75, 0.95, 0.99].map((share) => [percent(share), at(share)]),
+      rows: shares.map((share, i) => [percent(share), times(ratios[i] ?? 1)]),
     };
   },
   caption(scene) {

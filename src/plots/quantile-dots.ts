@@ -37,7 +37,7 @@ export const quantileDotsFigure: Figure = {
   options(scene, { width, narrow, detail: count = usualCount }) {
     const sure = sureOf(scene);
     const { row } = scene;
-    const values = quantileDots(sure.ratios, count);
+    const values = quantileDots(sure.logs, count).map(Math.exp);
     const others = [
       { x: row.close.rival, name: narrow ? 'added' : 'forces added', className: 'kf-total-rival' },
       { x: row.pocket.product, name: 'pocket', className: 'kf-total-pocket' },

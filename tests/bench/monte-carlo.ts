@@ -14,6 +14,7 @@ import { compare, createPredictor, type Knife, type LineUp } from '../../src/mod
 import { createMemory } from '../../src/model/memory.ts';
 import { pieces } from '../../src/model/normal-score.ts';
 import { quantiles } from '../../src/model/quantiles.ts';
+import { sorted } from '../../src/model/sorted.ts';
 import { runOf } from '../../src/model/run.ts';
 import { weightedSum } from '../../src/model/values.ts';
 
@@ -48,7 +49,6 @@ function least(times: number, work: (i: number) => unknown): number {
 const ms = (value: number): string => `${value.toFixed(2)} ms`;
 const times = (value: number): string => `×${value.toFixed(2)}`;
 
-const work = new Float64Array(samples);
 const memory = createMemory();
 /** What the C program does: all draws, all terms, the ratio and its quantiles; another seed, so all is made anew. */
 function wholeRun(seed: number): number[] {
@@ -57,7 +57,7 @@ function wholeRun(seed: number): number[] {
     [1, curlew],
     [-1, plover],
   ]) as Float64Array;
-  return quantiles(logs, shares, work).map(Math.exp);
+  return quantiles(sorted(logs), shares).map(Math.exp);
 }
 
 /** The C program's own times and band, or why there are none. */
@@ -99,13 +99,13 @@ else {
   });
 }
 
-const logs = Float64Array.from(createPredictor({ samples, seed: 1 }).ratios(loft(14), 'curlew'), Math.log);
+const logs = createPredictor({ samples, seed: 1 }).logRatios(loft(14), 'curlew');
 for (let i = logs.length - 1; i > 0; i -= 1) {
-  // The ratios come sorted: mixed up again.
+  // They come sorted: mixed up again.
   const j = (i * 7919) % (i + 1);
   [logs[i], logs[j]] = [logs[j] ?? 0, logs[i] ?? 0];
 }
-const own = least(20, () => quantiles(logs, shares, work));
+const own = least(20, () => quantiles(sorted(logs), shares));
 const plain = Array.from(logs);
 const library = least(20, () => quantile(plain, shares));
 rows.push({

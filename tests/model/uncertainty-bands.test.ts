@@ -21,7 +21,7 @@ describe('dots', () => {
       expect(() => quantileDots(even, count)).toThrow(
         `count of dots ${count} is not a whole number from 20 to 100`,
       );
-    expect(() => quantileDots(new Float64Array(), 20)).toThrow('sorted ratios are none');
+    expect(() => quantileDots(new Float64Array(), 20)).toThrow('values are none');
   });
 });
 

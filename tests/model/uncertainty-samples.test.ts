@@ -159,7 +159,7 @@ describe('a predictor', () => {
     for (const lineUp of path) {
       expect(predictor.predict(lineUp)).toEqual(predict(lineUp, options));
       const last = lineUp.knives.at(-1)?.id ?? '';
-      expect(predictor.ratios(lineUp, last)).toEqual(createPredictor(options).ratios(lineUp, last));
+      expect(predictor.logRatios(lineUp, last)).toEqual(createPredictor(options).logRatios(lineUp, last));
     }
   });
 
@@ -176,15 +176,16 @@ describe('a predictor', () => {
   it('gives its ratios sorted, the band within them', () => {
     const predictor = createPredictor(options);
     const lineUp = moved(12);
-    const ratios = predictor.ratios(lineUp, 'curlew');
-    expect(ratios).toHaveLength(500);
-    expect(ratios).toEqual(ratios.slice().sort());
+    const logs = predictor.logRatios(lineUp, 'curlew');
+    expect(logs).toHaveLength(500);
+    expect(logs).toEqual(logs.toSorted());
+    const ratios = logs.map(Math.exp);
     const [, curlewNow] = predictor.predict(lineUp);
     // 0.05·499 = 24.95: between the 25th and the 26th of the sorted ratios.
     expect(curlewNow?.low).toBeGreaterThanOrEqual(ratios[24] ?? 0);
     expect(curlewNow?.low).toBeLessThanOrEqual(ratios[25] ?? 0);
-    expect(predictor.ratios(lineUp, 'plover')).toEqual(new Float64Array(500).fill(1));
-    expect(() => predictor.ratios(lineUp, 'dunlin')).toThrow(
+    expect(predictor.logRatios(lineUp, 'plover')).toEqual(new Float64Array(500));
+    expect(() => predictor.logRatios(lineUp, 'dunlin')).toThrow(
       'knife dunlin is not among the knives: plover, curlew, avocet',
     );
   });

@@ -39,7 +39,7 @@ const second = (lineUp: LineUp, given = options): Prediction => {
 };
 const within = (value: number, plusMinus: number): Quantity => ({ value, plusMinus });
 const sdOfLog = (lineUp: LineUp, knife = 'curlew'): number => {
-  const logs = createPredictor(options).ratios(lineUp, knife).map(Math.log);
+  const logs = createPredictor(options).logRatios(lineUp, knife);
   const mean = logs.reduce((sum, v) => sum + v, 0) / logs.length;
   return Math.sqrt(logs.reduce((sum, v) => sum + (v - mean) ** 2, 0) / (logs.length - 1));
 };
