@@ -79,7 +79,7 @@ export function regressionSpeaks(lineUp: LineUp): boolean {
 }
 
 /** The values of an input by knife and name; 0 for one there is no need to draw. */
-function readerOf(inputs: readonly Input[], drawn: readonly { values: Values }[]) {
+export function readerOf(inputs: readonly Input[], drawn: readonly { values: Values }[]) {
   const byName = new Map(inputs.map((input, j) => [drawName(input), drawn[j]?.values ?? 0]));
   return (knife: string | null, name: string): Values => byName.get(drawName({ knife, name })) ?? 0;
 }

@@ -1,7 +1,7 @@
 /** How much carbon austenite holds at the hardening temperature, by chromium content. */
 
 import { acm } from './carbide.ts';
-import { refuse, within } from './check.ts';
+import { within } from './check.ts';
 
 /** One row: carbon at saturation, weight %, by temperature. */
 interface Saturation {
@@ -20,7 +20,7 @@ interface Saturation {
  * All from memory but the last row, which is a published calculation for 17Cr-1.075C-0.8Mo. Between 2 and 10 % Cr there
  * is one row of one point, and the carbon found there may be well off.
  */
-const rows: readonly Saturation[] = [
+const rows: readonly [Saturation, ...Saturation[]] = [
   {
     chromium: 0,
     points: acm,
@@ -92,7 +92,7 @@ function atRow(
   });
   if (celsius <= first[0]) return beyond(first);
   const above = points.findIndex(([row]) => row >= celsius);
-  if (above < 0) return beyond(points.at(-1) ?? first);
+  if (above < 0) return beyond(points[points.length - 1] ?? first);
   const [a, b] = [points[above - 1] ?? first, points[above] ?? first];
   return { value: a[1] + ((b[1] - a[1]) * (celsius - a[0])) / (b[0] - a[0]), plusMinus };
 }
@@ -102,7 +102,7 @@ function about(chromium: number): { below: Saturation; above: Saturation; part: 
   within('chromium', chromium, chromiumRange.low, chromiumRange.high, ' %');
   const place = rows.findIndex((row) => row.chromium >= chromium);
   // Above the last row that row, both times; at the first row that one.
-  const above = rows.at(place) ?? refuse('the saturation table is empty');
+  const above = rows[place < 0 ? rows.length - 1 : place] ?? rows[0];
   const below = rows[place - 1] ?? above;
   const span = above.chromium - below.chromium;
   return { below, above, part: span === 0 ? 0 : (chromium - below.chromium) / span };

@@ -2,16 +2,16 @@
 
 import { refuse } from './check.ts';
 import { compare } from './compare.ts';
-import { gaugeOf, type Input } from './inputs.ts';
+import { carbidesOf, gaugeOf } from './inputs.ts';
 import { noMemory } from './memory.ts';
 import { quantiles } from './quantiles.ts';
-import { sorted } from './sorted.ts';
-import { runOf } from './run.ts';
-import { attributeSearch, attributeValue, withAttribute } from './solve-attributes.ts';
+import { readerOf, runOf } from './run.ts';
+import { attributeSearch, attributeValue, changedKnife, withAttribute } from './solve-attributes.ts';
 import { gapOf } from './solve-gap.ts';
 import { nearestRoot } from './solve-roots.ts';
 import { breaksAway, checkQuestion, type Question } from './solve.ts';
-import type { CarbideKind, Knife, LineUp, Quantity } from './types.ts';
+import { sorted } from './sorted.ts';
+import type { Knife, LineUp, Quantity } from './types.ts';
 import { at } from './values.ts';
 
 /** The answers over all samples. */
@@ -52,22 +52,22 @@ export function whatItTakesBand(
   const present = attributeValue(changing, attribute);
   const exact = withAttribute(lineUp, id, attribute, present);
   const { inputs, drawn, worths } = runOf(exact, samples, seed, noMemory);
+  const read = readerOf(inputs, drawn);
   const place = (of: string): number => exact.knives.findIndex((knife) => knife.id === of);
-  const [a, b] = [worths.residuals[place(id)] ?? 0, worths.residuals[place(against)] ?? 0];
+  const k = place(id);
+  const [a, b] = [worths.residuals[k] ?? 0, worths.residuals[place(against)] ?? 0];
 
   const found: number[] = [];
   let broken = 0;
   for (let i = 0; i < samples; i += 1) {
-    const sample = sampleOf(exact, inputs, (j) => at(drawn[j]?.values ?? 0, i));
-    const knife = sample.knives[place(id)];
-    if (knife === undefined) continue;
+    const sample = sampleOf(exact, (owner, name) => at(read(owner, name), i));
+    const knife = sample.knives[k] ?? changing;
     const residual = Math.exp(at(b, i) - at(a, i));
     const gap = gapOf(sample, { ...question, target: target * residual });
     const value = nearestRoot(gap, attributeValue(knife, attribute), attributeSearch(knife, attribute));
     if (value === null) continue;
     found.push(value);
-    const [changed] = withAttribute({ ...sample, knives: [knife] }, id, attribute, value).knives;
-    if (changed && breaksAway(changed, attribute)) broken += 1;
+    if (breaksAway(changedKnife(knife, attribute, value), attribute)) broken += 1;
   }
   const shares = { inReach: found.length / samples, belowFloor: broken / samples };
   if (found.length === 0) return { low: null, median: null, high: null, ...shares };
@@ -79,17 +79,13 @@ export function whatItTakesBand(
 }
 
 /** The line-up of one sample: every input at its drawn value, a gauge's bias added to what it measured. */
-function sampleOf(lineUp: LineUp, inputs: readonly Input[], valueOf: (j: number) => number): LineUp {
-  const drawn = new Map(inputs.map(({ knife, name }, j) => [`${knife ?? ''}/${name}`, valueOf(j)]));
-  const shared = (name: string): number | undefined => drawn.get(`/${name}`);
+function sampleOf(lineUp: LineUp, valueOf: (knife: string | null, name: string) => number): LineUp {
   const knives = lineUp.knives.map((knife): Knife => {
-    const read = (name: string, quantity: Quantity): Quantity => {
-      const gauge = gaugeOf(lineUp, name, quantity);
-      const bias = gauge === null ? 0 : (shared(`gauge.${gauge}`) ?? 0);
-      const value = drawn.get(`${knife.id}/${name}`);
-      return value === undefined ? quantity : value + bias;
-    };
     const { microbevelAngleDeg, finish } = knife;
+    const read = (name: string, quantity: Quantity): number => {
+      const gauge = gaugeOf(lineUp, name, quantity);
+      return valueOf(knife.id, name) + (gauge === null ? 0 : valueOf(null, `gauge.${gauge}`));
+    };
     return {
       ...knife,
       angleDeg: read('angleDeg', knife.angleDeg),
@@ -100,18 +96,20 @@ function sampleOf(lineUp: LineUp, inputs: readonly Input[], valueOf: (j: number)
       finish: 'um' in finish ? { um: read('finish', finish.um) } : finish,
       hrc: read('hrc', knife.hrc),
       carbideVolPercent: Object.fromEntries(
-        Object.entries(knife.carbideVolPercent).map(([kind, volume]: [string, Quantity]) => [
-          kind as CarbideKind,
-          read(`carbideVolPercent.${kind}`, volume),
-        ]),
+        carbidesOf(knife).map(([kind, volume]) => [kind, read(`carbideVolPercent.${kind}`, volume)]),
       ),
     };
   });
-  const assumptions = { ...lineUp.assumptions };
-  for (const name of ['angleExponent', 'thicknessExponent', 'finishExponent', 'hardnessExponent'] as const) {
-    const value = shared(name);
-    if (value !== undefined) assumptions[name] = value;
-  }
-  const friction = shared('friction');
-  return { ...lineUp, knives, assumptions, ...(friction === undefined ? {} : { friction }) };
+  const shared = (name: string): number => valueOf(null, name);
+  return {
+    ...lineUp,
+    knives,
+    friction: shared('friction'),
+    assumptions: {
+      angleExponent: shared('angleExponent'),
+      thicknessExponent: shared('thicknessExponent'),
+      finishExponent: shared('finishExponent'),
+      hardnessExponent: shared('hardnessExponent'),
+    },
+  };
 }

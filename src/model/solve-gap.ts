@@ -26,6 +26,9 @@ function logProduct(a: Point, b: Point, work: Work): { log: number; complete: bo
   return { log, complete };
 }
 
+const picked = <T>(all: readonly T[], place: number): T =>
+  all[place] ?? refuse('a knife of the question is not one of the line-up');
+
 /**
  * The gap by the close reading, as `compare` gives it: both knives against the line-up's baseline, the regression
  * decided for the line-up as a whole. The line-up must be one `compare` takes, both ids among its knives.
@@ -37,32 +40,28 @@ export function gapOf(
   question: { knife: string; against: string; attribute: SolvableAttribute; target: number },
 ): (value: number) => Gap | null {
   const { knives } = lineUp;
+  const { attribute } = question;
   const depthMm = lineUp.contactDepthMm ?? parameters.contactDepthMm.default;
-  const now = knives.map((knife) => pointOf(knife, depthMm));
   const place = (id: string): number => knives.findIndex((knife) => knife.id === id);
-  const [changing, a, b, base] = [question.knife, question.knife, question.against, lineUp.baseline].map(
-    place,
-  );
-  const steel = question.attribute === 'hrc' || question.attribute === 'carbide';
-  const workNow = workOf(lineUp, now);
+  const [changing, against, base] = [place(question.knife), place(question.against), place(lineUp.baseline)];
+  const knife = picked(knives, changing);
   const at = (points: readonly Point[], work: Work) => {
-    const pick = (index: number | undefined): Point =>
-      points[index ?? -1] ?? refuse('a knife of the question is not one of the line-up');
-    const baseline = pick(base);
-    return { a: logProduct(pick(a), baseline, work), b: logProduct(pick(b), baseline, work) };
+    const baseline = picked(points, base);
+    return {
+      a: logProduct(picked(points, changing), baseline, work),
+      b: logProduct(picked(points, against), baseline, work),
+    };
   };
+  const now = knives.map((present) => pointOf(present, depthMm));
+  const workNow = workOf(lineUp, now);
   const standing = at(now, workNow);
+  const steel = attribute === 'hrc' || attribute === 'carbide';
   const logTarget = Math.log(question.target);
 
   const gap = (value: number): Gap | null => {
-    const points = knives.map((knife, index) => {
-      const present = now[index];
-      return index === changing || present === undefined
-        ? pointOf(changedKnife(knife, question.attribute, value), depthMm)
-        : present;
-    });
-    const changed = points[changing ?? -1];
-    if (changed === undefined || changed.apexAngleDeg < changed.angleDeg) return null;
+    const changed = pointOf(changedKnife(knife, attribute, value), depthMm);
+    if (changed.apexAngleDeg < changed.angleDeg) return null;
+    const points = now.with(changing, changed);
     const work = steel ? workOf(lineUp, points) : workNow;
     const here = at(points, work);
     if (here.a.complete !== standing.a.complete || here.b.complete !== standing.b.complete) return null;

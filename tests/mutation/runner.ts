@@ -1,6 +1,6 @@
 /**
  * Runs the tests of the model for Stryker in one process, loaded once: a mutant is switched on and the tests that
- * reach it are called, the quickest first, until one fails or two seconds are over.
+ * reach it are called, the quickest first, until one fails or their time is over.
  */
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { registerHooks } from 'node:module';
@@ -9,8 +9,8 @@ import { pathToFileURL } from 'node:url';
 import fc from 'fast-check';
 import type { Test } from './tests.ts';
 
-/** Tests that take long: only for mutants of a file they are named after. */
-const slow = /\/(compare|runs-(measured|oracle)|solve.*|uncertainty-.*|first-order.*|monotone)\.test/;
+/** Files of tests that take long: only for mutants of a file they are named after. */
+const slow = /\/(compare|first-order.*|monotone|runs-coverage|solve.*|uncertainty-coverage)\.test/;
 
 /** Whether a file of tests is named after a file of the model, by its first word. */
 const isOwn = (tests: string, mutated: string): boolean =>
@@ -19,7 +19,7 @@ const isOwn = (tests: string, mutated: string): boolean =>
     .includes(basename(mutated, '.ts').split('-')[0] ?? '');
 
 /** A mutant that so many microseconds of tests have not found counts as not found. */
-const longest = 2e6;
+const longest = 1e6 * Number(process.env['MUTANT_SECONDS']);
 
 /** The files of the model that are mutated in this run. */
 const mutated = (process.env['MUTATED'] ?? '').split(',');

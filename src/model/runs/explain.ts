@@ -70,7 +70,7 @@ export function explanations(
   ];
   const moved = ({ from, to }: Explanation): number =>
     to === null ? Infinity : Math.abs(Math.log(to / from));
-  return all.sort((a, b) => Number(b.withinStated) - Number(a.withinStated) || moved(a) - moved(b) || 0);
+  return all.sort((a, b) => Number(b.withinStated) - Number(a.withinStated) || moved(a) - moved(b));
 }
 
 function knifeOf(lineUp: LineUp, id: string): Knife {

@@ -66,11 +66,12 @@ export function lognormalFit(lives: readonly Life[], rows: readonly (readonly nu
     });
     if (tried === null) break;
     [theta, here] = [tried.moved, tried.next];
-    if (at(theta, p) > 1e9) break;
   }
   const tau = at(theta, p);
   const inverse = invert(here.curvature);
-  if (inverse === null || !(tau > 1e-6 && tau < 1e8) || !here.slope.every((s) => Math.abs(s) < 1e-4)) {
+  // Lives that show their scatter at all show it to within as much again; where they do not, it may be off without end.
+  const shown = (of: number[][]): boolean => Math.sqrt(at(at2(of, p), p)) < 100 * tau;
+  if (inverse === null || !(tau < 1e8) || !shown(inverse) || !here.slope.every((s) => Math.abs(s) < 1e-4)) {
     throw new RangeError(
       'the lives do not show how much they scatter: all fit one value, or the stop was looked at too rarely',
     );

@@ -1,0 +1,283 @@
+import { describe, expect, test } from 'vitest';
+import type { Gap } from '../../src/model/solve-gap.ts';
+import type { Search } from '../../src/model/solve-attributes.ts';
+import { nearestRoot } from '../../src/model/solve-roots.ts';
+
+/** Functions whose roots are known by hand, in place of a model's gap. */
+const gapOf =
+  (short: (x: number) => number, law: (x: number) => boolean | null = () => true) =>
+  (x: number): Gap | null => {
+    const regression = law(x);
+    return regression === null ? null : { short: short(x), regression };
+  };
+const steps = (low: number, high: number, seams: number[] = []): Search => ({
+  low,
+  high,
+  ratio: false,
+  seams,
+});
+const ratios = (low: number, high: number): Search => ({ low, high, ratio: true, seams: [] });
+
+/** To the last digits: a root of a gap is closed as far as numbers go. */
+const close = (found: number | null, root: number): void => {
+  expect(Math.abs((found ?? NaN) - root)).toBeLessThan(4e-15 * Math.max(1, Math.abs(root)));
+};
+
+describe('a root', () => {
+  test.each<[string, (x: number) => number, number, number, number]>([
+    ['of a straight line', (x) => x - 3.7, 1, 10, 3.7],
+    ['of a falling one', (x) => 3.7 - x, 1, 10, 3.7],
+    ['of a cosine', Math.cos, 1, 2, Math.PI / 2],
+    ['of a logarithm', (x) => Math.log(x / 7.3), 1, 30, 7.3],
+    // Where secants get stuck: flat on one side, or nearly so about the root.
+    ['of an exponential', (x) => Math.exp(40 * (x - 1)) - 1, 0.1, 3, 1],
+    ['of a fifth power', (x) => (x - 1.23) ** 5 + 1e-9 * (x - 1.23), 0, 4, 1.23],
+    ['of a step as good as vertical', (x) => Math.tanh(1e6 * (x - 2.345)), 0, 5, 2.345],
+    ['of a lopsided step', (x) => (x < 2.345 ? -1e-9 : 1e9), 0, 5, 2.345],
+    ['of one lopsided the other way', (x) => (x > 2.345 ? -1e-9 : 1e9), 0, 5, 2.345],
+  ])('%s is closed to the last digits', (_what, short, low, high, root) => {
+    for (const from of [low, (low + high) / 2, high])
+      for (const search of [steps(low, high), ratios(Math.max(low, 0.01), high)])
+        close(nearestRoot(gapOf(short), Math.max(from, search.low), search), root);
+  });
+
+  test('takes no more looks than halving would, and two', () => {
+    for (const short of [
+      (x: number) => x - 3.7,
+      (x: number) => Math.exp(40 * (x - 1)) - 1,
+      (x: number) => Math.tanh(1e6 * (x - 2.345)),
+      (x: number) => (x < 2.345 ? -1e-9 : 1e9),
+    ]) {
+      let looks = 0;
+      const counted = (x: number): Gap => {
+        looks += 1;
+        return { short: short(x), regression: true };
+      };
+      nearestRoot(counted, 4, steps(0, 5));
+      // 24 parts have 25 ends; the present is looked at, and is one of the stops; just inside either end one each.
+      // To halve a part of 5/24 down to 1e-15 of 2 and more takes log₂(5/24/4e-15), about 46.
+      expect(looks).toBeLessThanOrEqual(25 + 2 + 2 + 46 + 2);
+    }
+  });
+
+  test('at the present is the present itself, even where others are', () => {
+    expect(
+      nearestRoot(
+        gapOf((x) => Math.sin(Math.PI * x)),
+        5,
+        steps(0, 10),
+      ),
+    ).toBe(5);
+    // Within 1e-12 of the target it has reached it; a little more and it has not.
+    expect(
+      nearestRoot(
+        gapOf((x) => x - 5),
+        5 + 5e-13,
+        steps(0, 10),
+      ),
+    ).toBe(5 + 5e-13);
+    expect(
+      nearestRoot(
+        gapOf((x) => x - 5),
+        5 + 5e-12,
+        steps(0, 10),
+      ),
+    ).not.toBe(5 + 5e-12);
+  });
+
+  test('nearest by difference, or by ratio where equal ratios are natural', () => {
+    // Roots at 1 and 7: from 3.5 the first is nearer by difference, the second by ratio.
+    const gap = gapOf((x) => (x - 1) * (x - 7));
+    close(nearestRoot(gap, 3.5, steps(0.5, 20)), 1);
+    close(nearestRoot(gap, 3.5, ratios(0.5, 20)), 7);
+    close(nearestRoot(gap, 4.5, steps(0.5, 20)), 7);
+    close(nearestRoot(gap, 2, ratios(0.5, 20)), 1);
+  });
+
+  test('at either end of the range counts', () => {
+    for (const end of [2, 9]) {
+      const found = nearestRoot(
+        gapOf((x) => x - end),
+        5,
+        steps(2, 9),
+      );
+      expect(found).toBe(end);
+    }
+    expect(
+      nearestRoot(
+        gapOf((x) => x - 9.001),
+        5,
+        steps(2, 9),
+      ),
+    ).toBeNull();
+    expect(
+      nearestRoot(
+        gapOf((x) => x - 1.999),
+        5,
+        steps(2, 9),
+      ),
+    ).toBeNull();
+  });
+
+  test('there is none where the gap never closes, nor in a range of one value', () => {
+    expect(
+      nearestRoot(
+        gapOf((x) => 1 + x * x),
+        1,
+        steps(-5, 5),
+      ),
+    ).toBeNull();
+    expect(
+      nearestRoot(
+        gapOf((x) => -1 - x * x),
+        1,
+        steps(-5, 5),
+      ),
+    ).toBeNull();
+    expect(
+      nearestRoot(
+        gapOf(() => 1),
+        3,
+        steps(3, 3),
+      ),
+    ).toBeNull();
+    expect(nearestRoot(() => null, 3, steps(1, 5))).toBeNull();
+  });
+});
+
+describe('two roots within one part of the range', () => {
+  // Parts are 10/24, about 0.42, wide: a dip of 0.04 lies between two ends.
+  const dip = (at: number) => (x: number) => (x - at) ** 2 - 0.02 ** 2;
+  test.each([5.1, 5.25, 3.217, 8.9])('about %f are found by their turn', (at) => {
+    for (const sign of [1, -1]) {
+      const gap = gapOf((x) => sign * dip(at)(x));
+      close(nearestRoot(gap, 9.9, steps(0, 10)), at + 0.02);
+      close(nearestRoot(gap, 0.1, steps(0, 10)), at - 0.02);
+    }
+  });
+
+  test.each([0.05, 9.95])('in the outermost part, about %f, too', (at) => {
+    const gap = gapOf(dip(at));
+    close(nearestRoot(gap, 9.999, steps(0, 10)), at + 0.02);
+    close(nearestRoot(gap, 0.001, steps(0, 10)), at - 0.02);
+  });
+
+  test('a turn that only just does not reach the target is none', () => {
+    expect(
+      nearestRoot(
+        gapOf((x) => (x - 5.1) ** 2 + 1e-6),
+        2,
+        steps(0, 10),
+      ),
+    ).toBeNull();
+    expect(
+      nearestRoot(
+        gapOf((x) => -((x - 5.1) ** 2) - 1e-6),
+        2,
+        steps(0, 10),
+      ),
+    ).toBeNull();
+  });
+
+  test('a turn away from the target is not followed, and a plateau is none', () => {
+    let looks = 0;
+    const away = (x: number): Gap => {
+      looks += 1;
+      return { short: 100 - (x - 5) ** 2, regression: true };
+    };
+    expect(nearestRoot(away, 2, steps(0, 9))).toBeNull();
+    expect(looks).toBeLessThan(35);
+    looks = 0;
+    const level = (): Gap => {
+      looks += 1;
+      return { short: 1, regression: true };
+    };
+    expect(nearestRoot(level, 2, steps(0, 9))).toBeNull();
+    expect(looks).toBeLessThan(35);
+  });
+});
+
+describe('where the gap jumps', () => {
+  test('a jump past the target from one law to the next is no root', () => {
+    const jump = gapOf(
+      (x) => (x < 5.1 ? -1 : 1),
+      (x) => x < 5.1,
+    );
+    expect(nearestRoot(jump, 2, steps(0, 10))).toBeNull();
+  });
+
+  test('roots hard by a seam are found, on either side', () => {
+    for (const root of [5.1 - 1e-9, 5.1 + 1e-9]) {
+      const short = (x: number): number => (x < 5.1 === root < 5.1 ? x - root : 3);
+      close(
+        nearestRoot(
+          gapOf(short, (x) => x < 5.1),
+          2,
+          steps(0, 10),
+        ),
+        root,
+      );
+    }
+  });
+
+  test('a seam that is told, and holds for one value or from it on, is looked at itself', () => {
+    // The law is another at 6 alone, and the gap closed there.
+    const alone = gapOf(
+      (x) => (x === 6 ? 0 : 1),
+      (x) => x === 6,
+    );
+    expect(nearestRoot(alone, 2, steps(0, 10))).toBeNull();
+    expect(nearestRoot(alone, 2, steps(0, 10, [6]))).toBe(6);
+    const up = gapOf(
+      (x) => (x <= 6 ? x - 6 : 2),
+      (x) => x <= 6,
+    );
+    close(nearestRoot(up, 2, steps(0, 10, [6])), 6);
+    // A seam outside the range is not looked at.
+    expect(
+      nearestRoot(
+        gapOf((x) => x - 12),
+        2,
+        steps(0, 10, [12]),
+      ),
+    ).toBeNull();
+  });
+
+  test('where the model refuses, roots up to there are found, and none beyond', () => {
+    const refused = (x: number) => (x > 3.3 && x < 7.7 ? null : true);
+    for (const root of [3.3 - 1e-7, 7.7 + 1e-7, 1.2, 9.1])
+      close(
+        nearestRoot(
+          gapOf((x) => x - root, refused),
+          root < 5 ? 0.1 : 9.9,
+          steps(0, 10),
+        ),
+        root,
+      );
+    for (const root of [3.4, 5, 7.6])
+      expect(
+        nearestRoot(
+          gapOf((x) => x - root, refused),
+          1,
+          steps(0, 10),
+        ),
+      ).toBeNull();
+    // A change of sign across the gap is none.
+    expect(
+      nearestRoot(
+        gapOf((x) => x - 5, refused),
+        9,
+        steps(0, 10),
+      ),
+    ).toBeNull();
+    // Nor does it matter that the present itself is refused.
+    close(
+      nearestRoot(
+        gapOf((x) => x - 9.1, refused),
+        5,
+        steps(0, 10),
+      ),
+      9.1,
+    );
+  });
+});
