@@ -1,6 +1,7 @@
 import { leftOut, list } from './rows.ts';
 import type { Scene } from './scene.ts';
 import { refusedWork } from './refused-work.ts';
+import { sentencesOf } from './sentences-of.ts';
 import { times } from './show.ts';
 import { isExact, sureOf } from './sure.ts';
 import type { Sure } from './sure.ts';
@@ -74,7 +75,7 @@ export const bandWords: Record<string, WordsOf> = {
  */
 export function bandBehind(scene: Scene, depth: 'a sentence' | 'more'): string[] {
   if (depth === 'more')
-    return (bandWords['answer-band']?.(scene) ?? []).filter((sentence) => sentence !== '');
+    return sentencesOf(bandWords, 'answer-band', scene).filter((sentence) => sentence !== '');
   const sure = sureOf(scene);
   if (refusedWork(scene) !== '' || isExact(sure)) return [];
   return [

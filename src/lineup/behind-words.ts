@@ -63,14 +63,12 @@ const opened: WordsOf = (scene) => {
 /** The subject's grind in three forms. */
 const threeForms: WordsOf = (scene) => {
   const all = formsOf(scene);
-  const flat = all.find(({ form }) => form === 'flat');
-  const own = all.find((form) => form.own);
-  if (!flat || !own) return [];
-  const { name } = behindOf(scene).subject;
+  const [hollow, flat, convex] = all;
+  const { name, grind } = behindOf(scene).subject;
   const against = (angle: number) => grindPush(scene, flat.grindAngleDeg) / grindPush(scene, angle);
   return [
     `Over ${short(contactDepthOf(scene))} mm from the shoulder ${name} would be a wedge of ${list(all.map(({ form, grindAngleDeg }) => `${short(grindAngleDeg)}° per side ${form}`))}.`,
-    `Against the flat one the hollow makes ${times(against(all[0]?.grindAngleDeg ?? 0))} and the convex ${times(against(all[2]?.grindAngleDeg ?? 0))}; ${name} itself is ground ${own.form}.`,
+    `Against the flat one the hollow makes ${times(against(hollow.grindAngleDeg))} and the convex ${times(against(convex.grindAngleDeg))}; ${name} itself is ground ${grind.form}.`,
   ];
 };
 

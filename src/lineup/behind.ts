@@ -99,17 +99,15 @@ export interface Form {
   own: boolean;
 }
 
-export const forms: readonly GrindForm[] = ['hollow', 'flat', 'convex'];
-
 /**
  * The subject's primary grind in all three forms: same shoulder, same spine, same height. Of its own radius, or the
  * assumed one, made larger until a hollow of it does not go through the blade.
  */
-export function formsOf(scene: Scene): Form[] {
+export function formsOf(scene: Scene): [hollow: Form, flat: Form, convex: Form] {
   const { subject } = behindOf(scene);
   const { edgeMm, grind } = subject;
   const contactDepthMm = contactDepthOf(scene);
-  return forms.map((form) => {
+  const inForm = (form: GrindForm): Form => {
     const own = form === grind.form;
     const section = (radiusMm: number) => ({ ...grind, form, radiusMm, edgeMm });
     let radiusMm = Math.max(grind.radiusMm ?? assumedRadiusMm, grind.heightMm / 2);
@@ -121,7 +119,8 @@ export function formsOf(scene: Scene): Form[] {
       sagMm: flankSagMm(section(radiusMm), grind.heightMm / 2),
       grindAngleDeg: grindHalfAngleDeg({ ...section(radiusMm), contactDepthMm }),
     };
-  });
+  };
+  return [inForm('hollow'), inForm('flat'), inForm('convex')];
 }
 
 /** What the caliper reads when its jaws stand this far above the shoulder, mm. */

@@ -26,6 +26,7 @@ export function closeLog(scene: Scene): LineUpEntry {
       ...run,
       knife: row.knife,
       sharpening: run.sharpening === notRecorded ? row.label : run.sharpening,
+      // Unreachable: every run of the key has its lot on the sheet.
       lot: run.lot === notRecorded ? (lots.get(row.order) ?? run.lot) : run.lot,
     };
   };

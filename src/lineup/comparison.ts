@@ -1,5 +1,6 @@
 import { parseDocument } from 'yaml';
 import { readLineUps } from './files.ts';
+import { migrate } from './migrations.ts';
 import { validate } from './schema.ts';
 import type { LineUpEntry, Problem } from './schema.ts';
 
@@ -61,21 +62,20 @@ export function readComparison(file: string, text: string): Comparison {
   function saved(document: Record<string, unknown>): LineUpEntry {
     const read = readLineUps(JSON.stringify(document));
     if (!read.ok) return stop('', read.message, 'Save the line-up again.');
-    const { lineUps } = document as { lineUps: unknown[] };
-    const [only] = read.lineUps;
+    const { lineUps, version } = document as { lineUps: unknown[]; version: number };
+    const [only] = lineUps;
     if (lineUps.length !== 1)
       return stop('lineUps', `it holds ${lineUps.length} line-ups`, 'A page shows one: save that one alone.');
-    if (only) return only.entry;
-    const checked = validate((lineUps[0] as { lineUp?: unknown } | null)?.lineUp);
-    return checked.ok ? checked.entry : refuse(checked.problems, 'lineUps.0.lineUp');
+    return own(migrate((only as { lineUp?: unknown } | null)?.lineUp, version), 'lineUps.0.lineUp');
   }
 
-  function own(lineUp: unknown): LineUpEntry {
+  function own(lineUp: unknown, below = ''): LineUpEntry {
     const checked = validate(lineUp);
-    return checked.ok ? checked.entry : refuse(checked.problems, '');
+    return checked.ok ? checked.entry : refuse(checked.problems, below);
   }
 
   function refuse([first]: readonly Problem[], below: string): never {
+    // Unreachable: what is no line-up has a problem at least.
     const { path, message } = first ?? { path: '', message: 'it holds no line-up' };
     return stop([below, path].filter(Boolean).join('.'), message, fixOf(message));
   }

@@ -9,6 +9,7 @@ import type { CarbideEstimate, CarbideVolPercent, Composition, Quantity } from '
 import { readQuantity } from './read.ts';
 import { brief } from './show.ts';
 import type { Hardened } from './steel.ts';
+import { orRefusal } from './unless-refused.ts';
 
 /** What a steel is entered by: contents in % by mass, and the hardening temperature. */
 export const contents = ['carbon', 'chromium', 'vanadium', 'molybdenum', 'tungsten'] as const;
@@ -63,24 +64,25 @@ export function readComposition(texts: CompositionTexts): ReadComposition {
     else problems.hardening = read.message;
   }
   if (Object.keys(problems).length > 0) return { ok: false, problems };
-  try {
-    const estimate = carbideFromComposition(composition);
-    const given = composition.austenitizingC;
-    return {
-      ok: true,
-      hardened: {
-        celsius: given === undefined || isUnknown(given) ? null : nominal(given),
-        estimate,
-        percent: Object.values(estimate.volPercent).reduce((sum, volume) => sum + volume, 0),
-      },
-    };
-  } catch (error) {
-    if (!(error instanceof RangeError)) throw error;
-    // A refusal begins with the name of what it refuses.
-    const { message } = error;
-    const field = contents.find((of) => message.startsWith(of)) ?? 'hardening';
-    return { ok: false, problems: { [field]: message } };
-  }
+  return orRefusal<ReadComposition, ReadComposition>(
+    () => {
+      const estimate = carbideFromComposition(composition);
+      const given = composition.austenitizingC;
+      return {
+        ok: true,
+        hardened: {
+          celsius: given === undefined || isUnknown(given) ? null : nominal(given),
+          estimate,
+          percent: Object.values(estimate.volPercent).reduce((sum, volume) => sum + volume, 0),
+        },
+      };
+    },
+    (message) => {
+      // A refusal begins with the name of what it refuses.
+      const field = contents.find((of) => message.startsWith(of)) ?? 'hardening';
+      return { ok: false, problems: { [field]: message } };
+    },
+  );
 }
 
 /**

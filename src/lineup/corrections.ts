@@ -57,7 +57,7 @@ function* ofKnives({ entry, lineUp }: Scene): Generator<[string, number]> {
     yield [`${name}, thickness at the spine, mm`, knife.grind.spineMm];
     yield [`${name}, height of the grind, mm`, knife.grind.heightMm];
     for (const [kind, volume] of Object.entries(knife.carbideVolPercent))
-      if (volume !== undefined) yield [`${name}, ${kind}, volume per cent`, nominal(volume)];
+      yield [`${name}, ${kind}, volume per cent`, nominal(volume)];
   }
 }
 

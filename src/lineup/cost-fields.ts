@@ -134,6 +134,7 @@ export function readCost(
       offer: {
         kind: 'steel',
         hrc,
+        // Unreachable: the steels to choose from are those of the table.
         carbideVolPercent: carbidesByDesignation[designation] ?? {},
         ...(toughness === undefined ? {} : { toughness }),
       },

@@ -33,6 +33,7 @@ export type Offered = { asked: OfferAsked } & ({ cost: Cost } | { refused: strin
 export function costAskedFirst(scene: Scene): CostAsked {
   const { baseline, subject } = scene.entry;
   const read = readCost(firstTexts, scene, { knife: baseline, against: subject });
+  // Unreachable: the first texts of the fields are all within their limits.
   if (!read.ok) throw new Error('the offers that stand there at first cannot be read');
   return read.asked;
 }

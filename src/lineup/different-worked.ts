@@ -10,6 +10,8 @@ import type { WorkedOf } from './worked.ts';
 /** Four digits where a value goes on into the next step, so that the reader's own sum agrees with the page. */
 const on = (value: number): string => plain(value, 4);
 
+const none = 'none';
+
 /** More runs than these are not listed. */
 const most = 12;
 
@@ -28,9 +30,10 @@ function summary(values: readonly number[]): { mean: number; sd: number; error: 
   return { mean, sd, error: sd / Math.sqrt(logs.length) };
 }
 
-/** Student's t of the interval; 0 where there is no scatter to speak of. */
-function reachOfT(x: readonly number[], y: readonly number[], error: number): number {
-  if (!(error > 0)) return 0;
+/** Student's t of the interval; null where there is no scatter to speak of. */
+function reachOfT(x: readonly number[], y: readonly number[], error: number): number | null {
+  // Runs that are all alike leave no more than the last digit of their logarithms.
+  if (error < 1e-9) return null;
   const { difference, high } = welch(x.map(Math.log), y.map(Math.log));
   return (high - difference) / error;
 }
@@ -45,7 +48,8 @@ export const differentWorked: Record<string, WorkedOf> = {
     const error = Math.hypot(a.error, b.error);
     const t = reachOfT(x, y, error);
     const ratio = Math.exp(a.mean - b.mean);
-    const reach = Math.exp(t * error);
+    const reach = t === null ? null : Math.exp(t * error);
+    const interval = (show: (reach: number) => string): string => (reach === null ? none : show(reach));
     const open = trial.x.length + trial.y.length - x.length - y.length;
     return {
       givens: `${subject.name}: ${listed(x, trial)}. ${baseline.name}: ${listed(y, trial)}. ${trial.unit === 'cuts' ? 'Cuts' : 'Millimetres cut'} after each sharpening.${open > 0 ? ` Runs that ended early (${open}) are left out of this sum by hand; the interval in the figure has them.` : ''}`,
@@ -68,7 +72,7 @@ export const differentWorked: Record<string, WorkedOf> = {
           values: { a: on(Math.exp(a.mean)), b: on(Math.exp(b.mean)), ratio: on(ratio) },
         },
         {
-          say: 'The logarithms scatter. Each scatter squared, over its number of runs, added up, under the root: the standard error of the difference.',
+          say: `${t === null ? 'These logarithms do not scatter, so the sum by hand has no interval' : 'The logarithms scatter'}. Each scatter squared, over its number of runs, added up, under the root: the standard error of the difference.`,
           tex: '\\sqrt{\\frac{{{sa}}^2}{{{na}}} + \\frac{{{sb}}^2}{{{nb}}}} \\approx {{error}}',
           values: {
             sa: on(a.sd),
@@ -81,17 +85,17 @@ export const differentWorked: Record<string, WorkedOf> = {
         {
           say: 'Student’s t for these degrees of freedom says how many standard errors an interval of 95 % reaches to either side. Back from the logarithm that is a factor.',
           tex: 'e^{{{t}} \\times {{error}}} \\approx {{reach}}',
-          values: { t: on(t), error: on(error), reach: on(reach) },
+          values: { t: t === null ? none : on(t), error: on(error), reach: interval(on) },
         },
         {
           say: `The ratio of ${subject.name} to ${baseline.name} divided by it is the lower end.`,
           tex: '{{ratio}} \\div {{reach}} \\approx {{low}}',
-          values: { ratio: on(ratio), reach: on(reach), low: plain(ratio / reach) },
+          values: { ratio: on(ratio), reach: interval(on), low: interval((by) => plain(ratio / by)) },
         },
         {
           say: 'Multiplied by it, the upper end.',
           tex: '{{ratio}} \\times {{reach}} \\approx {{high}}',
-          values: { ratio: on(ratio), reach: on(reach), high: plain(ratio * reach) },
+          values: { ratio: on(ratio), reach: interval(on), high: interval((by) => plain(ratio * by)) },
         },
       ],
     };

@@ -44,17 +44,10 @@ export function drawLevel(scene: Scene): DrawLevel {
 function levelIn({ entry, baselineKnife }: Scene, lineUp: LineUp): Level {
   const { subject, baseline } = entry;
   const present = nominal(baselineKnife.angleDeg);
-  const [ratio] = ratioCurve(lineUp, {
-    knife: baseline,
-    against: subject,
-    attribute: 'angleDeg',
-    values: [present],
-  });
-  const now = ratio ?? 1;
-  const answer: Answer =
-    subject === baseline
-      ? { value: present }
-      : whatItTakes(lineUp, { knife: baseline, against: subject, attribute: 'angleDeg' });
+  const asked = { knife: baseline, against: subject, attribute: 'angleDeg' } as const;
+  // As it is the model has a ratio, or there would be no scene.
+  const now = ratioCurve(lineUp, { ...asked, values: [present] })[0] ?? 1;
+  const answer = whatItTakes(lineUp, asked);
   const { value } = answer;
   if (value === null) return { now, answer, removedMm2: null, rolling: null, lineUp };
   const hrc = nominal(baselineKnife.hrc);

@@ -6,6 +6,7 @@ import { jobOf } from './job.ts';
 import { list } from './rows.ts';
 import { scratchesOf } from './scratches.ts';
 import { brief, plain, ratioInWords, times } from './show.ts';
+import { orRefusal } from './unless-refused.ts';
 import type { WordsOf } from './words.ts';
 
 const same = (factor: number): boolean => Math.abs(Math.log(factor)) < 5e-4;
@@ -117,14 +118,11 @@ const scratch: WordsOf = (scene) => {
   ];
 };
 
-const refused: WordsOf = () => {
-  try {
-    grainSizeUm({ scale: 'FEPA-P', grit: 3000 });
-    return [];
-  } catch (error) {
-    return [`Ask it for P3000 and it says: “${error instanceof Error ? error.message : ''}”.`];
-  }
-};
+const refused: WordsOf = () =>
+  orRefusal<string[], string[]>(
+    () => [`P3000 is ${umOf(grainSizeUm({ scale: 'FEPA-P', grit: 3000 }))}.`],
+    (message) => [`Ask it for P3000 and it says: “${message}”.`],
+  );
 
 /** What the finishes of the line-up's own two knives come to. */
 const ownKnives: WordsOf = (scene) => {

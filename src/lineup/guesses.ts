@@ -38,6 +38,7 @@ export function tally(
   const sorted = [...guesses].sort((a, b) => a.ratio - b.ratio);
   const at = (place: number): number => {
     let passed = 0;
+    // Unreachable: a place below the total is passed.
     return sorted.find(({ count }) => (passed += count) > place)?.ratio ?? NaN;
   };
   return {

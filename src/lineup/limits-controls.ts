@@ -2,6 +2,7 @@ import { controls } from './controls.ts';
 import type { Control } from './controls.ts';
 
 const { 'subject.angle': angle, 'subject.hrc': hardness } = controls;
+// Unreachable: both stand among the controls.
 if (!angle || !hardness) throw new RangeError('the subject’s angle and hardness have no control');
 
 /** The subject's edge angle, down to the floor and below it. */

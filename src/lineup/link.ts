@@ -1,6 +1,7 @@
 import { MODEL_NUMBER } from '../model/index.ts';
 import { crc32, deflateRaw, fromBase64Url, inflateRaw, toBase64Url } from './bytes.ts';
 import { compared } from './compared.ts';
+import { ofKnife } from './found.ts';
 import { documentVersion, migrate } from './migrations.ts';
 import { pack, unpack } from './positions.ts';
 import { validate } from './schema.ts';
@@ -57,9 +58,8 @@ const readers: Readonly<Record<number, (packed: unknown) => unknown>> = { 1: unp
  * A line-up as the fragment of an address.
  *
  * @param entry A line-up that `validate` accepts.
- * @returns `#with=2.…`; about 600 characters for four knives. Runs go along where they fit: a link of more than 4,000
- * characters leaves them behind and says so when it is opened.
- * @throws RangeError where the line-up packs to more than 8 KB.
+ * @returns `#with=2.…`; about 600 characters for four knives, and what a reader takes for the longest line-up. Runs go
+ * along where they fit: a link of more than 4,000 characters leaves them behind and says so when it is opened.
  */
 export function encodeLink(entry: LineUpEntry): string {
   const whole = packedOf(entry, 0);
@@ -73,9 +73,8 @@ const mostPackedWithRuns = 3000;
 
 function saidNow(entry: LineUpEntry): number[] {
   const rows = compared(toModel(entry));
-  const of = (reading: 'close' | 'pocket') => rows[reading].find(({ knife }) => knife === entry.subject);
-  const four = (value: number | undefined) => Number((value ?? 0).toPrecision(4));
-  return [four(of('close')?.product), four(of('pocket')?.product), four(of('close')?.rival)];
+  const [close, pocket] = [ofKnife(rows.close, entry.subject), ofKnife(rows.pocket, entry.subject)];
+  return [close.product, pocket.product, close.rival].map((ratio) => Number(ratio.toPrecision(4)));
 }
 
 function packedOf(entry: LineUpEntry, leftBehind: 0 | 1): Uint8Array {
@@ -84,11 +83,6 @@ function packedOf(entry: LineUpEntry, leftBehind: 0 | 1): Uint8Array {
 }
 
 function fragmentOf(packed: Uint8Array): string {
-  if (packed.length > mostPackedBytes) {
-    throw new RangeError(
-      `the packed line-up has ${packed.length} bytes; a link carries at most ${mostPackedBytes}`,
-    );
-  }
   const bytes = new Uint8Array(headBytes + packed.length);
   const view = new DataView(bytes.buffer);
   view.setUint32(0, crc32(packed));
@@ -164,11 +158,8 @@ function opened(packed: Uint8Array, version: number): DecodedLink {
   }
   const checked = validate(migrate(read(rest), version));
   if (!checked.ok) {
-    const [first] = checked.problems;
-    return trouble(
-      'not valid',
-      `The line-up in the link cannot be used: ${first?.message ?? 'it is empty'}.`,
-    );
+    const message = checked.problems[0]?.message ?? 'it is empty';
+    return trouble('not valid', `The line-up in the link cannot be used: ${message}.`);
   }
   return {
     ok: true,

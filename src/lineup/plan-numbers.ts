@@ -5,8 +5,5 @@ import { percent, thousands } from './show.ts';
 /** The numbers of a plan of runs. */
 export const planNumbers: Record<string, NumberOf> = {
   'plan.cv': (scene) => percent(planOf(scene).cv),
-  'plan.needed': (scene) => {
-    const { apart } = neededOf(planOf(scene));
-    return apart === null ? 'over a million' : thousands(apart);
-  },
+  'plan.needed': (scene) => thousands(neededOf(planOf(scene)).apart),
 };

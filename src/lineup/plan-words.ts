@@ -22,15 +22,13 @@ export const planWords: Record<string, WordsOf> = {
       'the runs': ', as the runs so far show',
       assumed: ', which is assumed until runs show it',
     }[plan.from];
-    const needed = (many: number | null, of = 'sharpening'): string =>
-      many === null ? `more than a million ${of}s` : counted(many, of);
     return [
-      `Runs of one knife scatter by ${percent(plan.cv)}${where}. To find ${names} apart where one lasts ${times(plan.ratio)} as long as the other, in four of five tries, takes ${needed(apart)} of each.`,
+      `Runs of one knife scatter by ${percent(plan.cv)}${where}. To find ${names} apart where one lasts ${times(plan.ratio)} as long as the other, in four of five tries, takes ${counted(apart, 'sharpening')} of each.`,
       plan.correlation === undefined
         ? ''
-        : `Cut in pairs on the same stock, with a correlation of ${brief(plan.correlation)} between the two, it takes ${needed(pairsFor(plan.cv, plan.ratio, plan.correlation), 'pair')}.`,
-      `To show them alike to within ${times(plan.ratio)} takes ${needed(alike)} of each.`,
-      apart !== null && apart < 5
+        : `Cut in pairs on the same stock, with a correlation of ${brief(plan.correlation)} between the two, it takes ${counted(pairsFor(plan.cv, plan.ratio, plan.correlation), 'pair')}.`,
+      `To show them alike to within ${times(plan.ratio)} takes ${counted(alike, 'sharpening')} of each.`,
+      apart < 5
         ? 'With fewer than five of each the test that allows unlike scatter notices less often than this says: cut five.'
         : '',
       'Cutting more with one edge does not count; sharpening again does.',
@@ -50,9 +48,9 @@ export const planWords: Record<string, WordsOf> = {
         /^\w/,
         (letter) => letter.toUpperCase(),
       ),
-      plan.runs === undefined && apart !== null && apart > mostOnSheet
+      plan.runs === undefined && apart > mostOnSheet
         ? `The scatter asks for ${thousands(apart)}; a sheet holds ${mostOnSheet} unless you set more.`
-        : plan.runs !== undefined && apart !== null && plan.runs < apart
+        : plan.runs !== undefined && plan.runs < apart
           ? `That is fewer than the ${thousands(apart)} the scatter asks for: ${scene.subject.name} and ${scene.baseline.name} may well stay untold apart.`
           : '',
       plan.control === undefined

@@ -13,7 +13,7 @@ import { firstPlan } from './first-plan.ts';
 import { runsOf } from './runs.ts';
 import type { Scene } from './scene.ts';
 import type { PlanEntry } from './schema.ts';
-import { orRefusal, unlessRefused } from './unless-refused.ts';
+import { orRefusal } from './unless-refused.ts';
 
 /** Where no runs show the scatter yet, this is taken: assumed, no source. */
 const assumedCv = 0.2;
@@ -37,20 +37,15 @@ export function planOf(scene: Scene): Planned {
     : { ...plan, cv: Math.min(2, Math.max(0.01, Number(cv.toFixed(2)))), from: 'the runs' };
 }
 
-/** Runs a knife to notice the ratio, and to show knives alike to within it; null where over a million. */
-export function neededOf({ cv, ratio }: Pick<Planned, 'cv' | 'ratio'>): {
-  apart: number | null;
-  alike: number | null;
-} {
-  return {
-    apart: unlessRefused(() => runsNeeded({ cv, ratio })),
-    alike: unlessRefused(() => equivalenceRunsNeeded({ cv, alikeWithin: { low: 1 / ratio, high: ratio } })),
-  };
-}
+/** Runs a knife to notice the ratio, and to show knives alike to within it: never a million, within a plan's limits. */
+export const neededOf = ({ cv, ratio }: Pick<Planned, 'cv' | 'ratio'>): { apart: number; alike: number } => ({
+  apart: runsNeeded({ cv, ratio }),
+  alike: equivalenceRunsNeeded({ cv, alikeWithin: { low: 1 / ratio, high: ratio } }),
+});
 
-/** Pairs on the same stock to notice the ratio; null where over a million. */
-export const pairsFor = (cv: number, ratio: number, correlation: number): number | null =>
-  unlessRefused(() => pairsNeeded({ cv, ratio, correlation }));
+/** Pairs on the same stock to notice the ratio. */
+export const pairsFor = (cv: number, ratio: number, correlation: number): number =>
+  pairsNeeded({ cv, ratio, correlation });
 
 /** Chance of noticing a ratio with so many runs a knife. */
 export const chanceOf = (cv: number, ratio: number, runs: number): number =>
@@ -68,7 +63,7 @@ export function chanceAlike(cv: number, within: number, runs: number): number {
 
 /** How many runs a knife the sheet holds. */
 export function runsOnSheet(plan: Planned): number {
-  return plan.runs ?? Math.max(plan.lots, Math.min(mostOnSheet, neededOf(plan).apart ?? mostOnSheet));
+  return plan.runs ?? Math.max(plan.lots, Math.min(mostOnSheet, neededOf(plan).apart));
 }
 
 /** The sheet of the plan, or why there is none. */

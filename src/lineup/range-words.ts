@@ -63,9 +63,7 @@ function holdsMost(scene: Scene, reading: Reading): string {
 /** Where the baseline draws level with the subject's steel, and with the whole of it. */
 export function drawLevelWords(scene: Scene): string[] {
   const { whole, steel } = drawLevel(scene);
-  const { subject, entry } = scene;
-  if (entry.subject === entry.baseline)
-    return [`${subject.name} is set against itself: there is nothing to make up.`];
+  const { subject } = scene;
   return [
     meeting(scene, steel, `a knife like itself in the steel of ${subject.name}`),
     meeting(scene, whole, `${subject.name} as it is`),

@@ -47,7 +47,7 @@ export type OpenedSeal =
 async function sealOf(prediction: unknown): Promise<string> {
   const bytes = new TextEncoder().encode(canonicalJson(prediction));
   const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
-  return (toBase32(digest, sealCharacters).match(/.{4}/g) ?? []).join('-');
+  return toBase32(digest, sealCharacters).replaceAll(/.{4}(?!$)/g, '$&-');
 }
 
 const four = (value: number): number => Number(value.toPrecision(4));

@@ -41,6 +41,7 @@ export const inOrder = (knives: readonly Stacked[], way: Way): Stacked[] =>
 export function ends(scene: Scene, way: Way): { first: Stacked; last: Stacked; ratio: number } {
   const order = inOrder(stackOf(scene), way);
   const [first, last] = [order[0], order.at(-1)];
+  // Unreachable: a line-up has two knives at least.
   if (!first || !last) throw new RangeError('the line-up has no knives');
   return { first, last, ratio: first[way] / last[way] };
 }
@@ -53,6 +54,7 @@ export function nearest(scene: Scene): { longer: Stacked; shorter: Stacked; rati
     return shorter ? [{ longer, shorter, ratio: longer.close / shorter.close }] : [];
   });
   const [first, ...others] = pairs;
+  // Unreachable: a line-up has two knives at least.
   if (!first) throw new RangeError('a line-up of one knife has no neighbours');
   return others.reduce((best, pair) => (pair.ratio < best.ratio ? pair : best), first);
 }

@@ -1,10 +1,17 @@
-import { carbidesByDesignation, isUnknown, nominal, rangeOf, vickersFromRockwellC } from '../model/index.ts';
+import {
+  carbidesByDesignation,
+  isUnknown,
+  nominal,
+  rangeOf,
+  regression,
+  vickersFromRockwellC,
+} from '../model/index.ts';
 import type { Quantity } from '../model/index.ts';
 import { carbideSaid, said } from './measures-said.ts';
 import { list } from './rows.ts';
 import type { Scene } from './scene.ts';
 import { brief, percent, plain, times } from './show.ts';
-import { cardOf, middleOf, steelsOf, tieSteelOf, usedAnglesDeg, worthAt, worthsOf } from './steel.ts';
+import { cardOf, middleOf, steelsOf, tieSteelOf, worthAt, worthsOf } from './steel.ts';
 import type { Steel } from './steel.ts';
 import type { WordsOf } from './words.ts';
 
@@ -25,8 +32,8 @@ const strength = ({ mpa, vickers }: Steel): string =>
     ? `${vickers > 650 ? 'harder' : 'softer'} than the table of strengths reaches`
     : `about ${short(mpa)} MPa strong`;
 
-const perPoint = ({ hrc, vickers }: Steel): string =>
-  percent(vickersFromRockwellC(hrc <= 67 ? hrc + 1 : hrc) / vickers - 1, 1);
+/** What one point more adds, up to the last point of the scale. */
+const perPoint = ({ hrc, vickers }: Steel): string => percent(vickersFromRockwellC(hrc + 1) / vickers - 1, 1);
 
 /** Rockwell, Vickers, strength. */
 const hardness: WordsOf = (scene) => {
@@ -81,17 +88,21 @@ const plusMinusOf = (quantity: Quantity): string => {
   return `${short(nominal(quantity))} ± ${short((high - low) / 2)} %`;
 };
 
+/** What is typical of a designation; of each kind, where it has several. */
+const typicalSaid = (designation: string): string[] =>
+  // Unreachable: every steel whose composition is known has its typical volume too.
+  Object.values(carbidesByDesignation[designation] ?? {}).map(
+    (typical) => `The table of typical volumes, also from memory, has ${plusMinusOf(typical)} for it.`,
+  );
+
 /** The steel a lever is drawn of, and what else is said of its carbide. */
 const tie: WordsOf = (scene) => {
   const steel = tieSteelOf(scene);
   const middle = middleOf(steel);
-  const [typical] = Object.values(carbidesByDesignation[steel.designation] ?? {});
   return [
     tieWhose(scene),
     `By weight it is ${content(scene)}, the middle of what the standard allows (from memory).`,
-    typical === undefined
-      ? ''
-      : `The table of typical volumes, also from memory, has ${plusMinusOf(typical)} for it.`,
+    ...typicalSaid(steel.designation),
     ...middle.estimate.notes.filter((note) => !note.includes('hardening temperature is not known')),
     steel.designation === 'AISI M2'
       ? 'High-speed steels are hardened far hotter than the table reaches.'
@@ -109,7 +120,7 @@ export const byAngle: WordsOf = (scene) => {
       `The published line is used at none of these angles for ${subject.name} and ${baseline.name}: it asks for their hardness to be within its range and for enough card cut.`,
     ];
   const refused =
-    last.includedAngleDeg < (usedAnglesDeg.at(-1) ?? 0)
+    last.includedAngleDeg < regression.includedAngleDeg.high
       ? `Beyond ${last.includedAngleDeg}° one of them would cut too little card for the line, and it is not used.`
       : '';
   if (same(first.card) && same(last.card))
@@ -117,9 +128,8 @@ export const byAngle: WordsOf = (scene) => {
       `On any of these edges the steel of ${subject.name} is worth what that of ${baseline.name} is.`,
       refused,
     ];
-  const grows = Math.abs(Math.log(last.card)) > Math.abs(Math.log(first.card));
   return [
-    `At ${first.includedAngleDeg}° included ${subject.name} would cut ${times(first.card)} the card of ${baseline.name}, at ${last.includedAngleDeg}° ${times(last.card)}: ${grows ? 'the blunter the edge, the more the difference of steel weighs' : 'the difference of steel weighs no more on the blunter edge'}.`,
+    `At ${first.includedAngleDeg}° included ${subject.name} would cut ${times(first.card)} the card of ${baseline.name}, at ${last.includedAngleDeg}° ${times(last.card)}: the blunter the edge, the more the difference of steel weighs.`,
     refused,
   ];
 };

@@ -126,9 +126,10 @@ function lever(scene: Scene): Worked {
   };
   const volume = massFraction / heavy / (massFraction / heavy + (1 - massFraction) / light);
   const { MC = 0, M6C = 0 } = estimate.volPercent;
+  const bound = Object.entries({ MC, M6C }).filter(([, percent]) => percent > 0);
   const apart =
-    MC + M6C > 0
-      ? ` Beside it stand ${list([...(MC > 0 ? [`${plain(MC, 2)} % MC`] : []), ...(M6C > 0 ? [`${plain(M6C, 2)} % M6C`] : [])])} by volume, bound before.`
+    bound.length > 0
+      ? ` Beside it ${bound.length > 1 ? 'stand' : 'stands'} ${list(bound.map(([kind, percent]) => `${plain(percent, 2)} % ${kind}`))} by volume, bound before.`
       : '';
   return {
     givens: `${steelDrawn.designation} hardened from ${celsius} °C; ${on(whole)} % carbon is left for the lever, the austenite holds ${on(matrix)} ± ${plain(plusMinus, 2)} % (from memory), and ${formula} has ${on(carbide)} %.`,

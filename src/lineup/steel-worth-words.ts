@@ -14,9 +14,8 @@ const hasNone = ({ low, high }: Banded): boolean => same(high / low);
 const speaksFor = (factor: number, { subject, baseline }: Scene): string =>
   `for ${factor > 1 ? subject.name : baseline.name}`;
 
-/** Why the published line is not used; nothing where it is. */
+/** Why the published line is not used, where it is not. */
 const notSpoken = (scene: Scene): string => {
-  if (lineSpeaks(scene)) return '';
   const { factor, status } = termOf(scene.row.close, 'carbide');
   const reason = factor === null ? status.replace(/^left out/, '') : '';
   const carbide =
@@ -49,6 +48,7 @@ const worth: WordsOf = (scene) => {
     ];
   return [
     told('Hardness', hard, bands.hardness),
+    // Unreachable: where the line speaks of hardness it speaks of carbide too.
     carbide === null || bands.carbide === null ? '' : told('Carbide', carbide, bands.carbide),
     same(steel) && hasNone(bands.all)
       ? `Both have one steel: nothing of it sets ${subject.name} apart from ${baseline.name}.`
@@ -77,7 +77,7 @@ const ownKnives: WordsOf = (scene) => {
     refused !== ''
       ? ''
       : same(rest)
-        ? `Nothing but steel sets ${subject.name} apart from ${baseline.name}.`
+        ? `Nothing else sets ${subject.name} apart from ${baseline.name}.`
         : `Everything else makes ${times(rest)}, so ${Math.abs(Math.log(steel)) > Math.abs(Math.log(rest)) ? 'here the steel weighs more than all the rest' : 'here the steel weighs less than the rest'}. All together ${subject.name} should cut ${ratioInWords(row.close.product)} as ${baseline.name}${whole}.`,
   ];
 };

@@ -122,6 +122,7 @@ export function tieSteelOf(scene: Scene): TieSteel {
     if (designation !== null && composition) return { designation, composition, of: role };
   }
   const composition = compositionsByDesignation[example];
+  // Unreachable: the example is one of the table.
   if (!composition) throw new RangeError(`the model has no composition of ${example}`);
   return { designation: example, composition, of: null };
 }
@@ -151,6 +152,7 @@ export function hardenedOf({ composition }: TieSteel): Hardened[] {
 /** The same at the middle temperature: the one a worked example follows. */
 export function middleOf(steel: TieSteel): Hardened & { celsius: number } {
   const middle = hardenedOf(steel)[1];
+  // Unreachable: the second of four has its temperature.
   if (middle?.celsius == null) throw new RangeError('there is no middle temperature');
   return { ...middle, celsius: middle.celsius };
 }

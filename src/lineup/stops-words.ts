@@ -37,8 +37,9 @@ function ends(scene: Scene): string {
   const [first, last] = [bySharpness[0], bySharpness.at(-1)];
   if (!first || !last) return '';
   const drift = Math.max(first.ratio / last.ratio, last.ratio / first.ratio);
+  const [sharp, blunt] = [times(first.ratio, 2), times(last.ratio, 2)];
   return drift < 1.05
-    ? `At every stop between them it is about the same, ${times(first.ratio, 2)} to ${times(last.ratio, 2)}.`
+    ? `At every stop between them it is about the same, ${sharp === blunt ? sharp : `${sharp} to ${blunt}`}.`
     : `At a sharp stop, ${brief(Number(first.stop.toPrecision(3)))}, it is ${times(first.ratio)}; at a blunt one, ${brief(Number(last.stop.toPrecision(3)))}, ${times(last.ratio)}. The stop is part of the result.`;
 }
 
@@ -47,13 +48,14 @@ function atChosen(scene: Scene): string {
   const { subject, baseline, entry } = scene;
   const { chosen, read, subject: own, baseline: other } = stopsOf(scene);
   const stop = (entry.plan ?? firstPlan).stop;
-  if (!chosen)
+  // Where some readings fall and some rise there is no stop to choose.
+  if (!chosen || read === null)
     return stop === undefined
       ? ''
       : `At the stop you chose, ${brief(stop)}, there is no ratio: it is not between them.`;
   const single = own.series.length < 2 || other.series.length < 2;
   return [
-    `At a ${read ?? 'reading'} of ${brief(chosen.stop)} ${subject.name} has cut ${times(chosen.ratio)} as much as ${baseline.name}${banded(chosen)}.`,
+    `At a ${read} of ${brief(chosen.stop)} ${subject.name} has cut ${times(chosen.ratio)} as much as ${baseline.name}${banded(chosen)}.`,
     single ? ' One series of a knife shows no scatter, so this has no interval.' : '',
     chosen.curveFree === null
       ? ' Without curves there is no such number: the readings themselves do not all pass it.'
@@ -90,8 +92,8 @@ export const stopsWords: Record<string, WordsOf> = {
       !first || !last
         ? ''
         : read === 'force'
-          ? `No stop at twice the first force is common to all edges of ${subject.name} and ${baseline.name}; at ${times(1 / last.stop)} of it the ratio is ${times(last.ratio)}.`
-          : `No stop at half of the start is common to all edges of ${subject.name} and ${baseline.name}; with ${percent(last.stop)} of it left it is ${times(last.ratio)}.`,
+          ? `No stop at twice the first force is common to all edges of ${subject.name} and ${baseline.name}; at ${times(1 / last.stop)} that force the ratio is ${times(last.ratio)}.`
+          : `No stop at half of the start is common to all edges of ${subject.name} and ${baseline.name}; with ${percent(last.stop)} of it left the ratio is ${times(last.ratio)}.`,
     ];
   },
 

@@ -73,12 +73,12 @@ const runOf = (knife: string, sharpening: string, series: SeriesReading[]): Run 
 
 /** The same edges, of which one goes so many times as far: every ratio is so many times as large. */
 function stretched(stops: Stops, factor: number): Stops {
-  const times = (one: StopRatio): StopRatio => ({
-    stop: one.stop,
-    ratio: one.ratio * factor,
-    low: one.low === null ? null : one.low * factor,
-    high: one.high === null ? null : one.high * factor,
-    curveFree: one.curveFree === null ? null : one.curveFree * factor,
+  const times = ({ stop, ratio, low, high, curveFree }: StopRatio): StopRatio => ({
+    stop,
+    ratio: ratio * factor,
+    low: low && low * factor,
+    high: high && high * factor,
+    curveFree: curveFree && curveFree * factor,
   });
   return {
     ...stops,

@@ -22,6 +22,7 @@ export function resultsOf({ tex, values, unit }: WorkedStep): Result[] {
   if (!Object.values(values).every((value) => /^−?\d/.test(value))) return [];
   return [...tex.matchAll(RESULT)].map(([, name = '', degrees]) => {
     const its = degrees ? '°' : unit;
+    // Unreachable: every place of a formula has a value, or the page would show the place.
     return { name, shown: values[name] ?? '', ...(its ? { unit: its } : {}) };
   });
 }

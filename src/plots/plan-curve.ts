@@ -15,9 +15,9 @@ interface Point {
 /** How far the axis goes, and where it is looked at: at most 60 places. */
 function placesOf(scene: Scene): number[] {
   const { apart } = neededOf(planOf(scene));
-  const most = Math.min(1_000_000, Math.max(10, Math.ceil((apart ?? 1_000_000) * 1.6)));
+  const most = Math.max(10, Math.ceil(apart * 1.6));
   const step = Math.max(1, Math.ceil(most / 60));
-  const places = [2, apart ?? most];
+  const places = [2, apart];
   for (let runs = step; runs <= most; runs += step) if (runs > 2) places.push(runs);
   return [...new Set(places)].sort((a, b) => a - b);
 }
@@ -132,29 +132,25 @@ export const planCurve: Figure = {
             className: 'kf-value',
           }),
         ),
-        ...(apart === null
-          ? []
-          : [
-              Plot.ruleX([apart], {
-                y1: 0,
-                y2: chanceOf(planOf(scene).cv, ratio, apart),
-                className: 'kf-stem',
-              }),
-              Plot.dot([{ x: apart, y: chanceOf(planOf(scene).cv, ratio, apart) }], {
-                x: 'x',
-                y: 'y',
-                r: 5,
-                className: 'kf-answer',
-              }),
-              Plot.text([apart], {
-                x: (runs: number) => runs,
-                y: 0.06,
-                text: (runs: number) => `${thousands(runs)} of each`,
-                textAnchor: 'start',
-                dx: 6,
-                className: 'kf-value kf-on-paper',
-              }),
-            ]),
+        Plot.ruleX([apart], {
+          y1: 0,
+          y2: chanceOf(planOf(scene).cv, ratio, apart),
+          className: 'kf-stem',
+        }),
+        Plot.dot([{ x: apart, y: chanceOf(planOf(scene).cv, ratio, apart) }], {
+          x: 'x',
+          y: 'y',
+          r: 5,
+          className: 'kf-answer',
+        }),
+        Plot.text([apart], {
+          x: (runs: number) => runs,
+          y: 0.06,
+          text: (runs: number) => `${thousands(runs)} of each`,
+          textAnchor: 'start',
+          dx: 6,
+          className: 'kf-value kf-on-paper',
+        }),
       ],
     };
   },
@@ -182,6 +178,6 @@ export const planCurve: Figure = {
     const { subject, baseline } = scene;
     const paired =
       correlation === undefined ? '' : ' The curve named “in pairs” is for pairs on the same stock.';
-    return `Where one knife’s runs scatter by ${percent(cv)}, ${apart === null ? 'over a million sharpenings' : `${thousands(apart)} sharpenings`} of each find ${subject.name} and ${baseline.name} apart in four of five tries if one lasts ${times(ratio)} as long as the other. The curves beside it are for ${times(further(ratio))} and ${times(nearer(ratio))}.${paired} “Alike” is the chance of showing that two knives differ by no more than ${times(ratio)} where they do not differ at all.`;
+    return `Where one knife’s runs scatter by ${percent(cv)}, ${thousands(apart)} sharpenings of each find ${subject.name} and ${baseline.name} apart in four of five tries if one lasts ${times(ratio)} as long as the other. The curves beside it are for ${times(further(ratio))} and ${times(nearer(ratio))}.${paired} “Alike” is the chance of showing that two knives differ by no more than ${times(ratio)} where they do not differ at all.`;
   },
 };

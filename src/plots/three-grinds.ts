@@ -19,7 +19,7 @@ const angle = (degrees: number): string => `${brief(Number(plain(degrees)))}°`;
 
 /** What a form is worth against the flat one, by the close reading. */
 const againstFlat = (scene: Scene, form: Form): number => {
-  const flat = formsOf(scene).find((each) => each.form === 'flat') ?? form;
+  const [, flat] = formsOf(scene);
   return grindPush(scene, flat.grindAngleDeg) / grindPush(scene, form.grindAngleDeg);
 };
 
@@ -134,7 +134,6 @@ export const threeGrinds: Figure = {
   caption(scene) {
     const { name, edgeMm, grind } = behindOf(scene).subject;
     const [hollow, flat, convex] = formsOf(scene);
-    if (!hollow || !flat || !convex) return '';
     return `${name}, ${mm(edgeMm)} at the shoulder and ${brief(grind.spineMm)} mm at ${brief(grind.heightMm)} mm above it: as a wedge ${angle(hollow.grindAngleDeg)} hollow, ${angle(flat.grindAngleDeg)} flat, ${angle(convex.grindAngleDeg)} convex. Against flat the hollow makes ${times(againstFlat(scene, hollow))}, the convex ${times(againstFlat(scene, convex))}. The broken line is the depth of contact, ${brief(contactDepthOf(scene))} mm.`;
   },
 };

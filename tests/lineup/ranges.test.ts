@@ -115,7 +115,7 @@ test('an angle below the floor and one out of reach are said to be so', () => {
 test('every number of the race is a number in every pair of the loft', () => {
   const ids = loft().knives.map(({ id }) => id);
   for (const subject of ids) {
-    for (const baseline of ids) {
+    for (const baseline of ids.filter((id) => id !== subject)) {
       const scene = sceneOf({ ...loft(), subject, baseline });
       for (const [name, read] of Object.entries(rangeNumbers)) {
         if (name.startsWith('range.')) expect(read(scene), name).toMatch(/^×[\d.]+$/);
