@@ -24,7 +24,8 @@ export function bandRounding(band: { low: number; median: number; high: number }
     refuse(`band ${low}, ${median}, ${high} is not rising from above 0`);
   const half = (high - low) / 2;
   const finest = exponentOf(median) - MOST_FIGURES + 1;
-  const place = half === 0 ? finest : Math.max(finest, exponentOf(Number(half.toPrecision(1))));
+  // A band of no width has its first figure nowhere, and takes the finest place.
+  const place = Math.max(finest, exponentOf(Number(half.toPrecision(1))));
   const figuresAt = (value: number): number => Math.max(1, exponentOf(value) - place + 1);
   const rounded = Number(median.toPrecision(figuresAt(median)));
   // Rounding may move the middle up to a place more, 9.97 to 10.0.

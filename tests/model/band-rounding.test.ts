@@ -33,12 +33,15 @@ describe('rounding to what the band supports', () => {
   });
 
   it('refuses what is no band', () => {
-    for (const band of [
-      { low: 2, median: 1, high: 3 },
-      { low: 0, median: 1, high: 2 },
-      { low: 1, median: 2, high: Infinity },
-      { low: Number.NaN, median: 1, high: 2 },
-    ])
-      expect(() => bandRounding(band)).toThrow(RangeError);
+    for (const [low, median, high] of [
+      [2, 1, 3],
+      [1, 3, 2],
+      [0, 1, 2],
+      [1, 2, Infinity],
+      [Number.NaN, 1, 2],
+    ] as const)
+      expect(() => bandRounding({ low, median, high })).toThrow(
+        new RangeError(`band ${low}, ${median}, ${high} is not rising from above 0`),
+      );
   });
 });

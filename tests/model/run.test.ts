@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { drawName, drawnFrom, MOST_ATTEMPTS, redraw } from '../../src/model/drawn.ts';
 import type { Input } from '../../src/model/inputs.ts';
 import { createMemory, noMemory } from '../../src/model/memory.ts';
-import { fillEven, namedPlaces, uniformStream } from '../../src/model/random.ts';
+import { fillEven, namedPlaces, uniformStream, xoshiro128 } from '../../src/model/random.ts';
 import { readerOf, runOf } from '../../src/model/run.ts';
 import { spreadOf, valueAt, valuesAt } from '../../src/model/sampling.ts';
 import type { Knife, LineUp } from '../../src/model/types.ts';
@@ -178,6 +178,24 @@ describe('random numbers', () => {
     expect(() => uniformStream(seed)).toThrow(new RangeError(says));
     expect(() => fillEven(seed, 'a', new Float64Array(1))).toThrow(new RangeError(says));
     expect(() => namedPlaces(seed, 'a')).toThrow(new RangeError(says));
+  });
+
+  test('are xoshiro128** from four words of splitmix32', () => {
+    // Blackman & Vigna 2021; the steps of splitmix32 are the golden ratio's 32 bits, mixed by MurmurHash3's fmix32
+    // (Appleby), done here with whole numbers of any size.
+    const word = (n: bigint): bigint => BigInt.asUintN(32, n);
+    const fmix32 = (n: bigint): bigint => {
+      const a = word((n ^ (n >> 16n)) * 0x85ebca6bn);
+      const b = word((a ^ (a >> 13n)) * 0xc2b2ae35n);
+      return b ^ (b >> 16n);
+    };
+    for (const seed of [0, 7, 4294967295]) {
+      const words = [1n, 2n, 3n, 4n].map((k) => Number(fmix32(word(BigInt(seed) + k * 0x9e3779b9n))));
+      const [a = 0, b = 0, c = 0, d = 0] = words;
+      const next = xoshiro128([a, b, c, d]);
+      const stream = uniformStream(seed);
+      for (let i = 0; i < 50; i += 1) expect(stream()).toBe((next() + 0.5) / 2 ** 32);
+    }
   });
 
   test('of the first seed and the last lie strictly between 0 and 1', () => {

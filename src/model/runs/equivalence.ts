@@ -35,7 +35,7 @@ export function equivalencePower(below: number, above: number, df: number, alpha
   const from = Math.max(0, 1 - width);
   const to = 1 + width;
   const density = (s: number): number =>
-    s === 0 ? (df === 1 ? 1 : 0) : Math.exp((df - 1) * Math.log(s) - (df * (s * s - 1)) / 2);
+    Math.exp((df === 1 ? 0 : (df - 1) * Math.log(s)) - (df * (s * s - 1)) / 2);
   const both = (s: number): number => normalCdf(above - limit * s) - normalCdf(limit * s - below);
   const turn = Math.min(to, (below + above) / (2 * limit));
   if (turn <= from) return 0;
