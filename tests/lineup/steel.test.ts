@@ -7,7 +7,15 @@ import { steelNumbers } from '../../src/lineup/steel-numbers.ts';
 import { steelWords } from '../../src/lineup/steel-words.ts';
 import { steelWorthWords } from '../../src/lineup/steel-worth-words.ts';
 import { steelWorked } from '../../src/lineup/steel-worked.ts';
-import { hardenedOf, lineSpeaks, steelsOf, tieSteelOf, worthAt, worthsOf } from '../../src/lineup/steel.ts';
+import {
+  hardenedOf,
+  lineSpeaks,
+  middleOf,
+  steelsOf,
+  tieSteelOf,
+  worthAt,
+  worthsOf,
+} from '../../src/lineup/steel.ts';
 import { steelBandsOf } from '../../src/lineup/steel-bands.ts';
 import { loft } from './entries.ts';
 
@@ -81,6 +89,27 @@ describe('the published line', () => {
     // −157 + 15.8 · 56 − 17.8 A + 11.2 · 3 falls to 100 mm at A = 37.1°.
     expect(worthsOf(sceneOf(printed)).at(-1)?.includedAngleDeg).toBe(37);
     expect(told('steel', printed)).toMatch(/Beyond 37° one of them would cut too little card/);
+  });
+
+  it('is not taken for a life where an edge would hardly blunt in the count', () => {
+    // By the line 66 HRC with these carbides cuts −157 + 15.8 · 66 − 17.8 · 20 + 26.2 · 40 + 20.9 · 40 + 19.4 · 20
+    // = 2802 mm at 20°, where 60 strokes of 45 mm are 2700 mm.
+    const rich = sceneOf(pair({ hrc: 66, carbide: { volPercent: { MC: 40, MN: 40, CrN: 20 } } }));
+    expect(worthAt(rich, 20)).toBeNull();
+    const from = worthsOf(rich)[0]?.includedAngleDeg ?? 0;
+    const mm = (angle: number) => 2802 - 17.8 * (angle - 20);
+    expect(mm(from)).toBeLessThan(0.99 * 2700);
+    expect(mm(from - 1)).toBeGreaterThan(0.99 * 2700);
+  });
+
+  it('not used, leaves one carbide at 1 and tells two apart from none', () => {
+    // ASTM E140 table 1: 44, 46 and 48 HRC are 434, 458 and 484 HV; (458/434)^1.2 = 1.07, (458/484)^1.2 = 0.936.
+    const soft = (hrc: number) => pair({ hrc: 46, carbide: chromium(6) }, { hrc, carbide: chromium(6) });
+    expect(told('steel-worth', soft(44))).toMatch(
+      /^The published line is not used here\. .*, and Dunlin has the carbide of Plover\. Hardness: ×1\.07, which speaks for Dunlin/,
+    );
+    expect(told('steel-worth', soft(48))).toMatch(/Hardness: ×0\.93\d, which speaks for Plover/);
+    expect(told('steel-worth', soft(46))).toMatch(/Hardness: ×1\.00\.$/);
   });
 
   it('is refused outside its angles and hardness', () => {
@@ -197,6 +226,12 @@ test('the worked examples can be followed with the numbers they show', () => {
   const carbidePart = volume('m') / volume('heavy');
   expect(carbidePart / (carbidePart + volume('rest') / volume('light')) / volume('volume')).toBeCloseTo(1, 2);
 
+  // No carbide adds nothing, in words too.
+  const bare = steelWorked['steel']?.(sceneOf(pair({ carbide: { volPercent: {} } })));
+  expect(bare?.givens).toMatch(/^Dunlin, 61 HRC, no carbide; /);
+  expect(bare?.steps[2]?.say).toBe('Card of Dunlin, in mm. Its carbide adds what it adds: no carbide.');
+  expect(bare?.steps[2]?.values['carbide']).toBe('0');
+
   // Refused, the formulas keep their places and say so.
   const refused = steelWorked['steel']?.(sceneOf(pair({ hrc: 46 }))).steps ?? [];
   expect(refused[2]?.values['mm']).toBe('refused');
@@ -213,5 +248,28 @@ test('the hardness slider keeps the ± and moves its own knife only', () => {
       before.knives.filter(({ id }) => id !== before[role]),
     );
     expect(after && slider?.read(after)).toBe(58.5);
+  }
+});
+
+test('what is bound before the lever is named with its volume, and the density of cementite is the published one', () => {
+  const lever = (designation: string) => {
+    const scene = sceneOf(pair({ carbide: { designation } }));
+    const [, volume] = steelWorked['steel-lever']?.(scene).steps ?? [];
+    return { said: volume?.say ?? '', ...middleOf(tieSteelOf(scene)).estimate };
+  };
+  // Vanadium takes carbon before the lever does, in D2; in A2 molybdenum too (over 1 %); in 52100 there is neither.
+  expect(lever('AISI D2').said).toMatch(
+    /\(both from memory\)\. Beside it stands 1\.3 % MC by volume, bound before\.$/,
+  );
+  expect(lever('AISI A2').said).toMatch(
+    /Beside it stand [\d.]+ % MC and [\d.]+ % M6C by volume, bound before\.$/,
+  );
+  expect(lever('AISI 52100').said).toMatch(
+    /Fe3C 7\.69 and matrix [\d.]+ g\/cm³ \(the matrix from memory\)\.$/,
+  );
+  for (const designation of Object.keys(compositionsByDesignation)) {
+    const { said, tieLine, volPercent } = lever(designation);
+    expect(said).toContain(tieLine.formula);
+    expect(said.includes('Beside it')).toBe((volPercent.MC ?? 0) + (volPercent.M6C ?? 0) > 0);
   }
 });

@@ -110,4 +110,82 @@ test('without readings they are imagined after the close reading, and that is sa
   expect(half?.high).toBeGreaterThan(scene.row.close.product);
   expect(byLoss.length + bySharpness.length).toBeGreaterThan(40);
   expect(say('stops-given', loft())).toMatch(/imagined.*Nobody cut them/);
+  // Above the sharpest reading of one edge, yet below the start of its curve.
+  const sharp = { ...loft(), plan: { ratio: 1.25, lots: 1, blind: true, seed: 1, stop: 93 } };
+  const { chosen, subject, baseline } = stopsOf(sceneOf(sharp));
+  const edges = [...subject.series, ...baseline.series];
+  expect(Math.min(...edges.flatMap(({ readings: [first] }) => first?.sharpness ?? []))).toBeLessThan(93);
+  expect(Math.min(...edges.map(({ curve }) => curve.start.value))).toBeGreaterThan(93);
+  expect(chosen?.curveFree).toBeNull();
+  expect(say('stops-ratio', sharp)).toContain('Without curves there is no such number');
+});
+
+describe('readings that say little', () => {
+  const readAt = (knife: string, cuts: readonly number[], reading: (cut: number) => number): Run => {
+    const { cuts: _cuts, ...run } = aRun({ knife, sharpening: '1' });
+    return { ...run, series: cuts.map((cut) => ({ cut, sharpness: reading(cut) })) };
+  };
+  const falls = (start: number, a: number) => (cut: number) => start / (1 + a * cut);
+  const logged = (
+    cuts: readonly number[],
+    dunlin: (cut: number) => number,
+    plover: (cut: number) => number,
+  ) => ({
+    ...loft(),
+    runs: [readAt('Dunlin', cuts, dunlin), readAt('Plover', cuts, plover)],
+  });
+  const whole = [0, 10, 30, 100, 300, 1000];
+  const plan = (stop: number) => ({ ratio: 1.25, lots: 1, blind: true, seed: 1, stop });
+
+  test('of two edges with one start hang on no stop, and one number says it', () => {
+    // (100/s − 1)/a: the stop cancels, and a₂/a₁ is left.
+    const said = say('stops-ratio', logged(whole, falls(100, 0.01), falls(100, 0.02)));
+    expect(said).toMatch(/At every stop between them it is about the same, ×2\.0\.$/);
+    expect(said).not.toContain('The stop is part of the result');
+    // A start a thousandth lower tells at the sharp end alone, where the edge has lost little more than that.
+    expect(say('stops-ratio', logged(whole, falls(100, 0.01), falls(99.9, 0.02)))).toMatch(
+      /about the same, ×2\.1 to ×2\.0\.$/,
+    );
+  });
+
+  test('three of an edge leave its curve without intervals', () => {
+    const said = say('stops-curves', logged([0, 50, 200], falls(100, 0.01), falls(92, 0.02)));
+    expect(said).toBe(
+      'Dunlin, sharpening 1: S₀ = 100, a = 0.0100, b = 1.00. Plover, sharpening 1: S₀ = 92.0, a = 0.0200, b = 1.00.',
+    );
+  });
+
+  test('that begin below the stop have no ratio but by their curves', () => {
+    // After 20 cuts 100/1.2 = 83 and 100/1.4 = 71 are left: no reading is as sharp as 95.
+    const late = { ...logged([20, 50, 200, 500], falls(100, 0.01), falls(100, 0.02)), plan: plan(95) };
+    const { chosen } = stopsOf(sceneOf(late));
+    expect(chosen).toMatchObject({ ratio: expect.closeTo(2, 6) as number, curveFree: null });
+    expect(say('stops-ratio', late)).toContain(
+      'Without curves there is no such number: the readings themselves do not all pass it.',
+    );
+  });
+
+  test('that end before half of the start say how far they go, and the ratio there', () => {
+    // Of Dunlin 100/1.4 = 71.4 is left at last; (1/0.714 − 1)/0.0004 = 1000 cuts against half as many.
+    expect(say('stops-loss', logged(whole, falls(100, 0.0004), falls(92, 0.0008)))).toBe(
+      'No stop at half of the start is common to all edges of Dunlin and Plover; with 71 % of it left the ratio is ×2.00.',
+    );
+  });
+
+  test('of forces likewise, before twice the first force', () => {
+    const rises = (start: number, a: number) => (cut: number) => start + a * cut;
+    // Dunlin ends at 14/10 of its first force: 4/0.004 = 1000 cuts against 0.4 · 10.5/0.006 = 700.
+    expect(say('stops-loss', logged(whole, rises(10, 0.004), rises(10.5, 0.006)))).toBe(
+      'No stop at twice the first force is common to all edges of Dunlin and Plover; at ×1.40 that force the ratio is ×1.43.',
+    );
+  });
+
+  test('along many edges are named for a dozen, and the others counted', () => {
+    const many = ['Dunlin', 'Plover'].flatMap((knife) =>
+      Array.from({ length: 7 }, (_, place) => along(knife, `${place}`, 100 + place, 0.01, 1)),
+    );
+    const said = stopsWords['stops-curves']?.(sceneOf({ ...entry, runs: many })) ?? [];
+    expect(said).toHaveLength(13);
+    expect(said.at(-1)).toBe('… and 2 more.');
+  });
 });
