@@ -4,6 +4,7 @@ import { argueChoices } from '../../src/lineup/argue-choices.ts';
 import { assumedCv, ratioHeld, trialsOf, swings } from '../../src/lineup/argue.ts';
 import { decodeLink, encodeLink } from '../../src/lineup/link.ts';
 import { sceneOf } from '../../src/lineup/scene.ts';
+import { validate } from '../../src/lineup/schema.ts';
 import { loft } from './entries.ts';
 
 const scene = sceneOf(loft());
@@ -21,6 +22,21 @@ test('a position goes into the line-up, along in a link, and out again', () => {
   expect(read.ok && read.entry.position).toEqual({ apex: 'wear' });
   expect(argueChoices['apex']?.write(held, 'between')).toEqual(loft());
 });
+
+test.each(Object.entries(argueChoices))(
+  'the switch of %s shows what it wrote, and first the close reading’s own',
+  (of, choice) => {
+    expect(choice.read(loft())).toBe(choice.options[0]?.value);
+    for (const { value } of choice.options) {
+      const held = choice.write(loft(), value);
+      expect(choice.read(held)).toBe(value);
+      expect(validate(held)).toMatchObject({ ok: true });
+      // The other switches stay where they are.
+      for (const [other, its] of Object.entries(argueChoices))
+        if (other !== of) expect(its.read(held)).toBe(its.read(loft()));
+    }
+  },
+);
 
 test('each dispute is shown with every option, the held one among them', () => {
   for (const { held, options } of swings(scene)) expect(options.map(({ value }) => value)).toContain(held);

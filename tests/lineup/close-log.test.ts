@@ -31,6 +31,19 @@ function coded(): { entry: LineUpEntry; key: string[][] } {
   return { entry: { ...loft(), runs }, key };
 }
 
+/** The plan a line-up has though none was entered: its scatter is not part of what is kept. */
+function planFrom(entry: LineUpEntry) {
+  const { cv: _cv, from: _from, ...plan } = planOf(sceneOf(entry));
+  return plan;
+}
+
+test('a sheet in the open needs no key: it names the knives', () => {
+  const plan = { ratio: 1.25, lots: 3, blind: false, seed: 1 };
+  const { sheet, key } = sheetRows(sceneOf({ ...loft(), plan }));
+  expect(key).toEqual([]);
+  expect(new Set(sheet.map(([, , knife]) => knife))).toEqual(new Set(loft().knives.map(({ name }) => name)));
+});
+
 describe('a blind log that is closed', () => {
   test('gives every coded run the knife of the key, and keeps its code as the sharpening', () => {
     const { entry, key } = coded();
@@ -100,6 +113,14 @@ describe('a blind log that is closed', () => {
     const closed = closeLog(sceneOf({ ...loft(), knives, runs: loftRuns() }));
     expect(closed.plan?.closed).toBe(true);
     expect(closed.runs).toEqual(loftRuns());
+    expect(sheetRows(sceneOf(closed))).toEqual({ sheet: [], key: [] });
+  });
+
+  test('of a line-up without a plan can be opened as well', () => {
+    const { plan: _plan, ...entry } = loft();
+    const open = openLogAgain(entry);
+    expect(open.plan).toEqual({ ...planFrom(entry), reopened: true });
+    expect(validate(open)).toMatchObject({ ok: true });
   });
 });
 

@@ -150,3 +150,25 @@ test('in a line-up the wider ± of an unknown heat treatment or content makes a 
   for (const field of [...contents, 'hardening'] as const)
     expect(width({ hardening: '1000', [field]: '' })).toBeGreaterThan(known);
 });
+
+test('a steel without carbide says so, and the most it may have', () => {
+  // 0.3 % carbon is less than the austenite holds at 1000 °C (about 1.5 %): none is left for cementite.
+  const soft = {
+    carbon: '0.3',
+    chromium: '0',
+    vanadium: '0',
+    molybdenum: '0',
+    tungsten: '0',
+    hardening: '1000',
+  };
+  const hardened = hardenedOf(soft);
+  const { plusMinus } = hardened.estimate;
+  expect(hardened.percent).toBe(0);
+  expect(compositionSaid(hardened)[0]).toBe(
+    `Carbide hardened from 1000 °C: none, at most ${plusMinus.toPrecision(2)} % by volume.`,
+  );
+});
+
+test.each(['AISI 0', '', 'constructor'])('“%s” has no composition to fill the fields with', (designation) => {
+  expect(() => textsOf(designation)).toThrow(`the model has no composition of “${designation}”`);
+});

@@ -3,17 +3,29 @@ import {
   equivalenceRunsNeeded,
   geometricMeanRatio,
   measuredRatio,
+  parameters,
   runsNeeded,
 } from '../../src/model/index.ts';
-import { chanceAt, chances, mostRuns, neededFor, ratioByLot, spread } from '../../src/lineup/different.ts';
+import {
+  chanceAt,
+  chances,
+  meanIn,
+  mostRuns,
+  neededFor,
+  ratioByLot,
+  reached,
+  spread,
+} from '../../src/lineup/different.ts';
 import { differentControls } from '../../src/lineup/different-controls.ts';
 import { differentWords } from '../../src/lineup/different-words.ts';
 import { differentWorked } from '../../src/lineup/different-worked.ts';
 import { sceneOf } from '../../src/lineup/scene.ts';
 import type { LineUpEntry } from '../../src/lineup/schema.ts';
+import { resultsOf } from '../../src/lineup/worked-results.ts';
 import { inner, trialOf } from '../../src/lineup/trial.ts';
 import { notRecorded } from '../../src/runs/log.ts';
 import type { Run } from '../../src/runs/log.ts';
+import { pair } from './awkward.ts';
 import { loft, loftWith } from './entries.ts';
 
 const nearlyAlike = (change: Partial<LineUpEntry> = {}): LineUpEntry => ({
@@ -407,6 +419,46 @@ it('asks for no number where two knives differ by less than runs ever show', () 
   expect(told('runs-plan', entry)).toMatch(
     /takes more than a million runs a knife; .*, more than a million runs\./,
   );
+});
+
+it('asks for no number to show alike what lies a hair within the bound', () => {
+  // Alike within ×1.25: of a ratio of 1.25/1.0002 the room to the bound is ln 1.0002. The standard error of n runs a knife
+  // is 0.12 √(2/n), and 2 (1.645 + 0.842)² (0.12/ln 1.0002)² is 4.5 million.
+  const { finishExponent } = parameters;
+  const um = 30 * (1.25 / 1.0002) ** (1 / finishExponent.default);
+  const scene = sceneOf(pair({ finish: { um } }, { finish: { um: 30 } }));
+  expect(scene.row.close.product).toBeCloseTo(1.25 / 1.0002, 6);
+  expect(neededFor(scene).alike).toBeNull();
+});
+
+it('gives no interval by hand where the runs that ended do not scatter', () => {
+  const early = [150, 170].map((cuts) => run('Curlew', cuts, { censored: true }));
+  const scene = sceneOf(nearlyAlike({ runs: [...runs([120, 120], [60, 60]), ...early] }));
+  const work = differentWorked['different']?.(scene);
+  expect(work?.givens).toMatch(/Runs that ended early \(2\) are left out of this sum by hand/);
+  const [, , ratio, error, ...interval] = work?.steps ?? [];
+  expect(ratio?.values['ratio']).toBe('2.000');
+  expect(error?.say).toMatch(/^These logarithms do not scatter, so the sum by hand has no interval\./);
+  expect(error?.values['error']).toBe('0');
+  // What is not reckoned is left open in no blank.
+  expect(interval.map(resultsOf)).toEqual([[], [], []]);
+});
+
+it('counts a life as one number: exact, between two looks, or as far as it went', () => {
+  expect(reached({ low: 90, high: 90 })).toBeCloseTo(90, 12);
+  // √(80 · 125) = 100.
+  expect(reached({ low: 80, high: 125 })).toBeCloseTo(100, 12);
+  expect(reached({ low: 0, high: 25 })).toBe(25);
+  expect(reached({ low: 90, high: Infinity })).toBe(90);
+  const lives = [
+    { low: 40, high: 40, lot: 'a' },
+    { low: 90, high: 90, lot: 'a' },
+    { low: 70, high: 70 },
+  ];
+  // √(40 · 90) = 60.
+  expect(meanIn(lives, 'a')).toEqual({ mean: expect.closeTo(60, 9) as number, runs: 2 });
+  expect(meanIn(lives, undefined)?.runs).toBe(1);
+  expect(meanIn(lives, 'b')).toBeNull();
 });
 
 describe('the choice of the two', () => {

@@ -5,7 +5,7 @@ import { gritsControls } from '../../src/lineup/grits-controls.ts';
 import { gritsNumbers } from '../../src/lineup/grits-numbers.ts';
 import { gritsWords } from '../../src/lineup/grits-words.ts';
 import { gritsWorked } from '../../src/lineup/grits-worked.ts';
-import { finishesOf, gradeOn, scales, sizeOn } from '../../src/lineup/grits.ts';
+import { asGrit, finishesOf, gradeOn, scales, sizeOn } from '../../src/lineup/grits.ts';
 import { sceneOf } from '../../src/lineup/scene.ts';
 import { scratchesOf } from '../../src/lineup/scratches.ts';
 import type { LineUpEntry } from '../../src/lineup/schema.ts';
@@ -167,4 +167,11 @@ test('the worked example can be followed with the numbers it shows', () => {
     );
     expect((size('coarse') * (size('fine') / size('coarse')) ** size('part')) / size('um')).toBeCloseTo(1, 2);
   }
+});
+
+test('a grain in µm becomes the grade whose grain is nearest, a grit stays what it is', () => {
+  // FEPA P (ISO 6344): P400 is 35 µm, P360 40.5 µm.
+  expect(asGrit({ um: 35 })).toEqual(P(400));
+  expect(asGrit({ um: { value: 40, plusMinus: 3 } })).toEqual(P(360));
+  expect(asGrit({ scale: 'JIS', grit: 1000 })).toEqual({ scale: 'JIS', grit: 1000 });
 });

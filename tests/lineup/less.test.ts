@@ -137,3 +137,12 @@ test('the worked example can be followed with the numbers it shows', () => {
     close((1 + p / 100) * (1 + value('undo') / 100), 1);
   }
 });
+
+test('only an exponent of one half is called a square root', () => {
+  const damped = (thicknessExponent: number): string =>
+    lessWorked['less-of-a-bad-thing']?.(sceneOf(typed([-40], { assumptions: { thicknessExponent } })))
+      .steps.map(({ say }) => say)
+      .find((say) => say.startsWith('Damped')) ?? '';
+  expect(damped(0.5)).toBe('Damped: the inverse to the power 0.5. That is its square root.');
+  expect(damped(0.8)).toBe('Damped: the inverse to the power 0.8.');
+});

@@ -94,6 +94,16 @@ describe('the angles at which nothing is lost', () => {
     expect(told('limits-meeting', entry)).toMatch(/No angle of Dunlin holds its own/);
   });
 
+  it('of chipping are none that could be named while a toughness is missing', () => {
+    const tough = { toughness: 20 };
+    const slim = { angle: { deg: 15 } };
+    expect(stretchOf(sceneOf(against(slim)), 'chipping')).toBeNull();
+    expect(stretchOf(sceneOf(against({ ...slim, ...tough })), 'chipping')).toBeNull();
+    // Equally tough, from the baseline’s own angle on: the load before chipping grows with the angle.
+    const known = stretchOf(sceneOf(against({ ...slim, ...tough }, tough)), 'chipping');
+    expect(known?.lowDeg).toBeCloseTo(24, 6);
+  });
+
   it('stop at the steepest edge that can be driven', () => {
     const entry = { ...against({ angle: { deg: 15 }, edgeMm: 0.05 }), friction: 1.2, slicePush: 0 };
     // arctan 1.2 = 50.19°: from 39.81° on, such a wedge is not driven by any push.

@@ -56,5 +56,11 @@ describe('a tally', () => {
       ).median,
     ).toBeCloseTo(4, 12));
 
+  test('counts nobody as having added where no sum tempts', () => {
+    const { added, called } = tally([{ ratio: held.answer, count: 2 }], { ...held, sum: null });
+    expect(added).toBeNull();
+    expect(called).toBe(2);
+  });
+
   test('refuses to speak of nobody', () => expect(() => tally([], held)).toThrow(/guesses are 0/));
 });

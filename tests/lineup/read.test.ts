@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { readNumber, readQuantity, showQuantity } from '../../src/lineup/read.ts';
+import { readNumber, readQuantity, readWindow, showQuantity } from '../../src/lineup/read.ts';
 import type { Expected } from '../../src/lineup/read.ts';
 
 const number = (text: string, expected?: Expected) => {
@@ -186,3 +186,34 @@ describe('a quantity', () => {
     );
   });
 });
+
+describe('a window', () => {
+  const expected: Expected = { what: 'the start', low: 0.1, high: 1000 };
+
+  test.each(['90–110', '90-110', '90 to 110', '90 — 110'])('%s is from where to where', (text) =>
+    expect(readWindow(text, expected)).toEqual({ ok: true, low: 90, high: 110 }),
+  );
+
+  test.each([
+    ['', 'the start is empty'],
+    ['110–90', 'the start: 110–90 runs backwards; write 90–110'],
+    ['90', 'the start: write from where to where, as 90–110, not “90”'],
+    ['0–110', 'the start 0 is not between 0.1 and 1000'],
+    ['90–1100', 'the start 1100 is not between 0.1 and 1000'],
+  ])('“%s” is refused in words', (text, message) =>
+    expect(readWindow(text, expected)).toMatchObject({ ok: false, message }),
+  );
+
+  test('without a name is a range', () => {
+    expect(readWindow('wide')).toMatchObject({
+      message: expect.stringMatching(/^the range: write from/) as string,
+    });
+  });
+});
+
+test.each([
+  ['22 ± 1,234', 'the ± of the angle: “1,234” could be 1234 or 1.234; write it that way'],
+  ['22 ± 2e6', 'the ± of the angle 2000000 is not between 0 and 1000000'],
+])('in “%s” it is the ± that is refused', (text, message) =>
+  expect(readQuantity(text, { what: 'the angle' })).toMatchObject({ ok: false, message }),
+);

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { found, ofKnife } from '../../src/lineup/found.ts';
 import { canonicalJson } from '../../src/lineup/canonical-json.ts';
+import { differentControls } from '../../src/lineup/different-controls.ts';
 import { gritsControls } from '../../src/lineup/grits-controls.ts';
 import { migrate } from '../../src/lineup/migrations.ts';
 import { readQuantity } from '../../src/lineup/read.ts';
@@ -34,6 +35,11 @@ test.each<[string, () => unknown, string]>([
     'a scale beyond the last',
     () => gritsControls['subject.scale']?.write(loft(), 9),
     'scale 9 is not between 0 and 3',
+  ],
+  [
+    'a place before the first knife',
+    () => differentControls['chosen.subject']?.write(loft(), -1),
+    'place -1 is not between 0 and 2',
   ],
   [
     'a step before the first grade',

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import { rulerControls } from '../../src/lineup/ruler-controls.ts';
-import { rulerNumbers } from '../../src/lineup/ruler-numbers.ts';
+import { rulerNumbers, shareText } from '../../src/lineup/ruler-numbers.ts';
 import { largest, layOut, rulerOf, rulerOfTerms, stepsOf } from '../../src/lineup/ruler.ts';
 import { rulerWords } from '../../src/lineup/ruler-words.ts';
 import { rulerWorked } from '../../src/lineup/ruler-worked.ts';
@@ -188,4 +188,18 @@ test('ticks of a linear ruler are round, even, inside and few', () => {
     expect(Math.min(...ticks)).toBeGreaterThanOrEqual(low);
     expect(Math.max(...ticks)).toBeLessThanOrEqual(high);
   }
+});
+
+test('effects that undo each other leave the worked example no share to find', () => {
+  const work = rulerWorked['share-of-each']?.(sceneOf(typed([25, -20])));
+  expect(work?.givens).toBe(
+    '+25 %, −20 %, in this order. The largest is +25 %. They nearly cancel, so there is no share to find.',
+  );
+  // 1.25 · 0.8 = 1, so all that was added is nothing, and no part of it can be named.
+  const [, whole, ...shares] = work?.steps ?? [];
+  expect(whole?.values).toMatchObject({ F: '1', N: '0' });
+  for (const { values } of shares) expect(Object.values(values)).toContain('none');
+  const { effects } = rulerOf(sceneOf(typed([25, -20])));
+  for (const { gain, least, most } of effects)
+    expect([gain, least, most].map(shareText)).toEqual(['no share', 'no share', 'no share']);
 });

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { neededOf, pairsFor, planOf, sheetOf } from '../../src/lineup/plan.ts';
 import { planWords } from '../../src/lineup/plan-words.ts';
 import { runsWords } from '../../src/lineup/runs-words.ts';
-import { runsOf } from '../../src/lineup/runs.ts';
+import { placeOf, runsOf } from '../../src/lineup/runs.ts';
 import { squareWords } from '../../src/lineup/square-words.ts';
 import { squareOf } from '../../src/lineup/square.ts';
 import { suspectsOf } from '../../src/lineup/suspects.ts';
@@ -126,6 +126,18 @@ test('a run far from the others is named and counted', () => {
     /Far from the others: Dunlin at 900 cuts in coil 1\. It is drawn and counted/,
   );
   expect(runsOf(scene).subject.lives).toHaveLength(7);
+});
+
+test('five that went equally far make no odd one of the sixth', () => {
+  // Half of the runs have no width at all, so three times that width would call any other run far.
+  const scene = sceneWith([...cut('Dunlin', [120, 120, 120, 120, 120, 145]), ...cut('Plover', [60, 70, 65])]);
+  expect(runsOf(scene).subject.far).toEqual([]);
+  expect(say('runs-odd', scene)).toBe('');
+});
+
+test('a run that ended early stands where it ended', () => {
+  expect(placeOf({ low: 100, high: 125 })).toBe(125);
+  expect(placeOf({ low: 100, high: Infinity })).toBe(100);
 });
 
 test('every sentence about the two changes when they are exchanged', () => {

@@ -1,6 +1,6 @@
 import { effect } from '@preact/signals-core';
 import fc from 'fast-check';
-import { beforeEach, describe, expect, test } from 'vitest';
+import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { compare } from '../../src/model/index.ts';
 import { sceneOf } from '../../src/lineup/scene.ts';
 import { createStore } from '../../src/lineup/store.ts';
@@ -44,6 +44,21 @@ describe('undo and redo', () => {
     }
     store.undo();
     expect([slicePush(), store.canUndo.value]).toEqual([start, false]);
+  });
+
+  test('without a clock of their own they go by the browser’s', () => {
+    const time = vi.spyOn(performance, 'now').mockReturnValue(0);
+    const own = createStore(loft());
+    own.change(push(4), 'slice');
+    time.mockReturnValue(800);
+    own.change(push(5), 'slice');
+    time.mockReturnValue(1601);
+    own.change(push(6), 'slice');
+    time.mockRestore();
+    own.undo();
+    expect(own.entry.value.slicePush).toBe(5);
+    own.undo();
+    expect([own.entry.value.slicePush, own.canUndo.value]).toEqual([start, false]);
   });
 
   test('after a pause they are two steps', () => {
