@@ -1,7 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import { noMemory } from '../../src/model/memory.ts';
+import { runOf } from '../../src/model/run.ts';
+import { withAttribute } from '../../src/model/solve-attributes.ts';
 import { whatItTakesBand } from '../../src/model/solve-band.ts';
 import { whatItTakes } from '../../src/model/solve.ts';
 import type { Knife, LineUp } from '../../src/model/types.ts';
+import { at } from '../../src/model/values.ts';
+import { drawnLineUp } from './drawn-line-up.ts';
 
 // Invented knives, alike but for what a test names, so that the answers are known without the model.
 const plover: Knife = {
@@ -73,6 +78,46 @@ describe('a band for what it would take', () => {
     expect(whatItTakesBand(plain, { ...ask, attribute: 'angleDeg' }).median).toBeCloseTo(value ?? NaN, 9);
   });
 
+  it('is that of the answers on each sample, everything else as it was drawn', () => {
+    const unsure: Knife = {
+      ...plover,
+      angleDeg: { value: 20, plusMinus: 2 },
+      microbevelAngleDeg: { value: 24, plusMinus: 1 },
+      edgeMm: { value: 0.5, plusMinus: 0.1 },
+      finish: { um: { value: 30, plusMinus: 10 } },
+      hrc: { value: 60, plusMinus: 1 },
+      carbideVolPercent: { CrC: { value: 4, plusMinus: 2 }, MC: 1 },
+    };
+    const curlew: Knife = { ...unsure, id: 'curlew', finish: { scale: 'JIS', grit: 400 }, edgeMm: 0.4 };
+    const lineUp: LineUp = {
+      knives: [{ ...plover, id: 'tern' }, unsure, curlew],
+      baseline: 'tern',
+      gaugeBias: { angleDeg: 1, edgeMm: 0.05, hrc: 1 },
+      slicePush: 2,
+      contactDepthMm: 12,
+    };
+    const question = { ...ask, attribute: 'edgeMm', target: 1.1 } as const;
+    const samples = 100;
+    const band = whatItTakesBand(lineUp, question, { samples, seed: 4 });
+    const run = runOf(withAttribute(lineUp, 'plover', 'edgeMm', 0.5), samples, 4, noMemory);
+    const found = Array.from({ length: samples }, (_, i) => {
+      const [a, b] = [1, 2].map((k) => at(run.worths.residuals[k] ?? NaN, i)) as [number, number];
+      const target = 1.1 * Math.exp(b - a);
+      return whatItTakes(drawnLineUp(lineUp, run, i), { ...question, target }).value;
+    });
+    const values = found.filter((value) => value !== null).toSorted((a, b) => a - b);
+    expect(band.inReach).toBe(values.length / samples);
+    // Straight between neighbours, place p·(n − 1).
+    const point = (p: number): number => {
+      const place = p * (values.length - 1);
+      const below = values[Math.floor(place)] ?? NaN;
+      return below + (place % 1) * ((values[Math.ceil(place)] ?? NaN) - below);
+    };
+    expect(band.low).toBeCloseTo(point(0.05), 10);
+    expect(band.median).toBeCloseTo(point(0.5), 10);
+    expect(band.high).toBeCloseTo(point(0.95), 10);
+  });
+
   it('is empty where nothing does it', () => {
     expect(whatItTakesBand(against({}), { ...ask, attribute: 'hrc', target: 50 })).toEqual({
       low: null,
@@ -83,8 +128,15 @@ describe('a band for what it would take', () => {
     });
   });
 
-  it('refuses too few samples', () => {
-    const few = () => whatItTakesBand(against({}), { ...ask, attribute: 'hrc' }, { samples: 50 });
-    expect(few).toThrow('samples 50 is not a whole number from 100 to 10000');
+  it.each([99, 10_001, 100.5, NaN])('refuses %f samples', (samples) => {
+    const asked = () => whatItTakesBand(against({}), { ...ask, attribute: 'hrc' }, { samples });
+    expect(asked).toThrow(new RangeError(`samples ${samples} is not a whole number from 100 to 10000`));
+  });
+
+  it('refuses what compare refuses', () => {
+    const lineUp = { ...against({}), friction: 3 };
+    expect(() => whatItTakesBand(lineUp, { ...ask, attribute: 'hrc' })).toThrow(
+      'friction coefficient 3 is not between 0 and 2',
+    );
   });
 });
