@@ -125,7 +125,9 @@ export const sureWords: Record<string, WordsOf> = {
         : `The two part most at the ${widest.name} end: ${times(widest.hand)} by hand, ${times(widest.sampled)} by the samples.`,
       agree
         ? ''
-        : 'Where a range is wide or lopsided, the straight line misses the bend of the curve; the samples do not.',
+        : widths > 1
+          ? 'The sum by hand is taken as bell-shaped; where one range that is spread evenly matters most, it ends sooner, as the samples do.'
+          : 'Where a range is wide or lopsided, the straight line misses the bend of the curve; the samples do not.',
     ];
   },
 
@@ -135,7 +137,7 @@ export const sureWords: Record<string, WordsOf> = {
     if (!pairing) return [];
     const { longer, shorter, low, high, beats } = pairing;
     return [
-      `The two of this line-up that lie nearest to each other are ${longer} and ${shorter}. The band of the one over the other runs from ${times(low)} to ${times(high)}, and ${longer} is ahead in ${ofHundred(beats)}: ${beats >= toldApart ? 'told apart, though not by much' : 'by the model they are not told apart, and saying which is better would be a guess'}.`,
+      `The two of this line-up that lie nearest to each other are ${longer} and ${shorter}. The band of the one over the other runs from ${times(low)} to ${times(high)}, and ${longer} is ahead in ${ofHundred(beats)}: ${beats >= toldApart ? 'even these are told apart' : 'by the model they are not told apart, and saying which is better would be a guess'}.`,
     ];
   },
 

@@ -31,6 +31,10 @@ describe('a comparison', () => {
     expect(revisions.map(({ date }) => date)).toEqual(['2026-11-25', '2026-02-28']);
   });
 
+  it('is read from a file of version 1, which is older than what is saved now', () => {
+    expect(read({ ...saved(), version: 1 }).entry).toEqual(loft());
+  });
+
   it.each(['loft.yaml', 'curlew-and-avocet.json'])('of the site, %s, is invented and says so', (file) => {
     const path = `content/comparisons/${file}`;
     const { entry, note } = readComparison(path, readFileSync(path, 'utf8'));
@@ -57,6 +61,19 @@ describe('a comparison', () => {
       'a number out of its range',
       (d) => void (knife(d)['edgeMm'] = 25),
       /lineUps\.0\.lineUp\.knives\.1\.edgeMm: .*25 mm is not between 0\.01 mm and 5 mm\. Change it/,
+    ],
+    [
+      'a number out of its range, in a file of version 1',
+      (d) => {
+        d['version'] = 1;
+        knife(d)['hrc'] = 80;
+      },
+      /lineUps\.0\.lineUp\.knives\.1\.hrc: .*80 HRC is not between 20 HRC and 68 HRC\. Change it/,
+    ],
+    [
+      'nothing where its line-up stands',
+      (d) => ({ ...d, lineUps: [null] }),
+      /own\.json: lineUps\.0\.lineUp: .*not a line-up\. Mend it/,
     ],
     [
       'a field there is not',

@@ -5,10 +5,13 @@ import { describe, expect, test } from 'vitest';
 import { MODEL_NUMBER } from '../../src/model/index.ts';
 import { decodeLink, encodeLink } from '../../src/lineup/link.ts';
 import { pack } from '../../src/lineup/positions.ts';
+import { packRun } from '../../src/lineup/run-positions.ts';
 import { sceneOf } from '../../src/lineup/scene.ts';
-import type { LineUpEntry } from '../../src/lineup/schema.ts';
+import { validate } from '../../src/lineup/schema.ts';
+import type { KnifeEntry, LineUpEntry } from '../../src/lineup/schema.ts';
 import { notRecorded } from '../../src/runs/log.ts';
 import type { Run } from '../../src/runs/log.ts';
+import { aRun } from '../runs/runs.ts';
 import { anyEntry, loft } from './entries.ts';
 
 const kindOf = (fragment: string) => {
@@ -31,6 +34,9 @@ function sealed(packed: Buffer, version = 1): string {
   head.writeUInt16BE(packed.length & 0xffff, 4);
   return `#with=${version}.${Buffer.concat([head, packed]).toString('base64url')}`;
 }
+
+/** A run as a link has it. */
+const runList = (change: Partial<Run>): unknown[] => packRun(aRun(change)) as unknown[];
 
 describe('there and back', () => {
   test('any line-up comes back equal, from this model', () =>
@@ -156,6 +162,71 @@ describe('length', () => {
     expect(link.length).toBeLessThanOrEqual(1200);
   });
 
+  test('the longest line-up there can be, of signs and digits that do not compress, opens from its link', () => {
+    let state = 7;
+    const next = (): number => (state = (Math.imul(state, 1_664_525) + 1_013_904_223) >>> 0) / 2 ** 32;
+    const signs = (many: number): string =>
+      Array.from({ length: many }, () => String.fromCharCode(0x4e00 + Math.floor(next() * 20_000))).join('');
+    const digits = (low: number, high: number): number => low + next() * (high - low);
+    const odd = (low: number, high: number) => ({
+      value: digits(low, high),
+      plusMinus: digits(0, (high - low) / 4),
+      shape: 'triangular' as const,
+    });
+    const kinds = ['Fe3C', 'CrC', 'CrVC', 'MC', 'M6C', 'MN', 'CrN'];
+    const knives = Array.from({ length: 8 }, (_, place): KnifeEntry => ({
+      id: `${place}-${Math.floor(next() * 1e15)}`,
+      name: signs(80),
+      state: 'not recorded',
+      angle: { deg: odd(10, 20) },
+      microbevelDeg: odd(25, 40),
+      edgeMm: odd(0.2, 0.6),
+      finish: { um: odd(5, 90) },
+      grind: { form: 'convex', spineMm: digits(2, 4), heightMm: digits(12, 20), radiusMm: digits(500, 900) },
+      hrc: odd(55, 63),
+      carbide: { volPercent: Object.fromEntries(kinds.map((kind) => [kind, odd(1, 4)])) },
+      toughness: odd(5, 30),
+    }));
+    const [{ id: baseline } = { id: '' }, { id: subject } = { id: '' }] = knives;
+    const { runs: _runs, ...rest } = loft();
+    const longest: LineUpEntry = {
+      ...rest,
+      title: signs(120),
+      knives,
+      baseline,
+      subject,
+      slicePush: digits(1, 9),
+      contactDepthMm: digits(5, 9),
+      friction: odd(0.2, 0.3),
+      assumptions: {
+        angleExponent: odd(1.2, 1.5),
+        thicknessExponent: odd(0.3, 0.7),
+        finishExponent: odd(0.2, 0.4),
+        hardnessExponent: odd(1, 1.5),
+        residualCv: odd(0.05, 0.2),
+      },
+      gaugeBias: { angleDeg: digits(0, 1), edgeMm: digits(0, 0.1), hrc: digits(0, 1) },
+      position: { apex: 'wear', push: 'buried', forces: 'add', floor: 'still' },
+      plan: {
+        cv: digits(0.1, 1),
+        ratio: digits(1.1, 2),
+        runs: 200,
+        lots: 20,
+        control: signs(80),
+        correlation: digits(0, 0.9),
+        stop: digits(10, 90),
+        start: { low: digits(80, 90), high: digits(100, 110) },
+        blind: true,
+        seed: 999_999,
+        closed: true,
+        reopened: true,
+      },
+      faceValues: Array.from({ length: 10 }, () => digits(-80, 200)),
+    };
+    expect(validate(longest)).toMatchObject({ ok: true });
+    expect(decodeLink(encodeLink(longest))).toMatchObject({ ok: true, entry: longest });
+  });
+
   test('the loft is under 400', () => expect(encodeLink(loft()).length).toBeLessThan(400));
 });
 
@@ -253,6 +324,39 @@ describe('links made to do harm', () => {
   ])('%s is not valid', (_, positions) => {
     const fragment = Buffer.isBuffer(positions) ? sealed(deflateRawSync(positions)) : crafted(positions);
     expect(kindOf(fragment)).toBe('not valid');
+  });
+
+  test('bytes that are no deflate stream are altered, whatever their checksum says', () => {
+    // Block type 3 is reserved (RFC 1951, 3.2.3).
+    const read = decodeLink(sealed(Buffer.from([0b111, 0xff, 0xff])));
+    expect(read).toMatchObject({ kind: 'altered', why: 'The link was altered: it cannot be unpacked.' });
+  });
+
+  test.each<[string, unknown[]]>([
+    ['below 0', [-1.5, 2, 2]],
+    ['of nothing', [1.5, 0, 2]],
+    ['beyond all sense', [1.5, 2, 1e9]],
+    ['in words', ['1.5', 2, 2]],
+    ['left out', [1.5, 2]],
+  ])('ratios %s in its head are not told, and the line-up opens', (_, head) => {
+    const read = decodeLink(crafted([MODEL_NUMBER, head, ...pack(loft())], 2));
+    expect(read).toEqual({ ok: true, entry: loft(), modelNumber: MODEL_NUMBER, sameModel: true });
+  });
+
+  const readings = runList({ series: [{ cut: 0, sharpness: 90 }] }).slice(0, 12);
+
+  test.each<[string, unknown, string]>([
+    ['a word', 'Plover', 'the knife must be text'],
+    ['a list of nothing', [], 'the knife must be text'],
+    ['one whose readings are no pairs', [...readings, [7, 8]], 'the cut of a reading must be a number'],
+    ['one whose readings are no list', [...readings, 7], 'the series must be a list of readings'],
+  ])('a run that is %s is named as what cannot be used', (_, damaged, message) => {
+    const text = JSON.stringify([MODEL_NUMBER, [1, 1, 1], ...pack({ ...loft(), runs: [aRun()] })]);
+    const own = JSON.stringify(runList({}));
+    expect(text).toContain(own);
+    const read = decodeLink(crafted(text.replace(own, JSON.stringify(damaged)), 2));
+    const why = `The line-up in the link cannot be used: ${message}.`;
+    expect(read).toEqual({ ok: false, kind: 'not valid', why });
   });
 
   test('a key named __proto__ reaches nothing', () => {

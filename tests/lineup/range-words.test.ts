@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { drawLevel } from '../../src/lineup/draw-level.ts';
 import { fileName } from '../../src/lineup/file-name.ts';
 import { levelBandWords } from '../../src/lineup/level-band.ts';
 import { rangeNumbers } from '../../src/lineup/range-numbers.ts';
@@ -90,6 +91,17 @@ describe('no angle at which the baseline draws level', () => {
     );
     expect(levelBandWords(sceneOf(farther)).at(-1)).toBe('No try has an angle at which the two draw level.');
   });
+});
+
+test('an angle of drawing level below the floor is named as such in its example', () => {
+  const steel = (hrc: number, MC: number) => ({ angle: { deg: 8 }, hrc, carbide: { volPercent: { MC } } });
+  const scene = sceneOf(pair(steel(63, 4), steel(58, 1)));
+  const { answer } = drawLevel(scene).steel;
+  // The floor of 58 HRC is at tan 5° √(697/653), or 5.165°; 697 and 653 HV are 60 and 58 HRC (ASTM E140, table 1).
+  expect(answer.value).toBeLessThan(5.165);
+  expect(rangeWorked['level-cost']?.(scene).givens).toMatch(
+    /to be taken to the 5\.1\d+° at which it draws level with the steel of Dunlin \(below the floor\)\.$/,
+  );
 });
 
 test.each([

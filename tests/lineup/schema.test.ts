@@ -6,6 +6,7 @@ import { attributesOf, compare, jobProfiles, parameters } from '../../src/model/
 import { jsonSchema } from '../../src/lineup/json-schema.ts';
 import { angleQuestions, evenable, toModel, validate } from '../../src/lineup/schema.ts';
 import type { AngleEntry, KnifeEntry, LineUpEntry } from '../../src/lineup/schema.ts';
+import { pair } from './awkward.ts';
 import { anyEntry, loft, loftDocument, loftWith } from './entries.ts';
 
 const problems = (input: unknown) => {
@@ -172,6 +173,18 @@ describe('what is refused, where and why', () => {
     const text = JSON.stringify(loft()).replace('{', '{"__proto__":{"title":"x"},');
     expect(problems(JSON.parse(text))).not.toEqual([]);
     expect(({} as { title?: string }).title).toBeUndefined();
+  });
+
+  test('two knives that stand, and do not stand evened up, are refused as a whole', () => {
+    const thin = { edgeMm: 0.3, grind: { form: 'flat', spineMm: 1.5, heightMm: 16 } } as const;
+    const entry = pair(thin, { edgeMm: 2 });
+    expect(problems(entry)).toEqual([]);
+    expect(problems({ ...entry, evenedUp: ['edgeMm'] })).toEqual([
+      {
+        path: '',
+        message: 'Dunlin: thickness behind the edge 2 mm is not at most the spine thickness 1.5 mm',
+      },
+    ]);
   });
 
   test('every problem is told, not only the first', () => {
