@@ -56,6 +56,12 @@ describe('one number', () => {
     expect(refusal('1,200')).toContain('1200 or 1.200');
   });
 
+  test('a long text is quoted by its beginning', () => {
+    expect(refusal('sharp enough for a rope of hemp', { what: 'the start' })).toContain(
+      'the start: “sharpenoughforaropeofhem…” is not readable',
+    );
+  });
+
   test('ten thousand characters are refused without being repeated', () => {
     const message = refusal('9'.repeat(10_000));
     expect(message).toContain('10000 characters');
