@@ -71,19 +71,28 @@ async function fetchAlone(name: string): Promise<void> {
   if (element && !customElements.get(name)) customElements.define(name, element);
 }
 
-/** What has to be there before the element can answer; nothing where it can already. */
-function needed(target: Element): (() => Promise<unknown>) | undefined {
-  const name = target.closest(Object.keys(alone).join())?.localName;
-  if (name !== undefined) return customElements.get(name) ? undefined : () => fetchAlone(name);
-  return target.closest('[data-own], [data-live]') && root.dataset['live'] !== 'on' ? load : undefined;
-}
+/** What did not come: names of elements, or the live half. */
+const missing = new Set<string>();
 
-/** The page says what did not come, until it has; it is fetched at the next touch instead. */
-function came(): void {
-  delete root.dataset['unloaded'];
+/** Whether what is fetched came. The page says that it did not until it has; the next touch fetches it again. */
+async function fetched(name: string, fetchIt: () => Promise<unknown>): Promise<boolean> {
+  const came = await fetchIt().then(
+    () => true,
+    () => false,
+  );
+  if (came) missing.delete(name);
+  else missing.add(name);
+  root.toggleAttribute('data-unloaded', missing.size > 0 && root.dataset['lineUp'] !== 'failed');
+  return came;
 }
-function didNotCome(): void {
-  if (root.dataset['lineUp'] !== 'failed') root.dataset['unloaded'] = '';
+const liveHalf = () => fetched('live', load);
+
+/** What has to be there before the element can answer; nothing where it can already. */
+function needed(target: Element): (() => Promise<boolean>) | undefined {
+  const name = target.closest(Object.keys(alone).join())?.localName;
+  if (name !== undefined)
+    return customElements.get(name) ? undefined : () => fetched(name, () => fetchAlone(name));
+  return target.closest('[data-own], [data-live]') && root.dataset['live'] !== 'on' ? liveHalf : undefined;
 }
 
 /** A change made before the live half was there is said again once it is. */
@@ -93,10 +102,9 @@ function touched(event: Event): void {
   if (!target || !fetchIt) return;
   const again =
     event.type === 'input' || event.type === 'change' || event.type === 'click' ? event.type : undefined;
-  fetchIt().then(() => {
-    came();
-    if (again) target.dispatchEvent(new Event(again, { bubbles: true }));
-  }, didNotCome);
+  void fetchIt().then((came) => {
+    if (came && again) target.dispatchEvent(new Event(again, { bubbles: true }));
+  });
 }
 
 /** Without the live half a form would leave the page: it waits for it instead. */
@@ -105,10 +113,9 @@ function submitted(event: SubmitEvent): void {
   const fetchIt = form instanceof HTMLFormElement ? needed(form) : undefined;
   if (!fetchIt) return;
   event.preventDefault();
-  fetchIt().then(() => {
-    came();
-    if (!needed(form as HTMLFormElement)) (form as HTMLFormElement).requestSubmit();
-  }, didNotCome);
+  void fetchIt().then((came) => {
+    if (came && !needed(form as HTMLFormElement)) (form as HTMLFormElement).requestSubmit();
+  });
 }
 addEventListener('submit', submitted, { capture: true });
 for (const type of ['pointerover', 'pointerdown', 'focusin', 'input', 'change', 'click']) {
@@ -119,12 +126,12 @@ const carried = () =>
   (location.hash.startsWith('#with=') && document.getElementById('page-line-up') !== null) ||
   (/^#(set|do|forms)=/.test(location.hash) && document.querySelector('kf-set, kf-forms') !== null);
 const opened = () => {
-  if (carried() && root.dataset['live'] !== 'on') load().then(came, didNotCome);
+  if (carried() && root.dataset['live'] !== 'on') void liveHalf();
 };
 addEventListener('hashchange', opened);
 // A page that shows no line-up passes on the one in its address.
 if (location.hash.startsWith('#with=') && !document.getElementById('page-line-up')) carry(location.hash);
-if (carried() || root.hasAttribute('data-live-at-once')) load().then(came, didNotCome);
+if (carried() || root.hasAttribute('data-live-at-once')) void liveHalf();
 // What has been done is kept on the reader's machine, so the page cannot be built with it.
 if (document.querySelector('kf-course')) fetchAlone('kf-course').catch(() => undefined);
 // Until its half is there a lesson on a large screen shows all its steps, one below the other.

@@ -8,6 +8,8 @@ import { SceneElement } from './scene-element.ts';
 /** The telling as text to take along: as much of it and in the form that is chosen, with its link. */
 export class RetellElement extends SceneElement {
   #scene: Scene | undefined;
+  /** Counts the texts asked for: one that comes late, of a line-up before, is not written. */
+  #asked = 0;
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -28,9 +30,10 @@ export class RetellElement extends SceneElement {
 
   #write = (): void => {
     this.#say('');
+    const asked = (this.#asked += 1);
     void this.#text().then((written) => {
       const text = this.place('text');
-      if (text) text.textContent = written;
+      if (text && asked === this.#asked) text.textContent = written;
     });
   };
 

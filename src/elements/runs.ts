@@ -11,6 +11,7 @@ import type { LineUpEntry } from '../lineup/schema.ts';
 import type { Run } from '../runs/log.ts';
 import { copyText } from './copy-text.ts';
 import { keepsOwn } from './keep-own.ts';
+import { atNextTouch } from './next-touch.ts';
 import { becomesOwn, changeOwn, example, linkTo, scene, store } from './page.ts';
 import { showClosed } from './runs-closed.ts';
 import type { Import } from './runs-import.ts';
@@ -163,12 +164,29 @@ export class RunsElement extends HTMLElement {
       act(this.#planPart);
       return;
     }
-    import('./runs-plan.ts').then(
+    this.#fetched(
+      'The plan',
+      import('./runs-plan.ts'),
       (part) => {
         this.#planPart = part;
         act(part);
       },
-      () => this.#say('This could not be loaded. Check the connection and try again.'),
+      () => this.#show(scene.value),
+    );
+  }
+
+  /** Does something with what is fetched for it; where that does not come the page says so, until it has. */
+  #fetched<Part>(what: string, fetched: Promise<Part>, act: (part: Part) => void, again?: () => void): void {
+    const notLoaded = `${what} could not be loaded. Check the connection and try again.`;
+    fetched.then(
+      (part) => {
+        if (this.#part('said')?.textContent === notLoaded) this.#say('');
+        act(part);
+      },
+      () => {
+        this.#say(notLoaded);
+        if (again) atNextTouch(again);
+      },
     );
   }
 
@@ -188,9 +206,7 @@ export class RunsElement extends HTMLElement {
 
   /** Does something with the fields of a run, which are fetched when a run is first typed. */
   #withForm(act: (fields: typeof RunFields) => void): void {
-    import('../bench/run-fields.ts').then(act, () =>
-      this.#say('This could not be loaded. Check the connection and try again.'),
-    );
+    this.#fetched('The form', import('../bench/run-fields.ts'), act);
   }
 
   #enter({ readRun, runFields }: typeof RunFields): void {
@@ -338,9 +354,8 @@ export class RunsElement extends HTMLElement {
 
   #saveFile(what: 'line-up' | 'log'): void {
     const entry = store.entry.value;
-    import('./runs-files.ts').then(
-      ({ saveLineUp, saveLog }) => this.#say(what === 'log' ? saveLog(entry) : saveLineUp(entry)),
-      () => this.#say('This could not be loaded. Check the connection and try again.'),
+    this.#fetched('The file', import('./runs-files.ts'), ({ saveLineUp, saveLog }) =>
+      this.#say(what === 'log' ? saveLog(entry) : saveLineUp(entry)),
     );
   }
 

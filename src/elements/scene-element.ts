@@ -2,6 +2,7 @@ import { effect } from '@preact/signals-core';
 import type { Scene } from '../lineup/scene.ts';
 import type { TopicName } from '../topics/index.ts';
 import { afterDrawing } from './after-drawing.ts';
+import { atNextTouch } from './next-touch.ts';
 import { example, scene } from './page.ts';
 import { lateTopic } from './topics.ts';
 
@@ -14,6 +15,8 @@ import { lateTopic } from './topics.ts';
 export abstract class SceneElement extends HTMLElement {
   #dispose: (() => void) | undefined;
   #waits = false;
+  /** Calls off asking again for what did not come. */
+  #notAgain = (): void => undefined;
 
   connectedCallback(): void {
     this.#waits = this.dataset['late'] !== undefined;
@@ -26,6 +29,7 @@ export abstract class SceneElement extends HTMLElement {
 
   disconnectedCallback(): void {
     this.#dispose?.();
+    this.#notAgain();
   }
 
   /** The name of what it shows. */
@@ -46,7 +50,11 @@ export abstract class SceneElement extends HTMLElement {
     if (scene.value.entry !== example) this.dataset['stale'] = 'yes';
     lateTopic(this.dataset['late'] as TopicName).then(
       () => afterDrawing(this.#arrived),
-      () => (this.dataset['stale'] = 'failed'),
+      () => {
+        this.dataset['stale'] = 'failed';
+        this.#notAgain();
+        this.#notAgain = atNextTouch(() => this.fetchLate());
+      },
     );
   }
 

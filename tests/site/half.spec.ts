@@ -1,6 +1,8 @@
+import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
-import { comesLive } from './pages.ts';
+import { comesLive, dist, isStart } from './pages.ts';
 import { expect, live, test } from './test.ts';
+import { visitorLink } from './visitor.ts';
 
 test.use({ scriptsMayFail: true });
 
@@ -24,7 +26,8 @@ const touch = (page: Page) =>
       for (const name of ['pointerover', 'focusin'])
         element.dispatchEvent(new Event(name, { bubbles: true }));
     for (const button of document.querySelectorAll<HTMLElement>('[data-does=fill]')) button.click();
-    for (const form of document.querySelectorAll<HTMLFormElement>('main form')) form.requestSubmit();
+    for (const form of document.querySelectorAll<HTMLFormElement>('main form:not(.picture-form)'))
+      form.requestSubmit();
   });
 
 const notDefined = (page: Page) =>
@@ -34,7 +37,9 @@ const notDefined = (page: Page) =>
     ),
   );
 
-for (const path of ['/bench/', '/lessons/how-sure/', '/telling/', '/runs/'])
+const paths = ['/bench/', '/lessons/how-sure/', '/telling/', '/runs/'];
+
+for (const path of paths)
   test(`${path}: where no further script comes the page stays and says so, and the next touch asks again`, async ({
     page,
   }) => {
@@ -62,4 +67,136 @@ for (const path of ['/bench/', '/lessons/how-sure/', '/telling/', '/runs/'])
     await expect(page.locator('.message.unloaded')).toBeHidden();
     await expect(page.locator('main .failed:visible')).toHaveCount(0);
     expect(await read()).toEqual(before);
+  });
+
+/** Resolves once nothing of the page has changed and nothing has come for a moment. */
+const atRest = (page: Page) =>
+  page.evaluate(
+    () =>
+      new Promise<void>((rest) => {
+        let timer = setTimeout(rest, 80);
+        const again = () => {
+          clearTimeout(timer);
+          timer = setTimeout(rest, 80);
+        };
+        new MutationObserver(again).observe(document, {
+          subtree: true,
+          childList: true,
+          attributes: true,
+          characterData: true,
+        });
+        new PerformanceObserver(again).observe({ type: 'resource' });
+      }),
+  );
+
+/** What the page says of its line-up in some of its parts, a line a sentence. */
+const spoken = (page: Page, parts: string) =>
+  page.locator(`main :is(${parts})`).evaluateAll((found) => [
+    ...new Set(
+      (found as HTMLElement[])
+        .filter((part) => part.checkVisibility({ visibilityProperty: true }))
+        .flatMap((part) => part.innerText.split('\n'))
+        .filter((line) => line.trim() !== ''),
+    ),
+  ]);
+/** What comes or goes with the line-up; a text to take along is written once, with what could be had then. */
+const followed = 'kf-words, kf-num, figcaption';
+const everySaying = `${followed}, [data-part=text]`;
+
+const said = /could not be (loaded|read|fetched)/;
+
+/** A figure that cannot be dragged still has its sliders, and a band that no worker works out is said in its cell. */
+const goesWithout = (script: string) => /\/(drag|takes-worker)[.-]/.test(script);
+
+const nameOf = (address: string) => address.replace(/^.*\//, '');
+const textOf = (script: string) => readFileSync(`${dist}/_astro/${nameOf(script)}`, 'utf8');
+const namedIn = (text: string, how: RegExp) => [...text.matchAll(how)].map(([, name = '']) => name);
+
+/** A script and all that come with it. */
+function withAll(name: string, found = new Set<string>()): Set<string> {
+  if (found.has(name)) return found;
+  found.add(name);
+  for (const other of namedIn(textOf(name), /(?:from|import)\s*["'`]\.\/([^"'`]+\.js)["'`]/g))
+    withAll(other, found);
+  return found;
+}
+
+/**
+ * Of scripts that the same fetches bring one: where one of them does not come the page is told the same. With
+ * `EVERY_SCRIPT=1` all.
+ */
+function oneOfEach(scripts: readonly string[]): string[] {
+  if (process.env['EVERY_SCRIPT']) return [...scripts];
+  const fetched = new Set(
+    scripts.flatMap((script) => namedIn(textOf(script), /import\(\s*["'`]\.\/([^"'`]+)["'`]/g)),
+  );
+  const bringing = new Map<string, Set<string>>();
+  for (const script of scripts)
+    if (fetched.has(nameOf(script))) bringing.set(script, withAll(nameOf(script)));
+  const kinds = new Map<string, string>();
+  for (const script of scripts) {
+    const by = [...bringing].filter(([, all]) => all.has(nameOf(script))).map(([name]) => name);
+    const kind = by.join();
+    if (!kinds.has(kind)) kinds.set(kind, script);
+  }
+  return [...kinds.values()];
+}
+
+for (const path of paths)
+  test(`${path}: a script that does not come is missed alone, and comes at the next touch`, async ({
+    page,
+    context,
+  }) => {
+    test.slow();
+    const devtools = await context.newCDPSession(page);
+    await devtools.send('Network.enable');
+    // By interception the browser would keep nothing of what it fetched.
+    const keepAway = (urls: string[]) => devtools.send('Network.setBlockedURLs', { urls });
+    const scripts: string[] = [];
+    page.on('request', (request) => {
+      const url = request.url();
+      if (/\/_astro\/.*\.js$/.test(url) && !scripts.includes(url)) scripts.push(url);
+    });
+    const open = async () => {
+      await page.goto('about:blank');
+      await page.goto(`${path}${visitorLink}`);
+      await atRest(page);
+      await touch(page);
+      await atRest(page);
+    };
+
+    await page.goto(path);
+    const example = await spoken(page, everySaying);
+    await open();
+    await live(page);
+    await atRest(page);
+    const own = await spoken(page, everySaying);
+    const ownFollowed = await spoken(page, followed);
+    const others = example.filter((line) => !own.includes(line));
+    expect(others.length).toBeGreaterThan(1);
+    expect(scripts.length).toBeGreaterThan(20);
+
+    for (const script of oneOfEach(scripts).filter((each) => !isStart(each))) {
+      const about = nameOf(script);
+      await keepAway([script]);
+      await open();
+      const without = await page.locator('body').innerText();
+      expect.soft(without, about).not.toMatch(/\bNaN\b|undefined|Infinity/);
+      if (!goesWithout(script)) expect.soft(without, about).toMatch(said);
+      const wholly = await page.locator('.message.failed').isVisible();
+      const shown = await spoken(page, everySaying);
+      const wrong = wholly ? own.filter((line) => !example.includes(line)) : others;
+      expect
+        .soft(
+          shown.filter((line) => wrong.includes(line)),
+          about,
+        )
+        .toEqual([]);
+
+      await keepAway([]);
+      await touch(page);
+      await expect.soft.poll(() => spoken(page, followed), about).toEqual(ownFollowed);
+      await expect.soft.poll(() => notDefined(page), about).toEqual([]);
+      await expect.soft(page.locator('body'), about).not.toContainText(said, { useInnerText: true });
+    }
   });

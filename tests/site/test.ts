@@ -23,7 +23,7 @@ export const test = base.extend<{ watched: undefined; scriptsMayFail: boolean }>
       page.on('console', (message) => {
         // The runner's own word where it keeps service workers out.
         if (message.text() === 'Service Worker registration blocked by Playwright') return;
-        if (scriptsMayFail && message.text() === 'Failed to load resource: net::ERR_FAILED') return;
+        if (scriptsMayFail && message.text().startsWith('Failed to load resource: net::ERR_')) return;
         // On a busy machine a preloaded font may be used later than Chromium thinks it should.
         if (/was preloaded using link preload but not used/.test(message.text())) return;
         if (message.type() === 'error' || message.type() === 'warning') complaints.push(message.text());
