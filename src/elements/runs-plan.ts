@@ -19,7 +19,7 @@ export const shuffledPlan = (plan: PlanEntry = firstPlan): PlanEntry => ({
   seed: (plan.seed + 1) % 1_000_000,
 });
 
-export { closeLog, openLogAgain } from '../lineup/close-log.ts';
+export { closedSaid, closeLog, openedSaid, openLogAgain } from '../lineup/close-log.ts';
 
 /** The plan with as many sharpenings as its sheet has now: a printed sheet must not follow the runs that come in. */
 export const keptSheet = (now: Scene): PlanEntry => ({

@@ -354,7 +354,7 @@ export class RunsElement extends HTMLElement {
 
   #saveFile(what: 'line-up' | 'log'): void {
     const entry = store.entry.value;
-    this.#fetched('The file', import('./runs-files.ts'), ({ saveLineUp, saveLog }) =>
+    this.#fetched('The writer of files', import('./runs-files.ts'), ({ saveLineUp, saveLog }) =>
       this.#say(what === 'log' ? saveLog(entry) : saveLineUp(entry)),
     );
   }
@@ -379,16 +379,11 @@ export class RunsElement extends HTMLElement {
   }
 
   #close(): void {
-    this.#withPlan(({ closeLog }) => {
-      const before = store.entry.value.runs ?? [];
+    this.#withPlan(({ closeLog, closedSaid }) => {
+      const before = store.entry.value.runs;
       this.#stopChanging();
       const refused = this.#problems(store.change(() => closeLog(scene.value), 'close the log'));
-      const after = store.entry.value.runs ?? [];
-      const named = after.filter(({ knife }, index) => knife !== before[index]?.knife).length;
-      this.#say(
-        refused ||
-          `The log is closed and its key open.${named > 0 ? ` ${named} of its runs had codes and have their knives now.` : ''} Undo takes it back.`,
-      );
+      this.#say(refused || closedSaid(before, store.entry.value.runs));
       if (refused !== '') return;
       const key = this.#part('key-open');
       if (key instanceof HTMLDetailsElement) key.open = true;
@@ -397,9 +392,9 @@ export class RunsElement extends HTMLElement {
   }
 
   #openAgain(): void {
-    this.#withPlan(({ openLogAgain }) => {
+    this.#withPlan(({ openLogAgain, openedSaid }) => {
       const refused = this.#problems(store.change(openLogAgain, 'open the log'));
-      this.#say(refused || 'The log is open again, and says that it was opened after its key was seen.');
+      this.#say(refused || openedSaid);
       this.#part('log')?.closest<HTMLElement>('.scroll')?.focus();
     });
   }

@@ -42,3 +42,11 @@ export function openLogAgain(entry: LineUpEntry): LineUpEntry {
   const { closed: _closed, ...plan } = entry.plan ?? firstPlan;
   return { ...entry, plan: { ...plan, reopened: true } };
 }
+
+/** What the page says once the log is closed: the runs before and after. */
+export function closedSaid(before: readonly Run[] = [], after: readonly Run[] = []): string {
+  const named = after.filter(({ knife }, index) => knife !== before[index]?.knife).length;
+  return `The log is closed and its key open.${named > 0 ? ` ${named} of its runs had codes and have their knives now.` : ''} Undo takes it back.`;
+}
+
+export const openedSaid = 'The log is open again, and says that it was opened after its key was seen.';
