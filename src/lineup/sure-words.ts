@@ -126,7 +126,7 @@ export const sureWords: Record<string, WordsOf> = {
       agree
         ? ''
         : widths > 1
-          ? 'The sum by hand is taken as bell-shaped; where one range that is spread evenly matters most, it ends sooner, as the samples do.'
+          ? 'The sum by hand is taken as bell-shaped; where one range spread evenly matters most, the band ends sooner, as the samples show.'
           : 'Where a range is wide or lopsided, the straight line misses the bend of the curve; the samples do not.',
     ];
   },

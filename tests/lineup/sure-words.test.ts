@@ -32,7 +32,7 @@ describe('the band by hand beside the samples', () => {
     const said = told('band-line', pair({ angle: { deg: 10 } }, {}, open));
     expect(said).toMatch(/: [56] % wider on a log axis than that of 20,000 samples\./);
     expect(said).toMatch(
-      /where one range that is spread evenly matters most, it ends sooner, as the samples do\.$/,
+      /where one range spread evenly matters most, the band ends sooner, as the samples show\.$/,
     );
   });
 });
