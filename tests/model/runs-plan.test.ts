@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { lotDrift, powerCurve, runSheet, runsNeeded } from '../../src/model/index.ts';
 import type { KnifeLife } from '../../src/model/index.ts';
+import { isSheetCode } from '../../src/model/runs/sheet-code.ts';
 
 describe('a run sheet', () => {
   const plan = fc.record({
@@ -60,6 +61,32 @@ describe('a run sheet', () => {
     expect(() => runSheet({ ...plan, runs: 0 })).toThrow('runs 0 is not a whole number');
     expect(() => runSheet({ ...plan, runs: 2, lots: ['a', 'b', 'c'] })).toThrow('below the number of lots');
     expect(() => runSheet({ ...plan, seed: -1 })).toThrow('seed -1');
+  });
+});
+
+describe('a code', () => {
+  it('is known in either case and with blanks about it, and by nothing less or more', () => {
+    for (const name of ['KM47', 'km47', 'Wx92', '  kM47\n']) expect(isSheetCode(name)).toBe(true);
+    // No vowel, no digit that looks like a letter, and no more of either.
+    for (const name of [
+      '',
+      'K47',
+      'KMN7',
+      'AM47',
+      'KO47',
+      'KM40',
+      'KM81',
+      'KM477',
+      'XKM47',
+      'K M47',
+      'KM 47',
+    ])
+      expect(isSheetCode(name)).toBe(false);
+  });
+
+  it('of every blind sheet is one', () => {
+    const plan = { knives: ['plover', 'dunlin'], runs: 40, lots: ['coil 1'], seed: 3, blind: true };
+    for (const { label } of runSheet(plan).rows) expect(isSheetCode(label)).toBe(true);
   });
 });
 
