@@ -64,10 +64,11 @@ function pieces(stop: (value: number) => Stop | null, from: number, search: Sear
     before = here;
     last = value;
   }
-  return [...found, current].filter(({ length }) => length > 0);
+  return [...found, current];
 }
 
-const lawOf = (stop: Stop | null): string => (stop === null ? 'none' : String(stop.regression));
+/** Whether the regression speaks; undefined where the model refuses. */
+const lawOf = (stop: Stop | null): boolean | undefined => stop?.regression;
 
 /** The last stop of one law and the first of the next, by halving; null on a side where the model refuses. */
 function seam(
@@ -164,10 +165,11 @@ function close(stop: (value: number) => Stop | null, before: Stop, after: Stop):
     const radius = Math.max(0, slack - (b - a) / 2);
     const value = Math.abs(truncated - middle) <= radius ? truncated : middle - towards * radius;
     const here = stop(value);
+    // Where a step moves neither end any more, the root is closed as far as numbers go.
     if (here === null || here.short === 0 || value <= a || value >= b) return value;
     if (here.short * rising > 0) [b, fb] = [value, here.short * rising];
     else [a, fa] = [value, here.short * rising];
     slack /= 2;
   }
-  return -fa < fb ? a : b;
+  return (a + b) / 2;
 }

@@ -105,6 +105,13 @@ describe('lives that do not show their scatter', () => {
     expect(() => lognormalFit(lives, one(lives))).toThrow(new RangeError(refused));
   });
 
+  test('of which too few ended', () => {
+    const lives = [...exact(100), ...early(90, 120)];
+    expect(() => lognormalFit(lives, one(lives))).toThrow(
+      new RangeError('1 of 3 runs ended, at least 2 must reach their stop'),
+    );
+  });
+
   test('give no ratio either', () => {
     const lives = between([90, 110], [95, 120], [80, 105]);
     expect(() => measuredRatio({ x: lives, y: exact(60, 75) })).toThrow(refused);

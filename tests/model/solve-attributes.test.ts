@@ -183,6 +183,20 @@ describe('the gap', () => {
     expect([other(49), other(60) === null]).toEqual([null, false]);
   });
 
+  test('of carbide is none where too little is left for the regression to speak of two that are unlike', () => {
+    // −157 + 15.8·50 − 17.8·30 is 99 mm of card; each per cent of CrC adds 11.2, and it is used from 100 mm.
+    const soft: LineUp = {
+      ...loft,
+      baseline: 'plover',
+      knives: [
+        { ...plover, hrc: 50 },
+        { ...dunlin, hrc: 50 },
+      ],
+    };
+    const gap = gapOf(soft, { ...asked, attribute: 'carbide' });
+    expect([gap(0.05), gap(0.1)?.regression]).toEqual([null, true]);
+  });
+
   test('of a knife that is not there is refused', () => {
     for (const change of [{ knife: 'heron' }, { against: 'heron' }])
       expect(() => gapOf(loft, { ...asked, attribute: 'hrc', ...change })).toThrow(

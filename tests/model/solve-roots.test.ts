@@ -41,23 +41,43 @@ describe('a root', () => {
         close(nearestRoot(gapOf(short), Math.max(from, search.low), search), root);
   });
 
-  test('takes no more looks than halving would, and two', () => {
-    for (const short of [
-      (x: number) => x - 3.7,
-      (x: number) => Math.exp(40 * (x - 1)) - 1,
-      (x: number) => Math.tanh(1e6 * (x - 2.345)),
-      (x: number) => (x < 2.345 ? -1e-9 : 1e9),
-    ]) {
-      let looks = 0;
-      const counted = (x: number): Gap => {
+  /** How often a function is looked at before its root is found. */
+  const looksAt = (short: (x: number) => number, search = steps(0, 5)): number => {
+    let looks = 0;
+    nearestRoot(
+      (x) => {
         looks += 1;
         return { short: short(x), regression: true };
-      };
-      nearestRoot(counted, 4, steps(0, 5));
-      // 24 parts have 25 ends; the present is looked at, and is one of the stops; just inside either end one each.
-      // To halve a part of 5/24 down to 1e-15 of 2 and more takes log₂(5/24/4e-15), about 46.
-      expect(looks).toBeLessThanOrEqual(25 + 2 + 2 + 46 + 2);
-    }
+      },
+      4,
+      search,
+    );
+    return looks;
+  };
+  // 24 parts have 25 ends; the present is looked at, and is one of the stops; just inside either end one each.
+  const first = 25 + 2 + 2;
+
+  test.each<[string, (x: number) => number]>([
+    ['a straight line', (x) => x - 3.7],
+    ['a falling line', (x) => 3.7 - x],
+    ['a square', (x) => x * x - 2.9],
+    ['an exponential', (x) => Math.exp(x) - 9],
+    ['a logarithm', (x) => Math.log((x + 0.1) / 1.7)],
+  ])('of %s is closed about as quickly as by secants', (_what, short) => {
+    // Secants gain half the digits again at every look: from 1e-1 to 1e-16 takes seven, and as many to close both ends.
+    expect(looksAt(short)).toBeLessThanOrEqual(first + 14);
+    expect(looksAt(short, ratios(0.01, 5))).toBeLessThanOrEqual(first + 14);
+  });
+
+  test.each<[string, (x: number) => number]>([
+    ['a steep exponential', (x) => Math.exp(40 * (x - 1)) - 1],
+    ['a step', (x) => Math.tanh(1e6 * (x - 2.345))],
+    ['a lopsided step', (x) => (x < 2.345 ? -1e-9 : 1e9)],
+    ['one lopsided the other way', (x) => (x < 2.345 ? -1e9 : 1e-9)],
+    ['a flat power', (x) => (x - 1.23) ** 9],
+  ])('of %s takes no more looks than halving, and two', (_what, short) => {
+    // To halve a part of 5/24 down to 2e-15 of 1 takes log₂(5/24/2e-15), about 47.
+    expect(looksAt(short)).toBeLessThanOrEqual(first + 47 + 2);
   });
 
   test('at the present is the present itself, even where others are', () => {
@@ -156,6 +176,14 @@ describe('two roots within one part of the range', () => {
     }
   });
 
+  test('about 5.25 are found however the range is cut', () => {
+    // Parts of 8/24, and of a ratio of 10^(1/12) = 1.21: wider both than the 0.04 of the dip.
+    for (const search of [steps(2, 10), ratios(0.1, 10)]) {
+      close(nearestRoot(gapOf(dip(5.25)), 9.9, search), 5.27);
+      close(nearestRoot(gapOf(dip(5.25)), 2.1, search), 5.23);
+    }
+  });
+
   test.each([0.05, 9.95])('in the outermost part, about %f, too', (at) => {
     const gap = gapOf(dip(at));
     close(nearestRoot(gap, 9.999, steps(0, 10)), at + 0.02);
@@ -233,7 +261,27 @@ describe('where the gap jumps', () => {
       (x) => x <= 6,
     );
     close(nearestRoot(up, 2, steps(0, 10, [6])), 6);
+    // It is looked at from both sides as closely as numbers lie.
+    const looks: number[] = [];
+    nearestRoot(
+      (x) => {
+        looks.push(x);
+        return { short: 1, regression: true };
+      },
+      2,
+      steps(0, 10, [6]),
+    );
+    expect(looks.filter((x) => x !== 6 && Math.abs(x - 6) < 1.2e-14).map((x) => Math.sign(x - 6))).toEqual([
+      -1, 1,
+    ]);
     // A seam outside the range is not looked at.
+    expect(
+      nearestRoot(
+        gapOf((x) => x + 2),
+        2,
+        steps(0, 10, [-2]),
+      ),
+    ).toBeNull();
     expect(
       nearestRoot(
         gapOf((x) => x - 12),

@@ -71,7 +71,7 @@ export function lognormalFit(lives: readonly Life[], rows: readonly (readonly nu
   const inverse = invert(here.curvature);
   // Lives that show their scatter at all show it to within as much again; where they do not, it may be off without end.
   const shown = (of: number[][]): boolean => Math.sqrt(at(at2(of, p), p)) < 100 * tau;
-  if (inverse === null || !(tau < 1e8) || !shown(inverse) || !here.slope.every((s) => Math.abs(s) < 1e-4)) {
+  if (inverse === null || !shown(inverse) || !here.slope.every((s) => Math.abs(s) < 1e-4)) {
     throw new RangeError(
       'the lives do not show how much they scatter: all fit one value, or the stop was looked at too rarely',
     );
@@ -141,12 +141,9 @@ function likelihood(
     for (let i = 0; i <= p; i += 1) slope[i] = at(slope, i) + first * (i === p ? y : -at(x, i));
   };
   const bend = (a: readonly number[], b: readonly number[], by: number): void => {
-    for (let i = 0; i <= p; i += 1) {
-      const line = curvature[i];
-      // Unreachable: there is a line for every place.
-      if (line !== undefined)
-        for (let j = 0; j <= p; j += 1) line[j] = at(line, j) + by * at(a, i) * at(b, j);
-    }
+    curvature.forEach((line, i) => {
+      for (let j = 0; j <= p; j += 1) line[j] = at(line, j) + by * at(a, i) * at(b, j);
+    });
   };
   lives.forEach(({ low, high }, k) => {
     const x = at2(rows, k);
@@ -187,29 +184,19 @@ function likelihood(
   return { value, slope, curvature };
 }
 
-/** Gauss's elimination with the largest pivot; null where the matrix is singular. */
+/** Gauss's elimination of a matrix with no direction below 0, which needs no pivots; null where it is singular. */
 function solve(matrix: readonly (readonly number[])[], right: readonly number[]): number[] | null {
-  const n = right.length;
   const work = matrix.map((row, i) => [...row, at(right, i)]);
   const scale = Math.max(...matrix.flat().map(Math.abs));
-  for (let column = 0; column < n; column += 1) {
-    let pivot = column;
-    for (let i = column + 1; i < n; i += 1)
-      if (Math.abs(at(at2(work, i), column)) > Math.abs(at(at2(work, pivot), column))) pivot = i;
-    const top = work[pivot];
-    const swapped = work[column];
-    // Unreachable: both rows are there.
-    if (top === undefined || swapped === undefined) return null;
-    if (!(Math.abs(at(top, column)) > 1e-14 * scale)) return null;
-    [work[column], work[pivot]] = [top, swapped];
-    for (let i = 0; i < n; i += 1) {
-      const row = work[i];
-      if (i === column || row === undefined) continue;
+  for (const [column, top] of work.entries()) {
+    if (!(at(top, column) > 1e-14 * scale)) return null;
+    for (const [i, row] of work.entries()) {
+      if (i === column) continue;
       const factor = at(row, column) / at(top, column);
-      for (let j = column; j <= n; j += 1) row[j] = at(row, j) - factor * at(top, j);
+      for (let j = column; j < row.length; j += 1) row[j] = at(row, j) - factor * at(top, j);
     }
   }
-  return work.map((row, i) => at(row, n) / at(row, i));
+  return work.map((row, i) => at(row, right.length) / at(row, i));
 }
 
 function invert(matrix: readonly (readonly number[])[]): number[][] | null {
