@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { noMemory } from '../../src/model/memory.ts';
 import { runOf } from '../../src/model/run.ts';
-import { withAttribute } from '../../src/model/solve-attributes.ts';
+import { attributeValue, withAttribute } from '../../src/model/solve-attributes.ts';
 import { whatItTakesBand } from '../../src/model/solve-band.ts';
-import { whatItTakes } from '../../src/model/solve.ts';
+import { whatItTakes, type Question } from '../../src/model/solve.ts';
 import type { Knife, LineUp } from '../../src/model/types.ts';
 import { at } from '../../src/model/values.ts';
 import { drawnLineUp } from './drawn-line-up.ts';
@@ -78,44 +78,58 @@ describe('a band for what it would take', () => {
     expect(whatItTakesBand(plain, { ...ask, attribute: 'angleDeg' }).median).toBeCloseTo(value ?? NaN, 9);
   });
 
-  it('is that of the answers on each sample, everything else as it was drawn', () => {
-    const unsure: Knife = {
-      ...plover,
-      angleDeg: { value: 20, plusMinus: 2 },
-      microbevelAngleDeg: { value: 24, plusMinus: 1 },
-      edgeMm: { value: 0.5, plusMinus: 0.1 },
-      finish: { um: { value: 30, plusMinus: 10 } },
-      hrc: { value: 60, plusMinus: 1 },
-      carbideVolPercent: { CrC: { value: 4, plusMinus: 2 }, MC: 1 },
-    };
-    const curlew: Knife = { ...unsure, id: 'curlew', finish: { scale: 'JIS', grit: 400 }, edgeMm: 0.4 };
+  const unsure: Knife = {
+    ...plover,
+    angleDeg: { value: 20, plusMinus: 2 },
+    edgeMm: { value: 0.5, plusMinus: 0.1 },
+    finish: { um: { value: 30, plusMinus: 10 } },
+    hrc: { value: 60, plusMinus: 1 },
+    carbideVolPercent: { CrC: { value: 4, plusMinus: 2 }, MC: 1 },
+  };
+  const bevelled: Knife = { ...unsure, microbevelAngleDeg: { value: 24, plusMinus: 1 } };
+  const curlew: Knife = { ...bevelled, id: 'curlew', finish: { scale: 'JIS', grit: 400 }, hrc: 61 };
+  const soft: Knife = { ...unsure, hrc: { value: 46, plusMinus: 1 } };
+  const slim: Knife = { ...unsure, id: 'curlew', angleDeg: { unknown: true, low: 4, high: 6 } };
+  it.each<[string, Knife, Knife, Omit<Question, 'knife' | 'against'>]>([
+    ['of an edge', bevelled, curlew, { attribute: 'edgeMm', target: 1.1 }],
+    ['outside the regression', soft, { ...soft, id: 'curlew', hrc: 48 }, { attribute: 'finish' }],
+    ['of an angle near the floor', unsure, slim, { attribute: 'angleDeg' }],
+    ['of what is never in reach', unsure, curlew, { attribute: 'edgeMm', target: 1e9 }],
+  ])('%s is that of the answers on each sample, everything else as it was drawn', (_what, a, b, asked) => {
     const lineUp: LineUp = {
-      knives: [{ ...plover, id: 'tern' }, unsure, curlew],
+      knives: [{ ...plover, id: 'tern' }, a, b],
       baseline: 'tern',
-      gaugeBias: { angleDeg: 1, edgeMm: 0.05, hrc: 1 },
+      gaugeBias: { angleDeg: 0.5, edgeMm: 0.05, hrc: 1 },
       slicePush: 2,
       contactDepthMm: 12,
     };
-    const question = { ...ask, attribute: 'edgeMm', target: 1.1 } as const;
+    const question = { ...ask, ...asked };
     const samples = 100;
     const band = whatItTakesBand(lineUp, question, { samples, seed: 4 });
-    const run = runOf(withAttribute(lineUp, 'plover', 'edgeMm', 0.5), samples, 4, noMemory);
-    const found = Array.from({ length: samples }, (_, i) => {
-      const [a, b] = [1, 2].map((k) => at(run.worths.residuals[k] ?? NaN, i)) as [number, number];
-      const target = 1.1 * Math.exp(b - a);
-      return whatItTakes(drawnLineUp(lineUp, run, i), { ...question, target }).value;
+    const exact = withAttribute(lineUp, 'plover', asked.attribute, attributeValue(a, asked.attribute));
+    const run = runOf(exact, samples, 4, noMemory);
+    const answers = Array.from({ length: samples }, (_, i) => {
+      const residual = (k: number): number => at(run.worths.residuals[k] ?? NaN, i);
+      const target = (asked.target ?? 1) * Math.exp(residual(2) - residual(1));
+      return whatItTakes(drawnLineUp(lineUp, run, i), { ...question, target });
     });
-    const values = found.filter((value) => value !== null).toSorted((a, b) => a - b);
-    expect(band.inReach).toBe(values.length / samples);
+    const values = answers
+      .flatMap(({ value }) => (value === null ? [] : [value]))
+      .toSorted((one, other) => one - other);
     // Straight between neighbours, place p·(n − 1).
-    const point = (p: number): number => {
+    const point = (p: number): number | null => {
+      if (values.length === 0) return null;
       const place = p * (values.length - 1);
       const below = values[Math.floor(place)] ?? NaN;
-      return below + (place % 1) * ((values[Math.ceil(place)] ?? NaN) - below);
+      return expect.closeTo(below + (place % 1) * ((values[Math.ceil(place)] ?? NaN) - below), 10) as number;
     };
-    expect(band.low).toBeCloseTo(point(0.05), 10);
-    expect(band.median).toBeCloseTo(point(0.5), 10);
-    expect(band.high).toBeCloseTo(point(0.95), 10);
+    expect(band).toEqual({
+      low: point(0.05),
+      median: point(0.5),
+      high: point(0.95),
+      inReach: values.length / samples,
+      belowFloor: answers.filter(({ note }) => note === 'below the floor').length / samples,
+    });
   });
 
   it('is empty where nothing does it', () => {
