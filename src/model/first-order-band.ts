@@ -49,27 +49,24 @@ export function firstOrderBand(lineUp: LineUp, knife: string): FirstOrderBand {
   const inputs = inputsOf(lineUp, speaks);
   const middles = new Map(inputs.map((input) => [drawName(input), input.spread.middle]));
   const owners = steelOwners(lineUp);
+  /** The two knives whose worths make the ratio. */
+  const sides = lineUp.knives.flatMap((own, k) =>
+    ([knife, lineUp.baseline] as const).flatMap((id, i) =>
+      id === own.id ? [{ sign: i === 0 ? 1 : -1, own, steelOwner: owners[k] ?? id }] : [],
+    ),
+  );
+  type Side = (typeof sides)[number];
   /** ln worth of a knife with one input moved. */
-  const worthAt = (id: string, moved: string, value: number): number => {
-    const place = lineUp.knives.findIndex((candidate) => candidate.id === id);
+  const worthAt = ({ own, steelOwner }: Side, moved: string, value: number): number => {
     const read = (owner: string | null, name: string) => {
       const full = drawName({ knife: owner, name });
       return full === moved ? value : (middles.get(full) ?? 0);
     };
-    const own = lineUp.knives[place];
-    return own ? Number(worthOf(lineUp, own, owners[place] ?? id, speaks, read, noMemory).worth) : Number.NaN;
+    return Number(worthOf(lineUp, own, steelOwner, speaks, read, noMemory).worth);
   };
-  /** The two whose worths make the ratio, but for one that an input of another knife leaves where it is. */
-  const moving = ({ name, knife: owner }: Input): (readonly [sign: number, id: string])[] =>
-    (
-      [
-        [1, knife],
-        [-1, lineUp.baseline],
-      ] as const
-    ).filter(
-      // A residual belongs to a steel, and is named after the first knife of it.
-      ([, id]) => owner === null || owner === id || name === 'residual',
-    );
+  /** Those of the two that an input moves; a residual belongs to a steel, and is named after the first knife of it. */
+  const moving = ({ name, knife: owner }: Input): Side[] =>
+    sides.filter(({ own }) => owner === null || owner === own.id || name === 'residual');
   const sensitivities = inputs.flatMap((input): Sensitivity[] => {
     const { name, knife: owner, spread } = input;
     const u = standardUncertainty(spread);
@@ -80,7 +77,7 @@ export function firstOrderBand(lineUp: LineUp, knife: string): FirstOrderBand {
     const below = Math.max(spread.allowed.low, spread.middle - step);
     const above = Math.min(spread.allowed.high, spread.middle + step);
     const rise = moving(input).reduce(
-      (sum, [sign, id]) => sum + sign * (worthAt(id, full, above) - worthAt(id, full, below)),
+      (sum, side) => sum + side.sign * (worthAt(side, full, above) - worthAt(side, full, below)),
       0,
     );
     const sensitivity = rise / (above - below);
