@@ -99,15 +99,14 @@ function rootsOf(stop: (value: number) => Stop | null, piece: readonly Stop[]): 
   return roots;
 }
 
+const inOrder = (stops: readonly (Stop | null)[]): Stop[] =>
+  stops.filter((here) => here !== null).sort((a, b) => a.value - b.value);
+
 /** The stops with one more just inside either end: a turn within the outermost step shows there. */
 function withEnds(stop: (value: number) => Stop | null, piece: readonly Stop[]): Stop[] {
-  const [first, second] = piece;
-  const [beforeLast, last] = piece.slice(-2);
-  if (!first || !second || !beforeLast || !last) return [...piece];
-  const starting = stop(first.value + 1e-4 * (second.value - first.value));
-  const ending = stop(last.value - 1e-4 * (last.value - beforeLast.value));
-  const inner = piece.slice(1, -1);
-  return [first, starting, ...inner, ending, last].filter((here) => here !== null);
+  const inside = (end?: Stop, next?: Stop): Stop | null =>
+    end && next ? stop(end.value + 1e-4 * (next.value - end.value)) : null;
+  return inOrder([...piece, inside(piece[0], piece[1]), inside(piece.at(-1), piece.at(-2))]);
 }
 
 /** The stops with the turning points between them that face the target. */
@@ -118,11 +117,10 @@ function withTurns(stop: (value: number) => Stop | null, stops: readonly Stop[])
     const side = Math.sign(here.short);
     const [first, middle, last] = [before.short * side, here.short * side, after.short * side];
     // Level with both neighbours is a plateau, not a turn.
-    const faces =
-      first > 0 && last > 0 && middle <= first && middle <= last && middle < first + last - middle;
+    const faces = middle <= first && middle <= last && middle < first + last - middle;
     return faces ? [turn(stop, before.value, after.value, side)] : [];
   });
-  return [...stops, ...turns.filter((here) => here !== null)].sort((a, b) => a.value - b.value);
+  return inOrder([...stops, ...turns]);
 }
 
 const GOLDEN = (Math.sqrt(5) - 1) / 2;
@@ -151,25 +149,25 @@ function turn(stop: (value: number) => Stop | null, from: number, to: number, si
  * halving by more than one step (Oliveira & Takahashi, ACM Transactions on Mathematical Software 47:5, 2020; memory).
  */
 function close(stop: (value: number) => Stop | null, before: Stop, after: Stop): number {
-  const rising = Math.sign(after.short);
-  let [a, b, fa, fb] = [before.value, after.value, before.short * rising, after.short * rising];
-  const tolerance = 1e-15 * Math.max(Math.abs(a), Math.abs(b));
-  const flatter = 0.2 / (b - a);
-  let slack = tolerance * 2 ** (Math.ceil(Math.log2((b - a) / (2 * tolerance))) + 1);
-  while (b - a > 2 * tolerance) {
-    const middle = (a + b) / 2;
-    const secant = (fb * a - fa * b) / (fb - fa);
+  let [a, b] = [before, after];
+  const tolerance = 1e-15 * Math.max(Math.abs(a.value), Math.abs(b.value));
+  const flatter = 0.2 / (b.value - a.value);
+  let slack = tolerance * 2 ** (Math.ceil(Math.log2((b.value - a.value) / (2 * tolerance))) + 1);
+  for (;;) {
+    const width = b.value - a.value;
+    const middle = (a.value + b.value) / 2;
+    if (width <= 2 * tolerance) return middle;
+    const secant = (b.short * a.value - a.short * b.value) / (b.short - a.short);
     const towards = Math.sign(middle - secant);
-    const nudge = Math.min(flatter * (b - a) ** 2, Math.abs(middle - secant));
+    const nudge = Math.min(flatter * width ** 2, Math.abs(middle - secant));
     const truncated = secant + towards * nudge;
-    const radius = Math.max(0, slack - (b - a) / 2);
+    const radius = Math.max(0, slack - width / 2);
     const value = Math.abs(truncated - middle) <= radius ? truncated : middle - towards * radius;
     const here = stop(value);
     // Where a step moves neither end any more, the root is closed as far as numbers go.
-    if (here === null || here.short === 0 || value <= a || value >= b) return value;
-    if (here.short * rising > 0) [b, fb] = [value, here.short * rising];
-    else [a, fa] = [value, here.short * rising];
+    if (here === null || here.short === 0 || value <= a.value || value >= b.value) return value;
+    if (here.short * after.short > 0) b = here;
+    else a = here;
     slack /= 2;
   }
-  return (a + b) / 2;
 }

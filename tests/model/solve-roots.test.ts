@@ -114,6 +114,33 @@ describe('a root', () => {
     close(nearestRoot(gap, 2, ratios(0.5, 20)), 1);
   });
 
+  test('of many is the nearest, wherever one begins', () => {
+    // A cosine is 0 at π/2 + kπ. Of 6x and of 12 ln x these lie further apart than the parts of the range.
+    const half = (k: number): number => (Math.PI / 2 + k * Math.PI) / 6;
+    for (const from of [2.1, 3, 5.55, 7.3, 9.9]) {
+      const roots = Array.from({ length: 20 }, (_, k) => half(k)).filter((root) => root >= 2 && root <= 10);
+      const nearest = roots.toSorted((a, b) => Math.abs(a - from) - Math.abs(b - from))[0] ?? NaN;
+      close(
+        nearestRoot(
+          gapOf((x) => Math.cos(6 * x)),
+          from,
+          steps(2, 10),
+        ),
+        nearest,
+      );
+    }
+    for (const from of [0.11, 0.4, 1.3, 3.7, 9]) {
+      const roots = Array.from({ length: 21 }, (_, k) => Math.exp(half(k - 10) / 2));
+      const nearest = roots.toSorted((a, b) => Math.abs(Math.log(a / from)) - Math.abs(Math.log(b / from)));
+      const found = nearestRoot(
+        gapOf((x) => Math.cos(12 * Math.log(x))),
+        from,
+        ratios(0.1, 10),
+      );
+      expect(found).toBeCloseTo(nearest[0] ?? NaN, 12);
+    }
+  });
+
   test('at either end of the range counts', () => {
     for (const end of [2, 9]) {
       const found = nearestRoot(

@@ -80,7 +80,7 @@ export function leastRuns(powerAt: (n: number) => number, power: number, why: st
       throw new RangeError(`${why}: more than ${MOST_RUNS} runs a knife`);
     }
   }
-  let short = enough === 2 ? 1 : enough / 2;
+  let short = enough / 2;
   while (enough - short > 1) {
     const middle = Math.floor((short + enough) / 2);
     if (powerAt(middle) < power) short = middle;
