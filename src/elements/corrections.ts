@@ -1,5 +1,4 @@
 import { effect } from '@preact/signals-core';
-import { decodeLink } from '../lineup/link.ts';
 import type { LineUpEntry } from '../lineup/schema.ts';
 import { copyText } from './copy-text.ts';
 import { store } from './page.ts';
@@ -37,11 +36,10 @@ export class CorrectionsElement extends HTMLElement {
 
   async #compare(): Promise<void> {
     this.#found([]);
-    const given = this.#value('published');
-    const published = await read(given);
+    const { correctionSentence, corrections, publishedIn } = await import('../lineup/corrections.ts');
+    const published = publishedIn(this.#value('published'));
     this.#problem('published', typeof published === 'string' ? published : '');
     if (typeof published === 'string') return;
-    const { corrections, correctionSentence } = await import('../lineup/corrections.ts');
     this.#found(corrections(published.entry, store.entry.value).map(correctionSentence));
     const left = published.runsLeftBehind
       ? ' Its runs were too many for the link: take its saved file to compare them.'
@@ -116,19 +114,4 @@ export class CorrectionsElement extends HTMLElement {
     const place = this.querySelector('[data-part="correction-said"]');
     if (place) place.textContent = text;
   }
-}
-
-/** The version a link or the text of a file holds, or why there is none. */
-async function read(given: string): Promise<{ entry: LineUpEntry; runsLeftBehind?: boolean } | string> {
-  if (given.startsWith('{')) {
-    const { readLineUps } = await import('../lineup/files.ts');
-    const file = readLineUps(given);
-    if (!file.ok) return file.message;
-    const [first] = file.lineUps;
-    return first ?? (file.problems.join(' ') || 'The file holds no line-up.');
-  }
-  const at = given.indexOf('#with=');
-  if (at < 0) return 'This is no link of a line-up: it has “#with=” in it.';
-  const link = decodeLink(given.slice(at));
-  return link.ok ? { entry: link.entry, runsLeftBehind: link.runsLeftBehind ?? false } : link.why;
 }

@@ -6,6 +6,7 @@ import { lineUpMarkdown } from '../lineup/line-up-markdown.ts';
 import { encodeLink } from '../lineup/link.ts';
 import { sceneOf } from '../lineup/scene.ts';
 import type { Scene } from '../lineup/scene.ts';
+import { eraseLaidAside, laidAside } from '../lineup/unread.ts';
 import { bandOf } from './band-of.ts';
 import { download } from './download.ts';
 import { SceneElement } from './scene-element.ts';
@@ -48,6 +49,11 @@ export class DrawerElement extends SceneElement {
       'put-back': () => this.#drawer.putBack().message,
       file: () => (item ? this.#save([item], fileName(item.name, 'json')) : ''),
       'all-file': () => this.#save(this.#drawer.items(), 'keenfold-drawer.json'),
+      'aside-file': () => this.#saveAside(),
+      'aside-erase': () => {
+        eraseLaidAside();
+        return 'The line-up kept aside is erased.';
+      },
       markdown: () => {
         if (item) void this.#markdown(item).then((said) => this.#after(said));
         return '';
@@ -64,7 +70,7 @@ export class DrawerElement extends SceneElement {
     } else if (gone && act === 'put-back') {
       gone.hidden = true;
       this.querySelector<HTMLElement>('h1, h2')?.focus();
-    }
+    } else if (act === 'aside-erase') this.querySelector<HTMLElement>('#kept-title')?.focus();
   };
 
   #changed = (event: Event): void => {
@@ -95,6 +101,12 @@ export class DrawerElement extends SceneElement {
     download(name, lineUpsFile(items));
     const { message } = this.#drawer.markSaved(items.map(({ id }) => id));
     return `${items.length === 1 ? 'One line-up is' : `${items.length} line-ups are`} in the file ${name}.${message}`;
+  }
+
+  #saveAside(): string {
+    const name = 'keenfold-unread-line-up.txt';
+    download(name, laidAside() ?? '', 'text/plain');
+    return `What was kept aside is in the file ${name}, as it was found.`;
   }
 
   async #markdown({ name, entry }: Kept): Promise<string> {
@@ -130,6 +142,8 @@ export class DrawerElement extends SceneElement {
     wanted.forEach((row, index) => {
       if (row && list.children[index] !== row) list.insertBefore(row, list.children[index] ?? null);
     });
+    const aside = this.place('aside');
+    if (aside) aside.hidden = laidAside() === null;
     const unread = this.#drawer.unread();
     const state = this.place('state');
     if (state)

@@ -1,7 +1,9 @@
 import { fileName } from '../lineup/file-name.ts';
 import { lineUpsFile } from '../lineup/files.ts';
+import { decodeLink } from '../lineup/link.ts';
 import type { LineUpEntry } from '../lineup/schema.ts';
 import { logCsv } from '../runs/csv-out.ts';
+import { copyText } from './copy-text.ts';
 import { download } from './download.ts';
 
 /** Saves a line-up with its runs and plan; what to say of it. */
@@ -14,4 +16,18 @@ export function saveLineUp(entry: LineUpEntry): string {
 export function saveLog({ title, runs = [] }: LineUpEntry): string {
   download(fileName(title, 'csv'), logCsv(runs), 'text/csv');
   return `Saved: ${runs.length} ${runs.length === 1 ? 'run' : 'runs'} as CSV.`;
+}
+
+/** Copies a link; what to say of it, and of the runs it could not hold. */
+export function copyLink(link: string): Promise<string> {
+  const read = decodeLink(new URL(link).hash);
+  const behind =
+    read.ok && read.runsLeftBehind
+      ? ' Its runs are too many for a link and stay behind: save the file for them.'
+      : '';
+  return copyText(
+    link,
+    `The link is copied: ${link.length} characters.${behind}`,
+    `The browser did not let the page copy.${behind} The link is: ${link}`,
+  );
 }

@@ -9,11 +9,11 @@ import type { Scene } from '../lineup/scene.ts';
 import { hasSeries } from '../lineup/series-held.ts';
 import type { LineUpEntry } from '../lineup/schema.ts';
 import type { Run } from '../runs/log.ts';
-import { copyText } from './copy-text.ts';
 import { keepsOwn } from './keep-own.ts';
 import { atNextTouch } from './next-touch.ts';
 import { becomesOwn, changeOwn, example, linkTo, scene, store } from './page.ts';
 import { showClosed } from './runs-closed.ts';
+import type * as RunsFiles from './runs-files.ts';
 import type { Import } from './runs-import.ts';
 import type * as PlanPart from './runs-plan.ts';
 import { fillRows } from './table-rows.ts';
@@ -336,27 +336,21 @@ export class RunsElement extends HTMLElement {
     this.#button('stop-changing').hidden = hidden;
   }
 
-  async #copy(): Promise<void> {
+  #copy(): void {
     const link = linkTo('runs/');
-    const read = decodeLink(new URL(link).hash);
-    const behind =
-      read.ok && read.runsLeftBehind
-        ? ' Its runs are too many for a link and stay behind: save the file for them.'
-        : '';
-    this.#say(
-      await copyText(
-        link,
-        `The link is copied: ${link.length} characters.${behind}`,
-        `The browser did not let the page copy.${behind} The link is: ${link}`,
-      ),
-    );
+    this.#withFiles(async ({ copyLink }) => this.#say(await copyLink(link)));
   }
 
   #saveFile(what: 'line-up' | 'log'): void {
     const entry = store.entry.value;
-    this.#fetched('The writer of files', import('./runs-files.ts'), ({ saveLineUp, saveLog }) =>
+    this.#withFiles(({ saveLineUp, saveLog }) =>
       this.#say(what === 'log' ? saveLog(entry) : saveLineUp(entry)),
     );
+  }
+
+  /** Does something that takes the log along, with what is fetched for it. */
+  #withFiles(act: (part: typeof RunsFiles) => void): void {
+    this.#fetched('What takes the log along', import('./runs-files.ts'), act);
   }
 
   #print(what: 'sheet' | 'key'): void {

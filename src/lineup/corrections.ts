@@ -2,7 +2,9 @@ import { nominal } from '../model/index.ts';
 import type { Run } from '../runs/log.ts';
 import { notRecorded } from '../runs/log.ts';
 import { reachOf } from '../runs/lives.ts';
+import { readLineUps } from './files.ts';
 import { found } from './found.ts';
+import { decodeLink } from './link.ts';
 import { runsOf } from './runs.ts';
 import { sceneOf } from './scene.ts';
 import type { Scene } from './scene.ts';
@@ -117,4 +119,18 @@ export function corrections(before: LineUpEntry, now: LineUpEntry): Correction[]
     if (was === is || (was !== null && is !== null && figuresApart(was, is) === null)) return [];
     return [{ what, before: was, now: is }];
   });
+}
+
+/** The version a link or the text of a file holds, or why there is none. */
+export function publishedIn(given: string): { entry: LineUpEntry; runsLeftBehind?: boolean } | string {
+  if (given.startsWith('{')) {
+    const file = readLineUps(given);
+    if (!file.ok) return file.message;
+    const [first] = file.lineUps;
+    return first ?? (file.problems.join(' ') || 'The file holds no line-up.');
+  }
+  const at = given.indexOf('#with=');
+  if (at < 0) return 'This is no link of a line-up: it has “#with=” in it.';
+  const link = decodeLink(given.slice(at));
+  return link.ok ? { entry: link.entry, runsLeftBehind: link.runsLeftBehind ?? false } : link.why;
 }

@@ -3,6 +3,8 @@ import { validate } from './schema.ts';
 import type { LineUpEntry } from './schema.ts';
 
 const key = 'keenfold.line-up';
+/** Where one that cannot be read is kept aside. */
+export const unreadKey = 'keenfold.line-up.unread';
 
 export type KeepTrouble = 'denied' | 'full' | 'corrupted';
 
@@ -58,23 +60,48 @@ export function createKeeper(openShelf: () => Shelf = () => localStorage): Keepe
       }
     },
     recall() {
+      let shelf: Shelf;
       let text: string | null;
       try {
-        text = openShelf().getItem(key);
+        shelf = openShelf();
+        text = shelf.getItem(key);
       } catch {
         return notKept('denied');
       }
       if (text === null) return { ok: true, entry: null };
-      const [link = '', runs] = text.split('\n', 2);
-      const read = decodeLink(link);
-      if (!read.ok) return notKept('corrupted', read.why);
-      if (runs === undefined) return { ok: true, entry: read.entry };
-      const whole = validate({ ...read.entry, runs: parsed(runs) });
-      return whole.ok
-        ? whole
-        : notKept('corrupted', `Its runs: ${whole.problems.map(({ message }) => message).join('; ')}.`);
+      const read = kept(text);
+      if (read.ok) return read;
+      const aside = layAside(shelf, text) ? ' It is kept aside: the drawer saves it to a file.' : '';
+      return notKept('corrupted', `${read.why}${aside}`);
     },
   };
+}
+
+/**
+ * Lays a kept line-up that cannot be read aside, as it is, before another is kept in its place. One that lies there
+ * already stays until it is erased.
+ *
+ * @returns whether it lies there now
+ */
+function layAside(shelf: Shelf, text: string): boolean {
+  try {
+    if (shelf.getItem(unreadKey) === null) shelf.setItem(unreadKey, text);
+    return shelf.getItem(unreadKey) === text;
+  } catch {
+    return false;
+  }
+}
+
+/** The line-up of a kept text: a link, and below it the runs where there are any. */
+function kept(text: string): { ok: true; entry: LineUpEntry } | { ok: false; why: string } {
+  const [link = '', runs] = text.split('\n', 2);
+  const read = decodeLink(link);
+  if (!read.ok) return read;
+  if (runs === undefined) return { ok: true, entry: read.entry };
+  const whole = validate({ ...read.entry, runs: parsed(runs) });
+  return whole.ok
+    ? whole
+    : { ok: false, why: `Its runs: ${whole.problems.map(({ message }) => message).join('; ')}.` };
 }
 
 function parsed(text: string): unknown {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { closeLog, openLogAgain } from '../../src/lineup/close-log.ts';
+import { closedSaid, closeLog, openLogAgain } from '../../src/lineup/close-log.ts';
 import { decodeLink, encodeLink } from '../../src/lineup/link.ts';
 import { planOf, sheetOf } from '../../src/lineup/plan.ts';
 import { runsOf } from '../../src/lineup/runs.ts';
@@ -134,4 +134,13 @@ test('an open log says which codes wait, and takes them for no knife it does not
   expect(said(named)).toMatch(/No knife of the line-up is called/);
   for (const [, code = ''] of key) expect(isSheetCode(code), code).toBe(true);
   for (const name of ['Dunlin', 'KM4', 'AB23', 'KM80', 'KM423']) expect(isSheetCode(name), name).toBe(false);
+});
+
+test('closing says how many runs had codes, where any had', () => {
+  const [one, other] = [aRun({ knife: 'AB12' }), aRun({ knife: 'Curlew' })];
+  expect(closedSaid([one, other], [{ ...one, knife: 'Avocet' }, other])).toContain(
+    ' 1 of its runs had codes and have their knives now.',
+  );
+  expect(closedSaid([other], [other])).toBe('The log is closed and its key open. Undo takes it back.');
+  expect(closedSaid()).toBe(closedSaid([other], [other]));
 });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { compare, measuredRatio } from '../../src/model/index.ts';
-import { correctionSentence, corrections } from '../../src/lineup/corrections.ts';
+import { correctionSentence, corrections, publishedIn } from '../../src/lineup/corrections.ts';
+import { lineUpsFile } from '../../src/lineup/files.ts';
 import { decodeLink, encodeLink } from '../../src/lineup/link.ts';
 import { toModel, validate } from '../../src/lineup/schema.ts';
 import type { LineUpEntry } from '../../src/lineup/schema.ts';
@@ -152,4 +153,31 @@ test('corrections stay in the document and travel in the link', () => {
     ok: false,
     problems: [{ path: 'corrections.0.date', message: '“2026-13-01” is no day; write year, month, day' }],
   });
+});
+
+describe('a published version is read', () => {
+  const entry = loft();
+
+  test('from its link, and says what stayed behind', () => {
+    expect(publishedIn(`https://example.org/bench/${encodeLink(entry)}`)).toEqual({
+      entry,
+      runsLeftBehind: false,
+    });
+    const runs = Array.from({ length: 1500 }, (_, index) =>
+      aRun({ cuts: 1 + ((index * 7919) % 1013), lot: `lot ${index}` }),
+    );
+    expect(publishedIn(encodeLink({ ...entry, runs }))).toMatchObject({ entry, runsLeftBehind: true });
+  });
+
+  test('from its file', () => {
+    expect(publishedIn(lineUpsFile([{ name: 'a', entry }]))).toMatchObject({ entry });
+  });
+
+  test.each([
+    ['of another place', 'https://example.org/', /no link of a line-up/],
+    ['cut short', encodeLink(entry).slice(0, 60), /./],
+    ['that is no JSON', '{', /not JSON/],
+    ['whose line-up cannot be read', lineUpsFile([{ name: 'a', entry: { ...entry, knives: [] } }]), /a/],
+    ['with no line-up', lineUpsFile([]), /^The file holds no line-up\.$/],
+  ])('or says why not, %s', (_what, given, why) => expect(publishedIn(given)).toMatch(why));
 });

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { createKeeper } from '../../src/lineup/keep.ts';
 import type { Shelf } from '../../src/lineup/keep.ts';
 import { decodeLink } from '../../src/lineup/link.ts';
+import { eraseLaidAside, laidAside } from '../../src/lineup/unread.ts';
 import { aRun } from '../runs/runs.ts';
 import { loft } from './entries.ts';
 
@@ -68,5 +69,54 @@ describe('trouble is told, said once, and never thrown', () => {
     expect(keeper.recall()).toMatchObject({ ok: false, kind: 'corrupted', first: true });
     keeper.keep(loft());
     expect(keeper.recall()).toEqual({ ok: true, entry: loft() });
+  });
+});
+
+describe('a line-up that cannot be read is kept aside', () => {
+  const damaged = '#with=1.AAAAAAAAAAAAAAAAAAAA';
+  const aside = (own: ReturnType<typeof shelf>) => own.kept['keenfold.line-up.unread'];
+  const recalled = (own: Shelf) => {
+    const read = createKeeper(() => own).recall();
+    return read.ok ? '' : read.message;
+  };
+
+  test('as it was found, and stays there when another is kept', () => {
+    const own = shelf({ 'keenfold.line-up': damaged });
+    expect(recalled(own)).toMatch(/cannot be read\. .+ It is kept aside: the drawer saves it to a file\.$/);
+    createKeeper(() => own).keep(loft());
+    expect(laidAside(() => own)).toBe(damaged);
+    expect(recalled(own)).toBe('');
+  });
+
+  test('with its runs, where only they are damaged', () => {
+    const own = shelf();
+    createKeeper(() => own).keep({ ...loft(), runs: [aRun()] });
+    own.kept['keenfold.line-up'] = `${own.kept['keenfold.line-up'] ?? ''}]`;
+    expect(recalled(own)).toContain('Its runs: ');
+    expect(aside(own)).toBe(own.kept['keenfold.line-up']);
+  });
+
+  test('the first stays until it is erased, and of another it is not said', () => {
+    const own = shelf({ 'keenfold.line-up': damaged });
+    recalled(own);
+    own.kept['keenfold.line-up'] = 'other';
+    expect(recalled(own)).not.toContain('kept aside');
+    expect(aside(own)).toBe(damaged);
+    eraseLaidAside(() => ({ removeItem: (key) => Reflect.deleteProperty(own.kept, key) }));
+    expect(laidAside(() => own)).toBeNull();
+    expect(recalled(own)).toContain('kept aside');
+    expect(aside(own)).toBe('other');
+  });
+
+  test('nothing is said of it where there is no room, nor found where storage is denied', () => {
+    const own = shelf({ 'keenfold.line-up': damaged });
+    expect(recalled({ ...own, setItem: throwing('QuotaExceededError') })).not.toContain('kept aside');
+    expect(laidAside(throwing('SecurityError'))).toBeNull();
+  });
+
+  test('what can be read is not', () => {
+    const own = shelf();
+    createKeeper(() => own).keep(loft());
+    expect([recalled(own), aside(own)]).toEqual(['', undefined]);
   });
 });

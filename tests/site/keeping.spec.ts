@@ -131,3 +131,31 @@ for (const [what, name] of [
     await page.getByRole('button', { name: 'Save all' }).click();
     expect(readFileSync(await (await saving).path(), 'utf8')).toContain('"deg": 16');
   });
+
+test('a line-up kept last that cannot be read is kept aside, and the drawer saves and erases it', async ({
+  page,
+}) => {
+  const later = visitorLink.replace(/^#with=\d+/, '#with=99');
+  await page.goto('/class/');
+  await page.evaluate((text) => localStorage.setItem('keenfold.line-up', text), later);
+  await page.goto('/bench/');
+  await live(page);
+  await expect(said(page)).toContainText('It is kept aside: the drawer saves it to a file.');
+  await angle(page).fill('17');
+  await angle(page).press('Tab');
+  await expect.poll(() => page.evaluate(() => localStorage.getItem('keenfold.line-up'))).not.toBe(later);
+
+  await page.goto('/drawer/');
+  await live(page);
+  const section = page.getByRole('region', { name: 'Kept aside' });
+  const saving = page.waitForEvent('download');
+  await section.getByRole('button', { name: 'Save' }).press('Enter');
+  expect(readFileSync(await (await saving).path(), 'utf8')).toBe(later);
+  await section.getByRole('button', { name: 'Erase' }).press('Enter');
+  await expect(section).toBeHidden();
+  await expect(page.getByRole('heading', { name: 'In the drawer' })).toBeFocused();
+  await page.reload();
+  await live(page);
+  await expect(page.locator('[data-part=state]')).toContainText('The drawer is empty');
+  await expect(section).toBeHidden();
+});
