@@ -54,8 +54,8 @@ export function createDrawer(
   openShelf: () => Shelf = () => localStorage,
   now: () => Date = () => new Date(),
 ): Drawer {
-  /** What is true where the storage could not be written. */
-  let memory: Stored | undefined;
+  /** What is true where the storage could not be written, and what was stored when it was last looked at. */
+  let memory: { mine: Stored; stored: Stored } | undefined;
   let told = false;
   let erased: { item: Kept; at: number } | undefined;
 
@@ -65,13 +65,22 @@ export function createDrawer(
     return ' This browser does not keep the drawer, or has no room for it: it is here until you close the page. Save it to a file.';
   };
 
-  function look(): Stored {
-    if (memory) return memory;
+  /** What is stored, as far as it can be looked at. */
+  const stored = (): Stored | undefined => {
     try {
       return storedIn(openShelf());
     } catch {
-      return (memory = { items: [], unread: [] });
+      return undefined;
     }
+  };
+
+  function look(): Stored {
+    const found = stored();
+    if (!memory && found) return found;
+    const { mine, stored: before } = memory ?? { mine: nothing, stored: nothing };
+    // Another page of the site may have written meanwhile.
+    memory = found ? { mine: merged(before, mine, found), stored: found } : { mine, stored: before };
+    return memory.mine;
   }
 
   function write(next: Stored, message: string): Outcome {
@@ -88,7 +97,7 @@ export function createDrawer(
       memory = undefined;
       return { message };
     } catch {
-      memory = next;
+      memory = { mine: next, stored: memory?.stored ?? stored() ?? nothing };
       return { message: `${message}${trouble()}` };
     }
   }
@@ -176,6 +185,29 @@ export function createDrawer(
       return taken === 0 ? { message: said.join(' ') } : write({ items: all, unread }, said.join(' '));
     },
   };
+}
+
+const nothing: Stored = { items: [], unread: [] };
+
+/**
+ * What is stored now, with what this page has done since it last looked: what it changed is as it has it, what it erased
+ * is gone, and what it put in comes last. What another page put in under the same id or name keeps it.
+ */
+function merged(before: Stored, mine: Stored, now: Stored): Stored {
+  const find = ({ items }: Stored, id: string) => items.find((item) => item.id === id);
+  const changed = (item: Kept): boolean => JSON.stringify(item) !== JSON.stringify(find(before, item.id));
+  const items = now.items.flatMap((item) => {
+    if (!find(before, item.id)) return [item];
+    const own = find(mine, item.id);
+    return own ? [changed(own) ? own : item] : [];
+  });
+  for (const item of mine.items.filter(changed)) {
+    const old = find(before, item.id);
+    if (old && items.includes(item)) continue;
+    const id = items.some((other) => other.id === item.id) ? freeId([...items, ...now.unread]) : item.id;
+    items.push({ ...item, id, name: freeName(items, item.name) });
+  }
+  return { items, unread: now.unread };
 }
 
 const same = (one: LineUpEntry, other: LineUpEntry): boolean => JSON.stringify(one) === JSON.stringify(other);

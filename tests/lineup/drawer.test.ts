@@ -196,6 +196,65 @@ describe('nothing is lost', () => {
     expect(names(other)).toEqual(['a', 'b', 'c']);
   });
 
+  describe('where another page of the site writes while this one cannot', () => {
+    /** Two pages on one shelf, of which the first can be kept from it. */
+    const two = () => {
+      const own = shelf();
+      const [one, other] = [{ shut: '' }, drawerOn(own)];
+      const shut = () => {
+        if (one.shut !== '') throwing(one.shut)();
+      };
+      const drawer = drawerOn({
+        getItem: (key) => {
+          if (one.shut === 'SecurityError') shut();
+          return own.getItem(key);
+        },
+        setItem: (key, value) => {
+          shut();
+          own.setItem(key, value);
+        },
+      });
+      return { one, drawer, other, stored: () => drawerOn(own) };
+    };
+
+    test.each(['QuotaExceededError', 'SecurityError'])('what both put in is there: %s', (error) => {
+      const { one, drawer, other, stored } = two();
+      other.put(loft(), 'a');
+      one.shut = error;
+      drawer.put(loft(), 'b');
+      other.put(loft(), 'c');
+      other.put(loft(), 'b');
+      one.shut = '';
+      expect(names(drawer)).toEqual(['a', 'c', 'b', 'b (2)']);
+      drawer.put(loft(), 'd');
+      expect(names(stored())).toEqual(['a', 'c', 'b', 'b (2)', 'd']);
+      expect(
+        new Set(
+          stored()
+            .items()
+            .map(({ id }) => id),
+        ).size,
+      ).toBe(5);
+      expect(names(other)).toEqual(names(drawer));
+    });
+
+    test('what each changed and erased is so', () => {
+      const { one, drawer, other, stored } = two();
+      for (const name of ['a', 'b', 'c', 'd', 'e']) other.put(loft(), name);
+      one.shut = 'QuotaExceededError';
+      drawer.rename('1', 'A');
+      drawer.erase('2');
+      drawer.rename('3', 'C');
+      other.erase('3');
+      other.erase('4');
+      other.rename('5', 'E');
+      expect(names(drawer)).toEqual(['A', 'E', 'C']);
+      one.shut = '';
+      drawer.markSaved([]);
+      expect(names(stored())).toEqual(['A', 'E', 'C']);
+    });
+  });
+
   test('where one stored line-up is of a version to come', () => {
     const own = shelf();
     drawerOn(own).put(loft(), 'a');
