@@ -136,12 +136,12 @@ const without = (knife: KnifeEntry, key: 'microbevelDeg' | 'toughness'): KnifeEn
 
 const typedAngle = (knife: KnifeEntry): boolean => 'deg' in knife.angle;
 
-const bevelOf = ({ angle }: KnifeEntry): { bevelMm: number; sideMm: number } =>
+const bevelOf = ({ angle }: KnifeEntry): { bevelMm: Quantity; sideMm: Quantity } =>
   'deg' in angle
     ? { bevelMm: 0.5, sideMm: 1.2 }
     : { bevelMm: angle.bevelMm, sideMm: 'heightMm' in angle ? angle.heightMm : angle.slantWidthMm };
 
-function withBevel(knife: KnifeEntry, way: string, bevelMm: number, sideMm: number): KnifeEntry {
+function withBevel(knife: KnifeEntry, way: string, bevelMm: Quantity, sideMm: Quantity): KnifeEntry {
   return {
     ...knife,
     angle: way === 'height' ? { bevelMm, heightMm: sideMm } : { bevelMm, slantWidthMm: sideMm },
@@ -197,19 +197,15 @@ const volumeField = (kind: CarbideKind): TextField =>
 
 const curved = ({ grind }: KnifeEntry): boolean => grind.form !== 'flat';
 
-const grindNumber = (
-  label: string,
-  hint: string,
+const grindField = (
   key: 'spineMm' | 'heightMm' | 'radiusMm',
-  applies?: (knife: KnifeEntry) => boolean,
+  more: Pick<QuantityFieldOptions, 'label' | 'hint' | 'applies' | 'unknown'>,
 ): TextField =>
   quantityField({
-    label,
-    hint,
+    ...more,
     length: true,
-    ...(applies ? { applies } : {}),
     get: ({ grind }) => grind[key],
-    set: (knife, value) => ({ ...knife, grind: { ...knife.grind, [key]: plainNumber(value) } }),
+    set: (knife, value) => ({ ...knife, grind: { ...knife.grind, [key]: value as Quantity } }),
   });
 
 export const fields = {
@@ -261,19 +257,21 @@ export const fields = {
   }),
   bevelThickness: quantityField({
     label: 'Thickness at the shoulder (A)',
-    hint: 'Across the blade, where the bevel begins.',
+    hint: 'Across the blade, where the bevel begins. Empty: not known.',
     length: true,
+    unknown: { low: 0.15, high: 0.9 },
     applies: (knife) => !typedAngle(knife),
     get: (knife) => bevelOf(knife).bevelMm,
-    set: (knife, value) => withBevel(knife, angleWay(knife), plainNumber(value), bevelOf(knife).sideMm),
+    set: (knife, value) => withBevel(knife, angleWay(knife), value as Quantity, bevelOf(knife).sideMm),
   }),
   bevelSide: quantityField({
     label: 'Bevel width or height (B or C)',
-    hint: 'Width along the bevel (B), or height along the blade (C).',
+    hint: 'Width along the bevel (B), or height along the blade (C). Empty: not known.',
     length: true,
+    unknown: { low: 0.4, high: 2.5 },
     applies: (knife) => !typedAngle(knife),
     get: (knife) => bevelOf(knife).sideMm,
-    set: (knife, value) => withBevel(knife, angleWay(knife), bevelOf(knife).bevelMm, plainNumber(value)),
+    set: (knife, value) => withBevel(knife, angleWay(knife), bevelOf(knife).bevelMm, value as Quantity),
   }),
   microbevel: quantityField({
     label: 'Microbevel, angle per side',
@@ -349,14 +347,22 @@ export const fields = {
       return good({ ...knife, grind });
     },
   },
-  spine: grindNumber('Thickness at the spine', 'Full thickness, above the grind.', 'spineMm'),
-  grindHeight: grindNumber('Height of the grind', 'From the shoulder to full thickness.', 'heightMm'),
-  radius: grindNumber(
-    'Radius of the face',
-    'Of the wheel for a hollow, of the bulge for a convex face.',
-    'radiusMm',
-    curved,
-  ),
+  spine: grindField('spineMm', {
+    label: 'Thickness at the spine',
+    hint: 'Full thickness, above the grind: 3, or 3 ± 0.1. Empty: not known.',
+    unknown: { low: 1.5, high: 5 },
+  }),
+  grindHeight: grindField('heightMm', {
+    label: 'Height of the grind',
+    hint: 'From the shoulder to full thickness. Empty: not known.',
+    unknown: { low: 8, high: 40 },
+  }),
+  radius: grindField('radiusMm', {
+    label: 'Radius of the face',
+    hint: 'Of the wheel for a hollow, of the bulge for a convex face. Empty: not known.',
+    unknown: { low: 40, high: 400 },
+    applies: curved,
+  }),
   hrc: quantityField({
     label: 'Hardness',
     hint: '60, 60 ± 1, 58–60. Empty: not known.',

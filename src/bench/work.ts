@@ -1,7 +1,7 @@
 import { jobProfiles } from '../model/index.ts';
 import { readNumber, readQuantity, showQuantity } from '../lineup/read.ts';
 import type { Evenable, LineUpEntry } from '../lineup/schema.ts';
-import { plain, typedPercent } from '../lineup/show.ts';
+import { typedPercent } from '../lineup/show.ts';
 import { assumptionFields } from './assumption-fields.ts';
 
 /** The fields of the line-up itself: title, work and units. Like those of a knife, none keeps anything. */
@@ -64,11 +64,15 @@ const workFields = {
   contactDepth: {
     kind: 'text',
     label: 'Depth of contact',
-    hint: 'How far up the blade the material touches. Assumed: 8 mm.',
+    hint: 'How far up the blade the material touches. Assumed: 8 mm. Empty: not known.',
     unit: 'mm',
-    show: ({ contactDepthMm }) => plain(contactDepthMm, 4),
+    show: ({ contactDepthMm }) => showQuantity(contactDepthMm, 4),
     write(entry, text) {
-      const read = readNumber(text, { what: 'depth of contact', unit: 'mm' });
+      const read = readQuantity(text, {
+        what: 'depth of contact',
+        unit: 'mm',
+        unknown: { low: 2, high: 30 },
+      });
       return read.ok ? good({ ...entry, contactDepthMm: read.value }) : read;
     },
   },

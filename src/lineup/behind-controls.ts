@@ -1,4 +1,4 @@
-import { checkSection, nominal } from '../model/index.ts';
+import { checkSection, exactGrind, nominal } from '../model/index.ts';
 import { knifeOf, withKnife } from './controls.ts';
 import type { Control, Role } from './controls.ts';
 import type { KnifeEntry, LineUpEntry } from './schema.ts';
@@ -8,7 +8,7 @@ const [least, most, step] = [6, 40, 0.5];
 
 function stands({ grind, edgeMm }: KnifeEntry, heightMm: number): boolean {
   try {
-    checkSection({ ...grind, heightMm, edgeMm: nominal(oneQuantity(edgeMm)) });
+    checkSection({ ...exactGrind(grind), heightMm, edgeMm: nominal(oneQuantity(edgeMm)) });
     return true;
   } catch {
     return false;
@@ -31,7 +31,7 @@ const grindHeight = (role: Role): Control => ({
   step,
   unit: ' mm',
   last: (entry) => highest(entry, role),
-  read: (entry) => knifeOf(entry, role).grind.heightMm,
+  read: (entry) => nominal(knifeOf(entry, role).grind.heightMm),
   write: (entry, value) =>
     withKnife(entry, role, (knife) => ({
       ...knife,

@@ -1,4 +1,5 @@
 import { isUnknown, nominal, parameters } from '../model/index.ts';
+import type { Grind, Knife } from '../model/index.ts';
 import {
   behindFactors,
   behindOf,
@@ -12,6 +13,7 @@ import {
   thicknessAtMm,
 } from './behind.ts';
 import type { Behind } from './behind.ts';
+import { grindSaid, lengthSaid, notKnownOf } from './measures-said.ts';
 import { refusedWork } from './refused-work.ts';
 import { list } from './rows.ts';
 import type { Scene } from './scene.ts';
@@ -27,14 +29,14 @@ const mm = (value: number): string => `${fixed(value, 2)} mm`;
 const ofThat = (ratio: number): string =>
   ratio < 2 ? `${percent(ratio)} of that` : `${short(ratio)} times that`;
 
-const ground = ({ grind: { form, spineMm, heightMm, radiusMm } }: Behind): string =>
-  `a ${form} grind from ${short(spineMm)} mm over ${short(heightMm)} mm${form === 'flat' || radiusMm === undefined ? '' : `, radius ${short(radiusMm)} mm`}`;
+const ground = (grind: Grind): string =>
+  `a ${grindSaid(grind)}${grind.form === 'flat' || grind.radiusMm === undefined ? '' : `, radius ${lengthSaid(grind.radiusMm)}`}`;
 
 const given: WordsOf = (scene) => {
   const { subject, baseline } = behindOf(scene);
-  const of = (blade: Behind) =>
-    `${blade.name}: ${mm(blade.edgeMm)} thick at the shoulder of its bevel, ${ground(blade)}`;
-  return [`${of(baseline)}.`, `${of(subject)}.`];
+  const of = (blade: Behind, { grind }: Knife) =>
+    `${blade.name}: ${mm(blade.edgeMm)} thick at the shoulder of its bevel, ${ground(grind)}`;
+  return [`${of(baseline, scene.baselineKnife)}.`, `${of(subject, scene.subjectKnife)}.`];
 };
 
 /** How far either blade opens the rope, at the depth of contact. */
@@ -103,6 +105,14 @@ const regrind: WordsOf = (scene) => {
 const speaks = (factor: number, scene: Scene): string =>
   factor > 1 ? `for ${scene.subject.name}` : `for ${scene.baseline.name}`;
 
+/** Measures this lesson speaks of. */
+const behindIt = new Set([
+  'thickness behind the edge',
+  'thickness at the spine',
+  'height of the grind',
+  'radius of the grind',
+]);
+
 /** What lies behind the edges of the line-up's own two knives. */
 const ownKnives: WordsOf = (scene) => {
   const { row, lineUp, subjectKnife, baselineKnife } = scene;
@@ -110,8 +120,15 @@ const ownKnives: WordsOf = (scene) => {
   const { pocket, close } = behindFactors(scene);
   const refused = refusedWork(scene);
   const notKnown = [
-    ...(isUnknown(subjectKnife.edgeMm) ? [subject.name] : []),
-    ...(isUnknown(baselineKnife.edgeMm) ? [baseline.name] : []),
+    ...[
+      { knife: subjectKnife, ...subject },
+      { knife: baselineKnife, ...baseline },
+    ].flatMap(({ knife, name }) =>
+      notKnownOf(knife)
+        .filter((what) => behindIt.has(what))
+        .map((what) => `the ${what} of ${name}`),
+    ),
+    ...(isUnknown(scene.entry.contactDepthMm) ? ['the depth of contact'] : []),
   ];
   const exponent = brief(
     nominal(lineUp.assumptions?.thicknessExponent ?? parameters.thicknessExponent.default),
@@ -121,7 +138,7 @@ const ownKnives: WordsOf = (scene) => {
   const sentences = [
     refused,
     notKnown.length > 0
-      ? `The thickness behind the edge of ${notKnown.join(' and of ')} is not known: the middle of the stated range stands in, and that is a guess.`
+      ? `Not known: ${list(notKnown)}. The middle of each range stands in, and that is a guess.`
       : '',
     same(close.thickness) && same(pocket.thickness)
       ? `${edges}: both are equally thick there, so the factor of the thickness is 1.`

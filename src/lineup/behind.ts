@@ -1,6 +1,7 @@
 import {
   checkSection,
   edgeAngleDeg,
+  exactGrind,
   flankSagMm,
   grindHalfAngleDeg,
   grindThicknessMm,
@@ -8,7 +9,7 @@ import {
   steelRemovedMm2,
   wedgeResistance,
 } from '../model/index.ts';
-import type { Grind, GrindForm, Knife } from '../model/index.ts';
+import type { ExactGrind, GrindForm, Knife } from '../model/index.ts';
 import { factorOf } from './found.ts';
 import { frictionLeft } from './routes.ts';
 import type { Scene } from './scene.ts';
@@ -25,24 +26,25 @@ export interface Behind {
   bevelWidthMm: number;
   /** Height of the bevel along the centre plane, mm. */
   bevelHeightMm: number;
-  grind: Grind;
+  grind: ExactGrind;
   /** Wedge half angle of the primary grind over the contact depth, degrees. */
   grindAngleDeg: number;
 }
 
-export const contactDepthOf = ({ entry }: Scene): number => entry.contactDepthMm;
+export const contactDepthOf = ({ entry }: Scene): number => nominal(entry.contactDepthMm);
 
 function measured(knife: Knife, name: string, contactDepthMm: number): Behind {
   const angleDeg = nominal(knife.angleDeg);
   const edgeMm = nominal(knife.edgeMm);
+  const grind = exactGrind(knife.grind);
   return {
     name,
     angleDeg,
     edgeMm,
     bevelWidthMm: edgeMm / (2 * Math.sin(radians(angleDeg))),
     bevelHeightMm: edgeMm / (2 * Math.tan(radians(angleDeg))),
-    grind: knife.grind,
-    grindAngleDeg: grindHalfAngleDeg({ ...knife.grind, edgeMm, contactDepthMm }),
+    grind,
+    grindAngleDeg: grindHalfAngleDeg({ ...grind, edgeMm, contactDepthMm }),
   };
 }
 
@@ -77,7 +79,7 @@ export function behindFactors({
 }
 
 /** Whether a section with these measures can be ground at all. */
-function stands(section: Grind & { edgeMm: number }): boolean {
+function stands(section: ExactGrind & { edgeMm: number }): boolean {
   try {
     checkSection(section);
     return true;

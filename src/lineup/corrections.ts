@@ -56,8 +56,8 @@ function* ofKnives({ entry, lineUp }: Scene): Generator<[string, number]> {
     const { finish } = knife;
     if ('um' in finish) yield [`${name}, finish, µm`, nominal(finish.um)];
     else yield [`${name}, finish, grit ${finish.scale}`, finish.grit];
-    yield [`${name}, thickness at the spine, mm`, knife.grind.spineMm];
-    yield [`${name}, height of the grind, mm`, knife.grind.heightMm];
+    yield [`${name}, thickness at the spine, mm`, nominal(knife.grind.spineMm)];
+    yield [`${name}, height of the grind, mm`, nominal(knife.grind.heightMm)];
     for (const [kind, volume] of Object.entries(knife.carbideVolPercent))
       yield [`${name}, ${kind}, volume per cent`, nominal(volume)];
   }

@@ -1,5 +1,5 @@
-import { isUnknown, nominal } from '../model/index.ts';
-import type { Finish, Knife, Quantity } from '../model/index.ts';
+import { isUnknown, nominal, unknownMeasures } from '../model/index.ts';
+import type { Finish, Grind, Knife, Quantity } from '../model/index.ts';
 import { brief, plain } from './show.ts';
 
 const short = (value: number): string => brief(Number(plain(value)));
@@ -28,13 +28,31 @@ export function carbideSaid(volumes: Knife['carbideVolPercent']): string {
   return ends[0] > 0 ? `${short(ends[0])} % of carbide by volume` : 'no carbide';
 }
 
+/** A length of the grind, or the range it lies in. */
+export const lengthSaid = (value: Quantity): string =>
+  isUnknown(value)
+    ? `${short(value.low)}–${short(value.high)} mm (not known)`
+    : `${short(nominal(value))} mm`;
+
+export const grindSaid = ({ form, spineMm, heightMm }: Grind): string =>
+  `${form} grind from ${lengthSaid(spineMm)} over ${lengthSaid(heightMm)}`;
+
+/** What of a knife the chain takes and nobody knows, each once. */
+export const notKnownOf = (knife: Knife): string[] => [
+  ...new Set(
+    unknownMeasures(knife).flatMap(({ what }) =>
+      what === 'toughness' ? [] : [what === 'carbide volume' ? 'carbide' : what],
+    ),
+  ),
+];
+
 /** A knife's measures as one clause: what the model computes with. */
 export const measuresSaid = (knife: Knife): string =>
   [
     `${said(knife.angleDeg, '°')} per side`,
     ...(knife.microbevelAngleDeg === undefined ? [] : [`microbevel ${said(knife.microbevelAngleDeg, '°')}`]),
     `${said(knife.edgeMm, ' mm')} behind the edge`,
-    `${knife.grind.form} grind from ${short(knife.grind.spineMm)} mm over ${short(knife.grind.heightMm)} mm`,
+    grindSaid(knife.grind),
     `finish ${finishSaid(knife.finish)}`,
     `hardness ${said(knife.hrc, ' HRC')}`,
     carbideSaid(knife.carbideVolPercent),

@@ -106,15 +106,25 @@ function packAngle(angle: AngleEntry): Packed {
   if ('deg' in angle) return trimmed([angleWays.typed, packPlaced(angle.deg), angle.perSide ? 1 : null]);
   const plusMinus = angle.plusMinus ?? null;
   return 'slantWidthMm' in angle
-    ? trimmed([angleWays.slantWidth, angle.bevelMm, angle.slantWidthMm, plusMinus])
-    : trimmed([angleWays.height, angle.bevelMm, angle.heightMm, plusMinus]);
+    ? trimmed([
+        angleWays.slantWidth,
+        packQuantity(angle.bevelMm),
+        packQuantity(angle.slantWidthMm),
+        plusMinus,
+      ])
+    : trimmed([angleWays.height, packQuantity(angle.bevelMm), packQuantity(angle.heightMm), plusMinus]);
 }
 
 const packFinish = (finish: Finish): Packed =>
   'um' in finish ? [packQuantity(finish.um)] : [scales.indexOf(finish.scale), finish.grit];
 
 const packGrind = ({ form, spineMm, heightMm, radiusMm }: Grind): Packed =>
-  trimmed([forms.indexOf(form), spineMm, heightMm, radiusMm ?? null]);
+  trimmed([
+    forms.indexOf(form),
+    packQuantity(spineMm),
+    packQuantity(heightMm),
+    orNull(radiusMm, packQuantity),
+  ]);
 
 const packCarbide = (carbide: CarbideEntry): Packed =>
   'designation' in carbide
@@ -172,7 +182,7 @@ export function pack(entry: LineUpEntry): Packed[] {
     readings.indexOf(entry.reading),
     entry.work,
     entry.slicePush,
-    entry.contactDepthMm,
+    packQuantity(entry.contactDepthMm),
     packQuantity(entry.friction),
     packAssumptions(entry.assumptions),
     lengthUnits.indexOf(entry.lengthUnit),
@@ -216,7 +226,7 @@ function unpackAngle(packed: Unread): Unread {
   if (way === angleWays.typed)
     return { deg: unpackPlaced(first), ...field('perSide', second, (one) => one === 1) };
   const side = way === angleWays.slantWidth ? 'slantWidthMm' : 'heightMm';
-  return { bevelMm: first, [side]: second, ...field('plusMinus', plusMinus) };
+  return { bevelMm: unpackQuantity(first), [side]: unpackQuantity(second), ...field('plusMinus', plusMinus) };
 }
 
 function unpackFinish(packed: Unread): Unread {
@@ -228,7 +238,12 @@ function unpackFinish(packed: Unread): Unread {
 
 function unpackGrind(packed: Unread): Unread {
   const [form, spineMm, heightMm, radiusMm] = list(packed);
-  return { form: named(forms, form), spineMm, heightMm, ...field('radiusMm', radiusMm) };
+  return {
+    form: named(forms, form),
+    spineMm: unpackQuantity(spineMm),
+    heightMm: unpackQuantity(heightMm),
+    ...field('radiusMm', radiusMm, unpackQuantity),
+  };
 }
 
 function unpackCarbide(packed: Unread): Unread {
@@ -322,7 +337,7 @@ export function unpack(packed: Unread): unknown {
     reading: named(readings, reading),
     work,
     slicePush,
-    contactDepthMm,
+    contactDepthMm: unpackQuantity(contactDepthMm),
     friction: unpackQuantity(friction),
     assumptions: unpackAssumptions(assumptions),
     lengthUnit: named(lengthUnits, lengthUnit),

@@ -30,7 +30,7 @@ export type Placed = Quantity | Along;
 
 /**
  * How the edge angle was found. `deg` is per side. `bevelMm` is the thickness at the shoulder of the bevel;
- * `plusMinus` then is the ± of each caliper reading, mm.
+ * `plusMinus` then is the ± of each caliper reading, mm, beside what ± a reading has of its own.
  */
 export type AngleEntry =
   | {
@@ -38,8 +38,8 @@ export type AngleEntry =
       /** The visitor confirmed that an angle over 30° is meant per side. */
       perSide?: true;
     }
-  | { bevelMm: number; slantWidthMm: number; plusMinus?: number }
-  | { bevelMm: number; heightMm: number; plusMinus?: number };
+  | { bevelMm: Quantity; slantWidthMm: Quantity; plusMinus?: number }
+  | { bevelMm: Quantity; heightMm: Quantity; plusMinus?: number };
 
 /** Typical hardened volumes by standard designation, or the volume per cent of each kind. */
 export type CarbideEntry = { volPercent: CarbideVolPercent } | { designation: string };
@@ -119,7 +119,7 @@ export interface LineUpEntry {
   work: string;
   /** Slice/push speed ratio; 0 takes the friction as already effective. */
   slicePush: number;
-  contactDepthMm: number;
+  contactDepthMm: Quantity;
   friction: Quantity;
   assumptions: Assumptions;
   /** The common ± of the gauge that measured all of them: degrees per side, mm, HRC. */
@@ -228,7 +228,7 @@ function oneOf<const T extends readonly string[]>(what: string, options: T) {
 }
 
 const plusMinusMm = v.exactOptional(number('the ± of a caliper reading', ' mm', 0, 2));
-const bevelMm = number('the thickness at the shoulder of the bevel', ' mm', 0.01, 10);
+const bevelMm = quantity('the thickness at the shoulder of the bevel', ' mm', 0.01, 10);
 
 const angle = v.union(
   [
@@ -238,12 +238,12 @@ const angle = v.union(
     }),
     v.strictObject({
       bevelMm,
-      slantWidthMm: number('the width of the bevel', ' mm', 0.01, 30),
+      slantWidthMm: quantity('the width of the bevel', ' mm', 0.01, 30),
       plusMinus: plusMinusMm,
     }),
     v.strictObject({
       bevelMm,
-      heightMm: number('the height of the bevel', ' mm', 0.01, 30),
+      heightMm: quantity('the height of the bevel', ' mm', 0.01, 30),
       plusMinus: plusMinusMm,
     }),
   ],
@@ -271,9 +271,9 @@ const knife = v.strictObject({
   ),
   grind: v.strictObject({
     form: oneOf('the grind', ['flat', 'hollow', 'convex']),
-    spineMm: number('thickness at the spine', ' mm', 0.1, 20),
-    heightMm: number('height of the grind', ' mm', 0.5, 150),
-    radiusMm: v.exactOptional(number('radius of the grind', ' mm', 1, 10000)),
+    spineMm: quantity('thickness at the spine', ' mm', 0.1, 20),
+    heightMm: quantity('height of the grind', ' mm', 0.5, 150),
+    radiusMm: v.exactOptional(quantity('radius of the grind', ' mm', 1, 10000)),
   }),
   hrc: quantity('hardness', ' HRC', 20, 68),
   carbide: v.union(
@@ -315,7 +315,7 @@ export const lineUpSchema = v.strictObject({
     jobProfiles.map((profile) => profile.id),
   ),
   slicePush: number('slice to push', '', 0, 100),
-  contactDepthMm: number('depth of contact', ' mm', 0.1, 100),
+  contactDepthMm: quantity('depth of contact', ' mm', 0.1, 100),
   friction: assumed('friction', 'friction'),
   assumptions: v.strictObject({
     angleExponent: v.exactOptional(assumed('the angle exponent', 'angleExponent')),

@@ -1,8 +1,8 @@
-import { isUnknown, runsNeeded } from '../model/index.ts';
+import { runsNeeded } from '../model/index.ts';
 import type { Family, Knife, TermId } from '../model/index.ts';
 import { found } from './found.ts';
 import { jobOf } from './job.ts';
-import { measuresSaid } from './measures-said.ts';
+import { measuresSaid, notKnownOf } from './measures-said.ts';
 import { pushes, pushShares, resistances, subjectPush } from './push.ts';
 import { changes, leftOut, list, standing } from './rows.ts';
 import type { Scene } from './scene.ts';
@@ -123,10 +123,7 @@ const alikeIn: Record<TermId, string> = {
   carbide: 'the same carbide',
 };
 
-const hasUnknown = ({ angleDeg, edgeMm, hrc, finish, carbideVolPercent }: Knife): boolean =>
-  [angleDeg, edgeMm, hrc, ...Object.values(carbideVolPercent), ...('um' in finish ? [finish.um] : [])].some(
-    isUnknown,
-  );
+const hasUnknown = (knife: Knife): boolean => notKnownOf(knife).length > 0;
 
 const families: readonly Family[] = ['geometry', 'finish', 'steel'];
 

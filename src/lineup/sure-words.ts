@@ -1,4 +1,5 @@
 import { isUnknown } from '../model/index.ts';
+import { notKnownOf } from './measures-said.ts';
 import { ofHundred, toldApart, verdict } from './band-words.ts';
 import { refusedWork } from './refused-work.ts';
 import { leftOut, list } from './rows.ts';
@@ -36,19 +37,11 @@ const assumed = {
 
 /** What is not known of the two, in words. */
 function unknowns({ subjectKnife, baselineKnife, subject, baseline, entry }: Scene): string[] {
-  const named = ['edge angle', 'thickness behind the edge', 'hardness'] as const;
   return [
     ...[[subjectKnife, subject.name] as const, [baselineKnife, baseline.name] as const].flatMap(
-      ([knife, name]) => [
-        ...[knife.angleDeg, knife.edgeMm, knife.hrc].flatMap((quantity, index) =>
-          isUnknown(quantity) ? [`the ${named[index] ?? ''} of ${name}`] : [],
-        ),
-        ...(Object.values(knife.carbideVolPercent).some((volume) => isUnknown(volume))
-          ? [`the carbide of ${name}`]
-          : []),
-        ...('um' in knife.finish && isUnknown(knife.finish.um) ? [`the finish of ${name}`] : []),
-      ],
+      ([knife, name]) => notKnownOf(knife).map((what) => `the ${what} of ${name}`),
     ),
+    ...(isUnknown(entry.contactDepthMm) ? ['the depth of contact'] : []),
     ...(isUnknown(entry.friction) ? ['the friction'] : []),
     ...(Object.keys(assumed) as (keyof typeof assumed)[]).flatMap((id) =>
       isUnknown(entry.assumptions[id] ?? 0) ? [assumed[id]] : [],

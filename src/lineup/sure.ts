@@ -113,6 +113,9 @@ const of: Record<string, readonly [what: string, family: Matter['family']]> = {
   angleDeg: ['the edge angle of', 'geometry'],
   microbevelAngleDeg: ['the microbevel of', 'geometry'],
   edgeMm: ['the thickness behind the edge of', 'geometry'],
+  spineMm: ['the thickness at the spine of', 'geometry'],
+  heightMm: ['the height of the grind of', 'geometry'],
+  radiusMm: ['the radius of the grind of', 'geometry'],
   finish: ['the grain size of', 'finish'],
   hrc: ['the hardness of', 'steel'],
   carbideVolPercent: ['the carbide of', 'steel'],
@@ -123,6 +126,7 @@ export const together = 'several of these only together';
 
 const shared: Record<string, readonly [what: string, family: Matter['family']]> = {
   friction: ['the friction in the cut', 'shared'],
+  contactDepthMm: ['the depth of contact', 'geometry'],
   angleExponent: ['what an angle is worth (exponent E)', 'geometry'],
   thicknessExponent: ['what thickness is worth (its exponent)', 'geometry'],
   finishExponent: ['what finish is worth (its exponent)', 'finish'],

@@ -59,7 +59,7 @@ export const takesAttributes: readonly TakesAttribute[] = [
     length: true,
     low: 0.5,
     high: 150,
-    now: ({ grind }) => grind.heightMm,
+    now: ({ grind }) => nominal(grind.heightMm),
     back: (entry, { grind }) => ({ ...entry, grind }),
   },
   {

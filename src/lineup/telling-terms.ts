@@ -1,9 +1,9 @@
 import type { Knife, TermId } from '../model/index.ts';
 import { factorOf } from './found.ts';
-import { carbideSaid, finishSaid, said } from './measures-said.ts';
+import { carbideSaid, finishSaid, lengthSaid, said } from './measures-said.ts';
 import { changes } from './rows.ts';
 import type { Scene } from './scene.ts';
-import { brief, times } from './show.ts';
+import { times } from './show.ts';
 
 /** A term told to somebody who has never met it: what is looked at, and why it matters. */
 interface Told {
@@ -31,7 +31,7 @@ export const told: Record<TermId, Told> = {
   grind: {
     title: 'The primary grind',
     measure: ({ grind }) =>
-      `${grind.form}, from ${brief(grind.spineMm)} mm at the spine over ${brief(grind.heightMm)} mm`,
+      `${grind.form}, from ${lengthSaid(grind.spineMm)} at the spine over ${lengthSaid(grind.heightMm)}`,
     why: 'The faces above the bevel follow it into the cut and spread it too.',
   },
   finish: {

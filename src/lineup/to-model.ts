@@ -1,4 +1,12 @@
-import { carbidesByDesignation, edgeAngleDeg, evenUp } from '../model/index.ts';
+import {
+  carbidesByDesignation,
+  edgeAngleDeg,
+  evenUp,
+  isUnknown,
+  measures,
+  nominal,
+  rangeOf,
+} from '../model/index.ts';
 import type { CarbideVolPercent, Knife, LineUp, Quantity } from '../model/index.ts';
 import type { AngleEntry, Along, CarbideEntry, KnifeEntry, LineUpEntry, Placed } from './schema.ts';
 
@@ -17,19 +25,31 @@ export function oneQuantity(value: Placed): Quantity {
 /**
  * The edge angle per side of a knife, degrees, however it was found.
  *
- * From caliper readings the ± of the angle is half the way between the readings that make it largest and smallest.
+ * From caliper readings the ± of the angle is half the way between the readings that make it largest and smallest. Where
+ * one of them is not known, neither is the angle, beyond what all the readings it may have come to.
  */
 export function perSideDeg(angle: AngleEntry): Quantity {
   if ('deg' in angle) return oneQuantity(angle.deg);
-  const at = (error: number): number =>
+  const { bevelMm, plusMinus = 0 } = angle;
+  const sideMm = 'slantWidthMm' in angle ? angle.slantWidthMm : angle.heightMm;
+  const half = (thicknessMm: number, side: number): number =>
     edgeAngleDeg(
-      'slantWidthMm' in angle
-        ? { thicknessMm: angle.bevelMm + error, slantWidthMm: angle.slantWidthMm - error }
-        : { thicknessMm: angle.bevelMm + error, heightMm: angle.heightMm - error },
+      'slantWidthMm' in angle ? { thicknessMm, slantWidthMm: side } : { thicknessMm, heightMm: side },
     ) / 2;
-  const { plusMinus } = angle;
-  if (!plusMinus) return at(0);
-  return { value: at(0), plusMinus: (at(plusMinus) - at(-plusMinus)) / 2 };
+  const [bevel, side] = [rangeOf(bevelMm), rangeOf(sideMm)];
+  if (isUnknown(bevelMm) || isUnknown(sideMm)) {
+    // Some of what a reading may be fits no bevel with the other, or none the model takes.
+    const within = (thicknessMm: number, across: number): number =>
+      'slantWidthMm' in angle && thicknessMm >= 2 * across
+        ? measures.angleDeg.high
+        : Math.min(measures.angleDeg.high, Math.max(measures.angleDeg.low, half(thicknessMm, across)));
+    const [low, high] = [within(bevel.low, side.high), within(bevel.high, side.low)];
+    return { unknown: true, low, high };
+  }
+  const value = half(nominal(bevelMm), nominal(sideMm));
+  const most = half(bevel.high + plusMinus, side.low - plusMinus);
+  const least = half(bevel.low - plusMinus, side.high + plusMinus);
+  return most === least ? value : { value, plusMinus: (most - least) / 2 };
 }
 
 function volumes(carbide: CarbideEntry): CarbideVolPercent {

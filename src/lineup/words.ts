@@ -1,4 +1,4 @@
-import { isUnknown, nominal } from '../model/index.ts';
+import { isUnknown, nominal, unknownMeasures } from '../model/index.ts';
 import type { Attribute, Family, Row, TermId } from '../model/index.ts';
 import { ofKnife } from './found.ts';
 import { jobOf } from './job.ts';
@@ -46,12 +46,9 @@ const attributePhrase: Record<Attribute, string> = {
 
 /** How many measures of the two knives are not known: the answer then stands on the middles of their ranges. */
 function notKnown({ subjectKnife, baselineKnife }: Scene): string {
-  const count = [subjectKnife, baselineKnife].reduce((sum, knife) => {
-    const measured = [knife.angleDeg, knife.edgeMm, knife.hrc, ...Object.values(knife.carbideVolPercent)];
-    if (knife.microbevelAngleDeg !== undefined) measured.push(knife.microbevelAngleDeg);
-    if ('um' in knife.finish) measured.push(knife.finish.um);
-    return sum + measured.filter(isUnknown).length;
-  }, 0);
+  const count = [subjectKnife, baselineKnife]
+    .flatMap(unknownMeasures)
+    .filter(({ what }) => what !== 'toughness').length;
   if (count === 0) return '';
   return count === 1
     ? 'One measure in it is not known, so the middle of its range stands in; the notes name it.'
@@ -202,6 +199,9 @@ export const words: Record<string, WordsOf> = {
     ...ofKnife(rows[entry.reading], entry.baseline).notes,
     isUnknown(entry.friction) && entry.reading === 'close'
       ? `The friction in the cut is known neither for ${subject.name} nor for ${baseline.name}: ${plain(nominal(entry.friction))}, the middle of ${plain(entry.friction.low)}–${plain(entry.friction.high)}, stands in.`
+      : '',
+    isUnknown(entry.contactDepthMm) && entry.reading === 'close'
+      ? `How deep ${subject.name} and ${baseline.name} go into what they cut is not known: ${plain(nominal(entry.contactDepthMm))} mm, the middle of ${plain(entry.contactDepthMm.low)}–${plain(entry.contactDepthMm.high)} mm, stands in.`
       : '',
   ],
 

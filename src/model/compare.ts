@@ -1,8 +1,9 @@
 import { refuse, within } from './check.ts';
 import { checkSection, edgeAngle, edgeAngleRange, effectiveFriction, frictionAngleDeg } from './geometry.ts';
 import { angleFloorDeg, chippingRatio, rollingRatio } from './limits.ts';
-import { checkQuantity, isUnknown, measures, nominal, parameters } from './quantities.ts';
+import { checkQuantity, contactDepthMmOf, exactGrind, measures, nominal, parameters } from './quantities.ts';
 import type { MeasureId, ParameterId } from './quantities.ts';
+import { unknownMeasures } from './unknown-measures.ts';
 import { signedShares } from './ratio.ts';
 import { nameOf, pointOf, terms, workOf } from './terms.ts';
 import type { Point, Work } from './terms.ts';
@@ -24,7 +25,7 @@ function lay(lineUp: LineUp): Laid {
   checkParameter('slicePush', lineUp.slicePush);
   checkParameter('friction', lineUp.friction);
   for (const id of assumed) checkParameter(id, lineUp.assumptions?.[id]);
-  const contactDepthMm = lineUp.contactDepthMm ?? parameters.contactDepthMm.default;
+  const contactDepthMm = contactDepthMmOf(lineUp);
   const points = lineUp.knives.map((knife) => ({
     knife,
     point: named(knife, () => checkedPoint(knife, contactDepthMm)),
@@ -208,20 +209,21 @@ function notesOf(
       `${name} has a microbevel at ${short(point.apexAngleDeg)}°: the apex term and the side load take that angle, the wedge term the bevel's ${short(point.angleDeg)}° (assumed).`,
     );
   }
-  const least = checkSection({ ...knife.grind, edgeMm: point.edgeMm });
+  const grind = exactGrind(knife.grind);
+  const least = checkSection({ ...grind, edgeMm: point.edgeMm });
   if (least < point.edgeMm) {
     notes.push(
       `${name} has a waist: its hollow grind thins to ${short(least)} mm above a shoulder of ${short(point.edgeMm)} mm.`,
     );
   }
-  if (knife.grind.heightMm < work.contactDepthMm) {
+  if (grind.heightMm < work.contactDepthMm) {
     notes.push(
-      `The cut reaches ${short(work.contactDepthMm)} mm above the shoulder of ${name}, past the top of its grind at ${short(knife.grind.heightMm)} mm; from there on the blade counts as ${short(knife.grind.spineMm)} mm thick throughout.`,
+      `The cut reaches ${short(work.contactDepthMm)} mm above the shoulder of ${name}, past the top of its grind at ${short(grind.heightMm)} mm; from there on the blade counts as ${short(grind.spineMm)} mm thick throughout.`,
     );
   }
-  for (const [what, quantity, unit] of unknowns(knife)) {
+  for (const { what, low, high, unit } of unknownMeasures(knife)) {
     notes.push(
-      `The ${what} of ${name} is not known: the middle of ${short(quantity.low)}–${short(quantity.high)}${unit} stands in here, and the true ratio may be well off.`,
+      `The ${what} of ${name} is not known: the middle of ${short(low)}–${short(high)}${unit} stands in here, and the true ratio may be well off.`,
     );
   }
   for (const { id, factor, status } of all) {
@@ -234,25 +236,6 @@ function notesOf(
     notes.push(`The toughness of ${name} is not known, so nothing is said of how it resists chipping.`);
   }
   return notes;
-}
-
-function unknowns(knife: Knife): [string, { low: number; high: number }, string][] {
-  const all: [string, Quantity | undefined, string][] = [
-    ['edge angle', knife.angleDeg, '° per side'],
-    ['microbevel angle', knife.microbevelAngleDeg, '° per side'],
-    ['thickness behind the edge', knife.edgeMm, ' mm'],
-    ['finish', 'um' in knife.finish ? knife.finish.um : undefined, ' µm'],
-    ['hardness', knife.hrc, ' HRC'],
-    ...Object.values(knife.carbideVolPercent).map((volume): [string, Quantity, string] => [
-      'carbide volume',
-      volume,
-      ' %',
-    ]),
-    ['toughness', knife.toughness, ''],
-  ];
-  return all.flatMap(([what, quantity, unit]) =>
-    quantity !== undefined && isUnknown(quantity) ? [[what, quantity, unit]] : [],
-  );
 }
 
 /**

@@ -158,7 +158,7 @@ function removed(now: Knife, then: Knife): { areaMm2: number; heightMm: number }
     refuse(
       `new thickness behind the edge ${t2} mm is not at most the present ${t1} mm: steel cannot be put on`,
     );
-  const thinning = ((t1 - t2) * now.grind.heightMm) / 2 + ((t1 - t2) ** 2 * cot(from)) / 4;
+  const thinning = ((t1 - t2) * nominal(now.grind.heightMm)) / 2 + ((t1 - t2) ** 2 * cot(from)) / 4;
   const bevel = steelRemovedMm2({
     edgeMm: t2,
     fromAngleDeg: Math.max(from, to),

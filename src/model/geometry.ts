@@ -1,5 +1,5 @@
 import { positive, refuse, within } from './check.ts';
-import type { Grind } from './types.ts';
+import type { ExactGrind } from './types.ts';
 
 const radians = (degrees: number): number => (degrees * Math.PI) / 180;
 const degrees = (radian: number): number => (radian * 180) / Math.PI;
@@ -177,7 +177,7 @@ export function toothDepthUm(p: { scratchUm: number; angleDeg: number; bevels: 1
 }
 
 /** The radius of a curved face, refused where there is none. */
-function radiusOf({ form, radiusMm, heightMm }: Grind): number {
+function radiusOf({ form, radiusMm, heightMm }: ExactGrind): number {
   if (radiusMm === undefined)
     return refuse(
       `grind radius is not given: a ${form} grind needs one of at least half its height, ${heightMm / 2} mm`,
@@ -193,7 +193,7 @@ function radiusOf({ form, radiusMm, heightMm }: Grind): number {
  * @throws RangeError for a curved grind without a radius above 0
  * @example flankSagMm({ form: 'hollow', spineMm: 3, heightMm: 25, radiusMm: 127 }, 12.5) // → 0.6167
  */
-export function flankSagMm(g: Grind, atMm: number): number {
+export function flankSagMm(g: ExactGrind, atMm: number): number {
   if (g.form === 'flat') return 0;
   const half = g.heightMm / 2;
   const radiusMm = radiusOf(g);
@@ -202,7 +202,7 @@ export function flankSagMm(g: Grind, atMm: number): number {
   return g.form === 'hollow' ? sag : -sag;
 }
 
-type Section = Grind & { edgeMm: number };
+type Section = ExactGrind & { edgeMm: number };
 
 /** Where the thickness of a curved section has its turning point, mm above the shoulder. */
 function turningPointMm(g: Section): number {
@@ -253,7 +253,7 @@ const thickness = (g: Section, atMm: number): number =>
  * @throws RangeError where the section cannot be, or the distance is negative
  * @example grindThicknessMm({ form: 'flat', spineMm: 3, heightMm: 10, edgeMm: 0.5 }, 4) // → 1.5
  */
-export function grindThicknessMm(g: Grind & { edgeMm: number }, atMm: number): number {
+export function grindThicknessMm(g: ExactGrind & { edgeMm: number }, atMm: number): number {
   checkSection(g);
   return thickness(g, within('distance above the shoulder', atMm, 0, 1e4, ' mm'));
 }
@@ -266,7 +266,7 @@ export function grindThicknessMm(g: Grind & { edgeMm: number }, atMm: number): n
  * @throws RangeError where the section cannot be or the depth is not above 0
  * @example grindHalfAngleDeg({ form: 'flat', spineMm: 3, heightMm: 10, edgeMm: 0.5, contactDepthMm: 8 }) // → 7.12502
  */
-export function grindHalfAngleDeg(g: Grind & { edgeMm: number; contactDepthMm: number }): number {
+export function grindHalfAngleDeg(g: ExactGrind & { edgeMm: number; contactDepthMm: number }): number {
   checkSection(g);
   const depthMm = positive('contact depth', g.contactDepthMm, ' mm');
   const fullestMm = g.form === 'convex' ? Math.min(depthMm, turningPointMm(g)) : depthMm;

@@ -7,6 +7,7 @@ export type {
   Assumptions,
   CarbideKind,
   CarbideVolPercent,
+  ExactGrind,
   Family,
   Finish,
   Grind,
@@ -21,7 +22,8 @@ export type {
   TermId,
 } from './types.ts';
 export { MODEL_NUMBER } from './number.ts';
-export { isUnknown, measures, nominal, parameters, rangeOf } from './quantities.ts';
+export { unknownMeasures } from './unknown-measures.ts';
+export { exactGrind, isUnknown, measures, nominal, parameters, rangeOf } from './quantities.ts';
 export type { Measure, MeasureId, Parameter, ParameterId } from './quantities.ts';
 export { additiveGuess, compound, logShares, percentReadings, signedShares, undoPercent } from './ratio.ts';
 export {

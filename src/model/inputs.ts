@@ -51,6 +51,12 @@ export function inputsOf(lineUp: LineUp, regressionSpeaks: boolean): Input[] {
       inputs.push({ knife: knife.id, name, spread: spreadOf(quantity, limits) });
     }
   }
+  const { default: depthMm, accepts } = parameters.contactDepthMm;
+  inputs.push({
+    knife: null,
+    name: 'contactDepthMm',
+    spread: spreadOf(lineUp.contactDepthMm ?? depthMm, accepts),
+  });
   for (const name of sharedNames) {
     const given = name === 'friction' ? lineUp.friction : lineUp.assumptions?.[name];
     const { default: middle, low, high, accepts: allowed } = parameters[name];
@@ -96,13 +102,18 @@ export function steelOwners({ knives }: LineUp): string[] {
 type Measured = readonly [name: string, quantity: Quantity, allowed: Limits];
 
 function measuresOf(knife: Knife, regressionSpeaks: boolean): Measured[] {
-  const { microbevelAngleDeg, finish } = knife;
+  const { microbevelAngleDeg, finish, grind } = knife;
   return [
     ['angleDeg', knife.angleDeg, measures.angleDeg],
     ...(microbevelAngleDeg === undefined
       ? []
       : [['microbevelAngleDeg', microbevelAngleDeg, measures.microbevelAngleDeg] as const]),
     ['edgeMm', knife.edgeMm, measures.edgeMm],
+    ['spineMm', grind.spineMm, measures.spineMm],
+    ['heightMm', grind.heightMm, measures.heightMm],
+    ...(grind.form === 'flat' || grind.radiusMm === undefined
+      ? []
+      : [['radiusMm', grind.radiusMm, measures.radiusMm] as const]),
     ...('um' in finish ? [['finish', finish.um, measures.finishUm] as const] : []),
     ['hrc', knife.hrc, hardnessLimits(regressionSpeaks)],
     ...carbidesOf(knife).map(([kind, volume]): Measured => [

@@ -7,8 +7,8 @@ import { cardLineMm, regression } from './carbide.ts';
 import { grindHalfAngleDeg } from './geometry.ts';
 import { vickersFromRockwellC } from './hardness.ts';
 import type { Limits } from './sampling.ts';
-import type { Grind } from './types.ts';
-import { lanes, settled, type Values } from './values.ts';
+import type { GrindForm } from './types.ts';
+import { at, lanes, roomFor, settled, type Values } from './values.ts';
 
 const radians = (degrees: number): number => (degrees * Math.PI) / 180;
 
@@ -84,21 +84,46 @@ export function biased(reading: Values, bias: Values, { low, high }: Limits, old
 }
 
 /** tan of the grind's wedge half angle; not a number where there is no such section. */
-export function grindTangents(edgeMm: Values, grind: Grind, contactDepthMm: number, old?: Values): Values {
-  const { a, out } = lanes(edgeMm, 0, old);
-  const { form, spineMm, heightMm } = grind;
-  const reach = Math.min(1, contactDepthMm / heightMm) / (2 * contactDepthMm);
+export function grindTangents(grind: GrindValues, old?: Values): Values {
+  const { form, edge, spine, height, radius, depth } = grind;
+  const varying = [edge, spine, height, radius ?? 0, depth].find((values) => typeof values !== 'number');
+  const out = roomFor(varying?.length ?? 1, old);
   for (let i = 0; i < out.length; i += 1) {
-    const edge = a.data[i * a.step] ?? 0;
-    if (!(edge > 0 && edge <= spineMm)) out[i] = Number.NaN;
-    else out[i] = form === 'flat' ? (spineMm - edge) * reach : curvedTangent(grind, edge, contactDepthMm);
+    const [edgeMm, spineMm, heightMm, contactDepthMm] = [
+      at(edge, i),
+      at(spine, i),
+      at(height, i),
+      at(depth, i),
+    ];
+    if (!(edgeMm > 0 && edgeMm <= spineMm)) out[i] = Number.NaN;
+    else if (form === 'flat')
+      out[i] = (spineMm - edgeMm) * (Math.min(1, contactDepthMm / heightMm) / (2 * contactDepthMm));
+    else
+      out[i] = curvedTangent({
+        form,
+        edgeMm,
+        spineMm,
+        heightMm,
+        ...(radius === null ? {} : { radiusMm: at(radius, i) }),
+        contactDepthMm,
+      });
   }
   return settled(out);
 }
 
-function curvedTangent(grind: Grind, edgeMm: number, contactDepthMm: number): number {
+/** A primary grind over a run, mm; no radius where none was given. */
+export interface GrindValues {
+  form: GrindForm;
+  edge: Values;
+  spine: Values;
+  height: Values;
+  radius: Values | null;
+  depth: Values;
+}
+
+function curvedTangent(section: Parameters<typeof grindHalfAngleDeg>[0]): number {
   try {
-    return Math.tan(radians(grindHalfAngleDeg({ ...grind, edgeMm, contactDepthMm })));
+    return Math.tan(radians(grindHalfAngleDeg(section)));
   } catch (error) {
     // Unreachable: anything else is a fault in the model itself, and goes on as it is.
     if (error instanceof RangeError) return Number.NaN;

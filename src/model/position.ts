@@ -1,6 +1,6 @@
 import { refuse } from './check.ts';
 import { compare, rivalGeometry } from './compare.ts';
-import { parameters } from './quantities.ts';
+import { contactDepthMmOf } from './quantities.ts';
 import { pointOf, type Point } from './terms.ts';
 import type { Knife, LineUp, Term } from './types.ts';
 
@@ -46,7 +46,7 @@ export function ratioUnder(lineUp: LineUp, knife: string, position: Position): n
   const find = (id: string): Knife =>
     lineUp.knives.find((candidate) => candidate.id === id) ??
     refuse(`knife ${id} is not among the knives: ${lineUp.knives.map((k) => k.id).join(', ')}`);
-  const depthMm = lineUp.contactDepthMm ?? parameters.contactDepthMm.default;
+  const depthMm = contactDepthMmOf(lineUp);
   const [a, b] = [pointOf(find(knife), depthMm), pointOf(find(lineUp.baseline), depthMm)];
   if (!row || knife === lineUp.baseline) return 1;
 

@@ -1,7 +1,7 @@
 import { refuse } from './check.ts';
 import { edgeAngleRange } from './geometry.ts';
 import { rockwellRange } from './hardness.ts';
-import type { Quantity } from './types.ts';
+import type { ExactGrind, Grind, LineUp, Quantity } from './types.ts';
 
 /**
  * The middle of a quantity: its value, or the middle of the stated range where it is not known.
@@ -25,6 +25,14 @@ export const rangeOf = (quantity: Quantity): { low: number; high: number } => {
   if ('unknown' in quantity) return { low: quantity.low, high: quantity.high };
   return { low: quantity.value - quantity.plusMinus, high: quantity.value + quantity.plusMinus };
 };
+
+/** A primary grind with every measure at its middle. */
+export const exactGrind = ({ form, spineMm, heightMm, radiusMm }: Grind): ExactGrind => ({
+  form,
+  spineMm: nominal(spineMm),
+  heightMm: nominal(heightMm),
+  ...(radiusMm === undefined ? {} : { radiusMm: nominal(radiusMm) }),
+});
 
 /** Whether a quantity is one that is not known beyond a stated range. */
 export const isUnknown = (quantity: Quantity): quantity is { unknown: true; low: number; high: number } =>
@@ -261,3 +269,7 @@ export const parameters = {
 } as const satisfies Record<string, Parameter>;
 
 export type ParameterId = keyof typeof parameters;
+
+/** The depth of contact of a line-up, mm, at its middle. */
+export const contactDepthMmOf = ({ contactDepthMm = parameters.contactDepthMm.default }: LineUp): number =>
+  nominal(contactDepthMm);

@@ -3,7 +3,7 @@
 import { drawName, drawnFrom, MOST_ATTEMPTS, redraw, type Drawn } from './drawn.ts';
 import { inputsOf, type Input } from './inputs.ts';
 import { noMemory, type Memory } from './memory.ts';
-import { parameters } from './quantities.ts';
+import { contactDepthMmOf } from './quantities.ts';
 import { fillEven, namedPlaces } from './random.ts';
 import { pointOf, workOf } from './terms.ts';
 import type { LineUp } from './types.ts';
@@ -69,7 +69,7 @@ export function runOf(lineUp: LineUp, samples: number, seed: number, memory: Mem
 
 /** Decided once, at the middle values, and held for all samples. */
 export function regressionSpeaks(lineUp: LineUp): boolean {
-  const depthMm = lineUp.contactDepthMm ?? parameters.contactDepthMm.default;
+  const depthMm = contactDepthMmOf(lineUp);
   return (
     workOf(
       lineUp,

@@ -62,7 +62,7 @@ const solvable: Record<SolvableAttribute, Solvable> = {
   edgeMm: {
     read: (knife) => nominal(knife.edgeMm),
     write: (knife, edgeMm) => ({ ...knife, edgeMm }),
-    search: ({ grind }) => ratio(measures.edgeMm.low, Math.min(measures.edgeMm.high, grind.spineMm)),
+    search: ({ grind }) => ratio(measures.edgeMm.low, Math.min(measures.edgeMm.high, nominal(grind.spineMm))),
   },
   finish: {
     read: (knife) => finishUm(knife.finish),
@@ -80,14 +80,14 @@ const solvable: Record<SolvableAttribute, Solvable> = {
     }),
   },
   grindHeightMm: {
-    read: ({ grind }) => grind.heightMm,
+    read: ({ grind }) => nominal(grind.heightMm),
     write: (knife, heightMm) => ({ ...knife, grind: { ...knife.grind, heightMm } }),
     search: ({ grind: { form, radiusMm } }) =>
       ratio(
         measures.heightMm.low,
         form === 'flat' || radiusMm === undefined
           ? measures.heightMm.high
-          : Math.min(measures.heightMm.high, 2 * radiusMm),
+          : Math.min(measures.heightMm.high, 2 * nominal(radiusMm)),
       ),
   },
   carbide: {

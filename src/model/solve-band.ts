@@ -81,7 +81,7 @@ export function whatItTakesBand(
 /** The line-up of one sample: every input at its drawn value, a gauge's bias added to what it measured. */
 function sampleOf(lineUp: LineUp, valueOf: (knife: string | null, name: string) => number): LineUp {
   const knives = lineUp.knives.map((knife): Knife => {
-    const { microbevelAngleDeg, finish } = knife;
+    const { microbevelAngleDeg, finish, grind } = knife;
     const read = (name: string, quantity: Quantity): number => {
       const gauge = gaugeOf(lineUp, name, quantity);
       return valueOf(knife.id, name) + (gauge === null ? 0 : valueOf(null, `gauge.${gauge}`));
@@ -93,6 +93,14 @@ function sampleOf(lineUp: LineUp, valueOf: (knife: string | null, name: string) 
         ? {}
         : { microbevelAngleDeg: read('microbevelAngleDeg', microbevelAngleDeg) }),
       edgeMm: read('edgeMm', knife.edgeMm),
+      grind: {
+        form: grind.form,
+        spineMm: read('spineMm', grind.spineMm),
+        heightMm: read('heightMm', grind.heightMm),
+        ...(grind.form === 'flat' || grind.radiusMm === undefined
+          ? {}
+          : { radiusMm: read('radiusMm', grind.radiusMm) }),
+      },
       finish: 'um' in finish ? { um: read('finish', finish.um) } : finish,
       hrc: read('hrc', knife.hrc),
       carbideVolPercent: Object.fromEntries(
@@ -105,6 +113,7 @@ function sampleOf(lineUp: LineUp, valueOf: (knife: string | null, name: string) 
     ...lineUp,
     knives,
     friction: shared('friction'),
+    contactDepthMm: shared('contactDepthMm'),
     assumptions: {
       angleExponent: shared('angleExponent'),
       thicknessExponent: shared('thicknessExponent'),

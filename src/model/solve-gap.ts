@@ -1,7 +1,7 @@
 /** How far a knife is from its target, as a function of one attribute: the terms of `compare` without the rest of it. */
 
 import { refuse } from './check.ts';
-import { parameters } from './quantities.ts';
+import { contactDepthMmOf } from './quantities.ts';
 import { changedKnife, type SolvableAttribute } from './solve-attributes.ts';
 import { pointOf, terms, workOf, type Point, type Work } from './terms.ts';
 import type { LineUp } from './types.ts';
@@ -41,7 +41,7 @@ export function gapOf(
 ): (value: number) => Gap | null {
   const { knives } = lineUp;
   const { attribute } = question;
-  const depthMm = lineUp.contactDepthMm ?? parameters.contactDepthMm.default;
+  const depthMm = contactDepthMmOf(lineUp);
   const place = (id: string): number => knives.findIndex((knife) => knife.id === id);
   const [changing, against, base] = [place(question.knife), place(question.against), place(lineUp.baseline)];
   const knife = picked(knives, changing);

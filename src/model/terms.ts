@@ -9,7 +9,7 @@ import {
   wedgeResistance,
 } from './geometry.ts';
 import { vickersFromRockwellC } from './hardness.ts';
-import { nominal, parameters, rangeOf } from './quantities.ts';
+import { contactDepthMmOf, exactGrind, nominal, parameters, rangeOf } from './quantities.ts';
 import type { CarbideKind, Family, Knife, LineUp, Quantity, TermId } from './types.ts';
 
 /** What a term reads of the whole line-up: its parameters' middle values and ranges, and what reaches where. */
@@ -73,7 +73,7 @@ export function pointOf(knife: Knife, contactDepthMm: number): Point {
         : edgeAngle('microbevel angle', nominal(knife.microbevelAngleDeg)),
     edgeMm,
     finishUm: finishUm(knife.finish),
-    grindHalfAngleDeg: grindHalfAngleDeg({ ...knife.grind, edgeMm, contactDepthMm }),
+    grindHalfAngleDeg: grindHalfAngleDeg({ ...exactGrind(knife.grind), edgeMm, contactDepthMm }),
     hrc,
     vickers: vickersFromRockwellC(hrc),
     carbides,
@@ -108,7 +108,7 @@ export function workOf(lineUp: LineUp, points: readonly Point[]): Work {
     friction: friction.middle,
     frictionRange: friction.range,
     slicePush: lineUp.slicePush ?? 0,
-    contactDepthMm: lineUp.contactDepthMm ?? parameters.contactDepthMm.default,
+    contactDepthMm: contactDepthMmOf(lineUp),
     angleExponent: angle.middle,
     angleExponentRange: angle.range,
     thicknessExponent: thickness.middle,

@@ -23,10 +23,18 @@ export type GrindForm = 'flat' | 'hollow' | 'convex';
 export interface Grind {
   form: GrindForm;
   /** Full blade thickness at the top of the primary grind, mm. */
-  spineMm: number;
+  spineMm: Quantity;
   /** Height of the primary grind from the shoulder to full thickness, mm. */
-  heightMm: number;
+  heightMm: Quantity;
   /** Radius of the hollow or convex face, mm, at least half the height; not used for a flat grind. */
+  radiusMm?: Quantity;
+}
+
+/** A primary grind with every measure known, such as can be drawn. */
+export interface ExactGrind {
+  form: GrindForm;
+  spineMm: number;
+  heightMm: number;
   radiusMm?: number;
 }
 
@@ -72,7 +80,7 @@ export interface LineUp {
   /** The id of the knife everything is compared with. */
   baseline: string;
   /** Depth of contact of the primary grind with the material, mm; default 8. */
-  contactDepthMm?: number;
+  contactDepthMm?: Quantity;
   /** Coefficient of friction µ₀; default 0.25. */
   friction?: Quantity;
   /** Slice/push speed ratio ξ; 0, the default, takes `friction` as already effective. */

@@ -18,7 +18,7 @@ import {
   sines,
   wedges,
 } from './parts.ts';
-import { measures, parameters } from './quantities.ts';
+import { measures } from './quantities.ts';
 import type { Limits } from './sampling.ts';
 import type { Knife, LineUp, Quantity } from './types.ts';
 import { weightedSum, type Values } from './values.ts';
@@ -77,7 +77,6 @@ export function worthOf(
 ) {
   const { id } = knife;
   const slicePush = lineUp.slicePush ?? 0;
-  const depthMm = lineUp.contactDepthMm ?? parameters.contactDepthMm.default;
   /** A part, kept under its name for as long as what it is made of stays. */
   const part = (name: string, of: readonly unknown[], make: (old?: Values) => Values): Values =>
     keep<Values>(`${id}/${name} part`, of, make);
@@ -110,9 +109,13 @@ export function worthOf(
   const edge = measured('edgeMm', knife.edgeMm, measures.edgeMm);
   const thickness = power('thickness', log('edge', edge), read(null, 'thicknessExponent'));
 
-  const { form, spineMm, heightMm, radiusMm } = knife.grind;
-  const flank = part('flank', [edge, form, spineMm, heightMm, radiusMm, depthMm], (old) =>
-    grindTangents(edge, knife.grind, depthMm, old),
+  const { form, radiusMm } = knife.grind;
+  const spine = read(id, 'spineMm');
+  const height = read(id, 'heightMm');
+  const radius = form === 'flat' || radiusMm === undefined ? null : read(id, 'radiusMm');
+  const depth = read(null, 'contactDepthMm');
+  const flank = part('flank', [edge, form, spine, height, radius, depth], (old) =>
+    grindTangents({ form, edge, spine, height, radius, depth }, old),
   );
   const grind = part('grind', [flank, friction, slicePush], (old) => grinds(flank, friction, slicePush, old));
 

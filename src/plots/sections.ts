@@ -1,5 +1,5 @@
 import * as Plot from '@observablehq/plot';
-import { grindThicknessMm, nominal } from '../model/index.ts';
+import { exactGrind, grindThicknessMm, nominal } from '../model/index.ts';
 import type { Knife } from '../model/index.ts';
 import type { Scene } from '../lineup/scene.ts';
 import { brief, plain } from '../lineup/show.ts';
@@ -31,7 +31,10 @@ function halfOutline(knife: Knife, upTo: number): { upMm: number; halfMm: number
   for (let step = 1; step <= steps; step += 1) {
     const upMm = bevelHeightMm + ((upTo - bevelHeightMm) * step) / steps;
     if (upMm <= bevelHeightMm) continue;
-    outline.push({ upMm, halfMm: grindThicknessMm({ ...knife.grind, edgeMm }, upMm - bevelHeightMm) / 2 });
+    outline.push({
+      upMm,
+      halfMm: grindThicknessMm({ ...exactGrind(knife.grind), edgeMm }, upMm - bevelHeightMm) / 2,
+    });
   }
   return outline;
 }

@@ -110,6 +110,19 @@ export const awkward: Record<string, LineUpEntry> = {
     angle: { bevelMm: 0.5, slantWidthMm: 1.2, plusMinus: 0.02 },
     edgeMm: 0.5,
   }),
+  'section-not-known': pair(
+    {
+      angle: { bevelMm: unknown(0.15, 0.9), slantWidthMm: 1.2 },
+      grind: {
+        form: 'hollow',
+        spineMm: unknown(1.5, 5),
+        heightMm: unknown(8, 20),
+        radiusMm: unknown(100, 400),
+      },
+    },
+    { grind: { form: 'flat', spineMm: { value: 3, plusMinus: 0.2 }, heightMm: { value: 16, plusMinus: 2 } } },
+    { contactDepthMm: unknown(2, 30) },
+  ),
   'along-the-edge': pair({
     angle: { deg: { heel: 18, middle: 15, tip: 13 } },
     edgeMm: { heel: 0.5, middle: 0.4, tip: 0.3 },

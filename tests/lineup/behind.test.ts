@@ -155,7 +155,7 @@ describe('the words of what lies behind', () => {
 
   it('own up to a thickness that is not known, and to refused work', () => {
     expect(said('behind', pair({ edgeMm: { unknown: true, low: 0.2, high: 0.8 } }))).toMatch(
-      /behind the edge of Dunlin is not known/,
+      /Not known: the thickness behind the edge of Dunlin\. The middle/,
     );
     expect(said('behind', pair({}, {}, { work: 'prying' }))).toMatch(/slicing chain is refused/);
   });

@@ -87,14 +87,14 @@ const knife: fc.Arbitrary<Omit<KnifeEntry, 'id'>> = fc.record(
       ),
       fc.record(
         {
-          bevelMm: decimal(0.3, 0.8, 2),
-          slantWidthMm: decimal(0.8, 1.8, 2),
+          bevelMm: quantity(0.3, 0.8, 2),
+          slantWidthMm: quantity(1.2, 1.8, 2),
           plusMinus: decimal(0.01, 0.05, 2),
         },
         { requiredKeys: ['bevelMm', 'slantWidthMm'] },
       ),
       fc.record(
-        { bevelMm: decimal(0.3, 0.8, 2), heightMm: decimal(0.8, 1.3, 2), plusMinus: decimal(0.01, 0.05, 2) },
+        { bevelMm: quantity(0.3, 0.8, 2), heightMm: quantity(1, 1.3, 2), plusMinus: decimal(0.01, 0.05, 2) },
         { requiredKeys: ['bevelMm', 'heightMm'] },
       ),
     ),
@@ -110,15 +110,15 @@ const knife: fc.Arbitrary<Omit<KnifeEntry, 'id'>> = fc.record(
     grind: fc.oneof(
       fc.record({
         form: fc.constant('flat' as const),
-        spineMm: decimal(1.5, 4, 1),
-        heightMm: decimal(8, 20, 1),
+        spineMm: quantity(1.5, 4, 1),
+        heightMm: quantity(8, 20, 1),
       }),
       fc.record({
         form: fc.constantFrom('hollow' as const, 'convex' as const),
-        spineMm: decimal(1.5, 4, 1),
-        heightMm: decimal(8, 20, 1),
+        spineMm: quantity(1.5, 4, 1),
+        heightMm: quantity(8, 20, 1),
         // So wide that no hollow of these heights is ground through.
-        radiusMm: decimal(600, 2000, 0),
+        radiusMm: quantity(600, 2000, 0),
       }),
     ),
     hrc: quantity(51, 65, 1),
@@ -202,7 +202,7 @@ export const anyEntry: fc.Arbitrary<LineUpEntry> = fc
       reading: fc.constantFrom('pocket' as const, 'close' as const),
       work: fc.constantFrom(...jobProfiles.map(({ id }) => id as string)),
       slicePush: decimal(0, 10, 1),
-      contactDepthMm: decimal(2, 20, 1),
+      contactDepthMm: quantity(2, 20, 1),
       friction: quantity(0.05, 0.5, 2),
       assumptions: fc.record(
         {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { fieldNamed, fields } from '../../src/bench/fields.ts';
+import { workFieldNamed } from '../../src/bench/work.ts';
 import { sceneOf } from '../../src/lineup/scene.ts';
 import { validate } from '../../src/lineup/schema.ts';
 import type { KnifeEntry, LineUpEntry } from '../../src/lineup/schema.ts';
@@ -13,14 +14,25 @@ const knifeOf = ({ knives }: LineUpEntry, id: string): KnifeEntry => {
   return found;
 };
 
-/** The loft with carbide by volume in Dunlin, and one of its fields written into. */
+/** What must be chosen first for a field to have a meaning. */
+const chosen = (name: string): [field: string, choice: string][] => [
+  ['steel', 'volume'],
+  ...(name.startsWith('bevel') ? [['angleWay', 'width'] as [string, string]] : []),
+  ...(name === 'radius' ? [['grindForm', 'hollow'] as [string, string]] : []),
+];
+
+/** The loft with one of the fields of Dunlin written into, after what it needs. */
 function written(name: string, text: string): LineUpEntry {
   const entry = loft();
-  const byVolume = fieldNamed('steel').write(knifeOf(entry, 'dunlin'), 'volume', entry);
-  if (!byVolume.ok) throw new Error(byVolume.message);
-  const field = fieldNamed(name).write(byVolume.knife, text, entry);
-  if (!field.ok) throw new Error(field.message);
-  return { ...entry, knives: entry.knives.map((knife) => (knife.id === 'dunlin' ? field.knife : knife)) };
+  const dunlin = [...chosen(name), [name, text] as const].reduce(
+    (knife, [field, typed]) => {
+      const read = fieldNamed(field).write(knife, typed, entry);
+      if (!read.ok) throw new Error(read.message);
+      return read.knife;
+    },
+    knifeOf(entry, 'dunlin'),
+  );
+  return { ...entry, knives: entry.knives.map((knife) => (knife.id === 'dunlin' ? dunlin : knife)) };
 }
 
 const width = (entry: LineUpEntry): number => {
@@ -31,7 +43,12 @@ const width = (entry: LineUpEntry): number => {
 /** Fields whose text the model can take as not known. */
 const clearable = [
   'angle',
+  'bevelThickness',
+  'bevelSide',
   'edge',
+  'spine',
+  'grindHeight',
+  'radius',
   'hrc',
   ...Object.keys(fields).filter((name) => name.startsWith('carbide')),
 ];
@@ -50,7 +67,8 @@ describe.each(clearable)('%s cleared', (name) => {
   });
 
   test('widens the band', () => {
-    const known = name.startsWith('carbide') ? written(name, '5') : loft();
+    const middle = { bevelThickness: '0.5', bevelSide: '1.2', radius: '150' }[name];
+    const known = name.startsWith('carbide') ? written(name, '5') : middle ? written(name, middle) : loft();
     expect(width(cleared)).toBeGreaterThan(width(known));
   });
 });
@@ -63,4 +81,17 @@ test('carbide that is not known may be as much as any standard designation has',
     const field = fieldNamed(name);
     expect('unknown' in field ? field.unknown?.high : NaN).toBeGreaterThanOrEqual(Math.max(...most));
   }
+});
+
+test('a depth of contact that is not known widens the band, and reads back as it is shown', () => {
+  const field = workFieldNamed('contactDepth');
+  // Two grinds of one wedge would feel no depth: the curved one does.
+  const entry = written('grindForm', 'convex');
+  const cleared = field.write(entry, '');
+  if (!cleared.ok) throw new Error(cleared.message);
+  const shown = field.show(cleared.entry);
+  expect(shown).toMatch(/^not known \([\d.]+–[\d.]+\)$/);
+  expect(field.write(entry, shown)).toEqual(cleared);
+  expect(validate(cleared.entry)).toMatchObject({ ok: true });
+  expect(width(cleared.entry)).toBeGreaterThan(width(entry));
 });

@@ -245,6 +245,33 @@ describe('to the model', () => {
     });
   });
 
+  test('readings with a ± of their own reach the angle beside that of the caliper', () => {
+    const deg = (t: number, h: number) => (Math.atan(t / (2 * h)) * 180) / Math.PI;
+    expect(
+      angleOf({
+        bevelMm: { value: 0.5, plusMinus: 0.03 },
+        heightMm: { value: 1.2, plusMinus: 0.1 },
+        plusMinus: 0.02,
+      }),
+    ).toEqual({
+      value: expect.closeTo(deg(0.5, 1.2), 10) as number,
+      plusMinus: expect.closeTo((deg(0.55, 1.08) - deg(0.45, 1.32)) / 2, 10) as number,
+    });
+  });
+
+  test('a reading that is not known leaves the angle between all it may have come to', () => {
+    const not = (low: number, high: number) => ({ unknown: true as const, low, high });
+    const side = (t: number, w: number) => (Math.asin(t / (2 * w)) * 180) / Math.PI;
+    expect(angleOf({ bevelMm: not(0.3, 0.9), slantWidthMm: 1.2 })).toEqual({
+      unknown: true,
+      low: expect.closeTo(side(0.3, 1.2), 10) as number,
+      high: expect.closeTo(side(0.9, 1.2), 10) as number,
+    });
+    // Neither known: from less than the model takes, to wider than any bevel of that width.
+    expect(angleOf({ bevelMm: not(0.1, 0.9), slantWidthMm: not(0.4, 2.5) })).toEqual(not(4, 45));
+    expect(angleOf({ bevelMm: not(0.1, 0.9), heightMm: not(0.2, 2.5) })).toEqual(not(4, 45));
+  });
+
   test('readings along the edge are their mean ± half their spread', () => {
     expect(angleOf({ deg: { heel: 20, middle: 22, tip: 27 } })).toEqual({ value: 23, plusMinus: 3.5 });
     expect(angleOf({ deg: { heel: 20.1, middle: 20.1, tip: 20.1 } })).toBe(20.1);

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { compare } from '../../src/model/compare.ts';
 import { costOf, type Offer } from '../../src/model/cost.ts';
+import { exactGrind } from '../../src/model/quantities.ts';
 import type { Knife, LineUp } from '../../src/model/types.ts';
 
 // Invented knives of an invented harbour rigging loft.
@@ -26,7 +27,7 @@ const tan = (degrees: number): number => Math.tan((degrees * Math.PI) / 180);
 
 /** Thickness y above an apex: bevel up to the shoulder, then flanks, the lesser of the two. */
 const section = (angleDeg: number, edgeMm: number, shoulderMm: number, apexMm: number) => (y: number) => {
-  const { heightMm, spineMm } = plover.grind;
+  const { heightMm, spineMm } = exactGrind(plover.grind);
   const flank = edgeMm + (spineMm - edgeMm) * Math.max(0, (y - shoulderMm) / heightMm);
   return Math.max(0, Math.min(2 * (y - apexMm) * tan(angleDeg), flank, spineMm));
 };

@@ -21,6 +21,12 @@ export function drawnLineUp(lineUp: LineUp, run: Run, sample: number): LineUp {
             microbevelAngleDeg: measured('microbevelAngleDeg', knife.microbevelAngleDeg, 'angleDeg'),
           }),
       edgeMm: measured('edgeMm', knife.edgeMm, 'edgeMm'),
+      grind: {
+        form: knife.grind.form,
+        spineMm: value(knife.id, 'spineMm'),
+        heightMm: value(knife.id, 'heightMm'),
+        ...(knife.grind.form === 'flat' ? {} : { radiusMm: value(knife.id, 'radiusMm') }),
+      },
       finish: 'um' in knife.finish ? { um: value(knife.id, 'finish') } : knife.finish,
       hrc: measured('hrc', knife.hrc, 'hrc'),
       carbideVolPercent: Object.fromEntries(
@@ -35,6 +41,7 @@ export function drawnLineUp(lineUp: LineUp, run: Run, sample: number): LineUp {
     ...lineUp,
     knives: lineUp.knives.map(knifeOf),
     friction: value(null, 'friction'),
+    contactDepthMm: value(null, 'contactDepthMm'),
     assumptions: {
       angleExponent: value(null, 'angleExponent'),
       thicknessExponent: value(null, 'thicknessExponent'),

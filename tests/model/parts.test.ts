@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { grindThicknessMm, type Grind } from '../../src/model/index.ts';
+import { grindThicknessMm, type ExactGrind } from '../../src/model/index.ts';
 import {
   apexExponents,
   biased,
@@ -127,7 +127,7 @@ describe('the parts of the terms over a run', () => {
     expectClose(biased(Float64Array.of(4, 45, 3.9, 45.1), 0, limits), [4, 45, NaN, NaN]);
   });
 
-  test.each<[string, Grind, number]>([
+  test.each<[string, ExactGrind, number]>([
     ['flat', { form: 'flat', spineMm: 3, heightMm: 20 }, 8],
     ['flat, cut past its top', { form: 'flat', spineMm: 3, heightMm: 5 }, 8],
     ['hollow', { form: 'hollow', spineMm: 3, heightMm: 20, radiusMm: 150 }, 8],
@@ -145,18 +145,40 @@ describe('the parts of the terms over a run', () => {
       return (thickest - edgeMm) / (2 * depthMm);
     };
     const edges = [0.5, 0.2, 1, 3, 0, -1, 3.1];
-    const found = all(grindTangents(Float64Array.from(edges), grind, depthMm));
+    const { form, spineMm: spine, heightMm: height, radiusMm: radius = null } = grind;
+    const over = (edge: Values): Values =>
+      grindTangents({ form, edge, spine, height, radius, depth: depthMm });
+    const found = all(over(Float64Array.from(edges)));
     found.forEach((value, i) => {
       const expected = tangent(edges[i] ?? NaN);
       if (Number.isNaN(expected)) expect(value).toBeNaN();
       else expect(value).toBeCloseTo(expected, 6);
     });
-    expect(grindTangents(0.5, grind, depthMm)).toBeCloseTo(tangent(0.5), 6);
+    expect(over(0.5)).toBeCloseTo(tangent(0.5), 6);
+    // Each measure may vary alone, and all of them together.
+    const by = (factor: number) => Float64Array.of(1, factor);
+    const times = (value: number | null) => (value === null ? null : by(1.1).map((factor) => factor * value));
+    const ways = [
+      { spine: times(spine) },
+      { height: times(height) },
+      { depth: times(depthMm) },
+      ...(radius === null ? [] : [{ radius: times(radius) }]),
+    ];
+    for (const way of [...ways, Object.assign({}, ...ways) as object]) {
+      const fixed = { form, edge: 0.5, spine, height, radius, depth: depthMm };
+      const second = Object.fromEntries(
+        Object.entries({ ...fixed, ...way }).map(([name, value]) => [
+          name,
+          typeof value === 'object' && value !== null ? value[1] : value,
+        ]),
+      ) as unknown as typeof fixed;
+      expect(all(grindTangents({ ...fixed, ...way }))).toEqual([grindTangents(fixed), grindTangents(second)]);
+    }
   });
 
   test('a hollow that grinds the blade through is no section', () => {
-    const through: Grind = { form: 'hollow', spineMm: 3, heightMm: 25, radiusMm: 30 };
-    expectClose(grindTangents(Float64Array.of(0.5, 0.4), through, 8), [NaN, NaN]);
+    const through = { form: 'hollow', spine: 3, height: 25, radius: 30, depth: 8 } as const;
+    expectClose(grindTangents({ ...through, edge: Float64Array.of(0.5, 0.4) }), [NaN, NaN]);
   });
 
   test('card by the published line at 30° included, over the 100 mm it is used from', () => {
@@ -190,7 +212,8 @@ describe('the parts of the terms over a run', () => {
       (old) => products(angles, 2, old),
       (old) => logs(angles, old),
       (old) => biased(angles, 1, { low: 0, high: 90 }, old),
-      (old) => grindTangents(angles, { form: 'flat', spineMm: 30, heightMm: 25 }, 8, old),
+      (old) =>
+        grindTangents({ form: 'flat', edge: angles, spine: 30, height: 25, radius: null, depth: 8 }, old),
       (old) => cards(angles, 500, old),
       (old) => logVickers(Float64Array.of(50, 55, 60), old),
     ];

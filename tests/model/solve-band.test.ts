@@ -35,6 +35,17 @@ describe('a band for what it would take', () => {
     expect(band).toMatchObject({ inReach: 1, belowFloor: 0 });
   });
 
+  it('is the other knife’s height of the grind, and does not draw its own', () => {
+    const grind = { form: 'flat', spineMm: 3, heightMm: { value: 20, plusMinus: 2 } } as const;
+    const own = { ...plover, grind: { ...grind, heightMm: { unknown: true, low: 15, high: 40 } } } as const;
+    const lineUp = { knives: [own, { ...plover, id: 'curlew', grind }], baseline: 'plover' };
+    const band = whatItTakesBand(lineUp, { ...ask, attribute: 'grindHeightMm' }, { samples: 2000 });
+    // Points of a uniform distribution over 18–22, within three standard errors of 2000 draws.
+    expect(Math.abs((band.low ?? 0) - 18.2)).toBeLessThan(0.06);
+    expect(Math.abs((band.median ?? 0) - 20)).toBeLessThan(0.14);
+    expect(Math.abs((band.high ?? 0) - 21.8)).toBeLessThan(0.06);
+  });
+
   it('does not draw what is solved for', () => {
     const lineUp = against({ angleDeg: 15 });
     const unsure = { ...plover, angleDeg: { unknown: true, low: 12, high: 28 } } as const;

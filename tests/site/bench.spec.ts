@@ -1,9 +1,16 @@
 import { expect, test } from '@playwright/test';
 import type { Page } from '@playwright/test';
+import { decodeLink } from '../../src/lineup/link.ts';
 
 const answer = (page: Page) => page.locator('.live-answer');
 const field = (page: Page, knife: string, name: string) =>
   page.locator(`[data-knife=${knife}] [data-field=${name}]`);
+
+/** The line-up in the address. */
+const carried = (page: Page) => {
+  const read = decodeLink(new URL(page.url()).hash);
+  return read.ok ? read.entry : undefined;
+};
 
 async function open(page: Page): Promise<void> {
   await page.goto('/bench/');
@@ -72,6 +79,33 @@ test('an empty angle is not known: a stated range, never a silent value', async 
   await page.keyboard.press('Tab');
   await expect(place.locator('input')).toHaveValue(/not known \(12–28\)/);
   await expect(page.locator('kf-words[of=notes]')).toContainText('edge angle of Dunlin is not known');
+});
+
+test('what nobody measured of the section may stay empty, and travels so in the link', async ({ page }) => {
+  await open(page);
+  const notes = page.locator('kf-words[of=notes]');
+  const clear = async (name: string, shown: RegExp, said: string) => {
+    const input = field(page, 'dunlin', name).locator('input');
+    await input.fill('');
+    await page.keyboard.press('Tab');
+    await expect(input).toHaveValue(shown);
+    await expect(notes).toContainText(said);
+  };
+  await clear('spine', /not known \(1.5–5\)/, 'thickness at the spine of Dunlin is not known');
+  await clear('grindHeight', /not known \(8–40\)/, 'height of the grind of Dunlin is not known');
+  await field(page, 'dunlin', 'angleWay').locator('select').selectOption('width');
+  await clear('bevelThickness', /not known \(0.15–0.9\)/, 'edge angle of Dunlin is not known');
+  const depth = page.locator('[data-field=contactDepth] input');
+  await depth.fill('');
+  await page.keyboard.press('Tab');
+  await expect(depth).toHaveValue('not known (2–30)');
+  await expect(notes).toContainText('is not known: 16.0 mm, the middle of 2.00–30.0 mm, stands in');
+  // The address follows after a pause.
+  await expect.poll(() => carried(page)?.contactDepthMm).toEqual({ unknown: true, low: 2, high: 30 });
+  await page.reload();
+  await expect(field(page, 'dunlin', 'bevelThickness').locator('input')).toHaveValue('not known (0.15–0.9)');
+  await expect(notes).toContainText('height of the grind of Dunlin is not known');
+  await expect(depth).toHaveValue('not known (2–30)');
 });
 
 test('an angle that looks included is asked about, from a field and from a link', async ({ page }) => {

@@ -81,7 +81,7 @@ function knifeOf(lineUp: LineUp, id: string): Knife {
 const attributesOf = (knife: Knife): SolvableAttribute[] =>
   tried.filter((attribute) => attribute !== 'microbevelAngleDeg' || knife.microbevelAngleDeg !== undefined);
 
-/** The ends between which an attribute was stated; a grit and the height of a grind have no ± of their own. */
+/** The ends between which an attribute was stated; a grit has no ± of its own. */
 function stated(knife: Knife, attribute: SolvableAttribute): { low: number; high: number } {
   if (attribute === 'finish') {
     return 'um' in knife.finish ? rangeOf(knife.finish.um) : rangeOf(finishUm(knife.finish));
