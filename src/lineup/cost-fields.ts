@@ -127,15 +127,21 @@ export function readCost(
   const hrc = number('steel-hrc', { what: 'the hardness', unit: 'HRC', low: 20, high: 68 });
   const toughness = number('steel-toughness', { what: 'the toughness', low: 0.001, high: 10_000 });
   const designation = texts['steel-designation'];
-  if (hrc !== undefined)
+  // A name such as “constructor” is no steel either.
+  const carbideVolPercent = new Map(Object.entries(carbidesByDesignation)).get(designation);
+  if (hrc !== undefined && !carbideVolPercent)
+    problems.push({
+      field: 'steel-designation',
+      message: 'this steel is not known here: choose one of the list',
+    });
+  if (hrc !== undefined && carbideVolPercent)
     offers.push({
       of: 'steel',
       designation,
       offer: {
         kind: 'steel',
         hrc,
-        // Unreachable: the steels to choose from are those of the table.
-        carbideVolPercent: carbidesByDesignation[designation] ?? {},
+        carbideVolPercent,
         ...(toughness === undefined ? {} : { toughness }),
       },
       ...costs('steel'),

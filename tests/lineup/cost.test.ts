@@ -133,11 +133,17 @@ test.each([
   ['regrind-angle', '95', 'not between'],
   ['steel-hrc', '6O', 'letter O for zero'],
   ['steel-minutes', '1,000', 'could be 1000 or 1.000'],
+  ['steel-designation', 'AISI X9', 'is not known here'],
+  ['steel-designation', 'constructor', 'is not known here'],
+  ['steel-designation', '', 'is not known here'],
 ] as const)('%s “%s” is refused at its field', (field, text, why) => {
   const read = readCost({ ...firstTexts, [field]: text }, scene, pair);
   expect(read).toMatchObject({ ok: false, problems: [{ field }] });
   expect(read.ok ? '' : read.problems[0]?.message).toContain(why);
 });
+
+test('of a steel that is not offered no designation is asked', () =>
+  expect(readCost({ ...firstTexts, 'steel-hrc': '', 'steel-designation': '' }, scene, pair).ok).toBe(true));
 
 test('toughness on both sides tells what is given up before the edge chips', () => {
   const entry = loft();

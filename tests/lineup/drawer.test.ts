@@ -3,6 +3,7 @@ import { createDrawer } from '../../src/lineup/drawer.ts';
 import { lineUpsFile } from '../../src/lineup/files.ts';
 import { createKeeper } from '../../src/lineup/keep.ts';
 import type { Shelf } from '../../src/lineup/keep.ts';
+import { eraseLaidAside, laidAside } from '../../src/lineup/unread.ts';
 import { awkward } from './awkward.ts';
 import { loft } from './entries.ts';
 
@@ -124,10 +125,14 @@ test('two of a file that are here already are counted in the plural', () => {
 
 test('without a word about where, it is the browser’s own storage', () => {
   const own = shelf();
-  vi.stubGlobal('localStorage', own);
+  const removeItem = (key: string) => Reflect.deleteProperty(own.kept, key);
+  vi.stubGlobal('localStorage', { ...own, removeItem });
   createDrawer().put(loft(), 'a');
   expect(own.kept['keenfold.drawer']).toContain('"a"');
   createKeeper().keep(loft());
+  expect(laidAside()).toBeNull();
+  own.kept['keenfold.line-up.unread'] = 'a';
+  eraseLaidAside();
   vi.unstubAllGlobals();
   expect(Object.keys(own.kept)).toHaveLength(2);
 });

@@ -69,6 +69,14 @@ test('offers are typed, worked out, drawn and refused, and stay out of the line-
   await expect(page.locator('#cost-regrind-price-problem')).toBeEmpty();
   await page.locator('#cost-regrind-edge').fill('0.9');
   await expect(cell('What is done', 1)).toContainText('steel cannot be put on');
+  // A list made longer by something else on the machine.
+  const steels = page.locator('#cost-steel-designation');
+  await steels.evaluate((select: HTMLSelectElement) => select.add(new Option('AISI X9')));
+  await steels.selectOption('AISI X9');
+  await expect(page.locator('#cost-steel-designation-problem')).toContainText('is not known here');
+  await expect(cell('What is done', 2)).toContainText('AISI D2');
+  await steels.selectOption('AISI D2');
+  await expect(page.locator('#cost-steel-designation-problem')).toBeEmpty();
   await page.locator('#cost-knife').selectOption('dunlin');
   await expect(page.locator('#figure-price-gain [data-part=title]')).toContainText('Dunlin');
   expect(page.url()).toBe(address);
