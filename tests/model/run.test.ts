@@ -163,65 +163,6 @@ describe('a run', () => {
     expect(Math.abs(redrawn - expected)).toBeLessThan(4 * Math.sqrt(0.75 * samples + 3 * refused.length));
   });
 
-  test('with a memory is the run without one, whatever changes from one to the next', () => {
-    const base: LineUp = {
-      knives: [
-        { ...plover, angleDeg: within(20, 2), edgeMm: within(0.5, 0.1), hrc: within(58, 1) },
-        {
-          ...thick,
-          angleDeg: within(15, 2),
-          microbevelAngleDeg: within(20, 1),
-          finish: { um: within(20, 5) },
-          hrc: within(61, 1),
-          carbideVolPercent: { CrC: within(6, 2), MC: within(2, 1) },
-        },
-      ],
-      baseline: 'plover',
-      gaugeBias: { angleDeg: 0.5, edgeMm: 0.05, hrc: 0.5 },
-    };
-    const tern = (change: Partial<Knife>): LineUp => ({
-      ...base,
-      knives: base.knives.map((knife) => (knife.id === 'tern' ? { ...knife, ...change } : knife)),
-    });
-    const path: LineUp[] = [
-      base,
-      tern({ angleDeg: within(14, 2) }),
-      tern({ microbevelAngleDeg: within(21, 1) }),
-      tern({ edgeMm: within(2.4, 0.5) }),
-      tern({ edgeMm: within(0.4, 0.1) }),
-      tern({ finish: { um: within(30, 5) } }),
-      tern({ finish: { scale: 'FEPA-P', grit: 400 } }),
-      tern({ hrc: within(62, 1) }),
-      tern({ carbideVolPercent: { CrC: within(6, 2), MC: within(3, 1) } }),
-      tern({ carbideVolPercent: { CrC: within(6, 2), CrN: within(2, 1) } }),
-      tern({ grind: { ...thick.grind, heightMm: 20 } }),
-      tern({ grind: { ...thick.grind, form: 'convex', radiusMm: 100 } }),
-      tern({ grind: { ...thick.grind, form: 'convex', radiusMm: 120 } }),
-      tern({ grind: { ...thick.grind, spineMm: 3.4 } }),
-      { ...base, contactDepthMm: 12 },
-      { ...base, slicePush: 2 },
-      { ...base, friction: within(0.3, 0.05) },
-      { ...base, gaugeBias: { angleDeg: 0.4, edgeMm: 0.05, hrc: 0.5 } },
-      { ...base, gaugeBias: { angleDeg: 0.4, edgeMm: 0.04, hrc: 0.6 } },
-      { ...base, gaugeBias: {} },
-      ...['angleExponent', 'thicknessExponent', 'finishExponent', 'residualCv'].map((name): LineUp => ({
-        ...base,
-        assumptions: { [name]: within(0.2, 0.1) },
-      })),
-      tern({ hrc: within(46, 1) }),
-      tern({ hrc: within(45, 1) }),
-      { ...tern({ hrc: within(45, 1) }), assumptions: { hardnessExponent: within(1, 0.2) } },
-      tern({ hrc: within(50.2, 1), carbideVolPercent: { Fe3C: within(1, 1) } }),
-      tern({ hrc: within(50.2, 1), carbideVolPercent: { Fe3C: within(2, 1) } }),
-    ];
-    const memory = createMemory();
-    for (const lineUp of [...path, ...path.toReversed()])
-      expect(runOf(lineUp, 60, 2, memory)).toEqual(runOf(lineUp, 60, 2, noMemory));
-    // Another seed, and another number of samples, are drawn anew.
-    expect(runOf(base, 60, 3, memory)).toEqual(runOf(base, 60, 3, noMemory));
-    expect(runOf(base, 61, 3, memory)).toEqual(runOf(base, 61, 3, noMemory));
-  });
-
   test('is read by knife and name, 0 where nothing is drawn', () => {
     const { inputs, drawn } = runOf(misfit, 100, 1, noMemory);
     const read = readerOf(inputs, drawn);
@@ -231,6 +172,82 @@ describe('a run', () => {
     );
     expect(read(null, 'hrc')).toBe(0);
     expect(read('plover', 'residual')).toBe(0);
+  });
+});
+
+describe('a run with a memory', () => {
+  const base: LineUp = {
+    knives: [
+      { ...plover, angleDeg: within(20, 2), edgeMm: within(0.5, 0.1), hrc: within(58, 1) },
+      {
+        ...thick,
+        angleDeg: within(15, 2),
+        microbevelAngleDeg: within(20, 1),
+        finish: { um: within(20, 5) },
+        hrc: within(61, 1),
+        carbideVolPercent: { CrC: within(6, 2), MC: within(2, 1) },
+      },
+    ],
+    baseline: 'plover',
+    gaugeBias: { angleDeg: 0.5, edgeMm: 0.05, hrc: 0.5 },
+  };
+  const tern = (change: Partial<Knife>): LineUp => ({
+    ...base,
+    knives: base.knives.map((knife) => (knife.id === 'tern' ? { ...knife, ...change } : knife)),
+  });
+  const path: LineUp[] = [
+    tern({ angleDeg: within(14, 2) }),
+    tern({ microbevelAngleDeg: within(21, 1) }),
+    tern({ edgeMm: within(2.4, 0.5) }),
+    tern({ edgeMm: within(0.4, 0.1) }),
+    tern({ finish: { um: within(30, 5) } }),
+    tern({ finish: { scale: 'FEPA-P', grit: 400 } }),
+    tern({ hrc: within(62, 1) }),
+    tern({ carbideVolPercent: { CrC: within(6, 2), MC: within(3, 1) } }),
+    tern({ carbideVolPercent: { CrC: within(6, 2), CrN: within(2, 1) } }),
+    tern({ grind: { ...thick.grind, heightMm: 20 } }),
+    tern({ grind: { ...thick.grind, form: 'convex', radiusMm: 100 } }),
+    tern({ grind: { ...thick.grind, form: 'convex', radiusMm: 120 } }),
+    tern({ grind: { ...thick.grind, spineMm: 3.4 } }),
+    { ...base, contactDepthMm: 12 },
+    { ...base, slicePush: 2 },
+    { ...base, friction: within(0.3, 0.05) },
+    { ...base, gaugeBias: { angleDeg: 0.4, edgeMm: 0.05, hrc: 0.5 } },
+    { ...base, gaugeBias: { angleDeg: 0.4, edgeMm: 0.04, hrc: 0.6 } },
+    { ...base, gaugeBias: {} },
+    ...['angleExponent', 'thicknessExponent', 'finishExponent', 'residualCv'].map((name): LineUp => ({
+      ...base,
+      assumptions: { [name]: within(0.2, 0.1) },
+    })),
+    tern({ hrc: within(46, 1) }),
+    tern({ hrc: within(45, 1) }),
+    { ...tern({ hrc: within(45, 1) }), assumptions: { hardnessExponent: within(1, 0.2) } },
+    tern({ hrc: within(50.2, 1), carbideVolPercent: { Fe3C: within(1, 1) } }),
+    tern({ hrc: within(50.2, 1), carbideVolPercent: { Fe3C: within(2, 1) } }),
+  ];
+
+  test.each(path.map((lineUp, i): [number, LineUp] => [i + 1, lineUp]))(
+    'is the run without one, there and back: change %i',
+    (_i, lineUp) => {
+      const memory = createMemory();
+      for (const of of [base, lineUp, base])
+        expect(runOf(of, 60, 2, memory)).toEqual(runOf(of, 60, 2, noMemory));
+    },
+  );
+
+  test('is drawn anew for another seed, and another number of samples', () => {
+    const memory = createMemory();
+    for (const [samples, seed] of [
+      [60, 2],
+      [60, 3],
+      [61, 3],
+    ] as const)
+      expect(runOf(base, samples, seed, memory)).toEqual(runOf(base, samples, seed, noMemory));
+  });
+
+  test('is right from change to change, however many', () => {
+    const memory = createMemory();
+    for (const lineUp of path) expect(runOf(lineUp, 60, 2, memory)).toEqual(runOf(lineUp, 60, 2, noMemory));
   });
 });
 

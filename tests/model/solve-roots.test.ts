@@ -80,6 +80,12 @@ describe('a root', () => {
     expect(looksAt(short)).toBeLessThanOrEqual(first + 47 + 2);
   });
 
+  test('is looked for no further than past a turn, and not at all where the present is one', () => {
+    // A golden section that went on to the bottom of the dip would take log(1e-9)/log(0.618), over 40 looks.
+    expect(looksAt((x) => (x - 2.13) ** 2 - 0.02 ** 2)).toBeLessThanOrEqual(first + 2 * 14 + 6);
+    expect(looksAt((x) => x - 4)).toBe(1);
+  });
+
   test('at the present is the present itself, even where others are', () => {
     expect(
       nearestRoot(
@@ -115,14 +121,16 @@ describe('a root', () => {
   });
 
   test('of many is the nearest, wherever one begins', () => {
-    // A cosine is 0 at π/2 + kπ. Of 6x and of 12 ln x these lie further apart than the parts of the range.
-    const half = (k: number): number => (Math.PI / 2 + k * Math.PI) / 6;
+    // A cosine is 0 at π/2 + kπ. Of 8x and of 12 ln x these lie further apart than the parts of the range.
+    const zero = (k: number): number => Math.PI / 2 + k * Math.PI;
     for (const from of [2.1, 3, 5.55, 7.3, 9.9]) {
-      const roots = Array.from({ length: 20 }, (_, k) => half(k)).filter((root) => root >= 2 && root <= 10);
+      const roots = Array.from({ length: 30 }, (_, k) => zero(k) / 8).filter(
+        (root) => root >= 2 && root <= 10,
+      );
       const nearest = roots.toSorted((a, b) => Math.abs(a - from) - Math.abs(b - from))[0] ?? NaN;
       close(
         nearestRoot(
-          gapOf((x) => Math.cos(6 * x)),
+          gapOf((x) => Math.cos(8 * x)),
           from,
           steps(2, 10),
         ),
@@ -130,7 +138,7 @@ describe('a root', () => {
       );
     }
     for (const from of [0.11, 0.4, 1.3, 3.7, 9]) {
-      const roots = Array.from({ length: 21 }, (_, k) => Math.exp(half(k - 10) / 2));
+      const roots = Array.from({ length: 21 }, (_, k) => Math.exp(zero(k - 10) / 12));
       const nearest = roots.toSorted((a, b) => Math.abs(Math.log(a / from)) - Math.abs(Math.log(b / from)));
       const found = nearestRoot(
         gapOf((x) => Math.cos(12 * Math.log(x))),
