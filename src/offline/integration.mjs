@@ -14,13 +14,7 @@ function filesOf(folder) {
     .filter((entry) => entry.isFile())
     .map((entry) => join(entry.parentPath, entry.name))
     .map((file) => [file.slice(join(folder, '/').length).replaceAll('\\', '/'), sha256(readFileSync(file))])
-    .filter(
-      ([path]) =>
-        !leftOut.has(path) &&
-        !path.startsWith('.') &&
-        !path.startsWith('embed/') &&
-        !path.startsWith('previews/'),
-    )
+    .filter(([path]) => !leftOut.has(path) && !path.startsWith('.') && !path.startsWith('previews/'))
     .map(([path, hash]) => [encodeURI(path.replace(/(^|\/)index\.html$/, '$1')), hash])
     .sort(([a], [b]) => (a < b ? -1 : 1));
 }
@@ -28,11 +22,14 @@ function filesOf(folder) {
 /** Writes the service worker of the site built in `folder`. */
 export function writeWorker(folder) {
   const worker = readFileSync(new URL('./worker.js', import.meta.url), 'utf8');
-  const files = JSON.stringify(filesOf(folder));
-  const version = sha256(files + worker).slice(0, 12);
+  const all = filesOf(folder);
+  const isVisited = ([path]) => path.startsWith('embed/');
+  const files = JSON.stringify(all.filter((file) => !isVisited(file)));
+  const visited = JSON.stringify(all.filter(isVisited));
+  const version = sha256(files + visited + worker).slice(0, 12);
   writeFileSync(
     join(folder, 'offline.js'),
-    `const version = '${version}';\nconst files = ${files};\n${worker}`,
+    `const version = '${version}';\nconst files = ${files};\nconst visited = ${visited};\n${worker}`,
   );
 }
 

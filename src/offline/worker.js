@@ -1,6 +1,7 @@
 /**
- * The service worker: keeps the whole site for use without a network. `integration.mjs` puts `files` and `version`
- * before this text: every file's path below the site's address (a page's ends in a slash) with its SHA-256.
+ * The service worker: keeps the whole site for use without a network. `integration.mjs` puts `files`, `visited` and
+ * `version` before this text: every file's path below the site's address (a page's ends in a slash) with its SHA-256.
+ * Those of `visited`, the figures alone, are kept one by one, once a reader of the site opens them.
  *
  * What is kept is only ever what was built: a file whose hash does not fit is not kept, and then neither is the
  * version it belongs to. A new version waits until a reader asks for it or has closed every page of the old one.
@@ -10,6 +11,7 @@ const root = new URL('./', self.location.href).href;
 const prefix = `keenfold ${root} `;
 const kept = prefix + version;
 const hashes = new Map(files);
+const alone = new Map(visited);
 
 /** The names of this site's caches, oldest first. */
 const ours = async () => (await caches.keys()).filter((name) => name.startsWith(prefix));
@@ -60,15 +62,30 @@ async function activate() {
   await self.clients.claim();
 }
 
+/** A figure alone, opened by itself: the host's where there is one, and kept; in a frame nothing of it ever is. */
+async function opened(request, path) {
+  const fresh = await fetch(request).catch(() => undefined);
+  if (!fresh) return (await find(root + path, (await ours()).reverse())) ?? missing();
+  if (await fits(fresh, alone.get(path))) {
+    const cache = await caches.open(kept);
+    // Where there is no room it is read all the same.
+    await cache.put(root + path, await unpacked(fresh.clone())).catch(() => undefined);
+  }
+  return fresh;
+}
+
+const missing = async () => {
+  const page = await find(`${root}404.html`, [kept]);
+  return page ? new Response(page.body, { status: 404, headers: page.headers }) : Response.error();
+};
+
 async function answer(request, path) {
+  if (alone.has(path)) return request.destination === 'document' ? opened(request, path) : fetch(request);
   if (hashes.has(path)) return (await find(root + path, [kept])) ?? fetch(request);
   if (hashes.has(`${path}/`)) return Response.redirect(`${root}${path}/`);
   const earlier = await find(root + path, (await ours()).reverse());
   if (earlier) return earlier;
-  return fetch(request).catch(async () => {
-    const missing = request.mode === 'navigate' && (await find(`${root}404.html`, [kept]));
-    return missing ? new Response(missing.body, { status: 404, headers: missing.headers }) : Response.error();
-  });
+  return fetch(request).catch(() => (request.mode === 'navigate' ? missing() : Response.error()));
 }
 
 self.addEventListener('install', (event) => event.waitUntil(install()));

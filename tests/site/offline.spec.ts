@@ -92,6 +92,39 @@ test('an address that is nowhere says so without a network too', async ({ page, 
   await expect(nowhere).toHaveTitle('No such page · Keenfold');
 });
 
+test('a figure alone is kept once a reader of the site has opened it, and never by a frame', async ({
+  page,
+  context,
+  folder,
+  host,
+}) => {
+  await visit(page, '.');
+  const kept = () =>
+    page.evaluate(async () => {
+      const names = await caches.keys();
+      const held = await Promise.all(names.map(async (name) => (await caches.open(name)).keys()));
+      return held
+        .flat()
+        .map(({ url }) => new URL(url).pathname)
+        .filter((path) => path.startsWith('/embed/'));
+    });
+  expect(await kept()).toEqual([]);
+  const around = '<!doctype html><html lang="en"><title>Around</title><iframe src="/embed/stack/"></iframe>';
+  writeFileSync(join(folder, 'around.html'), around);
+  await page.goto('around.html');
+  await expect(page.frameLocator('iframe').locator('figcaption')).toBeVisible();
+  expect(await kept()).toEqual([]);
+  await page.goto(`embed/chain/${visitorLink}`);
+  expect(await kept()).toEqual(['/embed/chain/']);
+
+  await host.stop();
+  await page.reload();
+  await expect(page.locator('html')).toHaveAttribute('data-live', 'on');
+  await expect(page.locator('.whose.own')).toContainText('Tern');
+  const another = await context.newPage();
+  expect((await another.goto('embed/stack/'))?.status()).toBe(404);
+});
+
 test('a file that is not as it was built is not kept, and nothing is half kept', async ({ page, folder }) => {
   writeFileSync(join(folder, 'words/index.html'), 'something else');
   await page.goto('.');
