@@ -230,8 +230,8 @@ describe('a run with a memory', () => {
     'is the run without one, there and back: change %i',
     (_i, lineUp) => {
       const memory = createMemory();
-      for (const of of [base, lineUp, base])
-        expect(runOf(of, 60, 2, memory)).toEqual(runOf(of, 60, 2, noMemory));
+      for (const next of [base, lineUp, base])
+        expect(runOf(next, 60, 2, memory)).toEqual(runOf(next, 60, 2, noMemory));
     },
   );
 
