@@ -179,6 +179,8 @@ describe('the parts of the terms over a run', () => {
   test('a hollow that grinds the blade through is no section', () => {
     const through = { form: 'hollow', spine: 3, height: 25, radius: 30, depth: 8 } as const;
     expectClose(grindTangents({ ...through, edge: Float64Array.of(0.5, 0.4) }), [NaN, NaN]);
+    // Nor is one whose radius is not given.
+    expect(grindTangents({ ...through, radius: null, edge: 0.5 })).toBeNaN();
   });
 
   test('card by the published line at 30° included, over the 100 mm it is used from', () => {

@@ -97,7 +97,11 @@ describe('a band for what it would take', () => {
     hrc: { value: 60, plusMinus: 1 },
     carbideVolPercent: { CrC: { value: 4, plusMinus: 2 }, MC: 1 },
   };
-  const bevelled: Knife = { ...unsure, microbevelAngleDeg: { value: 24, plusMinus: 1 } };
+  const bevelled: Knife = {
+    ...unsure,
+    microbevelAngleDeg: { value: 24, plusMinus: 1 },
+    grind: { form: 'hollow', spineMm: 3, heightMm: 25, radiusMm: { value: 150, plusMinus: 10 } },
+  };
   const curlew: Knife = { ...bevelled, id: 'curlew', finish: { scale: 'JIS', grit: 400 }, hrc: 61 };
   const soft: Knife = { ...unsure, hrc: { value: 46, plusMinus: 1 } };
   const slim: Knife = { ...unsure, id: 'curlew', angleDeg: { unknown: true, low: 4, high: 6 } };
