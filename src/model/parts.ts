@@ -88,27 +88,25 @@ export function grindTangents(grind: GrindValues, old?: Values): Values {
   const { form, edge, spine, height, radius, depth } = grind;
   const varying = [edge, spine, height, radius ?? 0, depth].find((values) => typeof values !== 'number');
   const out = roomFor(varying?.length ?? 1, old);
+  // One section for all samples: a new one for each would take longer than the sum itself.
+  const section: Section = { form, edgeMm: 0, spineMm: 0, heightMm: 0, contactDepthMm: 0 };
   for (let i = 0; i < out.length; i += 1) {
-    const [edgeMm, spineMm, heightMm, contactDepthMm] = [
-      at(edge, i),
-      at(spine, i),
-      at(height, i),
-      at(depth, i),
-    ];
-    if (!(edgeMm > 0 && edgeMm <= spineMm)) out[i] = Number.NaN;
-    else if (form === 'flat')
-      out[i] = (spineMm - edgeMm) * (Math.min(1, contactDepthMm / heightMm) / (2 * contactDepthMm));
-    else
-      out[i] = curvedTangent({
-        form,
-        edgeMm,
-        spineMm,
-        heightMm,
-        ...(radius === null ? {} : { radiusMm: at(radius, i) }),
-        contactDepthMm,
-      });
+    section.edgeMm = at(edge, i);
+    section.spineMm = at(spine, i);
+    section.heightMm = at(height, i);
+    section.contactDepthMm = at(depth, i);
+    if (radius !== null) section.radiusMm = at(radius, i);
+    out[i] = form === 'flat' ? flatTangent(section) : curvedTangent(section);
   }
   return settled(out);
+}
+
+type Section = Parameters<typeof grindHalfAngleDeg>[0];
+
+function flatTangent({ edgeMm, spineMm, heightMm, contactDepthMm }: Section): number {
+  return edgeMm > 0 && edgeMm <= spineMm
+    ? (spineMm - edgeMm) * (Math.min(1, contactDepthMm / heightMm) / (2 * contactDepthMm))
+    : Number.NaN;
 }
 
 /** A primary grind over a run, mm; no radius where none was given. */
@@ -121,7 +119,7 @@ export interface GrindValues {
   depth: Values;
 }
 
-function curvedTangent(section: Parameters<typeof grindHalfAngleDeg>[0]): number {
+function curvedTangent(section: Section): number {
   try {
     return Math.tan(radians(grindHalfAngleDeg(section)));
   } catch (error) {

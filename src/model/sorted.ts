@@ -3,6 +3,9 @@
 /** The most values a bucket may hold to be put in order one by one; a crowded one is sorted as a whole. */
 const CROWDED = 64;
 
+/** Where buckets end, kept from call to call: rooms of this size are dear to come by. */
+let ends = new Uint32Array(0);
+
 /**
  * The values from the lowest to the highest. Put first into as many buckets of equal width as there are values, which
  * costs a step a value where sorting costs many (Knuth, The Art of Computer Programming 3, 5.2.1, address calculation).
@@ -22,7 +25,8 @@ export function sorted(values: Float64Array): Float64Array {
   // Of none, of equal ones, and of a width without an end there are no buckets.
   if (!(scale > 0 && scale < Infinity)) return values.slice().sort();
 
-  const ends = new Uint32Array(n);
+  if (ends.length < n) ends = new Uint32Array(n);
+  else ends.fill(0, 0, n);
   for (let i = 0; i < n; i += 1) {
     const bucket = ((values[i] ?? 0) - low) * scale;
     ends[bucket | 0] = (ends[bucket | 0] ?? 0) + 1;
@@ -43,7 +47,7 @@ export function sorted(values: Float64Array): Float64Array {
   // Each bucket now ends where the next begins.
   for (let b = 0; b < n; b += 1) {
     const from = ends[b] ?? 0;
-    const to = ends[b + 1] ?? n;
+    const to = b + 1 < n ? (ends[b + 1] ?? n) : n;
     if (to - from > CROWDED) out.subarray(from, to).sort();
     else insert(out, from, to);
   }
