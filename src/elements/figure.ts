@@ -116,8 +116,8 @@ export class FigureElement extends SceneElement {
   /** Draws only the size that is on the page; the other follows when it comes to be shown. */
   #draw = (): void => this.#drawIn(this.#shown);
 
-  /** Brings everything up to date at once, the drawing that is not shown as well, for whoever takes it along. */
-  settle(): void {
+  /** The drawing that is not shown as well. */
+  override settle(): void {
     for (const drawing of this.querySelectorAll<HTMLElement>('.drawing')) this.#drawIn(drawing);
     if (this.#latest) this.#write(this.#latest);
   }

@@ -123,7 +123,11 @@ function goBack(): void {
   latest = undefined;
   tell('address-then', '');
   say('');
-  if (!without) return;
+  if (!without) {
+    // Opened by a link, this page never showed what it shows without one.
+    location.reload();
+    return;
+  }
   store.replace(without.entry);
   ofAddress = store.entry.value;
   if (without.whose === undefined) delete root.dataset['lineUp'];

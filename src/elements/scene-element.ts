@@ -25,11 +25,22 @@ export abstract class SceneElement extends HTMLElement {
       if (!this.#waits) this.show(now);
       else if (now.entry !== example) this.fetchLate();
     });
+    addEventListener('beforeprint', this.#onPaper);
   }
 
   disconnectedCallback(): void {
     this.#dispose?.();
     this.#notAgain();
+    removeEventListener('beforeprint', this.#onPaper);
+  }
+
+  #onPaper = (): void => {
+    if (!this.#waits) this.settle();
+  };
+
+  /** Shows at once what would follow after a pause: for paper, and for whoever takes it along. */
+  settle(): void {
+    // What shows at once has nothing to catch up with.
   }
 
   /** The name of what it shows. */
@@ -85,6 +96,11 @@ export abstract class ReadElement extends SceneElement {
     if (first) this.#say();
     else if (this.dataset['late'] === undefined) afterDrawing(this.#say);
     else this.#timer = window.setTimeout(this.#say, pauseMs);
+  }
+
+  override settle(): void {
+    clearTimeout(this.#timer);
+    this.#say();
   }
 
   protected abstract say(scene: Scene): void;

@@ -13,7 +13,8 @@ import {
   thicknessAtMm,
 } from './behind.ts';
 import type { Behind } from './behind.ts';
-import { grindSaid, lengthSaid, notKnownOf } from './measures-said.ts';
+import { grindSaid, lengthSaid } from './measures-said.ts';
+import { notKnownOf } from './not-known.ts';
 import { refusedWork } from './refused-work.ts';
 import { list } from './rows.ts';
 import type { Scene } from './scene.ts';

@@ -1,4 +1,4 @@
-import { isUnknown, nominal, unknownMeasures } from '../model/index.ts';
+import { isUnknown, nominal } from '../model/index.ts';
 import type { Finish, Grind, Knife, Quantity } from '../model/index.ts';
 import { brief, plain } from './show.ts';
 
@@ -36,15 +36,6 @@ export const lengthSaid = (value: Quantity): string =>
 
 export const grindSaid = ({ form, spineMm, heightMm }: Grind): string =>
   `${form} grind from ${lengthSaid(spineMm)} over ${lengthSaid(heightMm)}`;
-
-/** What of a knife the chain takes and nobody knows, each once. */
-export const notKnownOf = (knife: Knife): string[] => [
-  ...new Set(
-    unknownMeasures(knife).flatMap(({ what }) =>
-      what === 'toughness' ? [] : [what === 'carbide volume' ? 'carbide' : what],
-    ),
-  ),
-];
 
 /** A knife's measures as one clause: what the model computes with. */
 export const measuresSaid = (knife: Knife): string =>

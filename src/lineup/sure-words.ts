@@ -1,5 +1,5 @@
 import { isUnknown } from '../model/index.ts';
-import { notKnownOf } from './measures-said.ts';
+import { notKnownOf } from './not-known.ts';
 import { ofHundred, toldApart, verdict } from './band-words.ts';
 import { refusedWork } from './refused-work.ts';
 import { leftOut, list } from './rows.ts';

@@ -221,6 +221,10 @@ function notesOf(
       `The cut reaches ${short(work.contactDepthMm)} mm above the shoulder of ${name}, past the top of its grind at ${short(grind.heightMm)} mm; from there on the blade counts as ${short(grind.spineMm)} mm thick throughout.`,
     );
   }
+  if (point.carbideVolPercent > 100)
+    notes.push(
+      `The kinds of carbide of ${name} come to ${short(point.carbideVolPercent)} % by volume, more than there is room for: one of them must be wrong.`,
+    );
   for (const { what, low, high, unit } of unknownMeasures(knife)) {
     notes.push(
       `The ${what} of ${name} is not known: the middle of ${short(low)}–${short(high)}${unit} stands in here, and the true ratio may be well off.`,

@@ -1,6 +1,6 @@
 /** Carbide from a steel's composition: what binds carbon first, and the lever rule for the rest. */
 
-import { carbonWeightPercent, densities, leverRule } from './carbide.ts';
+import { carbonWeightPercent, densities, leverRule } from './phases.ts';
 import { within } from './check.ts';
 import { checkQuantity, isUnknown, nominal, rangeOf } from './quantities.ts';
 import { chromiumRange, hardeningRange, saturationCarbon } from './saturation.ts';

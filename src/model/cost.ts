@@ -3,7 +3,7 @@
 import { positive, refuse, within } from './check.ts';
 import { compare } from './compare.ts';
 import { finishUm, scratchDepthUm } from './finish.ts';
-import { steelRemovedMm2, toothDepthUm } from './geometry.ts';
+import { steelRemovedMm2, toothDepthUm } from './apex.ts';
 import { vickersFromRockwellC } from './hardness.ts';
 import { angleFloorDeg } from './limits.ts';
 import { checkQuantity, measures, nominal } from './quantities.ts';

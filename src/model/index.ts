@@ -26,8 +26,8 @@ export { unknownMeasures } from './unknown-measures.ts';
 export { exactGrind, isUnknown, measures, nominal, parameters, rangeOf } from './quantities.ts';
 export type { Measure, MeasureId, Parameter, ParameterId } from './quantities.ts';
 export { additiveGuess, compound, logShares, percentReadings, signedShares, undoPercent } from './ratio.ts';
+export { apexFactors, steelRemovedMm2, toothDepthUm, toothFactor, wearAreaUm2 } from './apex.ts';
 export {
-  apexFactors,
   checkSection,
   edgeAngleDeg,
   edgeAngleRange,
@@ -37,10 +37,6 @@ export {
   grindHalfAngleDeg,
   grindThicknessMm,
   pushForceShare,
-  steelRemovedMm2,
-  toothDepthUm,
-  toothFactor,
-  wearAreaUm2,
   wedgeFactor,
   wedgeFactorRange,
   wedgeResistance,
@@ -52,17 +48,15 @@ export { roughnessRaUm } from './roughness.ts';
 export { lifeRatioFromCardMm } from './card-life.ts';
 export { cardAngleExponent } from './card-angle-exponent.ts';
 export { tensileStrengthMpa, vickersFromRockwellC } from './hardness.ts';
+export { carbidesByDesignation, cardCutMm, regression } from './carbide.ts';
 export {
   abrasiveOverPhase,
   austeniteCarbonPercent,
   carbideVolumePercent,
-  carbidesByDesignation,
   carbonWeightPercent,
-  cardCutMm,
   densities,
   leverRule,
-  regression,
-} from './carbide.ts';
+} from './phases.ts';
 export { carbideFromComposition, usualHardening } from './composition.ts';
 export type { CarbideEstimate, Composition, Contents, TieLine } from './composition.ts';
 export { hardeningRange, saturationCarbon } from './saturation.ts';

@@ -1,6 +1,6 @@
 /** How much carbon austenite holds at the hardening temperature, by chromium content. */
 
-import { acm } from './carbide.ts';
+import { acm } from './phases.ts';
 import { within } from './check.ts';
 
 /** One row: carbon at saturation, weight %, by temperature. */

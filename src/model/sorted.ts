@@ -1,6 +1,6 @@
 /** Values in rising order, quickly where they are spread as samples are. */
 
-/** The most values a bucket may hold to be put in order one by one; a crowded one is sorted as a whole. */
+/** The most values a bucket may hold: among more, putting each in its place one by one would take long. */
 const CROWDED = 64;
 
 /** Where buckets end, kept from call to call: rooms of this size are dear to come by. */
@@ -21,21 +21,17 @@ export function sorted(values: Float64Array): Float64Array {
     if (value < low) low = value;
     if (value > high) high = value;
   }
+  // Of no width, or one without an end, this is no number a bucket could be found by: all then crowd into the first.
   const scale = (n - 1) / (high - low);
-  // Of none, of equal ones, and of a width without an end there are no buckets.
-  if (!(scale > 0 && scale < Infinity)) return values.slice().sort();
-
   if (ends.length < n) ends = new Uint32Array(n);
-  else ends.fill(0, 0, n);
+  ends.fill(0, 0, n);
   for (let i = 0; i < n; i += 1) {
-    const bucket = ((values[i] ?? 0) - low) * scale;
-    ends[bucket | 0] = (ends[bucket | 0] ?? 0) + 1;
+    const bucket = (((values[i] ?? 0) - low) * scale) | 0;
+    const held = (ends[bucket] ?? 0) + 1;
+    if (held > CROWDED) return values.toSorted();
+    ends[bucket] = held;
   }
-  let end = 0;
-  for (let b = 0; b < n; b += 1) {
-    end += ends[b] ?? 0;
-    ends[b] = end;
-  }
+  for (let b = 1; b < n; b += 1) ends[b] = (ends[b] ?? 0) + (ends[b - 1] ?? 0);
   const out = new Float64Array(n);
   for (let i = n - 1; i >= 0; i -= 1) {
     const value = values[i] ?? 0;
@@ -44,24 +40,12 @@ export function sorted(values: Float64Array): Float64Array {
     out[place] = value;
     ends[bucket] = place;
   }
-  // Each bucket now ends where the next begins.
-  for (let b = 0; b < n; b += 1) {
-    const from = ends[b] ?? 0;
-    const to = b + 1 < n ? (ends[b + 1] ?? n) : n;
-    if (to - from > CROWDED) out.subarray(from, to).sort();
-    else insert(out, from, to);
-  }
-  return out;
-}
-
-function insert(out: Float64Array, from: number, to: number): void {
-  for (let i = from + 1; i < to; i += 1) {
+  // Bucket by bucket they are in order; within one each is put behind those that are not greater.
+  for (let i = 1; i < n; i += 1) {
     const value = out[i] ?? 0;
     let j = i - 1;
-    while (j >= from && (out[j] ?? 0) > value) {
-      out[j + 1] = out[j] ?? 0;
-      j -= 1;
-    }
+    for (; j >= 0 && (out[j] ?? 0) > value; j -= 1) out[j + 1] = out[j] ?? 0;
     out[j + 1] = value;
   }
+  return out;
 }

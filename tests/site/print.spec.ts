@@ -1,4 +1,4 @@
-import { expect, test } from './test.ts';
+import { expect, live, test } from './test.ts';
 import { pdfPages } from './pdf.ts';
 import { kindsOfPage, lessons } from './pages.ts';
 
@@ -9,6 +9,31 @@ const printable = { width: Math.floor((180 / 25.4) * 96), height: Math.floor((26
 const onPaper = ['/', '/bench/', '/runs/', '/telling/', ...lessons().slice(0, 1)];
 
 const plain = (text: string): string => text.replaceAll(/[^\p{L}\p{N}]/gu, '');
+
+test('paper shows the line-up of the moment, whatever still waits for a pause', async ({ page }) => {
+  await page.goto('/lessons/stack-them/');
+  const slider = page.locator('kf-slider input').first();
+  await slider.press('ArrowRight');
+  await live(page);
+  // What comes late has come.
+  await page.waitForLoadState('networkidle');
+  await expect(page.locator('[data-stale]')).toHaveCount(0);
+  const [printed, later] = await slider.evaluate(async (input: HTMLInputElement) => {
+    const said = () =>
+      [...document.querySelectorAll('kf-words, kf-num, kf-figure [data-part=caption], kf-figure svg')].map(
+        ({ innerHTML }) => innerHTML,
+      );
+    const before = said();
+    input.value = input.min;
+    input.dispatchEvent(new Event('input', { bubbles: true }));
+    dispatchEvent(new Event('beforeprint'));
+    const onPaper = said();
+    if (onPaper.join() === before.join()) throw new Error('the slider changed nothing');
+    await new Promise((wait) => setTimeout(wait, 1000));
+    return [onPaper, said()];
+  });
+  expect(printed).toEqual(later);
+});
 
 for (const path of kindsOfPage()) {
   test(`${path} prints whole: nothing cut, no drawing split, every heading there`, async ({ page }) => {

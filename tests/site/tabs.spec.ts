@@ -142,3 +142,16 @@ for (const path of ['/bench/', '/runs/'])
     await page.waitForTimeout(600);
     expect(new URL(page.url()).hash).toBe(secondLink);
   });
+
+for (const path of ['/bench/', '/runs/'])
+  test(`${path}: opened by a link and then by its bare address, it shows what it shows without a link`, async ({
+    page,
+  }) => {
+    await page.goto(path + visitorLink);
+    await live(page);
+    await expect(page.locator('html')).toHaveAttribute('data-line-up', 'own');
+    await page.evaluate(() => (location.hash = ''));
+    await expect(page.locator('html')).not.toHaveAttribute('data-line-up', 'own');
+    await live(page);
+    await expect(page.locator('main')).not.toContainText('Tern');
+  });
