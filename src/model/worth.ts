@@ -112,7 +112,7 @@ export function worthOf(
   const { form, radiusMm } = knife.grind;
   const spine = read(id, 'spineMm');
   const height = read(id, 'heightMm');
-  const radius = form === 'flat' || radiusMm === undefined ? null : read(id, 'radiusMm');
+  const radius = radiusMm === undefined ? null : read(id, 'radiusMm');
   const depth = read(null, 'contactDepthMm');
   const flank = part('flank', [edge, form, spine, height, radius, depth], (old) =>
     grindTangents({ form, edge, spine, height, radius, depth }, old),
