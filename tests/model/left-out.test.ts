@@ -111,10 +111,22 @@ describe('what is said to the reader', () => {
       {},
       'The hardness of Dunlin is not known: the middle of 56–60 HRC stands in',
     ],
+    [
+      'more carbide than there is room for',
+      { carbideVolPercent: { CrC: 60, MC: 50 } },
+      {},
+      'The kinds of carbide of Dunlin come to 110 % by volume, more than there is room for',
+    ],
     ['no toughness', {}, {}, 'The toughness of Dunlin is not known'],
   ])('%s', (_what, change, more, said) => {
     expect(dunlin(against(change, more)).notes.join('\n')).toContain(said);
     if (_what !== 'no toughness') expect(dunlin(against({}, more)).notes.join('\n')).not.toContain(said);
+  });
+
+  test('carbide that fills the blade to the last is not said to be too much', () => {
+    expect(dunlin(against({ carbideVolPercent: { CrC: 60, MC: 40 } })).notes.join()).not.toContain(
+      'room for',
+    );
   });
 
   test('sticking is judged by the friction left while slicing', () => {
