@@ -36,18 +36,14 @@ export class CorrectionsElement extends HTMLElement {
 
   async #compare(): Promise<void> {
     this.#found([]);
-    const { correctionSentence, corrections, publishedIn } = await import('../lineup/corrections.ts');
+    this.#say('');
+    const { comparedSaid, correctionSentence, corrections, publishedIn } =
+      await import('../lineup/corrections.ts');
     const published = publishedIn(this.#value('published'));
     this.#problem('published', typeof published === 'string' ? published : '');
     if (typeof published === 'string') return;
     this.#found(corrections(published.entry, store.entry.value).map(correctionSentence));
-    const left = published.runsLeftBehind
-      ? ' Its runs were too many for the link: take its saved file to compare them.'
-      : '';
-    const many = this.#sentences.length;
-    this.#say(
-      `${many === 0 ? 'No number is another now.' : many === 1 ? 'One number is another now.' : `${many} numbers are others now.`}${left}`,
-    );
+    this.#say(comparedSaid(this.#sentences.length, published.runsLeftBehind));
   }
 
   #pressed = (event: Event): void => {

@@ -3,9 +3,10 @@ import { isSheetCode } from '../model/index.ts';
 import { firstPlan } from '../lineup/first-plan.ts';
 import { planOf, runsOnSheet } from '../lineup/plan.ts';
 import type { Scene } from '../lineup/scene.ts';
-import type { PlanEntry } from '../lineup/schema.ts';
+import type { LineUpEntry, PlanEntry } from '../lineup/schema.ts';
 import { sheetColumns, sheetRows, sheetSet } from '../lineup/sheet-rows.ts';
 import { fillRows } from './table-rows.ts';
+import { writeText } from './write-text.ts';
 
 /** The part of the page of runs that plans the next ones; fetched once there is another line-up than the page's own. */
 
@@ -13,18 +14,18 @@ import { fillRows } from './table-rows.ts';
 export const writtenPlan = (plan: PlanEntry | undefined, name: string, text: string) =>
   planFieldNamed(name).write(plan ?? firstPlan, text);
 
-/** The plan with another order of its sheet. */
-export const shuffledPlan = (plan: PlanEntry = firstPlan): PlanEntry => ({
-  ...plan,
-  seed: (plan.seed + 1) % 1_000_000,
+/** The line-up with another order of its sheet. */
+export const shuffled = ({ plan = firstPlan, ...entry }: LineUpEntry): LineUpEntry => ({
+  ...entry,
+  plan: { ...plan, seed: (plan.seed + 1) % 1_000_000 },
 });
 
 export { closedSaid, closeLog, openedSaid, openLogAgain } from '../lineup/close-log.ts';
 
-/** The plan with as many sharpenings as its sheet has now: a printed sheet must not follow the runs that come in. */
-export const keptSheet = (now: Scene): PlanEntry => ({
-  ...(now.entry.plan ?? firstPlan),
-  runs: runsOnSheet(planOf(now)),
+/** The line-up with as many sharpenings as its sheet has now: a printed sheet must not follow the runs that come in. */
+export const keptSheet = (now: Scene): LineUpEntry => ({
+  ...now.entry,
+  plan: { ...(now.entry.plan ?? firstPlan), runs: runsOnSheet(planOf(now)) },
 });
 
 /** The codes a run may be logged under until the log is closed. */
@@ -45,7 +46,7 @@ export function showPlanFields(root: HTMLElement, now: Scene): void {
 }
 
 /** Writes the sheet and its key. */
-export function showSheet(root: HTMLElement, now: Scene): void {
+function showSheet(root: HTMLElement, now: Scene): void {
   const { sheet, key } = sheetRows(now);
   const open = Array.from({ length: sheetColumns.length - sheetSet }, () => '');
   const part = (name: string) => root.querySelector<HTMLElement>(`[data-part="${name}"]`);
@@ -58,4 +59,19 @@ export function showSheet(root: HTMLElement, now: Scene): void {
   if (section) section.hidden = key.length === 0;
   const print = root.querySelector<HTMLElement>('[data-act="print-key"]');
   if (print) print.hidden = key.length === 0;
+}
+
+/** Numbers the figures that are shown as they are read: those about readings come between the others. */
+function numberFigures(root: HTMLElement): void {
+  root.querySelectorAll('section:not([hidden]) > kf-figure').forEach((figure, index) => {
+    writeText(figure.querySelector('.what dt'), `Figure ${index + 1}`);
+    figure.querySelector('.scroll')?.setAttribute('aria-label', `Numbers of figure ${index + 1}`);
+  });
+}
+
+/** Brings the page to what is planned: fields, sheet and key, and the figures' numbers. */
+export function showPlan(root: HTMLElement, now: Scene): void {
+  showPlanFields(root, now);
+  showSheet(root, now);
+  numberFigures(root);
 }

@@ -164,19 +164,14 @@ export class RunsElement extends HTMLElement {
       act(this.#planPart);
       return;
     }
-    this.#fetched(
-      'The plan',
-      import('./runs-plan.ts'),
-      (part) => {
-        this.#planPart = part;
-        act(part);
-      },
-      () => this.#show(scene.value),
-    );
+    this.#fetched('The plan', import('./runs-plan.ts'), (part) => {
+      this.#planPart = part;
+      act(part);
+    });
   }
 
   /** Does something with what is fetched for it; where that does not come the page says so, until it has. */
-  #fetched<Part>(what: string, fetched: Promise<Part>, act: (part: Part) => void, again?: () => void): void {
+  #fetched<Part>(what: string, fetched: Promise<Part>, act: (part: Part) => void): void {
     const notLoaded = `${what} could not be loaded. Check the connection and try again.`;
     fetched.then(
       (part) => {
@@ -185,7 +180,8 @@ export class RunsElement extends HTMLElement {
       },
       () => {
         this.#say(notLoaded);
-        if (again) atNextTouch(again);
+        // What is shown of the plan is asked for once more.
+        atNextTouch(() => this.#show(scene.value));
       },
     );
   }
@@ -350,7 +346,7 @@ export class RunsElement extends HTMLElement {
 
   /** Does something that takes the log along, with what is fetched for it. */
   #withFiles(act: (part: typeof RunsFiles) => void): void {
-    this.#fetched('What takes the log along', import('./runs-files.ts'), act);
+    this.#fetched('The writer of files', import('./runs-files.ts'), act);
   }
 
   #print(what: 'sheet' | 'key'): void {
@@ -366,7 +362,7 @@ export class RunsElement extends HTMLElement {
   #printSheet(): void {
     if (store.entry.value.plan?.runs === undefined && store.entry.value !== example)
       this.#withPlan(({ keptSheet }) => {
-        store.change((entry) => ({ ...entry, plan: keptSheet(scene.value) }), 'keep the sheet');
+        store.change(() => keptSheet(scene.value), 'keep the sheet');
         this.#print('sheet');
       });
     else this.#print('sheet');
@@ -394,9 +390,7 @@ export class RunsElement extends HTMLElement {
   }
 
   #shuffle(): void {
-    this.#withPlan(({ shuffledPlan }) =>
-      store.change((entry) => ({ ...entry, plan: shuffledPlan(entry.plan) }), 'shuffle'),
-    );
+    this.#withPlan(({ shuffled }) => store.change(shuffled, 'shuffle'));
   }
 
   #importing(act: (panel: Import) => unknown): Promise<void> {
@@ -450,15 +444,6 @@ export class RunsElement extends HTMLElement {
     const invented = this.#part('invented');
     if (invented) invented.hidden = entry.invented !== true;
     if (entry.runs !== this.#logged || !entry.runs) this.#showLog(false);
-    // The page was built with the sheet of its own example.
-    if (now.entry !== example || this.#planAsked)
-      this.#withPlan(({ showPlanFields, showSheet, openCodes }) => {
-        showPlanFields(this, scene.value);
-        showSheet(this, scene.value);
-        this.#codes = openCodes(scene.value);
-        if (knife instanceof HTMLSelectElement) this.#knives(knife, []);
-      });
-    showClosed(this, entry.plan ?? firstPlan);
     const stops = this.#part('stops');
     if (stops) {
       stops.hidden = !hasSeries(now);
@@ -466,6 +451,14 @@ export class RunsElement extends HTMLElement {
       const kept = stops.querySelector('template');
       if (kept && !stops.hidden) kept.replaceWith(kept.content);
     }
+    // The page was built with the sheet of its own example.
+    if (now.entry !== example || this.#planAsked)
+      this.#withPlan(({ showPlan, openCodes }) => {
+        showPlan(this, scene.value);
+        this.#codes = openCodes(scene.value);
+        if (knife instanceof HTMLSelectElement) this.#knives(knife, []);
+      });
+    showClosed(this, entry.plan ?? firstPlan);
   }
 
   /** The knives of the line-up as choices, and the ones a log names besides. */

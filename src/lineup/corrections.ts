@@ -134,3 +134,16 @@ export function publishedIn(given: string): { entry: LineUpEntry; runsLeftBehind
   const link = decodeLink(given.slice(at));
   return link.ok ? { entry: link.entry, runsLeftBehind: link.runsLeftBehind ?? false } : link.why;
 }
+
+/** What the page says once a published version was compared. */
+export function comparedSaid(many: number, runsLeftBehind = false): string {
+  const others =
+    many === 0
+      ? 'No number is another now.'
+      : many === 1
+        ? 'One number is another now.'
+        : `${many} numbers are others now.`;
+  return runsLeftBehind
+    ? `${others} Its runs were too many for the link: take its saved file to compare them.`
+    : others;
+}

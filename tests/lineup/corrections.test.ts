@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { compare, measuredRatio } from '../../src/model/index.ts';
-import { correctionSentence, corrections, publishedIn } from '../../src/lineup/corrections.ts';
+import { comparedSaid, correctionSentence, corrections, publishedIn } from '../../src/lineup/corrections.ts';
 import { lineUpsFile } from '../../src/lineup/files.ts';
 import { decodeLink, encodeLink } from '../../src/lineup/link.ts';
 import { toModel, validate } from '../../src/lineup/schema.ts';
@@ -180,4 +180,13 @@ describe('a published version is read', () => {
     ['whose line-up cannot be read', lineUpsFile([{ name: 'a', entry: { ...entry, knives: [] } }]), /a/],
     ['with no line-up', lineUpsFile([]), /^The file holds no line-up\.$/],
   ])('or says why not, %s', (_what, given, why) => expect(publishedIn(given)).toMatch(why));
+});
+
+test('what was compared is counted, and runs that stayed behind are named', () => {
+  expect([0, 1, 2].map((many) => comparedSaid(many))).toEqual([
+    'No number is another now.',
+    'One number is another now.',
+    '2 numbers are others now.',
+  ]);
+  expect(comparedSaid(0, true)).toMatch(/^No number is another now\. Its runs were too many for the link/);
 });

@@ -1,7 +1,9 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
-import { decodeLink } from '../../src/lineup/link.ts';
+import { decodeLink, encodeLink } from '../../src/lineup/link.ts';
+import { aRun } from '../runs/runs.ts';
 import { expect, live, test } from './test.ts';
+import { visitorLineUp } from './visitor.ts';
 
 const verdict = (page: Page) => page.locator('.runs-verdict');
 const said = (page: Page) => page.locator('[data-part=said]').first();
@@ -317,4 +319,38 @@ test('what was published and is corrected is said number by number, and stays in
   const history = page.locator('[data-part=history] li');
   await expect(history).toContainText('2026-11-25: A slip of the pen. Dunlin, sharpening 0');
   await expect(rows(page)).toHaveCount(10);
+});
+
+test('the figures are numbered as they are read, with readings in the log and without, and with script off', async ({
+  page,
+  browser,
+  baseURL,
+}) => {
+  const numbers = (shown: Page) =>
+    shown.locator('.title-block .what dt').filter({ visible: true }).allInnerTexts();
+  const upTo = (last: number) => Array.from({ length: last }, (_, index) => `Figure ${index + 1}`);
+  const without = await browser.newContext({ javaScriptEnabled: false, ...(baseURL ? { baseURL } : {}) });
+  const still = await without.newPage();
+  await still.goto('/runs/');
+  expect(await numbers(still)).toEqual(upTo(3));
+  await without.close();
+
+  const runs = ['Tern', 'Knot'].map((knife, index) => {
+    const { cuts: _cuts, ...run } = aRun({ knife, sharpening: '1' });
+    return {
+      ...run,
+      series: [0, 10, 30, 100].map((cut) => ({ cut, sharpness: 90 - (index + 1) * 0.2 * cut })),
+    };
+  });
+  await open(page, encodeLink({ ...visitorLineUp, runs }));
+  await expect.poll(() => numbers(page)).toEqual(upTo(7));
+  const regions = page.getByRole('region', { name: /^Numbers of figure/, includeHidden: true });
+  expect(await regions.evaluateAll((all) => all.map((region) => region.ariaLabel))).toEqual(
+    upTo(7).map((name) => `Numbers of ${name.toLowerCase()}`),
+  );
+  await page.emulateMedia({ media: 'print' });
+  expect(await numbers(page)).toEqual(upTo(7));
+  await page.emulateMedia({ media: 'screen' });
+  await page.locator('[data-act=empty]').click();
+  await expect.poll(() => numbers(page)).toEqual(upTo(3));
 });
