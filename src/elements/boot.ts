@@ -15,6 +15,7 @@ const large: Record<string, () => Promise<CustomElementConstructor>> = {
   'kf-answer': async () => (await import('./answer.ts')).AnswerElement,
   'kf-audience': async () => (await import('./audience.ts')).AudienceElement,
   'kf-bench': async () => (await import('./bench.ts')).BenchElement,
+  'kf-choice': async () => (await import('./choice.ts')).ChoiceElement,
   'kf-corrections': async () => (await import('./corrections.ts')).CorrectionsElement,
   'kf-drawer': async () => (await import('./drawer.ts')).DrawerElement,
   'kf-figure': async () => (await import('./figure.ts')).FigureElement,

@@ -1,8 +1,8 @@
 import type { Topic } from '../topics/topic.ts';
 import { CallElement } from './call.ts';
-import { ChoiceElement } from './choice.ts';
 import { NumElement } from './num.ts';
 import { start } from './page.ts';
+import { sayAloud } from './say-aloud.ts';
 import { SliderElement } from './slider.ts';
 import { useTopics } from './topics.ts';
 import { WordsElement } from './words.ts';
@@ -10,7 +10,6 @@ import { WorkedElement } from './worked.ts';
 
 const small: Record<string, CustomElementConstructor> = {
   'kf-call': CallElement,
-  'kf-choice': ChoiceElement,
   'kf-num': NumElement,
   'kf-slider': SliderElement,
   'kf-words': WordsElement,
@@ -28,5 +27,6 @@ export function begin(topics: readonly Topic[], large: Record<string, CustomElem
   start();
   for (const [name, element] of Object.entries({ ...large, ...small }))
     if (!customElements.get(name)) customElements.define(name, element);
+  sayAloud();
   document.documentElement.dataset['live'] = 'on';
 }

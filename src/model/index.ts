@@ -25,7 +25,8 @@ export { MODEL_NUMBER } from './number.ts';
 export { unknownMeasures } from './unknown-measures.ts';
 export { exactGrind, isUnknown, measures, nominal, parameters, rangeOf } from './quantities.ts';
 export type { Measure, MeasureId, Parameter, ParameterId } from './quantities.ts';
-export { additiveGuess, compound, logShares, percentReadings, signedShares, undoPercent } from './ratio.ts';
+export { additiveGuess, compound, percentReadings, undoPercent } from './percent.ts';
+export { logShares, signedShares } from './ratio.ts';
 export { apexFactors, steelRemovedMm2, toothDepthUm, toothFactor, wearAreaUm2 } from './apex.ts';
 export {
   checkSection,
