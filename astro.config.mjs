@@ -5,6 +5,7 @@ import remarkMath from 'remark-math';
 import rehypeKatex from 'rehype-katex';
 import { headers } from './src/headers/integration.mjs';
 import { offline } from './src/offline/integration.mjs';
+import { zipApart } from './src/kit/qti/zip-apart.mjs';
 import { leanPlot } from './src/plots/lean-plot.mjs';
 import { sitemap } from './src/sitemap/integration.mjs';
 
@@ -41,7 +42,7 @@ export default defineConfig({
   },
   build: { inlineStylesheets: 'never' },
   vite: {
-    plugins: [leanPlot()],
+    plugins: [leanPlot(), zipApart()],
     build: { assetsInlineLimit: 0 },
     worker: { format: 'es' },
     environments: {
