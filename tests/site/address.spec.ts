@@ -119,6 +119,7 @@ test('a line-up put into the address of an open page is shown', async ({ page })
   await expect(page.locator('.whose.own').first()).toContainText(visitorLineUp.knives[0]?.name ?? '?');
   // A bad one after a good one is explained, and the good one stays.
   // Parts that are worked out late come one after the other.
+  await expect(page.locator('[data-stale=yes]')).toHaveCount(0);
   let own = await read(page);
   await expect
     .poll(
