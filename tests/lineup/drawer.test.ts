@@ -175,6 +175,23 @@ describe('nothing is lost', () => {
     expect(names(drawer)).toEqual(['a', 'b']);
   });
 
+  test('storage denied between a look and a write loses nothing', () => {
+    const own = shelf();
+    let denied = false;
+    const gone = throwing('SecurityError');
+    const drawer = drawerOn({
+      getItem: (key) => (denied ? gone() : own.getItem(key)),
+      setItem: () => {
+        denied = true;
+        gone();
+      },
+    });
+    expect(drawer.put(loft(), 'mine').message).toContain('Save it to a file');
+    expect(names(drawer)).toEqual(['mine']);
+    denied = false;
+    expect(names(drawer)).toEqual(['mine']);
+  });
+
   test('where storage fills up later: what was there stays, and what comes is in memory', () => {
     const own = shelf();
     let full = false;
