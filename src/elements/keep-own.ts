@@ -1,7 +1,6 @@
 import type { Keeper } from '../lineup/keep.ts';
-import { encodeLink } from '../lineup/link.ts';
 import type { LineUpEntry } from '../lineup/schema.ts';
-import { isOfAddress } from './page.ts';
+import { isOfAddress, writeAddress } from './page.ts';
 
 /** Address and storage follow the line-up after this pause. */
 const keepMs = 300;
@@ -20,7 +19,7 @@ export function keepsOwn(keeper: Keeper, say: (text: string) => void): (entry: L
     timer = window.setTimeout(() => {
       // The reader has gone on or back meanwhile: the other address stays as it is, and what it says is shown.
       if (location.href !== href || isOfAddress(entry)) return;
-      history.replaceState(null, '', encodeLink(entry));
+      writeAddress(entry);
       const kept = keeper.keep(entry);
       if (!kept.ok && kept.first) say(kept.message);
     }, keepMs);

@@ -83,13 +83,16 @@ let without: { entry: LineUpEntry; whose: string | undefined } | undefined = roo
   ? undefined
   : { entry: example, whose: undefined };
 
-/** The line-up as the address gave it, until it is changed. */
+/** The line-up as the address gave it, until another is written there. */
 let ofAddress: LineUpEntry | undefined;
 
 /** Whether a line-up is no more than what the address says: then the address need not follow it, nor is it kept. */
-export function isOfAddress(entry: LineUpEntry): boolean {
-  if (entry !== ofAddress) ofAddress = undefined;
-  return ofAddress !== undefined;
+export const isOfAddress = (entry: LineUpEntry): boolean => entry === ofAddress;
+
+/** Puts a line-up into the address, in place of what is there. */
+export function writeAddress(entry: LineUpEntry): void {
+  history.replaceState(null, '', encodeLink(entry));
+  ofAddress = undefined;
 }
 
 /** Opens the line-up in the address, or says why it cannot and goes on with the one there is. */

@@ -49,8 +49,9 @@ export function sureOf(scene: Scene): Sure {
   const { subject } = scene.entry;
   const close = scene.row.close.product;
   const logs = runs.logRatios(pair, subject);
-  const band = isEven(logs) ? [] : ratiosAt(logs, [0.05, 0.5, 0.95]);
-  const [low = close, median = close, high = close] = band;
+  // Where all samples are one, it is the close value to the last digit.
+  const varies = logs[0] !== logs.at(-1);
+  const [low = close, median = close, high = close] = varies ? ratiosAt(logs, [0.05, 0.5, 0.95]) : [];
   let matters: Matter[] | undefined;
   const sure: Sure = {
     low,
@@ -72,8 +73,6 @@ export function sureOf(scene: Scene): Sure {
 /** The ratios below which given shares of the samples lie. */
 export const ratiosAt = (logs: Float64Array, shares: readonly number[]): number[] =>
   quantiles(logs, shares).map(Math.exp);
-
-const isEven = (logs: Float64Array): boolean => logs[0] === logs.at(-1);
 
 /** How many of the values, which rise, lie above one. */
 function above(inOrder: Float64Array, value: number): number {
