@@ -44,6 +44,12 @@ function refusing(what) {
 /** Colours stand in the style sheet: whatever is asked, no text is a colour, and the rest refuses. */
 const colours = 'export function color() { return null; }';
 
+function atFirstNumber(code) {
+  const eager = 'const number = formatNumber(locale);';
+  if (!code.includes(eager)) throw new Error(`Plot's format.js has no line ${eager}`);
+  return code.replace(eager, 'const number = (value) => formatNumber(locale)(value);');
+}
+
 const named = (all, id) => Object.entries(all).find(([part]) => id.includes(part))?.[1];
 
 /** @returns {import('vite').Plugin} */
@@ -53,6 +59,8 @@ export function leanPlot() {
     enforce: 'pre',
     applyToEnvironment: ({ name }) => name === 'client',
     transform(code, id) {
+      // Writing numbers in a language is dear to begin with, and our texts come written: begun at the first number.
+      if (id.includes('/plot/src/format.js')) return { code: atFirstNumber(code), map: null };
       // A bundler keeps every curve whose prototype is assigned; without those lines the unused ones fall away.
       if (!id.includes('/node_modules/d3-shape/')) return null;
       return { code: code.replaceAll(/^(?!Linear\b)\w+\.prototype = \{[^]*?^\};$/gm, ''), map: null };
