@@ -4,6 +4,7 @@ import { sizes } from '../plots/figure.ts';
 import type { Figure } from '../plots/figure.ts';
 import { afterDrawing } from './after-drawing.ts';
 import type { Shown } from './drag.ts';
+import { example } from './page.ts';
 import { SceneElement } from './scene-element.ts';
 import { registry } from './topics.ts';
 import { writeText } from './write-text.ts';
@@ -14,6 +15,8 @@ const pauseMs = 250;
 export class FigureElement extends SceneElement {
   #timer = 0;
   #frame = 0;
+  /** It will be drawn, and its caption written, in its turn. */
+  #waits = false;
   #latest: Scene | undefined;
   /** What drags has been fetched. */
   #drags = false;
@@ -21,14 +24,17 @@ export class FigureElement extends SceneElement {
   #shown: HTMLElement | undefined;
   #resize = new ResizeObserver(() => {
     this.#look();
-    this.#draw();
+    if (!this.#waits) this.#draw();
   });
   /** Whether the reader sees it, or has it within a screen's reach. */
   #near = true;
   #view = new IntersectionObserver(
     (seen) => {
       this.#near = seen.at(-1)?.isIntersecting ?? true;
-      if (this.#near) this.#draw();
+      if (!this.#waits) this.#drawNear();
+      else if (this.dataset['stale'] === undefined) return;
+      else if (this.#near) this.#follow();
+      else afterDrawing(this.#follow);
     },
     { rootMargin: '100% 0%' },
   );
@@ -38,18 +44,24 @@ export class FigureElement extends SceneElement {
     return registry().figure(this.of);
   }
 
+  /** The same drawing for a wide and a narrow sheet, of which one is shown. */
+  get #drawings(): HTMLElement[] {
+    return [...this.querySelectorAll<HTMLElement>('.drawing')];
+  }
+
   #look(): void {
-    this.#shown = [...this.querySelectorAll<HTMLElement>('.drawing')].find(
-      (drawing) => drawing.getClientRects().length > 0,
-    );
+    this.#shown = this.#drawings.find((drawing) => drawing.getClientRects().length > 0);
   }
 
   override connectedCallback(): void {
+    for (const drawing of this.#drawings) drawing.dataset['drawn'] = 'yes';
     super.connectedCallback();
     this.#resize.observe(this);
     this.#view.observe(this);
     this.addEventListener('change', this.#choose);
     this.addEventListener('pointerover', this.#reach);
+    // The pointer that brought the page to life may be over it already.
+    if (this.matches(':hover')) this.#reach();
   }
 
   override disconnectedCallback(): void {
@@ -60,6 +72,7 @@ export class FigureElement extends SceneElement {
     this.removeEventListener('pointerover', this.#reach);
     clearTimeout(this.#timer);
     cancelAnimationFrame(this.#frame);
+    this.#frame = 0;
   }
 
   /** How finely the reader wants it drawn, where the figure's own controls ask: 0 leaves it to the figure. */
@@ -70,7 +83,7 @@ export class FigureElement extends SceneElement {
   #choose = (event: Event): void => {
     if (!(event.target instanceof HTMLSelectElement) || event.target.dataset['detail'] === undefined) return;
     this.fetchLate();
-    for (const drawing of this.querySelectorAll<HTMLElement>('.drawing')) delete drawing.dataset['drawn'];
+    this.#forget();
     this.#draw();
   };
 
@@ -79,7 +92,12 @@ export class FigureElement extends SceneElement {
     if (this.#drags || this.dataset['drags'] === undefined) return;
     this.#drags = true;
     import('./drag.ts').then(
-      ({ letDrag }) => letDrag(this, this.#standing),
+      ({ letDrag }) => {
+        // What was built does not say where its axes run.
+        this.#forget();
+        this.#draw();
+        letDrag(this, this.#standing);
+      },
       // Fetched at the next pointer.
       () => (this.#drags = false),
     );
@@ -90,36 +108,73 @@ export class FigureElement extends SceneElement {
       ? { figure: this.figure, scene: this.#latest, drawing: this.#shown }
       : undefined;
 
-  /** A drawing in view follows within the next frame; what is read, or out of sight, follows after a pause. */
+  /**
+   * A drawing in view follows within the next frame; what is read, or out of sight, follows after a pause. Built with
+   * the example, a figure shows it already; of another line-up it shows nothing until it is drawn, those in view first.
+   */
   protected override show(scene: Scene): void {
     const first = this.#latest === undefined;
     this.#latest = scene;
-    for (const drawing of this.querySelectorAll<HTMLElement>('.drawing')) delete drawing.dataset['drawn'];
-    cancelAnimationFrame(this.#frame);
-    clearTimeout(this.#timer);
-    // What was built may belong to another line-up than the address's: the first time nothing waits.
+    if (first && scene.entry === example && this.#drawings.every(({ dataset }) => dataset['drawn'])) return;
+    this.#waits = true;
+    this.#forget();
     if (first) {
-      this.#look();
-      this.#draw();
-      this.#write(scene);
+      if (scene.entry === example || this.matches(':focus-within')) this.#follow();
+      else this.#comeIntoView();
       return;
     }
+    clearTimeout(this.#timer);
     // The figure under the reader's hand goes before the others on the page.
-    if (this.matches(':focus-within, :hover')) this.#frame = requestAnimationFrame(this.#draw);
-    else if (this.#near) afterDrawing(this.#draw);
-    this.#timer = window.setTimeout(() => {
-      this.#draw();
-      this.#write(scene);
-    }, pauseMs);
+    if (this.matches(':focus-within, :hover')) this.#drawAtOnce();
+    else afterDrawing(this.#drawNear);
+    this.#timer = window.setTimeout(this.#follow, pauseMs);
   }
 
+  /** What is drawn is of something else than what is to be seen. */
+  #forget(): void {
+    for (const drawing of this.#drawings) delete drawing.dataset['drawn'];
+  }
+
+  /** Hides it until it is drawn: not where the reader is in it, for what has the focus must not lose it. */
+  #comeIntoView(): void {
+    this.dataset['stale'] = 'yes';
+    // Asked anew, the browser says at its next frame whether it is in view.
+    this.#view.unobserve(this);
+    this.#view.observe(this);
+  }
+
+  #follow = (): void => {
+    if (!this.#latest) return;
+    this.#waits = false;
+    this.#draw();
+    this.#write(this.#latest);
+    delete this.dataset['stale'];
+  };
+
   /** Draws only the size that is on the page; the other follows when it comes to be shown. */
-  #draw = (): void => this.#drawIn(this.#shown);
+  #draw = (): void => {
+    if (!this.#shown) this.#look();
+    this.#drawIn(this.#shown);
+  };
 
   /** The drawing that is not shown as well. */
   override settle(): void {
-    for (const drawing of this.querySelectorAll<HTMLElement>('.drawing')) this.#drawIn(drawing);
-    if (this.#latest) this.#write(this.#latest);
+    for (const drawing of this.#drawings) this.#drawIn(drawing);
+    this.#follow();
+  }
+
+  #drawNear = (): void => {
+    if (this.#near) this.#draw();
+  };
+
+  /** Once the change is done, and no more than once a frame: what moves more often is drawn with the next. */
+  #drawAtOnce(): void {
+    if (this.#frame !== 0) return;
+    queueMicrotask(this.#draw);
+    this.#frame = requestAnimationFrame(() => {
+      this.#frame = 0;
+      this.#draw();
+    });
   }
 
   #drawIn(drawing: HTMLElement | undefined): void {

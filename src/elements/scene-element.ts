@@ -72,8 +72,8 @@ export abstract class SceneElement extends HTMLElement {
   #arrived = (): void => {
     if (!this.isConnected || !this.#waits) return;
     this.#waits = false;
-    this.show(scene.value);
     delete this.dataset['stale'];
+    this.show(scene.value);
   };
 }
 
@@ -92,9 +92,10 @@ export abstract class ReadElement extends SceneElement {
     const first = this.#latest === undefined;
     this.#latest = scene;
     clearTimeout(this.#timer);
-    // What was built may belong to another line-up than the address's: the first time nothing waits.
-    if (first) this.#say();
-    else if (this.dataset['late'] === undefined) afterDrawing(this.#say);
+    // Built with the example, it says so already; of another line-up it must not say it for one frame.
+    if (first) {
+      if (scene.entry !== example) this.#say();
+    } else if (this.dataset['late'] === undefined) afterDrawing(this.#say);
     else this.#timer = window.setTimeout(this.#say, pauseMs);
   }
 

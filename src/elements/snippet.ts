@@ -1,5 +1,4 @@
 import { frameSnippet } from '../lineup/frame-snippet.ts';
-import type { Scene } from '../lineup/scene.ts';
 import { copyText } from './copy-text.ts';
 import { linkTo } from './page.ts';
 import { ReadElement } from './scene-element.ts';
@@ -11,6 +10,8 @@ const footPx = 90;
 export class SnippetElement extends ReadElement {
   override connectedCallback(): void {
     super.connectedCallback();
+    // Where the site stands is not known when it is built.
+    this.say();
     this.addEventListener('click', this.#copy);
   }
 
@@ -19,7 +20,7 @@ export class SnippetElement extends ReadElement {
     this.removeEventListener('click', this.#copy);
   }
 
-  protected override say(_scene: Scene): void {
+  protected override say(): void {
     const text = this.place('text');
     if (text) text.textContent = this.#text();
   }

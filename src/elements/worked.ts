@@ -1,5 +1,5 @@
 import type { Scene } from '../lineup/scene.ts';
-import type { Worked } from '../lineup/worked.ts';
+import { example, scene as shown } from './page.ts';
 import { ReadElement } from './scene-element.ts';
 import { registry } from './topics.ts';
 import type { WorkedBlanks } from './worked-blanks.ts';
@@ -7,7 +7,6 @@ import { writeText } from './write-text.ts';
 
 /** Puts other numbers into the formulas set at build. At the press of its button it asks for the results instead. */
 export class WorkedElement extends ReadElement {
-  #worked: Worked | undefined;
   #blanks: WorkedBlanks | undefined;
 
   override connectedCallback(): void {
@@ -32,10 +31,8 @@ export class WorkedElement extends ReadElement {
       for (const number of item.querySelectorAll('[data-value]'))
         writeText(number, step.values[number.getAttribute('data-value') ?? ''] ?? '');
       // The TeX that goes along for copying holds the numbers of the build: better none than the wrong one.
-      if (scene.entry !== WorkedElement.#built) item.querySelector('annotation')?.remove();
+      if (scene.entry !== example) item.querySelector('annotation')?.remove();
     });
-    WorkedElement.#built ??= scene.entry;
-    this.#worked = worked;
     this.#blanks?.show(worked);
   }
 
@@ -47,7 +44,7 @@ export class WorkedElement extends ReadElement {
     } else
       import('./worked-blanks.ts').then(
         ({ WorkedBlanks }) => {
-          if (this.#worked) this.#blanks ??= new WorkedBlanks(this, this.#worked);
+          this.#blanks ??= new WorkedBlanks(this, registry().worked(this.of)(shown.value));
         },
         () =>
           writeText(
@@ -56,6 +53,4 @@ export class WorkedElement extends ReadElement {
           ),
       );
   };
-
-  static #built: unknown;
 }

@@ -28,15 +28,12 @@ const mostSteps = 200;
 /**
  * The store of a line-up.
  *
- * @param initial The line-up to begin with.
+ * @param initial The line-up to begin with, as `validate` gives it: the first look at a page does not wait for its own
+ * line-up to be judged once more.
  * @param now The clock, in ms.
- * @throws RangeError where `initial` is no line-up the model can compute.
  */
 export function createStore(initial: LineUpEntry, now: () => number = () => performance.now()): Store {
-  const first = validate(initial);
-  if (!first.ok) throw new RangeError(`the line-up to begin with: ${sentence(first.problems)}`);
-
-  const entry = signal(first.entry);
+  const entry = signal(initial);
   const past = signal<readonly LineUpEntry[]>([]);
   const future = signal<readonly LineUpEntry[]>([]);
   const message = signal('');

@@ -135,7 +135,7 @@ test('carbide from composition: typed by keyboard, drawn, put into the line-up w
   const said = part.locator('[data-part=said]');
   await expect(said).toContainText('with the temperature not known');
   const open = (await said.textContent()) ?? '';
-  await part.getByLabel('Hardened from').focus();
+  await part.getByRole('textbox', { name: 'Hardened from' }).focus();
   await page.keyboard.type('1050');
   await page.keyboard.press('Tab');
   await expect(said).toContainText('hardened from 1050 °C');
@@ -147,17 +147,17 @@ test('carbide from composition: typed by keyboard, drawn, put into the line-up w
   // What cannot be used is said at its field; the last good drawing stays, and nothing is taken.
   const take = part.getByRole('button', { name: 'Take it as the carbide of Dunlin' });
   const carbide = page.locator('[data-knife=dunlin] [data-field=steel] select');
-  await part.getByLabel('Chromium').fill('40');
+  await part.getByRole('textbox', { name: 'Chromium' }).fill('40');
   await take.click();
   await expect(page.locator('#composition-chromium-problem')).toHaveText(/not between 0 % and 18 %/);
   await expect(drawing).toHaveAttribute('aria-label', /hardened from 1050 °C/);
   await expect(carbide).toHaveValue('AISI D2');
 
   // Emptied, it is not known: no refusal, a wider ±, and the sentence and the drawing name it.
-  await part.getByLabel('Chromium').fill('12');
+  await part.getByRole('textbox', { name: 'Chromium' }).fill('12');
   await expect(page.locator('#composition-chromium-problem')).toHaveText('');
   const known = await plusMinusOf(said);
-  await part.getByLabel('Chromium').fill('');
+  await part.getByRole('textbox', { name: 'Chromium' }).fill('');
   await page.keyboard.press('Tab');
   await expect(page.locator('#composition-chromium-problem')).toHaveText('');
   await expect(said).toContainText('Not known, which widens the ±: chromium from 0 to 17 %.');
@@ -170,8 +170,8 @@ test('carbide from composition: typed by keyboard, drawn, put into the line-up w
   await page.getByRole('button', { name: 'Undo' }).click();
 
   await part.getByLabel('Begin with').selectOption('AISI 52100');
-  await expect(part.getByLabel('Chromium')).toHaveValue('1.45');
-  await expect(part.getByLabel('Hardened from')).toHaveValue('');
+  await expect(part.getByRole('textbox', { name: 'Chromium' })).toHaveValue('1.45');
+  await expect(part.getByRole('textbox', { name: 'Hardened from' })).toHaveValue('');
   await expect(drawing).toHaveAttribute('aria-label', /Fe3C/);
   await take.focus();
   await page.keyboard.press('Enter');
