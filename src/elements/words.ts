@@ -18,7 +18,7 @@ export class WordsElement extends ReadElement {
           ),
         );
     } else {
-      writeText(this.querySelector('p'), sentences.join(' '));
+      writeText(this.firstElementChild, sentences.join(' '));
     }
     this.hidden = sentences.length === 0;
   }
