@@ -1,9 +1,9 @@
-import { createHash } from 'node:crypto';
+import { inlined } from './inlined.ts';
 
 /**
  * Runs before the first paint, inline: where the address carries a line-up, nothing of the page's own example is
  * shown as the visitor's, not for one frame. Should the live half not come, the page says so after a while.
  */
-export const early = `(r=>{if(location.hash.startsWith("#with=")){r.dataset.lineUp="loading";setTimeout(()=>{if(r.dataset.lineUp==="loading")r.dataset.lineUp="failed"},8000)}})(document.documentElement)`;
-
-export const earlyHash = `sha256-${createHash('sha256').update(early).digest('base64')}` as const;
+export const early = inlined(
+  `(r=>{if(location.hash.startsWith("#with=")){r.dataset.lineUp="loading";setTimeout(()=>{if(r.dataset.lineUp==="loading")r.dataset.lineUp="failed"},8000)}})(document.documentElement)`,
+);

@@ -14,6 +14,16 @@ declare global {
  * that leaves the site's own origin, or a cookie.
  */
 export const test = base.extend<{ watched: undefined; scriptsMayFail: boolean }>({
+  /** A long page is there a few frames after it has loaded: src/layouts/arriving.ts. */
+  page: async ({ page }, use) => {
+    const open = page.goto.bind(page);
+    page.goto = async (...where) => {
+      const answer = await open(...where);
+      await page.locator('html:not([data-arriving])').waitFor({ state: 'attached' });
+      return answer;
+    };
+    await use(page);
+  },
   /** A test that keeps scripts from the page: that they do not load is then no complaint. */
   scriptsMayFail: [false, { option: true }],
   watched: [
