@@ -6,6 +6,9 @@ import type { Ground } from '../pictures/style.ts';
 const pageCss = (): string =>
   [...document.styleSheets].flatMap((sheet) => [...sheet.cssRules].map(({ cssText }) => cssText)).join('\n');
 
+/** The page itself may have begun without its face and go on so; words of pictures are measured in the file they take along. */
+const measured = 'Plex measured';
+
 let face: Promise<string> | undefined;
 
 /** The file of the page's face as a `data:` address. */
@@ -37,7 +40,9 @@ async function fetchFace(): Promise<string> {
   if (address === undefined) throw new Error('the page names no face');
   const answer = await fetch(address);
   if (!answer.ok) throw new Error(`the face answers ${answer.status}`);
-  const bytes = new Uint8Array(await answer.arrayBuffer());
+  const file = await answer.arrayBuffer();
+  document.fonts.add(await new FontFace(measured, file, { weight: '400 700' }).load());
+  const bytes = new Uint8Array(file);
   return `data:font/woff2;base64,${btoa([...bytes].map((byte) => String.fromCharCode(byte)).join(''))}`;
 }
 
@@ -51,7 +56,7 @@ export async function pageMeans(ground: Ground): Promise<Means> {
     face: await faceData(),
     measure(text, sizePx, bold) {
       // Widths grow in proportion to the type, and are found once at a size at which rounding does not tell.
-      pen.font = `${bold ? 600 : 400} 100px Plex`;
+      pen.font = `${bold ? 600 : 400} 100px ${measured}`;
       return (pen.measureText(text).width * sizePx) / 100;
     },
   };

@@ -10,6 +10,15 @@ import { visitorLink, visitorLineUp } from './visitor.ts';
 // On screens of one dot a pixel Plot sets lines on half pixels; at build there is no screen.
 test.use({ deviceScaleFactor: 2, colorScheme: 'light' });
 
+// A page goes on without a face that comes late; what is compared waits for it.
+test.beforeEach(({ page }) =>
+  page.route('**/*.css', async (route) => {
+    const response = await route.fetch();
+    const css = (await response.text()).replace('font-display:optional', 'font-display:block');
+    await route.fulfill({ response, body: css });
+  }),
+);
+
 /** Glyphs a fraction of a dot aside come to a tenth of an ink in a square or two of a thousand; a hair line is in more. */
 function expectAlike({ most, share }: { most: number; share: number }, figure: string): void {
   expect.soft(most, `${figure}: the square that differs most`).toBeLessThan(32);
