@@ -3,6 +3,7 @@ import mdx from '@astrojs/mdx';
 import { unified } from '@astrojs/markdown-remark';
 import remarkMath from 'remark-math';
 import rehypeKatex from 'rehype-katex';
+import { readWhole } from './src/elements/read-whole.mjs';
 import { headers } from './src/headers/integration.mjs';
 import { offline } from './src/offline/integration.mjs';
 import { zipApart } from './src/kit/qti/zip-apart.mjs';
@@ -42,7 +43,7 @@ export default defineConfig({
   },
   build: { inlineStylesheets: 'never' },
   vite: {
-    plugins: [leanPlot(), zipApart()],
+    plugins: [leanPlot(), zipApart(), readWhole()],
     build: { assetsInlineLimit: 0 },
     worker: { format: 'es' },
     environments: {

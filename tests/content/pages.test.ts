@@ -1,7 +1,9 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { HtmlValidate } from 'html-validate';
 import { parseHTML } from 'linkedom';
 import { describe, expect, it } from 'vitest';
+import { plainEntry } from '../../src/lineup/plain-entry.ts';
+import { validate } from '../../src/lineup/schema.ts';
 import { builtFiles, dist } from '../site/pages.ts';
 
 if (!existsSync(dist)) throw new Error('no built site in dist: run the build first');
@@ -57,6 +59,17 @@ describe.each(pages)('the built page $file', ({ file, html }) => {
     expect(document.querySelector('meta[name="description"]')?.getAttribute('content')?.length).toBeGreaterThan(20);
   });
 
+  // The live half begins with it and does not judge it once more.
+  it('was built with a line-up the model can compute, if with one', () => {
+    const { document } = parseHTML(html);
+    const text = document.getElementById('page-line-up')?.textContent;
+    const percentages = document.getElementById('page-percentages')?.textContent;
+    const entry: unknown = text
+      ? JSON.parse(text)
+      : plainEntry(percentages ? (JSON.parse(percentages) as number[]) : []);
+    expect(validate(entry)).toEqual({ ok: true, entry });
+  });
+
   it('names no other site in its links', () => {
     const { document } = parseHTML(html);
     const away = [...document.querySelectorAll('[src], link[href]:not([rel=canonical])')].filter((part) =>
@@ -64,4 +77,11 @@ describe.each(pages)('the built page $file', ({ file, html }) => {
     );
     expect(away.map((part) => part.outerHTML)).toEqual([]);
   });
+});
+
+// Workers are built apart.
+const scripts = readdirSync(`${dist}/_astro`).filter((file) => /(?<!-worker-[\w-]{8})\.js$/.test(file));
+
+it.each(scripts)('the script %s says first that it is read whole', (file) => {
+  expect(readFileSync(`${dist}/_astro/${file}`, 'utf8')).toMatch(/^\/\/# allFunctionsCalledOnLoad\n/);
 });
