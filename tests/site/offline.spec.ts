@@ -49,6 +49,16 @@ test('nothing is kept before the reader does something', async ({ page }) => {
   expect(await page.evaluate(() => caches.keys())).toEqual([]);
 });
 
+test('nothing is kept under a hand that moves, but once it rests', async ({ page }) => {
+  await page.goto('.');
+  for (let step = 1; step <= 10; step += 1) {
+    await page.mouse.move(40 + 10 * step, 40);
+    await page.waitForTimeout(500);
+  }
+  expect(await page.evaluate(() => caches.keys())).toEqual([]);
+  await page.waitForFunction(() => navigator.serviceWorker.controller?.state === 'activated');
+});
+
 test('a visited site opens whole without a network', async ({ page, host }) => {
   await visit(page, 'lessons/forty-and-forty/');
   await host.stop();
