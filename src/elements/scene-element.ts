@@ -3,8 +3,11 @@ import type { Scene } from '../lineup/scene.ts';
 import type { TopicName } from '../topics/index.ts';
 import { afterDrawing } from './after-drawing.ts';
 import { atNextTouch } from './next-touch.ts';
-import { example, scene } from './page.ts';
+import { example, isOfAddress, scene } from './page.ts';
 import { lateTopic } from './topics.ts';
+
+/** How long the reader must pause before what comes late follows: it takes many samples, and is read, not watched. */
+const pauseMs = 250;
 
 /**
  * An element that shows a part of the scene: one effect from its connection to its end, no state of its own.
@@ -15,6 +18,7 @@ import { lateTopic } from './topics.ts';
 export abstract class SceneElement extends HTMLElement {
   #dispose: (() => void) | undefined;
   #waits = false;
+  #arrival = 0;
   /** Calls off asking again for what did not come. */
   #notAgain = (): void => undefined;
 
@@ -59,8 +63,13 @@ export abstract class SceneElement extends HTMLElement {
     if (!this.#waits) return;
     // What was built is of another line-up: better nothing than that.
     if (scene.value.entry !== example) this.dataset['stale'] = 'yes';
+    // Of the address, it is waited for; under a hand that moves it waits for the pause.
+    const pause = isOfAddress(scene.value.entry) ? 0 : pauseMs;
     lateTopic(this.dataset['late'] as TopicName).then(
-      () => afterDrawing(this.#arrived),
+      () => {
+        clearTimeout(this.#arrival);
+        this.#arrival = window.setTimeout(() => afterDrawing(this.#arrived), pause);
+      },
       () => {
         this.dataset['stale'] = 'failed';
         this.#notAgain();
@@ -76,9 +85,6 @@ export abstract class SceneElement extends HTMLElement {
     this.show(scene.value);
   };
 }
-
-/** How long the reader must pause before what comes late follows: it takes many samples, and is read, not watched. */
-const pauseMs = 250;
 
 /** An element that is read: what it says follows a change after the drawing that changes under the reader's hand. */
 export abstract class ReadElement extends SceneElement {
