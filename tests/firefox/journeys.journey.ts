@@ -70,11 +70,16 @@ test('an angle typed on the bench moves answer and drawing, and its link shows t
 test('a lesson opened with a link speaks of its knives, and a slider moves them by keyboard', async () => {
   await open(`lessons/behind-the-edge/${visitorLink}`);
   await tab.until(live);
-  const captions = await tab.read(
-    `[...document.querySelectorAll('figcaption')].map((one) => one.textContent).join()`,
-  );
-  expect(captions).toContain('Tern');
-  expect(captions).not.toMatch(/Plover|Dunlin/);
+  const captions = (which: string) =>
+    tab.read(
+      `[...document.querySelectorAll('figcaption')].filter((one) => ${which}).map((one) => one.textContent).join()`,
+    );
+  // What is out of view is drawn after what is in it, and not shown before.
+  expect(await captions('one.checkVisibility({ visibilityProperty: true })')).not.toMatch(/Plover|Dunlin/);
+  await tab.until(`document.querySelector('[data-stale]') === null`);
+  const all = await captions('true');
+  expect(all).toContain('Tern');
+  expect(all).not.toMatch(/Plover|Dunlin/);
   const drawing = `[...document.querySelectorAll('main .drawing')].map((one) => one.innerHTML).join()`;
   const before = await tab.read(drawing);
   await tab.read(`String(document.querySelector('main input[type=range]').focus())`);

@@ -374,14 +374,16 @@ for (const { path, of, from, to } of [
   test(`where no slider is, as on /${path}, nothing of ${of} is dragged`, async ({ page }) => {
     await page.goto(`/${path}/`);
     const drawing = drawingOf(page, of);
-    const fetched = page.waitForResponse(/\/drag\.[^/]+\.js$/);
     await drawing.hover();
     await live(page);
+    // Once what drags is there the figure is drawn anew, and tells of its axes.
+    const told = () =>
+      drawing.evaluate((element) => 'scale' in (element.querySelector(':scope > svg') ?? element));
+    await expect.poll(told).toBe(true);
     const before = await drawing.innerHTML();
     const [at = { x: 0, y: 0 }, end = { x: 0, y: 0 }] = await onScreen(drawing, from, to);
     await page.mouse.move(10, 10);
     await page.mouse.move(at.x + 1, at.y);
-    await (await fetched).finished();
     await page.mouse.move(at.x, at.y);
     await expect(drawing).not.toHaveAttribute('data-handle');
     await page.mouse.down();

@@ -65,7 +65,8 @@ export const unfold = (page: Page): Promise<void> =>
     for (const details of document.querySelectorAll('details')) details.open = true;
   });
 
-/** Resolves once the live half of the page is there. */
+/** Resolves once the live half of the page is there, and its figures show what they are to show. */
 export const live = async (page: Page): Promise<void> => {
   await expect(page.locator('html')).toHaveAttribute('data-live', 'on');
+  await expect(page.locator('kf-figure[data-stale=yes]:not([data-late])')).toHaveCount(0);
 };
