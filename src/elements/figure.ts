@@ -31,9 +31,9 @@ export class FigureElement extends SceneElement {
   #view = new IntersectionObserver(
     (seen) => {
       this.#near = seen.at(-1)?.isIntersecting ?? true;
-      if (!this.#waits) this.#drawNear();
-      else if (this.dataset['stale'] === undefined) return;
-      else if (this.#near) this.#follow();
+      if (this.dataset['stale'] === undefined) {
+        if (!this.#waits) this.#drawNear();
+      } else if (this.#near) this.#follow();
       else afterDrawing(this.#follow);
     },
     { rootMargin: '100% 0%' },
@@ -119,6 +119,7 @@ export class FigureElement extends SceneElement {
     this.#waits = true;
     this.#forget();
     if (first) {
+      // What is hidden loses the focus: where the reader is in it already, it is drawn at once.
       if (scene.entry === example || this.matches(':focus-within')) this.#follow();
       else this.#comeIntoView();
       return;
@@ -135,7 +136,7 @@ export class FigureElement extends SceneElement {
     for (const drawing of this.#drawings) delete drawing.dataset['drawn'];
   }
 
-  /** Hides it until it is drawn: not where the reader is in it, for what has the focus must not lose it. */
+  /** Hides it until it is drawn. */
   #comeIntoView(): void {
     this.dataset['stale'] = 'yes';
     // Asked anew, the browser says at its next frame whether it is in view.

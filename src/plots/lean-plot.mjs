@@ -44,6 +44,7 @@ function refusing(what) {
 /** Colours stand in the style sheet: whatever is asked, no text is a colour, and the rest refuses. */
 const colours = 'export function color() { return null; }';
 
+/** Plot's writing of numbers, begun when a number is first written and not as Plot is loaded. */
 function atFirstNumber(code) {
   const eager = 'const number = formatNumber(locale);';
   if (!code.includes(eager)) throw new Error(`Plot's format.js has no line ${eager}`);
@@ -59,7 +60,7 @@ export function leanPlot() {
     enforce: 'pre',
     applyToEnvironment: ({ name }) => name === 'client',
     transform(code, id) {
-      // Writing numbers in a language is dear to begin with, and our texts come written: begun at the first number.
+      // It is dear to begin with, and our texts come written.
       if (id.includes('/plot/src/format.js')) return { code: atFirstNumber(code), map: null };
       // A bundler keeps every curve whose prototype is assigned; without those lines the unused ones fall away.
       if (!id.includes('/node_modules/d3-shape/')) return null;
