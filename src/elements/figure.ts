@@ -5,6 +5,7 @@ import type { Figure } from '../plots/figure.ts';
 import { afterDrawing } from './after-drawing.ts';
 import type { Shown } from './drag.ts';
 import { example } from './page.ts';
+import { Pause } from './pause.ts';
 import { SceneElement } from './scene-element.ts';
 import { registry } from './topics.ts';
 import { writeText } from './write-text.ts';
@@ -13,7 +14,6 @@ import { writeText } from './write-text.ts';
 const pauseMs = 250;
 
 export class FigureElement extends SceneElement {
-  #timer = 0;
   #frame = 0;
   /** It will be drawn, and its caption written, in its turn. */
   #waits = false;
@@ -45,15 +45,14 @@ export class FigureElement extends SceneElement {
   }
 
   /** The same drawing for a wide and a narrow sheet, of which one is shown. */
-  get #drawings(): HTMLElement[] {
-    return [...this.querySelectorAll<HTMLElement>('.drawing')];
-  }
+  #drawings: readonly HTMLElement[] = [];
 
   #look(): void {
     this.#shown = this.#drawings.find((drawing) => drawing.getClientRects().length > 0);
   }
 
   override connectedCallback(): void {
+    this.#drawings = [...this.querySelectorAll<HTMLElement>('.drawing')];
     for (const drawing of this.#drawings) drawing.dataset['drawn'] = 'yes';
     super.connectedCallback();
     this.#resize.observe(this);
@@ -70,7 +69,7 @@ export class FigureElement extends SceneElement {
     this.#view.disconnect();
     this.removeEventListener('change', this.#choose);
     this.removeEventListener('pointerover', this.#reach);
-    clearTimeout(this.#timer);
+    this.#pause.callOff();
     cancelAnimationFrame(this.#frame);
     this.#frame = 0;
   }
@@ -124,11 +123,10 @@ export class FigureElement extends SceneElement {
       else this.#comeIntoView();
       return;
     }
-    clearTimeout(this.#timer);
     // The figure under the reader's hand goes before the others on the page.
     if (this.matches(':focus-within, :hover')) this.#drawAtOnce();
     else afterDrawing(this.#drawNear);
-    this.#timer = window.setTimeout(this.#follow, pauseMs);
+    this.#pause.ask();
   }
 
   /** What is drawn is of something else than what is to be seen. */
@@ -151,6 +149,8 @@ export class FigureElement extends SceneElement {
     this.#write(this.#latest);
     delete this.dataset['stale'];
   };
+
+  #pause = new Pause(pauseMs, this.#follow);
 
   /** Draws only the size that is on the page; the other follows when it comes to be shown. */
   #draw = (): void => {
@@ -184,7 +184,8 @@ export class FigureElement extends SceneElement {
     const size = drawing.dataset['size'] === 'narrow' ? 'narrow' : 'wide';
     const detail = this.#detail;
     const room = detail > 0 ? { ...sizes[size], detail } : sizes[size];
-    drawing.replaceChildren(draw(this.figure, scene, room, document, `${this.figure.id}-${size}`));
+    const before = drawing.firstElementChild;
+    drawing.replaceChildren(draw(this.figure, scene, room, document, `${this.figure.id}-${size}`, before));
     drawing.dataset['drawn'] = 'yes';
   }
 

@@ -8,6 +8,7 @@ import { sceneOf } from '../lineup/scene.ts';
 import type { Scene } from '../lineup/scene.ts';
 import type { LineUpEntry } from '../lineup/schema.ts';
 import { carry } from './carry.ts';
+import { Pause } from './pause.ts';
 
 /**
  * The one state of a page: the line-up's store, and the scene computed from it. Elements read the scene;
@@ -36,15 +37,14 @@ export function start(): void {
 
 /** The links of the page follow the line-up after this pause: they are followed, not watched. */
 const linksMs = 300;
-let linksTimer = 0;
+const links = new Pause(linksMs, () => {
+  if (root.dataset['lineUp'] === 'own') carry(encodeLink(store.entry.value));
+});
 
 /** Where the line-up is the visitor's, links lead on with it, opened in a new tab or copied as well as followed. */
 function carryAlong(): void {
-  const entry = store.entry.value;
-  clearTimeout(linksTimer);
-  linksTimer = window.setTimeout(() => {
-    if (root.dataset['lineUp'] === 'own') carry(encodeLink(entry));
-  }, linksMs);
+  void store.entry.value;
+  links.ask();
 }
 
 /** What the page shows is the visitor's own, from the address or kept on this machine. */

@@ -1,5 +1,6 @@
 import { effect } from '@preact/signals-core';
 import { store } from './page.ts';
+import { Pause } from './pause.ts';
 import { writeText } from './write-text.ts';
 
 /** Only after this pause: who listens hears what a change came to, not every step of it. */
@@ -10,18 +11,18 @@ const goneMs = 5000;
 /** Tells whoever listens what their change came to: the result of what they have their hand on, once, politely. */
 export function sayAloud(): void {
   const voice = document.getElementById('said-aloud');
-  let timer: number | undefined;
-  const later = (text: () => string, ms: number) => {
-    clearTimeout(timer);
-    timer = window.setTimeout(() => {
-      writeText(voice, text());
-      if (voice?.textContent) later(() => '', goneMs);
-    }, ms);
-  };
+  const silence = new Pause(goneMs, () => writeText(voice, ''));
+  const voiced = new Pause(pauseMs, () => {
+    writeText(voice, result());
+    if (voice?.textContent) silence.ask();
+  });
   let first = true;
   effect(() => {
     void store.entry.value;
-    if (!first) later(result, pauseMs);
+    if (!first) {
+      silence.callOff();
+      voiced.ask();
+    }
     first = false;
   });
 }

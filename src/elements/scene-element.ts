@@ -4,6 +4,7 @@ import type { TopicName } from '../topics/index.ts';
 import { afterDrawing } from './after-drawing.ts';
 import { atNextTouch } from './next-touch.ts';
 import { example, isOfAddress, scene } from './page.ts';
+import { Pause } from './pause.ts';
 import { lateTopic } from './topics.ts';
 
 /** How long the reader must pause before what comes late follows: it takes many samples, and is read, not watched. */
@@ -89,24 +90,23 @@ export abstract class SceneElement extends HTMLElement {
 /** An element that is read: what it says follows a change after the drawing that changes under the reader's hand. */
 export abstract class ReadElement extends SceneElement {
   #latest: Scene | undefined;
-  #timer = 0;
   #say = (): void => {
     if (this.#latest && this.isConnected) this.say(this.#latest);
   };
+  #pause = new Pause(pauseMs, this.#say);
 
   protected override show(scene: Scene): void {
     const first = this.#latest === undefined;
     this.#latest = scene;
-    clearTimeout(this.#timer);
     // Built with the example, it says so already; of another line-up it must not say it for one frame.
     if (first) {
       if (scene.entry !== example) this.#say();
     } else if (this.dataset['late'] === undefined) afterDrawing(this.#say);
-    else this.#timer = window.setTimeout(this.#say, pauseMs);
+    else this.#pause.ask();
   }
 
   override settle(): void {
-    clearTimeout(this.#timer);
+    this.#pause.callOff();
     this.#say();
   }
 

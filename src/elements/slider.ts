@@ -6,7 +6,12 @@ import { registry } from './topics.ts';
 import { writeText } from './write-text.ts';
 
 export class SliderElement extends SceneElement {
+  #input: HTMLInputElement | null = null;
+  /** What stands in it, told apart from what is to: most sliders stay where they are. */
+  #said = { text: '', label: '' };
+
   override connectedCallback(): void {
+    this.#input = this.querySelector('input');
     // Moved before this half of the page was there: the movement counts.
     const input = this.#input;
     if (input && input.value !== input.defaultValue) this.#write();
@@ -17,10 +22,6 @@ export class SliderElement extends SceneElement {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.removeEventListener('input', this.#write);
-  }
-
-  get #input(): HTMLInputElement | null {
-    return this.querySelector('input');
   }
 
   #write = (): void => {
@@ -39,9 +40,13 @@ export class SliderElement extends SceneElement {
     if (input) {
       if (control.last) input.max = String(control.last(entry));
       if (input.valueAsNumber !== value) input.value = String(value);
-      input.setAttribute('aria-valuetext', text);
     }
-    writeText(this.querySelector('output'), text);
-    writeText(this.place('label'), control.label(entry));
+    const label = control.label(entry);
+    if (text !== this.#said.text) {
+      input?.setAttribute('aria-valuetext', text);
+      writeText(this.querySelector('output'), text);
+    }
+    if (label !== this.#said.label) writeText(this.place('label'), label);
+    this.#said = { text, label };
   }
 }

@@ -1,4 +1,4 @@
-import { compare } from '../model/index.ts';
+import { compareBoth } from '../model/index.ts';
 import type { LineUp, Reading, Row } from '../model/index.ts';
 
 const known = new WeakMap<LineUp, Record<Reading, Row[]>>();
@@ -11,10 +11,7 @@ const known = new WeakMap<LineUp, Record<Reading, Row[]>>();
 export function compared(lineUp: LineUp): Record<Reading, Row[]> {
   const before = known.get(lineUp);
   if (before) return before;
-  const rows = {
-    pocket: compare(lineUp, { reading: 'pocket' }).rows,
-    close: compare(lineUp, { reading: 'close' }).rows,
-  };
+  const rows = compareBoth(lineUp);
   known.set(lineUp, rows);
   return rows;
 }

@@ -296,17 +296,20 @@ const knife = v.strictObject({
   toughness: v.exactOptional(quantity('toughness', '', 0.001, 10000)),
 });
 
+const listOfKnives = <T extends v.GenericSchema<KnifeEntry>>(one: T) =>
+  v.pipe(
+    v.array(one, 'the knives must be a list'),
+    v.minLength(2, ({ input }) => `a line-up has two to eight knives, not ${input.length}`),
+    v.maxLength(8, ({ input }) => `a line-up has two to eight knives, not ${input.length}`),
+  );
+
 const share = number('a share of the cutting force', '', 0, 1);
 
 /** The shape of the stored document. Checks between fields and the model's own are in `validate`. */
 export const lineUpSchema = v.strictObject({
   title: words('the title', 120),
   invented: v.exactOptional(v.literal(true)),
-  knives: v.pipe(
-    v.array(knife, 'the knives must be a list'),
-    v.minLength(2, ({ input }) => `a line-up has two to eight knives, not ${input.length}`),
-    v.maxLength(8, ({ input }) => `a line-up has two to eight knives, not ${input.length}`),
-  ),
+  knives: listOfKnives(knife),
   baseline: id,
   subject: id,
   reading: oneOf('the reading', ['pocket', 'close']),
@@ -416,6 +419,37 @@ export interface Problem {
   message: string;
 }
 
+/**
+ * What has been read once passes the next time without a look: line-ups are never changed, only replaced, and under a
+ * hand on a slider all but one of their parts are those of before.
+ */
+const taken = new WeakSet<object>();
+
+const isObject = (value: unknown): value is object => typeof value === 'object' && value !== null;
+
+const once = <T extends v.GenericSchema>(schema: T) => {
+  const noted = v.pipe(
+    schema,
+    v.transform((read) => {
+      if (isObject(read)) taken.add(read);
+      return read;
+    }),
+  );
+  const passed = v.custom<v.InferOutput<T>>(() => true);
+  return v.lazy((input) => (isObject(input) && taken.has(input) ? passed : noted));
+};
+
+const { entries } = lineUpSchema;
+const readSchema = v.strictObject({
+  ...entries,
+  knives: listOfKnives(once(knife)),
+  contactDepthMm: once(entries.contactDepthMm),
+  friction: once(entries.friction),
+  assumptions: once(entries.assumptions),
+  gaugeBias: v.exactOptional(once(entries.gaugeBias.wrapped)),
+  runs: v.exactOptional(once(entries.runs.wrapped)),
+}) satisfies v.GenericSchema<LineUpEntry>;
+
 export type Validated = { ok: true; entry: LineUpEntry } | { ok: false; problems: Problem[] };
 
 /**
@@ -426,7 +460,7 @@ export type Validated = { ok: true; entry: LineUpEntry } | { ok: false; problems
  */
 export function validate(input: unknown): Validated {
   if (Array.isArray(input)) return { ok: false, problems: [{ path: '', message: 'this is not a line-up' }] };
-  const read = v.safeParse(lineUpSchema, input, { abortPipeEarly: true });
+  const read = v.safeParse(readSchema, input, { abortPipeEarly: true });
   if (!read.success) return { ok: false, problems: read.issues.map(problemOf) };
   const entry: LineUpEntry = read.output;
   const problems = [...contradictions(entry)];
@@ -434,7 +468,7 @@ export function validate(input: unknown): Validated {
   return problems.length > 0 ? { ok: false, problems } : { ok: true, entry };
 }
 
-function problemOf(issue: v.InferIssue<typeof lineUpSchema>): Problem {
+function problemOf(issue: v.InferIssue<typeof readSchema>): Problem {
   const path = issue.path?.map(({ key }) => String(key)).join('.') ?? '';
   if (issue.type !== 'strict_object') return { path, message: issue.message };
   if (issue.expected === 'never') return { path, message: `${path} is not a field of a line-up` };

@@ -30,6 +30,9 @@ export const fixed = (value: number, decimals: number): string => minus(value.to
 /** A share or rise as per cent with its unit: `56 %`. */
 export const percent = (share: number, decimals = 0): string => `${minus((share * 100).toFixed(decimals))} %`;
 
+/** The same to the whole per cent, whatever else is given along: for the ticks of an axis. */
+export const wholePercent = (share: number): string => percent(share);
+
 /** The same with its sign: `+40 %`. */
 export const signedPercent = (share: number, decimals = 0): string => {
   const text = (share * 100).toFixed(decimals);

@@ -66,8 +66,13 @@ function volumes(carbide: CarbideEntry): CarbideVolPercent {
   return known;
 }
 
+const knives = new WeakMap<KnifeEntry, Knife>();
+
+/** The knife as the model takes it. The same entry always gives the same object. */
 function knifeOf(entry: KnifeEntry): Knife {
-  return {
+  const before = knives.get(entry);
+  if (before) return before;
+  const knife: Knife = {
     id: entry.id,
     name: entry.name,
     angleDeg: perSideDeg(entry.angle),
@@ -79,22 +84,43 @@ function knifeOf(entry: KnifeEntry): Knife {
     carbideVolPercent: volumes(entry.carbide),
     ...(entry.toughness === undefined ? {} : { toughness: entry.toughness }),
   };
+  knives.set(entry, knife);
+  return knife;
 }
 
 const known = new WeakMap<LineUpEntry, LineUp>();
+/** What was made last, and of what: an entry that changed only in what the model does not see gives it again. */
+let latest: { parts: readonly unknown[]; lineUp: LineUp } | undefined;
 
 /**
- * The line-up as the model takes it, what is evened up included. The same entry always gives the same object.
+ * The line-up as the model takes it, what is evened up included. The same entry always gives the same object, and so do
+ * two in a row that differ only in what the model does not see.
  *
  * @throws RangeError where caliper readings make no bevel, or a designation is not in the model's table.
  */
 export function toModel(entry: LineUpEntry): LineUp {
   const before = known.get(entry);
   if (before) return before;
-  const lineUp = converted(entry);
+  const parts = seenByModel(entry);
+  const same = latest?.parts.length === parts.length && parts.every((part, at) => part === latest?.parts[at]);
+  const lineUp = same && latest ? latest.lineUp : converted(entry);
+  latest = { parts, lineUp };
   known.set(entry, lineUp);
   return lineUp;
 }
+
+/** All that a line-up of the model is made of. */
+const seenByModel = (entry: LineUpEntry): unknown[] => [
+  entry.baseline,
+  entry.subject,
+  entry.contactDepthMm,
+  entry.friction,
+  entry.slicePush,
+  entry.assumptions,
+  entry.gaugeBias,
+  ...entry.evenedUp,
+  ...entry.knives,
+];
 
 function converted(entry: LineUpEntry): LineUp {
   const lineUp: LineUp = {

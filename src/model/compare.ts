@@ -158,6 +158,9 @@ function rowOf(laid: Laid, { knife, point }: Laid['points'][number], reading: Re
   };
 }
 
+const rowsOf = (laid: Laid, reading: Reading): Row[] =>
+  laid.points.map((entry) => rowOf(laid, entry, reading));
+
 function sideLoadOf(knife: Knife, point: Point, baseline: Laid['baseline']): Row['sideLoad'] {
   const angles = { angleDeg: point.apexAngleDeg, baselineAngleDeg: baseline.point.apexAngleDeg };
   return {
@@ -256,8 +259,19 @@ function notesOf(
 export function compare(lineUp: LineUp, options?: { reading: Reading }): { rows: Row[] } {
   const reading = options?.reading ?? 'close';
   if (!['pocket', 'close'].includes(reading)) refuse(`reading ${reading} is not one of pocket, close`);
+  return { rows: rowsOf(lay(lineUp), reading) };
+}
+
+/**
+ * The rows of `compare` by both readings, for the price of laying the line-up out once.
+ *
+ * @param lineUp as `compare` takes it
+ * @returns one row a knife, in the order of the line-up, under the name of each reading
+ * @throws RangeError where `compare` does
+ */
+export function compareBoth(lineUp: LineUp): Record<Reading, Row[]> {
   const laid = lay(lineUp);
-  return { rows: laid.points.map((entry) => rowOf(laid, entry, reading)) };
+  return { pocket: rowsOf(laid, 'pocket'), close: rowsOf(laid, 'close') };
 }
 
 /**

@@ -64,7 +64,7 @@ export { hardeningRange, saturationCarbon } from './saturation.ts';
 export { compositionsByDesignation, designationsHold } from './standard-compositions.ts';
 export { angleFloorDeg, chippingRatio, criticalFlawUm, jobProfiles, rollingRatio } from './limits.ts';
 export type { JobProfile } from './limits.ts';
-export { carryRivalShares, compare } from './compare.ts';
+export { carryRivalShares, compare, compareBoth } from './compare.ts';
 export { apexExponent } from './terms.ts';
 export { attributesOf, evenUp } from './even-up.ts';
 export type { Attribute } from './even-up.ts';

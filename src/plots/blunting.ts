@@ -3,6 +3,7 @@ import type { Scene } from '../lineup/scene.ts';
 import { brief, plain } from '../lineup/show.ts';
 import { stopsOf } from '../lineup/stops.ts';
 import type { Figure } from './figure.ts';
+import { baselineY } from './grid.ts';
 
 interface Reading {
   cut: number;
@@ -102,7 +103,7 @@ export const bluntingCurves: Figure = {
       x: axis(scene, narrow),
       y: { domain: [0, top * 1.05], label: readOf(scene), labelArrow: 'none', ticks: 5, tickFormat: brief },
       marks: [
-        Plot.ruleY([0], { className: 'kf-baseline' }),
+        baselineY(0),
         ...lines.map((line) =>
           Plot.line(line.curve, { x: 'cut', y: 'sharpness', className: className(line) }),
         ),
@@ -159,7 +160,7 @@ export const bluntingRests: Figure = {
         ticks: 5,
         tickFormat: brief,
       },
-      marks: [Plot.ruleY([0], { className: 'kf-baseline' }), ...dots(lines, 'rest')],
+      marks: [baselineY(0), ...dots(lines, 'rest')],
     };
   },
   table: bluntingCurves.table,

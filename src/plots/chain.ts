@@ -3,6 +3,7 @@ import type { Term, TermId } from '../model/index.ts';
 import type { Scene } from '../lineup/scene.ts';
 import { plain, ratioInWords, times } from '../lineup/show.ts';
 import type { Figure } from './figure.ts';
+import { baselineX, gridX } from './grid.ts';
 import { ratioAxis, tickValues } from './ratio-axis.ts';
 import { familyLetter, hatch, ink, termName } from './inks.ts';
 
@@ -56,8 +57,8 @@ export const chain: Figure = {
       x: { ...ratioAxis(low, high, narrow, 'times as long as the baseline'), labelAnchor: 'center' },
       y: { domain: order, label: null, tickSize: 0 },
       marks: [
-        Plot.gridX(tickValues(low, high, narrow), { className: 'kf-grid' }),
-        Plot.ruleX([1], { className: 'kf-baseline' }),
+        gridX(tickValues(low, high, narrow)),
+        baselineX(1),
         Plot.barX(steps, {
           y: label,
           x1: ({ from }: Link) => from,

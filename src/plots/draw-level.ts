@@ -6,6 +6,7 @@ import type { Scene } from '../lineup/scene.ts';
 import { brief, plain, times } from '../lineup/show.ts';
 import { drawLevelWords } from '../lineup/range-words.ts';
 import type { Figure } from './figure.ts';
+import { baselineY, gridY } from './grid.ts';
 import { ratioAxis, tickValues } from './ratio-axis.ts';
 
 interface Point {
@@ -97,8 +98,8 @@ export const drawLevelFigure: Figure = {
           y2: 'y2',
           className: 'kf-floor',
         }),
-        Plot.gridY(ticks, { className: 'kf-grid' }),
-        Plot.ruleY([1], { className: 'kf-baseline' }),
+        gridY(ticks),
+        baselineY(1),
         Plot.ruleX([present], { className: 'kf-centre' }),
         Plot.line(lines[0] ?? [], { x: 'angleDeg', y: 'ratio', className: 'kf-level-whole' }),
         Plot.line(lines[1] ?? [], { x: 'angleDeg', y: 'ratio', className: 'kf-level-steel' }),

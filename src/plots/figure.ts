@@ -1,5 +1,5 @@
-import type { PlotOptions } from '@observablehq/plot';
 import type { Scene } from '../lineup/scene.ts';
+import type { Drawing } from './steady.ts';
 
 /** A table of the very numbers a figure draws. */
 export interface Table {
@@ -53,7 +53,7 @@ export interface Figure {
   reading(scene: Scene): string;
   /** Where the numbers come from: source ids or "assumed", "derived", "invented". */
   source: string;
-  options(scene: Scene, size: Size): PlotOptions;
+  options(scene: Scene, size: Size): Drawing;
   /** What can be dragged at a place. It is always a control that has its slider too. */
   drag?(scene: Scene, size: Size, at: Place): Handle | undefined;
   table(scene: Scene): Table;

@@ -4,8 +4,10 @@ import type { Push, Resistance } from '../lineup/push.ts';
 import type { Scene } from '../lineup/scene.ts';
 import { percent, times } from '../lineup/show.ts';
 import type { Figure } from './figure.ts';
+import { baselineX, gridX } from './grid.ts';
 import { hatch, ink, termName } from './inks.ts';
 import { shortName } from './short-name.ts';
+import { axisY } from './steady.ts';
 
 interface Part {
   name: string;
@@ -58,15 +60,13 @@ export const forces: Figure = {
         labelArrow: 'none',
         ticks: 5,
       },
-      y: {
-        domain: all.map(({ id }) => id),
-        label: null,
-        tickSize: 0,
-        tickFormat: (id: string) =>
-          shortName(all.find((push) => push.id === id)?.name ?? id, narrow ? 10 : 21),
-      },
+      y: { domain: all.map(({ id }) => id), axis: null },
       marks: [
-        Plot.gridX({ ticks: 5, className: 'kf-grid' }),
+        axisY(
+          all.map(({ id }) => id),
+          { text: all.map(({ name }) => shortName(name, narrow ? 10 : 21)), label: null, tickSize: 0 },
+        ),
+        gridX(5),
         Plot.barX(parts, {
           y: 'name',
           x1: 'from',
@@ -95,7 +95,7 @@ export const forces: Figure = {
           dy: -5,
           className: 'kf-value kf-on-paper',
         }),
-        Plot.ruleX([1], { className: 'kf-baseline' }),
+        baselineX(1),
         Plot.dot(
           all.filter(({ id }) => id !== scene.entry.baseline),
           { y: 'id', x: 'multiplied', r: 4.5, dy: 12, symbol: 'diamond', className: 'kf-answer' },

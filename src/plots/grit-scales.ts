@@ -6,7 +6,9 @@ import type { SeenFinish } from '../lineup/grits.ts';
 import type { Scene } from '../lineup/scene.ts';
 import { brief, plain } from '../lineup/show.ts';
 import type { Figure } from './figure.ts';
+import { gridX, gridY } from './grid.ts';
 import { tickValues } from './ratio-axis.ts';
+import { axisX, axisY } from './steady.ts';
 import { shortName } from './short-name.ts';
 
 interface Point {
@@ -75,15 +77,15 @@ export const gritScales: Figure = {
       y: { type: 'log', domain: [low, high], axis: null },
       marks: [
         // The labels of a logarithmic axis are thinned out unless they come as a channel of their own.
-        Plot.axisX(ticks.x, {
+        axisX(ticks.x, {
           text: brief,
           label: 'grit number',
           labelAnchor: 'center',
           labelArrow: 'none',
         }),
-        Plot.axisY(ticks.y, { text: brief, label: 'grain, µm', labelArrow: 'none' }),
-        Plot.gridY(ticks.y, { className: 'kf-grid' }),
-        Plot.gridX(ticks.x, { className: 'kf-grid' }),
+        axisY(ticks.y, { text: brief, label: 'grain, µm', labelArrow: 'none' }),
+        gridY(ticks.y),
+        gridX(ticks.x),
         Plot.ruleY(knives, {
           y: 'um',
           x1: ({ grit }: (typeof knives)[number]) => grit?.number ?? lowGrit,

@@ -3,6 +3,7 @@ import { additiveGuess, compound } from '../model/index.ts';
 import { percentagesOf } from '../lineup/percentages.ts';
 import { times, typedPercent } from '../lineup/show.ts';
 import type { Figure } from './figure.ts';
+import { baselineY, gridY } from './grid.ts';
 
 interface Step {
   label: string;
@@ -58,8 +59,8 @@ export const growingBars: Figure = {
         ticks: 5,
       },
       marks: [
-        Plot.gridY({ ticks: 5, className: 'kf-grid' }),
-        Plot.ruleY([1], { className: 'kf-baseline' }),
+        gridY(5),
+        baselineY(1),
         Plot.barY(product, { x: 'label', y: 'height', className: 'kf-product' }),
         Plot.tickY(sum, { x: 'label', y: 'height', className: 'kf-sum' }),
         Plot.text(crowded ? product.slice(-1) : product, {

@@ -4,6 +4,7 @@ import type { Guess } from '../lineup/guesses.ts';
 import type { Scene } from '../lineup/scene.ts';
 import { plain, times } from '../lineup/show.ts';
 import type { Figure } from './figure.ts';
+import { baselineY, gridX } from './grid.ts';
 import { ratioAxis, tickValues } from './ratio-axis.ts';
 
 /** What the guesses are held against. */
@@ -86,8 +87,8 @@ export const guessDots = (guesses: readonly Guess[], held: HeldAgainst): Figure 
         x: { ...ratioAxis(low, high, narrow, 'times as long as the baseline'), labelAnchor: 'center' },
         y: { domain: [0, Math.max(levels, 60 / levelPx)], axis: null },
         marks: [
-          Plot.gridX(tickValues(low, high, narrow), { className: 'kf-grid' }),
-          Plot.ruleY([0], { className: 'kf-baseline' }),
+          gridX(tickValues(low, high, narrow)),
+          baselineY(0),
           Plot.dot(dots, { x: 'x', y: 'level', r: 4, className: 'kf-guess' }),
           ...labelled.flatMap((mark) => [
             Plot.ruleX([mark], { x: 'at', className: mark.className, insetTop: mark.dy + 2 }),

@@ -1,7 +1,8 @@
 import * as Plot from '@observablehq/plot';
 import { isExact, ratiosAt, samples, sureOf } from '../lineup/sure.ts';
-import { percent, thousands, times } from '../lineup/show.ts';
+import { percent, thousands, times, wholePercent } from '../lineup/show.ts';
 import type { Figure } from './figure.ts';
+import { baselineX, gridX, gridY } from './grid.ts';
 import { ratioAxis, tickValues } from './ratio-axis.ts';
 
 interface Bin {
@@ -54,10 +55,10 @@ export const histogram: Figure = {
         label: 'share of the samples',
         labelArrow: 'none',
         ticks: 4,
-        tickFormat: (share: number) => percent(share),
+        tickFormat: wholePercent,
       },
       marks: [
-        Plot.gridY({ className: 'kf-grid', ticks: 4 }),
+        gridY(4),
         Plot.rectY(bins, {
           x1: 'x1',
           x2: 'x2',
@@ -66,11 +67,11 @@ export const histogram: Figure = {
           insetLeft: 0.5,
           insetRight: 0.5,
         }),
-        Plot.ruleX([1], { className: 'kf-baseline' }),
+        baselineX(1),
         Plot.ruleX(isExact(sure) ? [sure.median] : [sure.low, sure.median, sure.high], {
           className: 'kf-dimension',
         }),
-        Plot.gridX(tickValues(low, high, narrow), { className: 'kf-grid' }),
+        gridX(tickValues(low, high, narrow)),
       ],
     };
   },

@@ -3,6 +3,7 @@ import { lessOf, shortPercent } from '../lineup/less.ts';
 import type { Less } from '../lineup/less.ts';
 import { brief, plain, times } from '../lineup/show.ts';
 import type { Figure } from './figure.ts';
+import { baselineX, gridX } from './grid.ts';
 import { steadyTop } from './steady-top.ts';
 
 interface Bar {
@@ -47,9 +48,9 @@ export const lessBars: Figure = {
       },
       y: { domain: bars.map(({ line }) => line), label: null, tickSize: 0 },
       marks: [
-        Plot.gridX({ ticks: narrow ? 4 : 8, className: 'kf-grid' }),
+        gridX(narrow ? 4 : 8),
         Plot.barX(bars, { y: 'line', x: 'factor', insetTop: 7, insetBottom: 7, className: 'kf-product' }),
-        Plot.ruleX([1], { className: 'kf-baseline' }),
+        baselineX(1),
         Plot.text(bars, {
           y: 'line',
           x: 'factor',

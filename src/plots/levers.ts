@@ -1,9 +1,10 @@
 import * as Plot from '@observablehq/plot';
-import type { PlotOptions } from '@observablehq/plot';
 import { carbideWithPlusMinus } from '../lineup/hardened-said.ts';
 import { plain } from '../lineup/show.ts';
 import type { Hardened } from '../lineup/steel.ts';
 import type { Size, Table } from './figure.ts';
+import { baselineX, gridX } from './grid.ts';
+import type { Drawing } from './steady.ts';
 
 /** A lever as it is drawn: carbon, weight %, along it. */
 interface Lever {
@@ -34,7 +35,7 @@ function leverOf(hardened: Hardened): Lever {
 }
 
 /** Levers of carbon, one below the other: pivot at the steel's carbon, one end in the matrix, the other in the carbide. */
-export function leversDrawn(rows: readonly Hardened[], { narrow }: Size): PlotOptions {
+export function leversDrawn(rows: readonly Hardened[], { narrow }: Size): Drawing {
   const levers = rows.map(leverOf);
   const [first] = levers;
   const end = (first?.rich ?? 7) * 1.06;
@@ -54,8 +55,8 @@ export function leversDrawn(rows: readonly Hardened[], { narrow }: Size): PlotOp
     },
     y: { type: 'band', domain: levers.map(({ line }) => line), axis: null, padding: 0 },
     marks: [
-      Plot.gridX({ ticks: narrow ? 5 : 10, className: 'kf-grid' }),
-      Plot.ruleX([0], { className: 'kf-baseline' }),
+      gridX(narrow ? 5 : 10),
+      baselineX(0),
       // What the austenite may hold, then the two arms.
       Plot.barX(levers, {
         y: 'line',

@@ -6,6 +6,7 @@ import { steelsOf } from '../lineup/steel.ts';
 import type { Steel } from '../lineup/steel.ts';
 import { quartzHv } from '../lineup/steel-numbers.ts';
 import type { Figure } from './figure.ts';
+import { baselineX, gridX } from './grid.ts';
 import { hatch, ink } from './inks.ts';
 import { shortName } from './short-name.ts';
 
@@ -76,7 +77,7 @@ export const phaseBars: Figure = {
       },
       y: { domain: phases.map(({ line }) => line), axis: null, padding: 0 },
       marks: [
-        Plot.gridX({ ticks: narrow ? 4 : 8, className: 'kf-grid' }),
+        gridX(narrow ? 4 : 8),
         Plot.barX(phases, {
           y: 'line',
           x1: 0,
@@ -91,7 +92,7 @@ export const phaseBars: Figure = {
           { y: 'line', x1: 'low', x2: 'high', insetTop: 22, insetBottom: 6, className: 'kf-may-be' },
         ),
         Plot.ruleX([1], { className: 'kf-dimension' }),
-        Plot.ruleX([0], { className: 'kf-baseline' }),
+        baselineX(0),
         Plot.text([1], {
           x: (at: number) => at,
           text: () => 'as hard as quartz',

@@ -1,8 +1,9 @@
 import * as Plot from '@observablehq/plot';
 import { chanceAlike, chanceInPairs, chanceOf, neededOf, planOf } from '../lineup/plan.ts';
 import type { Scene } from '../lineup/scene.ts';
-import { percent, thousands, times } from '../lineup/show.ts';
+import { percent, thousands, times, wholePercent } from '../lineup/show.ts';
 import type { Figure } from './figure.ts';
+import { baselineY, gridY } from './grid.ts';
 
 /** The chance that is planned for: common practice, four in five. */
 const planned = 0.8;
@@ -93,11 +94,11 @@ export const planCurve: Figure = {
         label: 'chance of telling',
         labelArrow: 'none',
         ticks: [0, 0.2, 0.4, 0.6, 0.8, 1],
-        tickFormat: (chance: number) => percent(chance),
+        tickFormat: wholePercent,
       },
       marks: [
-        Plot.gridY([0.2, 0.4, 0.6, 0.8, 1], { className: 'kf-grid' }),
-        Plot.ruleY([0], { className: 'kf-baseline' }),
+        gridY([0.2, 0.4, 0.6, 0.8, 1]),
+        baselineY(0),
         Plot.ruleY([planned], { className: 'kf-dimension' }),
         ...lines.map(({ points, className }) => Plot.line(points, { x: 'runs', y: 'chance', className })),
         Plot.line(alike, { x: 'runs', y: 'chance', className: 'kf-plan-alike' }),

@@ -5,6 +5,7 @@ import { argueWords } from '../lineup/argue-words.ts';
 import type { Scene } from '../lineup/scene.ts';
 import { times } from '../lineup/show.ts';
 import type { Figure } from './figure.ts';
+import { baselineX, gridX } from './grid.ts';
 import { ratioAxis, tickValues } from './ratio-axis.ts';
 
 const disputeName: Partial<Record<Dispute, string>> = { apex: 'apex', push: 'push', forces: 'forces' };
@@ -60,8 +61,8 @@ export const positionsFigure: Figure = {
       x: { ...ratioAxis(low, high, narrow, 'times as long'), labelAnchor: 'center' },
       y: { domain: placed.map(({ line }) => line), label: null, tickSize: 0 },
       marks: [
-        Plot.gridX(tickValues(low, high, narrow), { className: 'kf-grid' }),
-        Plot.ruleX([1], { className: 'kf-baseline' }),
+        gridX(tickValues(low, high, narrow)),
+        baselineX(1),
         Plot.ruleX([ratioHeld(scene)], { className: 'kf-dimension' }),
         Plot.dot(placed, {
           x: 'ratio',

@@ -2,8 +2,9 @@ import * as Plot from '@observablehq/plot';
 import { differentWords } from '../lineup/different-words.ts';
 import { chanceAt, chances, countedExactly, mostRuns, neededFor, power } from '../lineup/different.ts';
 import type { Chance, Needed } from '../lineup/different.ts';
-import { percent, thousands } from '../lineup/show.ts';
+import { percent, thousands, wholePercent } from '../lineup/show.ts';
 import type { Figure } from './figure.ts';
+import { gridY } from './grid.ts';
 
 const curves = ['within', 'mixed', 'alike'] as const;
 type Curve = (typeof curves)[number];
@@ -63,10 +64,10 @@ export const powerCurveFigure: Figure = {
         domain: [0, top],
         label: null,
         ticks: [0, 0.2, 0.4, 0.6, 0.8, 1],
-        tickFormat: (share: number) => percent(share),
+        tickFormat: wholePercent,
       },
       marks: [
-        Plot.gridY([0, 0.2, 0.4, 0.6, 1], { className: 'kf-grid' }),
+        gridY([0, 0.2, 0.4, 0.6, 1]),
         Plot.ruleY([power], { className: 'kf-dimension' }),
         ...curves.map((curve) =>
           Plot.line(points, {

@@ -6,6 +6,7 @@ import type { Scene } from '../lineup/scene.ts';
 import { brief, times } from '../lineup/show.ts';
 import { knifeName } from '../lineup/takes-words.ts';
 import type { Figure } from './figure.ts';
+import { baselineY, gridY } from './grid.ts';
 import { ratioAxis, tickValues } from './ratio-axis.ts';
 
 interface Point {
@@ -103,8 +104,8 @@ export function priceGainOf(askedOf: (scene: Scene) => CostAsked): Figure {
         },
         y: ratioAxis(low, high, narrow, 'times as long as now'),
         marks: [
-          Plot.gridY(tickValues(low, high, narrow), { className: 'kf-grid' }),
-          Plot.ruleY([1], { className: 'kf-baseline' }),
+          gridY(tickValues(low, high, narrow)),
+          baselineY(1),
           Plot.link(points, { x1: 0, y1: 1, x2: 'price', y2: 'ratio', className: 'kf-dimension' }),
           Plot.dot(points, {
             x: 'price',

@@ -4,6 +4,7 @@ import { bandSentence } from '../lineup/sure-words.ts';
 import { sureOf } from '../lineup/sure.ts';
 import { times } from '../lineup/show.ts';
 import type { Figure } from './figure.ts';
+import { baselineX, gridX } from './grid.ts';
 import { ratioAxis, tickValues } from './ratio-axis.ts';
 
 /** Few enough to count, enough to see the tails; the reader may choose from 20 to 100. */
@@ -68,8 +69,8 @@ export const quantileDotsFigure: Figure = {
       },
       y: { domain: [0, top + namesHeight - 4], axis: null },
       marks: [
-        Plot.gridX(tickValues(low, high, narrow), { className: 'kf-grid' }),
-        Plot.ruleX([1], { className: 'kf-baseline' }),
+        gridX(tickValues(low, high, narrow)),
+        baselineX(1),
         Plot.dot(dots, {
           x: 'x',
           y: ({ row: at }: Dot) => px(at),

@@ -5,6 +5,7 @@ import type { Room } from '../lineup/ranges.ts';
 import type { Scene } from '../lineup/scene.ts';
 import { times } from '../lineup/show.ts';
 import type { Figure, Size } from './figure.ts';
+import { baselineX, gridX } from './grid.ts';
 import { ratioAxis, tickValues } from './ratio-axis.ts';
 import { familyLetter, familyName, hatch, ink } from './inks.ts';
 
@@ -89,7 +90,7 @@ export const rangeRace: Figure = {
         tickSize: 0,
       },
       marks: [
-        Plot.gridX(ticks, { className: 'kf-grid' }),
+        gridX(ticks),
         Plot.barX(bars, {
           y: 'line',
           x1: 1,
@@ -99,7 +100,7 @@ export const rangeRace: Figure = {
           insetTop: 5,
           insetBottom: 8,
         }),
-        Plot.ruleX([1], { className: 'kf-baseline' }),
+        baselineX(1),
         // The stated range of the parameters, as a whisker under its bar: the pocket reading has no parameters.
         Plot.ruleY(close, { y: 'line', x1: 'low', x2: 'high', dy: 13, className: 'kf-stem' }),
         Plot.tickX(close, { y: 'line', x: 'low', insetTop: 24, className: 'kf-stem' }),
@@ -161,7 +162,7 @@ export const rangeRaceLinear: Figure = {
         tickSize: 0,
       },
       marks: [
-        Plot.gridX({ ticks: 5, className: 'kf-grid' }),
+        gridX(5),
         Plot.barX(bars, {
           y: 'line',
           x: 'factor',
@@ -170,7 +171,7 @@ export const rangeRaceLinear: Figure = {
           insetTop: 5,
           insetBottom: 5,
         }),
-        Plot.ruleX([1], { className: 'kf-baseline' }),
+        baselineX(1),
         Plot.text(bars, {
           y: 'line',
           x: 'factor',

@@ -2,6 +2,7 @@ import * as Plot from '@observablehq/plot';
 import type { Scene } from '../lineup/scene.ts';
 import { times } from '../lineup/show.ts';
 import type { Figure } from './figure.ts';
+import { baselineX, gridX } from './grid.ts';
 import { ratioAxis, tickValues } from './ratio-axis.ts';
 
 interface Place {
@@ -23,6 +24,9 @@ function placesOf({ entry, rankings }: Scene): Place[] {
 }
 
 const jobs = ['Slicing', 'Rolling', 'Chipping'];
+
+/** A job stands at its first line alone. */
+const named = (line: string): string => (line.endsWith('-0') ? line.slice(0, -2) : '');
 
 /** The line-up ranked by slicing, by resistance to rolling and by resistance to chipping, side by side. */
 export const rankingsFigure: Figure = {
@@ -58,11 +62,11 @@ export const rankingsFigure: Figure = {
         domain: lines.map(({ line }) => line),
         label: null,
         tickSize: 0,
-        tickFormat: (line: string) => (line.endsWith('-0') ? line.slice(0, -2) : ''),
+        tickFormat: named,
       },
       marks: [
-        Plot.gridX(ticks, { className: 'kf-grid' }),
-        Plot.ruleX([1], { className: 'kf-baseline' }),
+        gridX(ticks),
+        baselineX(1),
         Plot.ruleY(lines, { y: 'line', x1: 1, x2: 'ratio', className: 'kf-stem' }),
         Plot.dot(lines, { x: 'ratio', y: 'line', r: 4.5, className: 'kf-answer' }),
         Plot.text(lines, {

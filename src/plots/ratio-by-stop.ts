@@ -6,6 +6,7 @@ import { stopsWords } from '../lineup/stops-words.ts';
 import { stopsOf } from '../lineup/stops.ts';
 import type { Stops } from '../lineup/stops.ts';
 import type { Figure } from './figure.ts';
+import { baselineY, gridY } from './grid.ts';
 import { ratioAxis, tickValues } from './ratio-axis.ts';
 
 interface Way {
@@ -65,8 +66,8 @@ const ratioOver = ({ id, what, units, axis, stops, one, show, words }: Way): Fig
       },
       y: { ...ratioAxis(low, high, false, 'times as much cut'), labelAnchor: 'top' },
       marks: [
-        Plot.gridY(tickValues(low, high, false), { className: 'kf-grid' }),
-        Plot.ruleY([1], { className: 'kf-baseline' }),
+        gridY(tickValues(low, high, false)),
+        baselineY(1),
         Plot.areaY(banded, { x: 'stop', y1: 'low', y2: 'high', className: 'kf-stop-band' }),
         Plot.line(points, { x: 'stop', y: 'ratio', className: 'kf-route-close' }),
         Plot.dot(free, { x: 'stop', y: 'curveFree', r: 2.5, className: 'kf-chance', stroke: 'currentColor' }),

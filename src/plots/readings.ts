@@ -2,6 +2,7 @@ import * as Plot from '@observablehq/plot';
 import type { Scene } from '../lineup/scene.ts';
 import { times } from '../lineup/show.ts';
 import type { Figure } from './figure.ts';
+import { baselineX, gridX } from './grid.ts';
 import { ratioAxis, tickValues } from './ratio-axis.ts';
 
 interface Answer {
@@ -40,8 +41,8 @@ export const readings: Figure = {
       x: { ...ratioAxis(low, high, narrow, 'times as long as the baseline'), labelAnchor: 'center' },
       y: { domain: answers.map(({ name }) => name), label: null, tickSize: 0 },
       marks: [
-        Plot.gridX(ticks, { className: 'kf-grid' }),
-        Plot.ruleX([1], { className: 'kf-baseline' }),
+        gridX(ticks),
+        baselineX(1),
         Plot.ruleY(answers, { y: 'name', x1: 1, x2: 'ratio', className: 'kf-stem' }),
         Plot.dot(answers, { x: 'ratio', y: 'name', r: 5, className: 'kf-answer' }),
         Plot.text(answers, {

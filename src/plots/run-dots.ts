@@ -5,6 +5,7 @@ import { middleOf, placeOf, runsOf } from '../lineup/runs.ts';
 import type { KnifeRuns, RunsTold } from '../lineup/runs.ts';
 import { brief, times } from '../lineup/show.ts';
 import type { Figure } from './figure.ts';
+import { gridX } from './grid.ts';
 import { ratioAxis, tickValues } from './ratio-axis.ts';
 import { shortName } from './short-name.ts';
 
@@ -138,7 +139,7 @@ export const runDots: Figure = {
       },
       y: { domain: [total, 0], axis: null },
       marks: [
-        Plot.gridX(tickValues(low, high, narrow), { className: 'kf-grid' }),
+        gridX(tickValues(low, high, narrow)),
         Plot.ruleX(middles, { x: 'x', y1: 'y1', y2: 'y2', className: 'kf-stem' }),
         // A life known only to lie between two looks, or to have gone on.
         Plot.link(

@@ -4,6 +4,7 @@ import type { Scene } from '../lineup/scene.ts';
 import { scratchesOf } from '../lineup/scratches.ts';
 import { plain } from '../lineup/show.ts';
 import type { Figure } from './figure.ts';
+import { baselineX, gridX } from './grid.ts';
 import { hatch, ink } from './inks.ts';
 import { shortName } from './short-name.ts';
 
@@ -46,7 +47,7 @@ export const scratchDepths: Figure = {
       },
       y: { domain: bands.map(({ line }) => line), axis: null },
       marks: [
-        Plot.gridX({ ticks: narrow ? 4 : 8, className: 'kf-grid' }),
+        gridX(narrow ? 4 : 8),
         Plot.barX(bands, {
           y: 'line',
           x1: 'low',
@@ -59,7 +60,7 @@ export const scratchDepths: Figure = {
         Plot.ruleY(bands, { y: 'line', x1: 'least', x2: 'most', dy: 10, className: 'kf-stem' }),
         Plot.tickX(bands, { y: 'line', x: 'least', insetTop: 38, insetBottom: 16, className: 'kf-stem' }),
         Plot.tickX(bands, { y: 'line', x: 'most', insetTop: 38, insetBottom: 16, className: 'kf-stem' }),
-        Plot.ruleX([0], { className: 'kf-baseline' }),
+        baselineX(0),
         Plot.text(bands, {
           y: 'line',
           x: 0,

@@ -4,6 +4,7 @@ import type { Knife } from '../model/index.ts';
 import type { Scene } from '../lineup/scene.ts';
 import { brief, plain } from '../lineup/show.ts';
 import type { Figure } from './figure.ts';
+import { gridY } from './grid.ts';
 
 interface Point {
   x: number;
@@ -84,7 +85,7 @@ export const sections: Figure = {
       x: { domain: [-acrossMm / 2, acrossMm / 2], axis: null },
       y: { domain: [0, drawnMm], label: 'mm above the apex', ticks: 5 },
       marks: [
-        Plot.gridY({ ticks: 5, className: 'kf-grid' }),
+        gridY(5),
         ...outlines.map((points) =>
           Plot.line(points, { x: 'x', y: 'y', className: 'kf-section', clip: true }),
         ),

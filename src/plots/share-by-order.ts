@@ -5,6 +5,7 @@ import type { Effect, Ruler } from '../lineup/ruler.ts';
 import type { Scene } from '../lineup/scene.ts';
 import { percent, times } from '../lineup/show.ts';
 import type { Figure } from './figure.ts';
+import { baselineX, gridX } from './grid.ts';
 
 const line = ({ letter, name }: Effect): string => `${letter}: ${name}`;
 const nothing = 'no effect';
@@ -43,7 +44,7 @@ export const shareByOrder: Figure = {
       },
       y: { domain: effects.length > 0 ? effects.map(line) : [nothing], label: null, tickSize: 0 },
       marks: [
-        Plot.gridX({ ticks: narrow ? 4 : 8, className: 'kf-grid' }),
+        gridX(narrow ? 4 : 8),
         Plot.barX(moved, {
           y: line,
           x: x(({ gain }) => gain),
@@ -51,7 +52,7 @@ export const shareByOrder: Figure = {
           insetBottom: 16,
           className: 'kf-product',
         }),
-        Plot.ruleX([0], { className: 'kf-baseline' }),
+        baselineX(0),
         // From the least to the most that any order gives it, under its bar.
         Plot.ruleY(moved, {
           y: line,

@@ -6,6 +6,7 @@ import { squareWords } from '../lineup/square-words.ts';
 import { squareOf } from '../lineup/square.ts';
 import { sureOf } from '../lineup/sure.ts';
 import type { Figure } from './figure.ts';
+import { baselineX, gridX } from './grid.ts';
 import { ratioAxis, tickValues } from './ratio-axis.ts';
 
 interface Band {
@@ -68,8 +69,8 @@ export const squaredFigure: Figure = {
       x: { ...ratioAxis(low, high, narrow, 'times as long'), labelAnchor: 'center' },
       y: { domain: [total, 0], axis: null },
       marks: [
-        Plot.gridX(tickValues(low, high, narrow), { className: 'kf-grid' }),
-        Plot.ruleX([1], { className: 'kf-baseline' }),
+        gridX(tickValues(low, high, narrow)),
+        baselineX(1),
         ...rows.map((row) =>
           Plot.link([row], { x1: 'low', x2: 'high', y1: 'y', y2: 'y', className: row.className }),
         ),

@@ -5,6 +5,7 @@ import { times } from '../lineup/show.ts';
 import { ends, stackOf, ways } from '../lineup/stack.ts';
 import type { Stacked, Way } from '../lineup/stack.ts';
 import type { Figure, Size } from './figure.ts';
+import { baselineX, gridX } from './grid.ts';
 import { termName } from './inks.ts';
 import { ratioAxis, tickValues } from './ratio-axis.ts';
 import { shortName } from './short-name.ts';
@@ -115,8 +116,8 @@ export const stack: Figure = {
       x: { ...ratioAxis(low, high, size.narrow, 'times as long as the baseline'), labelAnchor: 'center' },
       y: { domain: lines.map(({ line }) => line), axis: null },
       marks: [
-        Plot.gridX(tickValues(low, high, size.narrow), { className: 'kf-grid' }),
-        Plot.ruleX([1], { className: 'kf-baseline' }),
+        gridX(tickValues(low, high, size.narrow)),
+        baselineX(1),
         Plot.ruleY(marks, { y: 'line', x1: 1, x2: 'ratio', className: 'kf-stem' }),
         Plot.dot(of('pocket'), { x: 'ratio', y: 'line', r: 4.5, className: 'kf-stem kf-open' }),
         Plot.dot(of('close'), { x: 'ratio', y: 'line', r: 4.5, className: 'kf-answer' }),
@@ -176,7 +177,7 @@ export const stackLinear: Figure = {
       },
       y: { domain: lines.map(({ line }) => line), axis: null },
       marks: [
-        Plot.gridX({ ticks: 5, className: 'kf-grid' }),
+        gridX(5),
         ...ways.map((way) =>
           Plot.barX(of(way), {
             y: 'line',
@@ -186,7 +187,7 @@ export const stackLinear: Figure = {
             insetBottom: 3,
           }),
         ),
-        Plot.ruleX([1], { className: 'kf-baseline' }),
+        baselineX(1),
         Plot.text(marks, {
           x: 'ratio',
           y: 'line',

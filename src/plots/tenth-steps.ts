@@ -3,6 +3,7 @@ import { fullName, largest, rulerOf } from '../lineup/ruler.ts';
 import type { Scene } from '../lineup/scene.ts';
 import { plain, times } from '../lineup/show.ts';
 import type { Figure } from './figure.ts';
+import { baselineY, gridY } from './grid.ts';
 
 /** More bars than this are a wall; a factor beyond it is told, not drawn. */
 const mostSteps = 26;
@@ -54,7 +55,7 @@ export const tenthSteps: Figure = {
       },
       y: { domain: [0, (bars.at(-1)?.height ?? 1) * 1.08], label: 'times the start', ticks: 5 },
       marks: [
-        Plot.gridY({ ticks: 5, className: 'kf-grid' }),
+        gridY(5),
         Plot.rectY(bars, {
           x1: ({ step }: Bar) => step - 0.38,
           x2: ({ step }: Bar) => step + 0.38,
@@ -62,7 +63,7 @@ export const tenthSteps: Figure = {
           y2: 'height',
           className: 'kf-product',
         }),
-        Plot.ruleY([1], { className: 'kf-baseline' }),
+        baselineY(1),
         Plot.ruleX(drawn, { x: 'step', y1: 0, y2: 'height', className: 'kf-dimension' }),
         Plot.link(drawn, { x1: -0.6, x2: 'step', y1: 'height', y2: 'height', className: 'kf-dimension' }),
         Plot.dot(drawn, { x: 'step', y: 'height', r: 5, className: 'kf-answer' }),

@@ -4,6 +4,7 @@ import { lessOf, shortPercent, signedShortPercent } from '../lineup/less.ts';
 import type { Scene } from '../lineup/scene.ts';
 import { times } from '../lineup/show.ts';
 import type { Figure } from './figure.ts';
+import { gridX } from './grid.ts';
 
 interface Stage {
   line: string;
@@ -48,7 +49,7 @@ export const thereAndBack: Figure = {
       },
       y: { domain: stages.map(({ line }) => line), label: null, tickSize: 0 },
       marks: [
-        Plot.gridX({ ticks: narrow ? 4 : 8, className: 'kf-grid' }),
+        gridX(narrow ? 4 : 8),
         Plot.barX(stages, { y: 'line', x: 'height', insetTop: 7, insetBottom: 7, className: 'kf-product' }),
         Plot.ruleX([1], { className: 'kf-dimension' }),
         Plot.text(stages, {

@@ -5,6 +5,7 @@ import type { Limits, Trial } from '../lineup/limits.ts';
 import { anglesOf, drivable } from '../lineup/routes.ts';
 import { brief, plain, times } from '../lineup/show.ts';
 import type { Figure } from './figure.ts';
+import { baselineY, gridY } from './grid.ts';
 import { ratioAxis, tickValues } from './ratio-axis.ts';
 import { shortName } from './short-name.ts';
 
@@ -94,8 +95,8 @@ export const threeLimits: Figure = {
           y2: 'y2',
           className: 'kf-floor',
         }),
-        Plot.gridY(ticks, { className: 'kf-grid' }),
-        Plot.ruleY([1], { className: 'kf-baseline' }),
+        gridY(ticks),
+        baselineY(1),
         ...(shared
           ? [
               Plot.ruleY([1], {

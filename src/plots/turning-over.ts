@@ -15,6 +15,7 @@ interface Place extends Placed {
 }
 
 const title: Record<Trial, string> = { slicing: 'Slicing', rolling: 'Rolling', chipping: 'Chipping' };
+const titleOf = (trial: Trial): string => title[trial];
 
 /** Every knife's rank in each trial of which something can be said. */
 function placesOf(scene: Scene): Place[] {
@@ -85,7 +86,7 @@ export const turningOver: Figure = {
         axis: 'top',
         label: null,
         tickSize: 0,
-        tickFormat: (trial: Trial) => title[trial],
+        tickFormat: titleOf,
       },
       y: { type: 'linear', domain: [count + 0.5, 0.5], axis: null },
       marks: [

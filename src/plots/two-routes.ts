@@ -4,6 +4,7 @@ import type { Routes } from '../lineup/routes.ts';
 import type { Scene } from '../lineup/scene.ts';
 import { brief, plain, times } from '../lineup/show.ts';
 import type { Figure } from './figure.ts';
+import { baselineY, gridY } from './grid.ts';
 import { ratioAxis, tickValues } from './ratio-axis.ts';
 
 type Route = 'wedge' | 'tooth' | 'wear' | 'full' | 'close';
@@ -78,8 +79,8 @@ export const twoRoutes: Figure = {
       },
       y: ratioAxis(low, high, narrow, 'times as long as the baseline'),
       marks: [
-        Plot.gridY(ticks, { className: 'kf-grid' }),
-        Plot.ruleY([1], { className: 'kf-baseline' }),
+        gridY(ticks),
+        baselineY(1),
         Plot.ruleX([now.angleDeg], {
           y1: low,
           y2: now.angleDeg > atX(keyPx - 8) ? atY(keyBottomPx) : high,

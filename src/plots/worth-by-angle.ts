@@ -6,6 +6,7 @@ import { takenAtDeg, worthAt, worthsOf } from '../lineup/steel.ts';
 import type { Worth } from '../lineup/steel.ts';
 import { byAngle } from '../lineup/steel-words.ts';
 import type { Figure } from './figure.ts';
+import { baselineY, gridY } from './grid.ts';
 import { shortName } from './short-name.ts';
 
 const { low, high } = regression.includedAngleDeg;
@@ -64,9 +65,9 @@ export const worthByAngle: Figure = {
       },
       y: { domain: [0, top], label: null, ticks: 6 },
       marks: [
-        Plot.gridY({ ticks: 6, className: 'kf-grid' }),
-        Plot.ruleY([0], { className: 'kf-baseline' }),
-        Plot.ruleY([1], { className: 'kf-baseline' }),
+        gridY(6),
+        baselineY(0),
+        baselineY(1),
         ...(end !== undefined && end.includedAngleDeg < high
           ? [
               Plot.rect([end], {

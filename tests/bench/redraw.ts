@@ -81,11 +81,15 @@ async function measure(browser: Browser, path: string, of: string, slider: strin
   const [first = Number.NaN] = await page.evaluate(() => redraw.state.taken.splice(0));
 
   await page.waitForTimeout(800);
-  const still = await drawing();
   await drag(page, slider, movements);
   const taken = await page.evaluate(() => redraw.state.taken.splice(0));
+  const drawnAt = async (end: 'Home' | 'End') => {
+    await page.locator(slider).press(end);
+    await page.waitForTimeout(400);
+    return drawing();
+  };
   // A slider of few steps has few places to go, and a movement within a step changes nothing.
-  if ((await drawing()) === still || taken.length < movements / 6)
+  if ((await drawnAt('Home')) === (await drawnAt('End')) || taken.length < movements / 6)
     throw new Error(`figure ${of} changed only ${taken.length} times in ${movements} movements`);
   await page.close();
   return { first, p50: quantile(taken, 0.5), p95: quantile(taken, 0.95), redraws: taken.length };

@@ -312,6 +312,39 @@ describe('an angle that looks like an included one', () => {
     expect(problems(loftWith('plover', { angle: { deg: 36 } }))).toEqual([]));
 });
 
+describe('what was read once', () => {
+  const read = (input: unknown): LineUpEntry => {
+    const checked = validate(input);
+    if (!checked.ok) throw new Error('refused');
+    return checked.entry;
+  };
+  const before = read(loftDocument());
+
+  test('is the same the next time, save for what changed', () => {
+    const [first, ...others] = before.knives;
+    if (!first) throw new Error('no knife');
+    const after = read({ ...before, knives: [{ ...first, hrc: 61 }, ...others] });
+    expect(after.knives[0]).toEqual({ ...first, hrc: 61 });
+    expect(after.knives.slice(1).every((one, index) => one === others[index])).toBe(true);
+    expect(toModel(after).knives[0]).not.toBe(toModel(before).knives[0]);
+    expect(toModel(after).knives[1]).toBe(toModel(before).knives[1]);
+  });
+
+  test('is looked at again where it is a copy', () => {
+    const knives = before.knives.map((one) => ({ ...one, hrc: 99 }));
+    expect(problems({ ...before, knives })).toHaveLength(knives.length);
+    expect(problems({ ...before, assumptions: { angleExponent: 99 } })).toHaveLength(1);
+  });
+
+  test('is one line-up to the model where only what it does not see changed', () => {
+    const entry = read({ ...before, title: 'One' });
+    const model = toModel(entry);
+    expect(toModel(read({ ...entry, title: 'Another', faceValues: [5] }))).toBe(model);
+    expect(toModel(read({ ...entry, slicePush: entry.slicePush + 1 }))).not.toBe(model);
+    expect(toModel(read({ ...entry, evenedUp: ['hrc'] }))).not.toBe(model);
+  });
+});
+
 describe('the JSON Schema', () => {
   const committed = JSON.parse(readFileSync('public/line-up.schema.json', 'utf8')) as object;
   const accepts = new Ajv2020({ strict: true, allowUnionTypes: true }).compile(committed);

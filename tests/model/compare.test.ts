@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { carryRivalShares, compare, evenUp } from '../../src/model/index.ts';
+import { carryRivalShares, compare, compareBoth, evenUp } from '../../src/model/index.ts';
 import type { Knife, LineUp, Reading, Row } from '../../src/model/index.ts';
 
 const knife = (id: string): fc.Arbitrary<Knife> =>
@@ -24,6 +24,18 @@ const row = (lineUp: LineUp, id: string, reading: Reading): Row => {
   return found;
 };
 const three = fc.tuple(knife('a'), knife('b'), knife('c'));
+
+test('both readings at once are each by itself', () => {
+  fc.assert(
+    fc.property(three, (knives) => {
+      const lineUp: LineUp = { knives, baseline: 'b' };
+      expect(compareBoth(lineUp)).toEqual({
+        pocket: compare(lineUp, { reading: 'pocket' }).rows,
+        close: compare(lineUp, { reading: 'close' }).rows,
+      });
+    }),
+  );
+});
 
 describe.each(readings)('the %s reading', (reading) => {
   test('identity is exactly 1, a/b · b/a = 1, a/b · b/c = a/c, the rival too', () => {

@@ -2,6 +2,7 @@ import { parseHTML } from 'linkedom';
 import { describe, expect, it } from 'vitest';
 import { loft } from '../../src/figures/scene.ts';
 import { sceneOf } from '../../src/lineup/scene.ts';
+import type { Scene } from '../../src/lineup/scene.ts';
 import type { KnifeEntry, LineUpEntry } from '../../src/lineup/schema.ts';
 import { inventedRuns, loftTruths } from '../../src/runs/invented.ts';
 import type { Run } from '../../src/runs/log.ts';
@@ -40,6 +41,14 @@ const birds: Record<string, string> = { Plover: 'One', Dunlin: 'Two' };
 const runs: Run[] = inventedRuns(loftTruths, 11).flatMap((run) => {
   const knife = birds[run.knife];
   return knife === undefined ? [] : [{ ...run, knife }];
+});
+
+/** As the first slider of most pages moves it. */
+const moved = (entry: LineUpEntry): LineUpEntry => ({
+  ...entry,
+  knives: entry.knives.map((knife) =>
+    knife.id === entry.subject && 'deg' in knife.angle ? { ...knife, angle: { deg: 18.5 } } : knife,
+  ),
 });
 
 const scenes: Record<string, LineUpEntry> = {
@@ -141,6 +150,35 @@ describe.each(figures.map((figure) => [figure.id, figure] as const))('figure %s'
         for (const cell of row) expect(cell).not.toMatch(/NaN|undefined|Infinity|\bnull\b/);
       }
     });
+  });
+
+  // Under a hand only what changed is drawn: it must come to what is drawn from nothing.
+  it.each(Object.entries(sizes))(
+    'draws at the %s size the same over another drawing as anew',
+    (_name, size) => {
+      const { document } = parseHTML('<html><body></body></html>');
+      const drawn = (scene: Scene, before?: Element): SVGSVGElement =>
+        draw(figure, scene, size, document as unknown as Document, 'x', before);
+      let before = drawn(sceneOf(base));
+      for (const entry of Object.values(scenes).flatMap((entry) => [entry, moved(entry)])) {
+        const scene = sceneOf(entry);
+        before = drawn(scene, before);
+        expect(before.outerHTML).toBe(drawn(scene).outerHTML);
+      }
+    },
+  );
+
+  it('takes over what still stands, and nothing of a drawing that is not its own', () => {
+    const { document } = parseHTML('<html><body></body></html>');
+    const drawn = (before?: Element): SVGSVGElement =>
+      draw(figure, sceneOf(base), sizes.wide, document as unknown as Document, 'x', before);
+    const axes = (svg: Element) => [...svg.querySelectorAll('[data-mark$="axis tick label"]')];
+    const first = drawn();
+    const nodes = axes(first);
+    const taken = axes(drawn(first));
+    expect(taken).toHaveLength(nodes.length);
+    expect(taken.every((node, index) => node === nodes[index])).toBe(true);
+    expect(axes(drawn(document.createElement('svg'))).some((node) => nodes.includes(node))).toBe(false);
   });
 
   it('draws something else of another line-up', () => {
