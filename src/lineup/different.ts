@@ -4,6 +4,7 @@ import type { LotLife } from '../model/index.ts';
 import { normalCdf } from '../model/distributions.ts';
 import { normalScore } from '../model/normal-score.ts';
 import { loftTruths } from '../runs/invented.ts';
+import { onceFor } from './once-for.ts';
 import type { Scene } from './scene.ts';
 import { brief, plain, thousands } from './show.ts';
 import type { Trial } from './trial.ts';
@@ -129,21 +130,16 @@ function toShowAlike(ratio: number): number | null {
 /** The ratio a plan is made for: the close reading's. */
 export const predicted = ({ row }: Scene): number => row.close.product;
 
-const known = new WeakMap<Scene, Needed>();
-
 /** How many runs a knife would tell the predicted ratio, or show it alike, at the spread of the loft. */
-export function neededFor(scene: Scene): Needed {
-  const before = known.get(scene);
-  if (before) return before;
+export const neededFor = onceFor((scene: Scene): Needed => {
   const ratio = predicted(scene);
   const needed = {
     within: toTellApart(spread.within, ratio),
     mixed: toTellApart(spread.mixed, ratio),
     alike: toShowAlike(ratio),
   };
-  known.set(scene, needed);
   return needed;
-}
+});
 
 /** The chances of a plan with so many runs a knife. */
 export interface Chance {

@@ -1,6 +1,7 @@
 import { evenUp, nominal, ratioCurve, rollingRatio, steelRemovedMm2, whatItTakes } from '../model/index.ts';
 import type { Answer, LineUp } from '../model/index.ts';
 import { pairOf } from './pair.ts';
+import { onceFor } from './once-for.ts';
 import type { Scene } from './scene.ts';
 
 /** What the baseline would need to draw level with a rival knife by its angle alone. */
@@ -23,23 +24,18 @@ export interface DrawLevel {
   steel: Level;
 }
 
-const known = new WeakMap<Scene, DrawLevel>();
-
 /**
  * The edge angles at which the baseline draws level with the subject, and with the subject's steel alone, by the close
  * reading, and what they cost. The flanks above the bevel count as parallel.
  */
-export function drawLevel(scene: Scene): DrawLevel {
-  const before = known.get(scene);
-  if (before) return before;
+export const drawLevel = onceFor((scene: Scene): DrawLevel => {
   const lineUp = pairOf(scene);
   const found = {
     whole: levelIn(scene, lineUp),
     steel: levelIn(scene, evenUp(lineUp, scene.entry.subject, ['geometry', 'finish'])),
   };
-  known.set(scene, found);
   return found;
-}
+});
 
 function levelIn({ entry, baselineKnife }: Scene, lineUp: LineUp): Level {
   const { subject, baseline } = entry;

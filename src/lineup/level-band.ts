@@ -5,6 +5,7 @@ import type { AnswerBand, Knife, LineUp } from '../model/index.ts';
 import { costAskedFirst, costsOf } from './cost.ts';
 import { costVerdict, offerInWords } from './cost-words.ts';
 import { drawLevel } from './draw-level.ts';
+import { onceFor } from './once-for.ts';
 import type { Scene } from './scene.ts';
 import { brief, percent, plain } from './show.ts';
 
@@ -25,21 +26,16 @@ const sameShape = (lineUp: LineUp): LineUp => ({
   })),
 });
 
-const known = new WeakMap<Scene, AnswerBand>();
-
 /** The band of the angle at which the baseline draws level with the subject's steel. */
-export function levelBand(scene: Scene): AnswerBand {
-  const before = known.get(scene);
-  if (before) return before;
+export const levelBand = onceFor((scene: Scene): AnswerBand => {
   const { baseline, subject } = scene.entry;
   const band = whatItTakesBand(
     sameShape(drawLevel(scene).steel.lineUp),
     { knife: baseline, against: subject, attribute: 'angleDeg' },
     { samples },
   );
-  known.set(scene, band);
   return band;
-}
+});
 
 /** The band in sentences: where the angle lies, and how often there is none, or none that stands. */
 export function levelBandWords(scene: Scene): string[] {

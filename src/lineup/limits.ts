@@ -7,6 +7,7 @@ import {
   vickersFromRockwellC,
 } from '../model/index.ts';
 import type { Knife } from '../model/index.ts';
+import { onceFor } from './once-for.ts';
 import { anglesOf, drivable, routesAt, routesOf } from './routes.ts';
 import type { Scene } from './scene.ts';
 
@@ -58,7 +59,7 @@ export function limitsAt(scene: Scene, angleDeg: number): Limits {
 }
 
 /** The three ratios at the angle the subject has. */
-export const limitsOf = (scene: Scene): Limits => limitsAt(scene, anglesOf(scene).subject.bevel);
+export const limitsOf = onceFor((scene: Scene): Limits => limitsAt(scene, anglesOf(scene).subject.bevel));
 
 /** The lowest angle per side at which an edge of this hardness stands in clean slicing, degrees. */
 export const floorDeg = ({ hrc }: Knife): number => angleFloorDeg(vickersFromRockwellC(nominal(hrc)));
@@ -101,7 +102,7 @@ export function stretchOf(scene: Scene, trial: Trial): Stretch | null {
 }
 
 /** The angles at which the subject is no worse than the baseline in all that can be said of it; null where there are none. */
-export function sharedStretch(scene: Scene): Stretch | null {
+export const sharedStretch = onceFor((scene: Scene): Stretch | null => {
   const known = trials.filter((trial) => limitsOf(scene)[trial] !== null);
   const stretches = known.map((trial) => stretchOf(scene, trial));
   return stretches.reduce<Stretch | null>(
@@ -115,4 +116,4 @@ export function sharedStretch(scene: Scene): Stretch | null {
     },
     { lowDeg: edgeAngleRange.low, highDeg: edgeAngleRange.high },
   );
-}
+});

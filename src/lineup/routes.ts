@@ -9,6 +9,7 @@ import {
   wedgeResistance,
 } from '../model/index.ts';
 import type { Knife } from '../model/index.ts';
+import { onceFor } from './once-for.ts';
 import type { Scene } from './scene.ts';
 
 /** What one edge angle of the subject is worth against the baseline, by each route and by both. */
@@ -29,13 +30,13 @@ export interface Routes {
 }
 
 /** Friction, speed ratio and exponent at the middle of what the line-up gives. */
-function workOf({ entry, lineUp }: Scene): { friction: number; slicePush: number; total: number } {
-  return {
+const workOf = onceFor(
+  ({ entry, lineUp }: Scene): { friction: number; slicePush: number; total: number } => ({
     friction: nominal(entry.friction),
     slicePush: entry.slicePush,
     total: nominal(lineUp.assumptions?.angleExponent ?? parameters.angleExponent.default),
-  };
-}
+  }),
+);
 
 /** What is left of the friction coefficient for the push of a wedge of this angle. */
 export function frictionLeft(scene: Scene, angleDeg: number): number {
@@ -52,16 +53,18 @@ const apexAngleDeg = ({ microbevelAngleDeg }: Knife, angleDeg: number): number =
   microbevelAngleDeg === undefined ? angleDeg : Math.max(angleDeg, nominal(microbevelAngleDeg));
 
 /** Edge angle and angle at the apex of subject and baseline, degrees per side, at the middle of their ranges. */
-export function anglesOf({
-  subjectKnife,
-  baselineKnife,
-}: Scene): Record<'subject' | 'baseline', { bevel: number; apex: number }> {
-  const of = (knife: Knife) => {
-    const bevel = nominal(knife.angleDeg);
-    return { bevel, apex: apexAngleDeg(knife, bevel) };
-  };
-  return { subject: of(subjectKnife), baseline: of(baselineKnife) };
-}
+export const anglesOf = onceFor(
+  ({
+    subjectKnife,
+    baselineKnife,
+  }: Scene): Record<'subject' | 'baseline', { bevel: number; apex: number }> => {
+    const of = (knife: Knife) => {
+      const bevel = nominal(knife.angleDeg);
+      return { bevel, apex: apexAngleDeg(knife, bevel) };
+    };
+    return { subject: of(subjectKnife), baseline: of(baselineKnife) };
+  },
+);
 
 /** Whether a wedge of this angle can be driven against the line-up's friction. */
 export const drivable = (scene: Scene, angleDeg: number): boolean =>
@@ -85,13 +88,13 @@ export function routesAt(scene: Scene, angleDeg: number): Routes {
 }
 
 /** The routes of the subject's edge angle as it is. */
-export const routesOf = (scene: Scene): Routes => routesAt(scene, anglesOf(scene).subject.bevel);
+export const routesOf = onceFor((scene: Scene): Routes => routesAt(scene, anglesOf(scene).subject.bevel));
 
 /**
  * The exponents at 15° per side: `total` is the angle's own, `wedge` that of the wedge, `tooth` that of the tooth depth
  * in full, and `apex` the power the tooth depth is raised to, so that wedge + apex × tooth = total.
  */
-export function exponentsOf(scene: Scene): Record<'total' | 'wedge' | 'tooth' | 'apex', number> {
+export const exponentsOf = onceFor((scene: Scene): Record<'total' | 'wedge' | 'tooth' | 'apex', number> => {
   const { friction, slicePush, total } = workOf(scene);
   const theta = Math.PI / 12;
   const tooth = theta / Math.tan(theta);
@@ -101,7 +104,7 @@ export function exponentsOf(scene: Scene): Record<'total' | 'wedge' | 'tooth' | 
     apex: apexExponent(total, friction, slicePush),
     wedge: -tooth * apexExponent(0, friction, slicePush),
   };
-}
+});
 
 /** The wedge where the spread force is not equal: on an elastic bed at equal depth, and with the bevel buried. */
 export function wedgeSpan(scene: Scene): { elasticBed: number; buriedBevel: number } {

@@ -3,6 +3,7 @@ import type { Drift, LotLife, Measured } from '../model/index.ts';
 import { livesOf, reachOf } from '../runs/lives.ts';
 import type { LifeUnit, SharpenedLife } from '../runs/lives.ts';
 import { found } from './found.ts';
+import { onceFor } from './once-for.ts';
 import type { Scene } from './scene.ts';
 import { unlessRefused } from './unless-refused.ts';
 
@@ -56,16 +57,8 @@ export const middleOf = ({ lives }: KnifeRuns): number | null => {
   return whole.length === 0 ? null : Math.exp(meanLog(whole.map(placeOf)));
 };
 
-const known = new WeakMap<Scene, RunsTold>();
-
 /** What the runs say, computed once for a scene. */
-export function runsOf(scene: Scene): RunsTold {
-  const before = known.get(scene);
-  if (before) return before;
-  const told = read(scene);
-  known.set(scene, told);
-  return told;
-}
+export const runsOf = onceFor(read);
 
 function read({ entry, subject, baseline }: Scene): RunsTold {
   const runs = entry.runs ?? [];

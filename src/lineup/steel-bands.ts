@@ -2,6 +2,7 @@ import { createPredictor, nominal } from '../model/index.ts';
 import type { Knife, LineUp, Predictor } from '../model/index.ts';
 import { factorOf } from './found.ts';
 import { pairOf } from './pair.ts';
+import { onceFor } from './once-for.ts';
 import type { Scene } from './scene.ts';
 import { ratiosAt } from './sure.ts';
 import { takenAtDeg } from './steel.ts';
@@ -25,8 +26,6 @@ const samples = 2000;
 
 /** One for each question, so that none takes from another what it has kept. */
 const predictors: Partial<Record<keyof SteelBands, Predictor>> = {};
-const known = new WeakMap<Scene, SteelBands>();
-
 /** The knives with one edge on all of them, so that nothing but their steels can differ. */
 function steelsAlone(
   lineUp: LineUp,
@@ -50,9 +49,7 @@ const middleVolumes = (volumes: Knife['carbideVolPercent']): Knife['carbideVolPe
   Object.fromEntries(Object.entries(volumes).map(([kind, volume]) => [kind, nominal(volume)]));
 
 /** The bands of the steel's worth, computed once for a scene. */
-export function steelBandsOf(scene: Scene): SteelBands {
-  const before = known.get(scene);
-  if (before) return before;
+export const steelBandsOf = onceFor((scene: Scene): SteelBands => {
   const pair = pairOf(scene);
   const band = (of: keyof SteelBands, lineUp: LineUp): Banded => {
     const runs = (predictors[of] ??= createPredictor({ samples, seed: 7 }));
@@ -93,6 +90,5 @@ export function steelBandsOf(scene: Scene): SteelBands {
             factorOf(close, 'hardness'),
           ),
   };
-  known.set(scene, bands);
   return bands;
-}
+});

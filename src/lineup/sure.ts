@@ -2,6 +2,7 @@ import { bandRounding, compare, createPredictor, firstOrderBand, quantiles } fro
 import type { Family, FirstOrderBand, Predictor } from '../model/index.ts';
 import { found, ofKnife } from './found.ts';
 import { pairIn, pairOf } from './pair.ts';
+import { onceFor } from './once-for.ts';
 import type { Scene } from './scene.ts';
 import { nearest } from './stack.ts';
 
@@ -37,12 +38,8 @@ export const samples = 20_000;
 let predictor: Predictor | undefined;
 /** Of its own: a predictor keeps what its last line-up needed, and two line-ups in turn would keep nothing. */
 let neighbours: Predictor | undefined;
-const known = new WeakMap<Scene, Sure>();
-
 /** How sure the ratio is, computed once for a scene; the draws are the same for every scene, so a slider moves it smoothly. */
-export function sureOf(scene: Scene): Sure {
-  const before = known.get(scene);
-  if (before) return before;
+export const sureOf = onceFor((scene: Scene): Sure => {
   predictor ??= createPredictor({ samples, seed: 1 });
   const runs = predictor;
   const pair = pairOf(scene);
@@ -66,9 +63,8 @@ export function sureOf(scene: Scene): Sure {
     logs,
     line: firstOrderBand(pair, subject),
   };
-  known.set(scene, sure);
   return sure;
-}
+});
 
 /** The ratios below which given shares of the samples lie. */
 export const ratiosAt = (logs: Float64Array, shares: readonly number[]): number[] =>

@@ -8,6 +8,7 @@ import {
   rangeOf,
 } from '../model/index.ts';
 import type { CarbideVolPercent, Knife, LineUp, Quantity } from '../model/index.ts';
+import { onceFor } from './once-for.ts';
 import type { AngleEntry, Along, CarbideEntry, KnifeEntry, LineUpEntry, Placed } from './schema.ts';
 
 const isAlong = (value: Placed): value is Along => typeof value === 'object' && 'heel' in value;
@@ -66,29 +67,20 @@ function volumes(carbide: CarbideEntry): CarbideVolPercent {
   return known;
 }
 
-const knives = new WeakMap<KnifeEntry, Knife>();
-
 /** The knife as the model takes it. The same entry always gives the same object. */
-function knifeOf(entry: KnifeEntry): Knife {
-  const before = knives.get(entry);
-  if (before) return before;
-  const knife: Knife = {
-    id: entry.id,
-    name: entry.name,
-    angleDeg: perSideDeg(entry.angle),
-    ...(entry.microbevelDeg === undefined ? {} : { microbevelAngleDeg: entry.microbevelDeg }),
-    edgeMm: oneQuantity(entry.edgeMm),
-    finish: entry.finish,
-    grind: entry.grind,
-    hrc: entry.hrc,
-    carbideVolPercent: volumes(entry.carbide),
-    ...(entry.toughness === undefined ? {} : { toughness: entry.toughness }),
-  };
-  knives.set(entry, knife);
-  return knife;
-}
+const knifeOf = onceFor((entry: KnifeEntry): Knife => ({
+  id: entry.id,
+  name: entry.name,
+  angleDeg: perSideDeg(entry.angle),
+  ...(entry.microbevelDeg === undefined ? {} : { microbevelAngleDeg: entry.microbevelDeg }),
+  edgeMm: oneQuantity(entry.edgeMm),
+  finish: entry.finish,
+  grind: entry.grind,
+  hrc: entry.hrc,
+  carbideVolPercent: volumes(entry.carbide),
+  ...(entry.toughness === undefined ? {} : { toughness: entry.toughness }),
+}));
 
-const known = new WeakMap<LineUpEntry, LineUp>();
 /** What was made last, and of what: an entry that changed only in what the model does not see gives it again. */
 let latest: { parts: readonly unknown[]; lineUp: LineUp } | undefined;
 
@@ -98,16 +90,13 @@ let latest: { parts: readonly unknown[]; lineUp: LineUp } | undefined;
  *
  * @throws RangeError where caliper readings make no bevel, or a designation is not in the model's table.
  */
-export function toModel(entry: LineUpEntry): LineUp {
-  const before = known.get(entry);
-  if (before) return before;
+export const toModel = onceFor((entry: LineUpEntry): LineUp => {
   const parts = seenByModel(entry);
   const same = latest?.parts.length === parts.length && parts.every((part, at) => part === latest?.parts[at]);
   const lineUp = same && latest ? latest.lineUp : converted(entry);
   latest = { parts, lineUp };
-  known.set(entry, lineUp);
   return lineUp;
-}
+});
 
 /** All that a line-up of the model is made of. */
 const seenByModel = (entry: LineUpEntry): unknown[] => [

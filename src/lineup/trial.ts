@@ -7,6 +7,7 @@ import { livesOf } from '../runs/lives.ts';
 import type { LifeUnit } from '../runs/lives.ts';
 import type { Run } from '../runs/log.ts';
 import { found } from './found.ts';
+import { onceFor } from './once-for.ts';
 import type { Scene } from './scene.ts';
 import { unlessRefused } from './unless-refused.ts';
 
@@ -38,20 +39,15 @@ interface Found {
   why: string;
 }
 
-const known = new WeakMap<Scene, Found>();
-
-function foundIn(scene: Scene): Found {
-  const before = known.get(scene);
-  if (before) return before;
+const foundIn = onceFor((scene: Scene): Found => {
   const { runs = [] } = scene.entry;
   const own = runs.length > 0 ? ownTrial(scene, runs) : '';
   const found =
     typeof own === 'string'
       ? { trial: loftTrial(scene) ?? imaginedTrial(scene), why: own }
       : { trial: own, why: '' };
-  known.set(scene, found);
   return found;
-}
+});
 
 /** The runs of the two knives and what they say, once for a scene. */
 export const trialOf = (scene: Scene): Trial => foundIn(scene).trial;

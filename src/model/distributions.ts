@@ -1,5 +1,7 @@
 /** The normal, Student's and the noncentral t distribution, to about twelve digits and without a library. */
 
+import { remembered } from './remembered.ts';
+
 const LANCZOS = [
   0.99999999999980993, 676.5203681218851, -1259.1392167224028, 771.32342877765313, -176.61502916214059,
   12.507343278686905, -0.13857109526572012, 9.9843695780195716e-6, 1.5056327351493116e-7,
@@ -123,9 +125,13 @@ export function studentCdf(t: number, df: number): number {
  */
 export function studentQuantile(p: number, df: number): number {
   checkProbability(p);
+  return studentLimit(p, df);
+}
+
+const studentLimit = remembered(1000, (p: number, df: number): number => {
   const cdf = (t: number): number => studentCdf(t, df);
   return p > 0.5 ? -invert(cdf, 1 - p) : invert(cdf, p);
-}
+});
 
 /**
  * The chance that a noncentral t with `df` degrees of freedom and noncentrality `delta` is at most t: the

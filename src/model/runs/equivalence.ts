@@ -1,6 +1,7 @@
 /** How many runs it takes to show that two knives are alike. */
 
 import { normalCdf, studentQuantile } from '../distributions.ts';
+import { remembered } from '../remembered.ts';
 import { leastRuns, logSd } from './planning.ts';
 
 /** What is to be shown alike, and how surely. */
@@ -29,6 +30,10 @@ export interface EquivalencePlan {
  */
 export function equivalencePower(below: number, above: number, df: number, alpha: number): number {
   if (!(df >= 1 && Number.isFinite(df))) throw new RangeError(`df ${df} is not a number of 1 or above`);
+  return chanceOfBoth(below, above, df, alpha);
+}
+
+const chanceOfBoth = remembered(5000, (below: number, above: number, df: number, alpha: number): number => {
   const limit = studentQuantile(1 - alpha, df);
   // s, the estimated scatter over the true one, has the density s^(df−1)·exp(−df·s²/2) up to a factor, near 1.
   const width = 12 / Math.sqrt(2 * df);
@@ -40,7 +45,7 @@ export function equivalencePower(below: number, above: number, df: number, alpha
   const turn = Math.min(to, (below + above) / (2 * limit));
   if (turn <= from) return 0;
   return simpson((s) => both(s) * density(s), from, turn) / simpson(density, from, to);
-}
+});
 
 function simpson(f: (s: number) => number, from: number, to: number): number {
   const steps = 400;

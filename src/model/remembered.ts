@@ -1,0 +1,21 @@
+/**
+ * The same function of numbers, which keeps its results for when it is asked again: a hand on a slider comes by the
+ * same places, and a curve of chances asks for the limits of the same few tests.
+ *
+ * @param most how many results it keeps before it begins anew
+ */
+export function remembered<T extends number[]>(
+  most: number,
+  reckon: (...of: T) => number,
+): (...of: T) => number {
+  const known = new Map<string, number>();
+  return (...of) => {
+    const asked = of.join(' ');
+    const before = known.get(asked);
+    if (before !== undefined) return before;
+    const value = reckon(...of);
+    if (known.size >= most) known.clear();
+    known.set(asked, value);
+    return value;
+  };
+}

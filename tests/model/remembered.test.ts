@@ -1,0 +1,17 @@
+import { expect, test } from 'vitest';
+import { remembered } from '../../src/model/remembered.ts';
+
+test('what was reckoned is not reckoned again, until there is too much of it', () => {
+  const asked: string[] = [];
+  const sum = remembered(2, (a: number, b: number) => {
+    asked.push(`${a}+${b}`);
+    return a + b;
+  });
+  expect([sum(1, 2), sum(1, 2), sum(1, 3), sum(12, 3), sum(1, 2)]).toEqual([3, 3, 4, 15, 3]);
+  expect(asked).toEqual(['1+2', '1+3', '12+3', '1+2']);
+});
+
+test('numbers that differ in the last digit are not taken for each other', () => {
+  const same = remembered(10, (a: number) => a);
+  expect([same(0.1 + 0.2), same(0.3)]).toEqual([0.1 + 0.2, 0.3]);
+});
