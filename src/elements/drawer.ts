@@ -51,8 +51,10 @@ export class DrawerElement extends SceneElement {
       'all-file': () => this.#save(this.#drawer.items(), 'keenfold-drawer.json'),
       'aside-file': () => this.#saveAside(),
       'aside-erase': () => {
+        // First: what stands in the drawer's own place is laid aside whenever it is looked at.
+        const { message } = this.#drawer.eraseUnread();
         eraseLaidAside();
-        return 'The line-up kept aside is erased.';
+        return `What was kept aside is erased.${message}`;
       },
       markdown: () => {
         if (item) void this.#markdown(item).then((said) => this.#after(said));
@@ -104,9 +106,14 @@ export class DrawerElement extends SceneElement {
   }
 
   #saveAside(): string {
-    const name = 'keenfold-unread-line-up.txt';
-    download(name, laidAside() ?? '', 'text/plain');
+    const name = 'keenfold-unread.txt';
+    download(name, this.#aside(), 'text/plain');
     return `What was kept aside is in the file ${name}, as it was found.`;
+  }
+
+  /** All that cannot be read, as it was found. */
+  #aside(): string {
+    return [laidAside(), this.#drawer.unreadText()].filter((text) => text !== '').join('\n');
   }
 
   async #markdown({ name, entry }: Kept): Promise<string> {
@@ -143,7 +150,7 @@ export class DrawerElement extends SceneElement {
       if (row && list.children[index] !== row) list.insertBefore(row, list.children[index] ?? null);
     });
     const aside = this.place('aside');
-    if (aside) aside.hidden = laidAside() === null;
+    if (aside) aside.hidden = this.#aside() === '';
     const unread = this.#drawer.unread();
     const state = this.place('state');
     if (state)

@@ -24,6 +24,10 @@ export interface Drawer {
   items(): readonly Kept[];
   /** How many line-ups are stored that this version of the page cannot read. They are left as they are. */
   unread(): number;
+  /** They as they were found, one a line. */
+  unreadText(): string;
+  /** Erases them for good. */
+  eraseUnread(): Outcome;
   put(entry: LineUpEntry, name?: string): Outcome;
   rename(id: string, name: string): Outcome;
   copy(id: string): Outcome;
@@ -38,7 +42,7 @@ export interface Drawer {
 
 const key = 'keenfold.drawer';
 /** Where a stored text that cannot be read is laid aside, so that nothing writes over it. */
-const asideKey = 'keenfold.drawer.unreadable';
+export const unreadDrawerKey = 'keenfold.drawer.unreadable';
 
 interface Stored {
   items: Kept[];
@@ -118,6 +122,11 @@ export function createDrawer(
   return {
     items: () => look().items,
     unread: () => look().unread.length,
+    unreadText: () =>
+      look()
+        .unread.map((item) => JSON.stringify(item))
+        .join('\n'),
+    eraseUnread: () => write({ items: look().items, unread: [] }, ''),
     put(entry, name) {
       const { items, unread } = look();
       const item = fresh(items, { name: tidyName(name, entry.title), entry });
@@ -236,7 +245,7 @@ function storedIn(shelf: Shelf): Stored {
   const document = parsed(text);
   if (!document) {
     // Before anything is written over it.
-    if (shelf.getItem(asideKey) === null) shelf.setItem(asideKey, text);
+    if (shelf.getItem(unreadDrawerKey) === null) shelf.setItem(unreadDrawerKey, text);
     return { items: [], unread: [] };
   }
   const read: Stored = { items: [], unread: [] };

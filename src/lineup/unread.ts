@@ -1,15 +1,19 @@
+import { unreadDrawerKey } from './drawer.ts';
 import { unreadKey } from './keep.ts';
 
-/** What lies aside; null where nothing does, or storage is denied. */
-export function laidAside(openShelf: () => Pick<Storage, 'getItem'> = () => localStorage): string | null {
+/** What a text was kept from before it was laid aside: the last line-up, and the drawer as a whole. */
+const keys = [unreadKey, unreadDrawerKey];
+
+/** What lies aside, a text a line; empty where nothing does, or storage is denied. */
+export function laidAside(openShelf: () => Pick<Storage, 'getItem'> = () => localStorage): string {
   try {
-    return openShelf().getItem(unreadKey);
+    return keys.flatMap((key) => openShelf().getItem(key) ?? []).join('\n');
   } catch {
-    return null;
+    return '';
   }
 }
 
 /** Erases what lies aside, for good. */
 export function eraseLaidAside(openShelf: () => Pick<Storage, 'removeItem'> = () => localStorage): void {
-  openShelf().removeItem(unreadKey);
+  for (const key of keys) openShelf().removeItem(key);
 }

@@ -103,6 +103,15 @@ describe('what is stored and cannot be read', () => {
     expect(new Set(drawer.items().map(({ id }) => id)).size).toBe(2);
   });
 
+  test('what cannot be read is given as it was found, and erased when asked', () => {
+    const items = [stored(), 7, { id: '9', version: 99 }];
+    const own = shelf({ [key]: JSON.stringify({ items }) });
+    const drawer = drawerOn(own);
+    expect(drawer.unreadText()).toBe('7\n{"id":"9","version":99}');
+    expect(drawer.eraseUnread().message).toBe('');
+    expect([names(drawer), drawer.unread(), drawer.unreadText()]).toEqual([['a'], 0, '']);
+  });
+
   test('a line-up without its times counts as never saved', () => {
     const { kept: _kept, saved: _saved, ...item } = stored();
     const drawer = drawerOn(shelf({ [key]: JSON.stringify({ items: [item] }) }));
@@ -130,8 +139,10 @@ test('without a word about where, it is the browser’s own storage', () => {
   createDrawer().put(loft(), 'a');
   expect(own.kept['keenfold.drawer']).toContain('"a"');
   createKeeper().keep(loft());
-  expect(laidAside()).toBeNull();
+  expect(laidAside()).toBe('');
   own.kept['keenfold.line-up.unread'] = 'a';
+  own.kept['keenfold.drawer.unreadable'] = 'b';
+  expect(laidAside()).toBe('a\nb');
   eraseLaidAside();
   vi.unstubAllGlobals();
   expect(Object.keys(own.kept)).toHaveLength(2);

@@ -159,3 +159,27 @@ test('a line-up kept last that cannot be read is kept aside, and the drawer save
   await expect(page.locator('[data-part=state]')).toContainText('The drawer is empty');
   await expect(section).toBeHidden();
 });
+
+test('line-ups of the drawer that cannot be read are saved as they were found, and erased', async ({
+  page,
+}) => {
+  await page.goto('/class/');
+  for (const [stored, found] of [
+    ['{"items":[{"id":"1","version":99}]}', '{"id":"1","version":99}'],
+    ['{"items":[', '{"items":['],
+  ] as const) {
+    await page.evaluate((text) => localStorage.setItem('keenfold.drawer', text), stored);
+    await page.goto('/drawer/');
+    await live(page);
+    const section = page.getByRole('region', { name: 'Kept aside' });
+    const saving = page.waitForEvent('download');
+    await section.getByRole('button', { name: 'Save' }).click();
+    expect(readFileSync(await (await saving).path(), 'utf8')).toBe(found);
+    await section.getByRole('button', { name: 'Erase' }).click();
+    await expect(section).toBeHidden();
+    await page.reload();
+    await live(page);
+    await expect(page.locator('[data-part=state]')).toHaveText('The drawer is empty.');
+    await expect(section).toBeHidden();
+  }
+});
