@@ -13,6 +13,14 @@ import { sitemap } from './src/sitemap/integration.mjs';
 /** Modules of the script before the first touch that the live half uses too. */
 const start = /preload-helper|rolldown.runtime|src\/(elements\/carry|topics\/index)\.ts/;
 
+/** The live half, and of what topics share what is too small for a fetch of its own. */
+const live = /src\/(elements\/live|lineup\/(job|not-known|pair|refused-work|rows|sentences-of))\.ts/;
+/** What draws a figure, and what most figures are drawn with. */
+const figure = /src\/(elements\/figure|plots\/(draw|figure|grid|ratio-axis|short-name|steady))\.ts/;
+/** What bench and runs keep by, and what of runs several share: too small for fetches of their own. */
+const keep = /src\/(elements\/keep-own|lineup\/keep)\.ts/;
+const log = /src\/(lineup\/(counted|first-plan|series-held)|model\/runs\/sheet-code)\.ts/;
+
 export default defineConfig({
   // The address the site is published at; only link previews and the site map need it.
   site: process.env['KEENFOLD_SITE'] ?? 'https://keenfold.example',
@@ -51,14 +59,17 @@ export default defineConfig({
         build: {
           rolldownOptions: {
             output: {
-              // What the start shares with the live half, which comes first; Plot in one piece; the live half
-              // of every page with all it needs, which packs better together; all else by what uses it, so that a
-              // page fetches no more than it shows.
+              // What the start shares with the live half, which comes first; the live half of every page with all it
+              // needs, which packs better together; Plot in one piece, and what every figure needs besides; all else
+              // by what uses it, so that a page fetches no more than it shows.
               codeSplitting: {
                 groups: [
-                  { name: 'start', test: start, priority: 1 },
-                  { name: 'plot', test: /@observablehq/ },
-                  { name: 'live', test: /src\/elements\/live\.ts/ },
+                  { name: 'start', test: start, priority: 3 },
+                  { name: 'live', test: live, priority: 2 },
+                  { name: 'plot', test: /@observablehq/, priority: 1 },
+                  { name: 'figure', test: figure },
+                  { name: 'keep', test: keep },
+                  { name: 'log', test: log },
                 ],
               },
             },

@@ -101,6 +101,9 @@ function touched(event: Event): void {
   const target = event.target;
   const fetchIt = target instanceof Element ? needed(target) : undefined;
   if (!target || !fetchIt) return;
+  // Its topic comes late, but not after all else.
+  const late = (target as Element).closest<HTMLElement>('[data-late]')?.dataset['late'];
+  if (isTopicName(late)) topicLoaders[late]().catch(() => undefined);
   const again =
     event.type === 'input' || event.type === 'change' || event.type === 'click' ? event.type : undefined;
   void fetchIt().then((came) => {

@@ -25,6 +25,11 @@ export abstract class SceneElement extends HTMLElement {
 
   connectedCallback(): void {
     this.#waits = this.dataset['late'] !== undefined;
+    if (this.#waits) {
+      for (const touch of ['pointerover', 'focusin']) this.addEventListener(touch, this.#touched);
+      // What brought the page to life may have been a touch of this very element.
+      if (this.#underHand) this.#touched();
+    }
     this.#dispose = effect(() => {
       const now = scene.value;
       if (!this.#waits) this.show(now);
@@ -37,7 +42,14 @@ export abstract class SceneElement extends HTMLElement {
     this.#dispose?.();
     this.#notAgain();
     removeEventListener('beforeprint', this.#onPaper);
+    for (const touch of ['pointerover', 'focusin']) this.removeEventListener(touch, this.#touched);
   }
+
+  get #underHand(): boolean {
+    return this.matches(':focus-within, :hover');
+  }
+
+  #touched = (): void => this.fetchLate();
 
   #onPaper = (): void => {
     if (!this.#waits) this.settle();
@@ -64,12 +76,13 @@ export abstract class SceneElement extends HTMLElement {
     if (!this.#waits) return;
     // What was built is of another line-up: better nothing than that.
     if (scene.value.entry !== example) this.dataset['stale'] = 'yes';
-    // Of the address, it is waited for; under a hand that moves it waits for the pause.
+    // Of the address, it is waited for; beside a hand that moves it waits for the pause.
     const pause = isOfAddress(scene.value.entry) ? 0 : pauseMs;
     lateTopic(this.dataset['late'] as TopicName).then(
       () => {
         clearTimeout(this.#arrival);
-        this.#arrival = window.setTimeout(() => afterDrawing(this.#arrived), pause);
+        if (this.#underHand) this.#arrived();
+        else this.#arrival = window.setTimeout(() => afterDrawing(this.#arrived), pause);
       },
       () => {
         this.dataset['stale'] = 'failed';
