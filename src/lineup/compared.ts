@@ -1,5 +1,5 @@
 import { compareBoth } from '../model/index.ts';
-import { onceFor } from './once-for.ts';
+import { onceFor } from '../model/remembered.ts';
 
 /**
  * The rows of a line-up by both readings, computed once for one object.

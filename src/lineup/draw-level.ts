@@ -1,7 +1,7 @@
 import { evenUp, nominal, ratioCurve, rollingRatio, steelRemovedMm2, whatItTakes } from '../model/index.ts';
 import type { Answer, LineUp } from '../model/index.ts';
+import { onceFor } from '../model/remembered.ts';
 import { pairOf } from './pair.ts';
-import { onceFor } from './once-for.ts';
 import type { Scene } from './scene.ts';
 
 /** What the baseline would need to draw level with a rival knife by its angle alone. */

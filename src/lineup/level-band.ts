@@ -2,10 +2,10 @@
 
 import { nominal, whatItTakesBand } from '../model/index.ts';
 import type { AnswerBand, Knife, LineUp } from '../model/index.ts';
+import { onceFor } from '../model/remembered.ts';
 import { costAskedFirst, costsOf } from './cost.ts';
 import { costVerdict, offerInWords } from './cost-words.ts';
 import { drawLevel } from './draw-level.ts';
-import { onceFor } from './once-for.ts';
 import type { Scene } from './scene.ts';
 import { brief, percent, plain } from './show.ts';
 

@@ -7,7 +7,7 @@ import {
   vickersFromRockwellC,
 } from '../model/index.ts';
 import type { Knife } from '../model/index.ts';
-import { onceFor } from './once-for.ts';
+import { onceFor } from '../model/remembered.ts';
 import { anglesOf, drivable, routesAt, routesOf } from './routes.ts';
 import type { Scene } from './scene.ts';
 

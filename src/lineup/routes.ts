@@ -9,7 +9,7 @@ import {
   wedgeResistance,
 } from '../model/index.ts';
 import type { Knife } from '../model/index.ts';
-import { onceFor } from './once-for.ts';
+import { onceFor } from '../model/remembered.ts';
 import type { Scene } from './scene.ts';
 
 /** What one edge angle of the subject is worth against the baseline, by each route and by both. */

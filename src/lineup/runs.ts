@@ -1,9 +1,9 @@
 import { ended, lotDrift, measuredRatio } from '../model/index.ts';
 import type { Drift, LotLife, Measured } from '../model/index.ts';
+import { onceFor } from '../model/remembered.ts';
 import { livesOf, reachOf } from '../runs/lives.ts';
 import type { LifeUnit, SharpenedLife } from '../runs/lives.ts';
 import { found } from './found.ts';
-import { onceFor } from './once-for.ts';
 import type { Scene } from './scene.ts';
 import { unlessRefused } from './unless-refused.ts';
 

@@ -1,8 +1,8 @@
 import { createPredictor, nominal } from '../model/index.ts';
 import type { Knife, LineUp, Predictor } from '../model/index.ts';
+import { onceFor } from '../model/remembered.ts';
 import { factorOf } from './found.ts';
 import { pairOf } from './pair.ts';
-import { onceFor } from './once-for.ts';
 import type { Scene } from './scene.ts';
 import { ratiosAt } from './sure.ts';
 import { takenAtDeg } from './steel.ts';

@@ -1,8 +1,8 @@
 import { bandRounding, compare, createPredictor, firstOrderBand, quantiles } from '../model/index.ts';
 import type { Family, FirstOrderBand, Predictor } from '../model/index.ts';
+import { onceFor } from '../model/remembered.ts';
 import { found, ofKnife } from './found.ts';
 import { pairIn, pairOf } from './pair.ts';
-import { onceFor } from './once-for.ts';
 import type { Scene } from './scene.ts';
 import { nearest } from './stack.ts';
 

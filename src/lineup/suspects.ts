@@ -1,7 +1,7 @@
 import { explanations } from '../model/index.ts';
 import type { Explanation } from '../model/index.ts';
+import { onceFor } from '../model/remembered.ts';
 import { pairOf } from './pair.ts';
-import { onceFor } from './once-for.ts';
 import { runsOf } from './runs.ts';
 import type { Scene } from './scene.ts';
 

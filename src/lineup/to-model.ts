@@ -8,7 +8,7 @@ import {
   rangeOf,
 } from '../model/index.ts';
 import type { CarbideVolPercent, Knife, LineUp, Quantity } from '../model/index.ts';
-import { onceFor } from './once-for.ts';
+import { onceFor } from '../model/remembered.ts';
 import type { AngleEntry, Along, CarbideEntry, KnifeEntry, LineUpEntry, Placed } from './schema.ts';
 
 const isAlong = (value: Placed): value is Along => typeof value === 'object' && 'heel' in value;

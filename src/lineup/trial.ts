@@ -2,12 +2,12 @@
 import { measuredRatio, nominal } from '../model/index.ts';
 import type { Knife, LotLife, Measured } from '../model/index.ts';
 import { studentQuantile } from '../model/distributions.ts';
+import { onceFor } from '../model/remembered.ts';
 import { inventedRuns, loftRuns, loftTruths } from '../runs/invented.ts';
 import { livesOf } from '../runs/lives.ts';
 import type { LifeUnit } from '../runs/lives.ts';
 import type { Run } from '../runs/log.ts';
 import { found } from './found.ts';
-import { onceFor } from './once-for.ts';
 import type { Scene } from './scene.ts';
 import { unlessRefused } from './unless-refused.ts';
 

@@ -1,5 +1,6 @@
 /** Curves of blunting through the readings of one run. */
 import { studentQuantile } from '../model/distributions.ts';
+import { onceFor } from '../model/remembered.ts';
 import { leastSquares } from './least-squares.ts';
 import type { Law } from './least-squares.ts';
 import type { SeriesReading } from './log.ts';
@@ -140,3 +141,8 @@ function check(readings: readonly SeriesReading[], kind: CurveKind): SeriesReadi
   }
   return last;
 }
+
+/** The curve of its own kind through the readings of a run, fitted once. @throws RangeError as `bluntingCurve` */
+export const ownCurve = onceFor((readings: readonly SeriesReading[]): BluntingCurve =>
+  bluntingCurve(readings, curveKindOf(readings)),
+);

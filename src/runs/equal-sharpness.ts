@@ -2,7 +2,7 @@
 import { estimateRatio } from '../model/runs/estimate.ts';
 import { studentQuantile } from '../model/distributions.ts';
 import { crossing } from './crossing.ts';
-import { bluntingCurve, curveKindOf } from './curves.ts';
+import { curveKindOf, ownCurve } from './curves.ts';
 import type { SeriesReading } from './log.ts';
 
 export interface StopRatio {
@@ -48,7 +48,7 @@ export function ratioByStop(
   /** How keen an edge is at a stop, higher being keener; and back again. */
   const keen = (stop: number): number => (rising && !relative ? -stop : stop);
   const curved = (series: (typeof x)[number]) => {
-    const curve = bluntingCurve(series, curveKindOf(series));
+    const curve = ownCurve(series);
     const start = curve.start.value;
     const readingAt = (stop: number): number => (!relative ? stop : rising ? start / stop : stop * start);
     const stopAt = (reading: number): number =>

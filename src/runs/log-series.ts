@@ -1,5 +1,5 @@
 /** The readings along the edges of one knife, as a log holds them. */
-import { bluntingCurve, curveKindOf } from './curves.ts';
+import { ownCurve } from './curves.ts';
 import type { BluntingCurve } from './curves.ts';
 import { notRecorded } from './log.ts';
 import type { Run, SeriesReading } from './log.ts';
@@ -37,7 +37,7 @@ export function seriesOf(runs: readonly Run[], knife: string): LogSeries {
     }
     seen.add(key);
     try {
-      series.push({ sharpening: name, readings, curve: bluntingCurve(readings, curveKindOf(readings)) });
+      series.push({ sharpening: name, readings, curve: ownCurve(readings) });
     } catch (error) {
       if (!(error instanceof RangeError)) throw error;
       leftOut.push(`The series of ${knife}, ${name}, is left out: ${error.message}.`);

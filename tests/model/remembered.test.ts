@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { remembered } from '../../src/model/remembered.ts';
+import { onceFor, remembered } from '../../src/model/remembered.ts';
 
 test('what was reckoned is not reckoned again, until there is too much of it', () => {
   const asked: string[] = [];
@@ -16,4 +16,16 @@ test('what was reckoned is not reckoned again, until there is too much of it', (
 test('numbers that differ in the last digit are not taken for each other', () => {
   const same = remembered(10, (a: number) => a);
   expect([same(0.1 + 0.2), same(0.3)]).toEqual([0.1 + 0.2, 0.3]);
+});
+
+test('of an object it is reckoned once, nothing included', () => {
+  let times = 0;
+  const none = onceFor((of: { answer: null }) => {
+    times += 1;
+    return of.answer;
+  });
+  const asked = { answer: null };
+  expect([none(asked), none(asked), times]).toEqual([null, null, 1]);
+  none({ answer: null });
+  expect(times).toBe(2);
 });
