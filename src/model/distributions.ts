@@ -36,10 +36,14 @@ function betaFraction(a: number, b: number, x: number): number {
   return h;
 }
 
+/** x^a·y^b/B(a, b), the slope of the incomplete beta function times x·y. */
+const betaFront = (a: number, b: number, x: number, y: number): number =>
+  Math.exp(lnGamma(a + b) - lnGamma(a) - lnGamma(b) + a * Math.log(x) + b * Math.log(y));
+
 /** The regularised incomplete beta function; y = 1 − x is passed too, so that no digit is lost near either end. */
 function regularisedBeta(a: number, b: number, x: number, y: number): number {
   if (x <= 0) return 0;
-  const front = Math.exp(lnGamma(a + b) - lnGamma(a) - lnGamma(b) + a * Math.log(x) + b * Math.log(y));
+  const front = betaFront(a, b, x, y);
   return x < (a + 1) / (a + b + 2)
     ? (front * betaFraction(a, b, x)) / a
     : 1 - (front * betaFraction(b, a, y)) / b;
@@ -133,10 +137,24 @@ const studentLimit = remembered(1000, (p: number, df: number): number => {
   return p > 0.5 ? -invert(cdf, 1 - p) : invert(cdf, p);
 });
 
+/** I_x(a, b), and with every step a one higher: I_x(a + 1, b) = I_x(a, b) − x^a·y^b/(a·B(a, b)). */
+function seriesTerm(a: number, b: number, x: number, y: number) {
+  let at = a;
+  let drop = x <= 0 ? 0 : betaFront(a, b, x, y) / a;
+  return {
+    beta: regularisedBeta(a, b, x, y),
+    step() {
+      this.beta -= drop;
+      drop *= (x * (at + b)) / (at + 1);
+      at += 1;
+    },
+  };
+}
+
 /**
  * The chance that a noncentral t with `df` degrees of freedom and noncentrality `delta` is at most t: the
  * series of incomplete beta functions weighted by a Poisson distribution of mean δ²/2 (R. V. Lenth, Algorithm
- * AS 243, 1989), taken over the part of the series that carries weight.
+ * AS 243, 1989), taken over the part of the series that carries weight, each from the one before.
  *
  * @param df above 0; anything else is refused
  * @param delta how many standard errors the true difference is away from 0
@@ -151,15 +169,19 @@ export function noncentralTCdf(t: number, df: number, delta: number): number {
   const x = (t * t) / (t * t + df);
   const y = df / (t * t + df);
   const reach = 10 * Math.sqrt(mean) + 30;
+  const first = Math.max(0, Math.floor(mean - reach));
+  const weight = first * Math.log(mean) - mean;
+  const even = seriesTerm(first + 0.5, df / 2, x, y);
+  const odd = seriesTerm(first + 1, df / 2, x, y);
+  let evenWeight = Math.exp(weight - lnGamma(first + 1));
+  let oddWeight = (delta / Math.SQRT2) * Math.exp(weight - lnGamma(first + 1.5));
   let sum = 0;
-  for (let j = Math.max(0, Math.floor(mean - reach)); j <= mean + reach; j += 1) {
-    const weight = j * Math.log(mean) - mean;
-    const even = regularisedBeta(j + 0.5, df / 2, x, y);
-    const odd = regularisedBeta(j + 1, df / 2, x, y);
-    sum +=
-      Math.exp(weight - lnGamma(j + 1)) * even +
-      (delta / Math.SQRT2) * Math.exp(weight - lnGamma(j + 1.5)) * odd;
-    if (even < 1e-18) break;
+  for (let j = first; j <= mean + reach && even.beta > 1e-18; j += 1) {
+    sum += evenWeight * even.beta + oddWeight * odd.beta;
+    even.step();
+    odd.step();
+    evenWeight *= mean / (j + 1);
+    oddWeight *= mean / (j + 1.5);
   }
   return Math.min(1, below + sum / 2);
 }

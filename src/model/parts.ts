@@ -22,11 +22,20 @@ function lnForce(tangent: number, friction: number, slicePush: number): number {
   return below > 0 ? Math.log((tangent + µ) / below) : Number.NaN;
 }
 
-/** ln of the wedge's resistance from its angle, degrees per side. */
-export function wedges(angle: Values, friction: Values, slicePush: number, old?: Values): Values {
-  const { a, b, out } = lanes(angle, friction, old);
-  for (let i = 0; i < out.length; i += 1)
-    out[i] = lnForce(Math.tan(radians(a.data[i * a.step] ?? 0)), b.data[i * b.step] ?? 0, slicePush);
+/** The sine of an angle, degrees. */
+export function sines(angle: Values, old?: Values): Values {
+  const { a, out } = lanes(angle, 0, old);
+  for (let i = 0; i < out.length; i += 1) out[i] = Math.sin(radians(a.data[i * a.step] ?? 0));
+  return settled(out);
+}
+
+/** ln of the wedge's resistance from the sine of its angle, which is below 90° per side. */
+export function wedges(sine: Values, friction: Values, slicePush: number, old?: Values): Values {
+  const { a, b, out } = lanes(sine, friction, old);
+  for (let i = 0; i < out.length; i += 1) {
+    const s = a.data[i * a.step] ?? 0;
+    out[i] = lnForce(s / Math.sqrt(1 - s * s), b.data[i * b.step] ?? 0, slicePush);
+  }
   return settled(out);
 }
 
@@ -38,8 +47,8 @@ export function grinds(tangent: Values, friction: Values, slicePush: number, old
   return settled(out);
 }
 
-/** ln of the sine of the apex angle; not a number where that is below the bevel's. */
-export function sines(angle: Values, apexAngle: Values, old?: Values): Values {
+/** ln of the sine of a microbevel's angle; not a number where that is below the bevel's. */
+export function apexLogSines(angle: Values, apexAngle: Values, old?: Values): Values {
   const { a, b, out } = lanes(angle, apexAngle, old);
   for (let i = 0; i < out.length; i += 1) {
     const deg = b.data[i * b.step] ?? 0;

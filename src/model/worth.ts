@@ -7,6 +7,7 @@ import { carbidesOf, gaugeOf, hardnessLimits, steelOwners } from './inputs.ts';
 import type { Memory } from './memory.ts';
 import {
   apexExponents,
+  apexLogSines,
   biased,
   cards,
   grinds,
@@ -94,17 +95,20 @@ export function worthOf(
 
   const friction = read(null, 'friction');
   const angle = measured('angleDeg', knife.angleDeg, edgeAngleRange);
-  const wedge = part('wedge', [angle, friction, slicePush], (old) => wedges(angle, friction, slicePush, old));
+  const sine = part('sine', [angle], (old) => sines(angle, old));
+  const wedge = part('wedge', [sine, friction, slicePush], (old) => wedges(sine, friction, slicePush, old));
 
+  const ofMicrobevel = (quantity: Quantity): Values => {
+    const apexAngle = measured('microbevelAngleDeg', quantity, edgeAngleRange);
+    return part('ln apex sine', [angle, apexAngle], (old) => apexLogSines(angle, apexAngle, old));
+  };
   const microbevel = knife.microbevelAngleDeg;
-  const apexAngle =
-    microbevel === undefined ? angle : measured('microbevelAngleDeg', microbevel, edgeAngleRange);
-  const sine = part('sine', [angle, apexAngle], (old) => sines(angle, apexAngle, old));
+  const lnSine = microbevel === undefined ? log('sine', sine) : ofMicrobevel(microbevel);
   const total = read(null, 'angleExponent');
   const exponent = keep<Values>('apex exponent', [total, friction, slicePush], (old) =>
     apexExponents(total, friction, slicePush, old),
   );
-  const apex = power('apex', sine, exponent);
+  const apex = power('apex', lnSine, exponent);
 
   const edge = measured('edgeMm', knife.edgeMm, measures.edgeMm);
   const thickness = power('thickness', log('edge', edge), read(null, 'thicknessExponent'));

@@ -57,6 +57,7 @@ export const quantileDotsFigure: Figure = {
     const namesHeight = 58;
     const px = (rowAt: number): number => rowAt * (2 * radius + 1) + radius + 1;
     const top = dotsHeight + 46;
+    const labelY = (index: number): number => top + 14 + index * 17;
     return {
       height: top + namesHeight + 44,
       marginLeft,
@@ -79,17 +80,28 @@ export const quantileDotsFigure: Figure = {
           stroke: 'currentColor',
           fill: ({ ahead }: Dot) => (ahead ? 'currentColor' : 'none'),
         }),
-        ...others.map(({ x, name, className }, index) => [
-          Plot.ruleX([x], { y1: 0, y2: top + 8 + index * 17, className }),
-          Plot.text([x], {
-            x: (value: number) => value,
-            y: top + 14 + index * 17,
-            text: () => `${name} ${times(x)}`,
-            textAnchor: x > Math.sqrt(low * high) ? 'end' : 'start',
-            dx: x > Math.sqrt(low * high) ? 4 : -4,
-            className: 'kf-faint kf-on-paper',
-          }),
-        ]),
+        ...others.map(({ x, className }, index) =>
+          Plot.ruleX([x], { y1: 0, y2: labelY(index) - 6, className }),
+        ),
+        // Each towards the side that has more room.
+        ...([-1, 1] as const)
+          .map((side) => ({
+            side,
+            labels: others
+              .map(({ x, name }, index) => ({ x, y: labelY(index), text: `${name} ${times(x)}` }))
+              .filter(({ x }) => (x > Math.sqrt(low * high) ? -1 : 1) === side),
+          }))
+          .filter(({ labels }) => labels.length > 0)
+          .map(({ side, labels }) =>
+            Plot.text(labels, {
+              x: 'x',
+              y: 'y',
+              text: 'text',
+              textAnchor: side < 0 ? 'end' : 'start',
+              dx: -4 * side,
+              className: 'kf-faint kf-on-paper',
+            }),
+          ),
         Plot.link([{ x1: sure.low, x2: sure.high }], {
           x1: 'x1',
           x2: 'x2',
@@ -124,7 +136,7 @@ export const quantileDotsFigure: Figure = {
           dy: -9,
           className: 'kf-faint kf-on-paper',
         }),
-      ].flat(),
+      ],
     };
   },
   table(scene) {

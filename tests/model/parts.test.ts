@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { grindThicknessMm, type ExactGrind } from '../../src/model/index.ts';
 import {
   apexExponents,
+  apexLogSines,
   biased,
   cards,
   grinds,
@@ -62,7 +63,7 @@ describe('the parts of the terms over a run', () => {
     const angles = [10, 15, 22.5, 4];
     const frictions = [0.25, 0.1, 0, 0.4];
     everyWay(
-      (a, µ) => wedges(a, µ, slicePush),
+      (a, µ) => wedges(sines(a), µ, slicePush),
       angles,
       frictions,
       (a, µ) => force(a, µ, slicePush),
@@ -77,7 +78,7 @@ describe('the parts of the terms over a run', () => {
 
   test('a wedge that cannot be driven is no number', () => {
     // θ + φ: 45° and arctan 1, and past them.
-    expectClose(wedges(Float64Array.of(45, 44, 46), Float64Array.of(1.001, 1, 1), 0), [
+    expectClose(wedges(sines(Float64Array.of(45, 44, 46)), Float64Array.of(1.001, 1, 1), 0), [
       NaN,
       force(44, 1, 0),
       NaN,
@@ -85,8 +86,20 @@ describe('the parts of the terms over a run', () => {
     expectClose(grinds(Float64Array.of(1.001, 2), 1, 0), [NaN, NaN]);
   });
 
+  test('sines are those of a table', () => {
+    // sin 15°, 20° and 30°, to six figures, as in any table.
+    for (const [angleDeg, sine] of [
+      [15, 0.258819],
+      [20, 0.34202],
+      [30, 0.5],
+    ] as const) {
+      expect(sines(angleDeg)).toBeCloseTo(sine, 6);
+      expect(all(sines(Float64Array.of(angleDeg, 90)))[0]).toBeCloseTo(sine, 6);
+    }
+  });
+
   test('the sine is that of the apex, and no number where the apex is finer than the bevel', () => {
-    everyWay(sines, [10, 20, 15], [20, 20, 14], (bevel, apex) =>
+    everyWay(apexLogSines, [10, 20, 15], [20, 20, 14], (bevel, apex) =>
       apex < bevel ? NaN : Math.log(Math.sin(radians(apex))),
     );
   });
@@ -207,9 +220,10 @@ describe('the parts of the terms over a run', () => {
     const angles = Float64Array.of(10, 15, 20);
     const fits = Float64Array.of(1, 2, 3);
     const parts: ((old?: Values) => Values)[] = [
-      (old) => wedges(angles, 0.25, 0, old),
+      (old) => wedges(Float64Array.of(0.1, 0.2, 0.3), 0.25, 0, old),
       (old) => grinds(angles, 0.01, 0, old),
-      (old) => sines(10, angles, old),
+      (old) => sines(angles, old),
+      (old) => apexLogSines(10, angles, old),
       (old) => apexExponents(angles, 0.25, 0, old),
       (old) => products(angles, 2, old),
       (old) => logs(angles, old),
