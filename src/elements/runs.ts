@@ -27,6 +27,9 @@ const longPaste = 256 * 1024;
 /** So many rows of the log are shown at first. */
 const shownFirst = 100;
 
+/** What the log is shown by: its runs, and whether they can be changed. */
+const logOf = ({ runs, invented, plan }: LineUpEntry): readonly unknown[] => [runs, invented, plan?.closed];
+
 const isTyped = (target: EventTarget | null): target is Typed =>
   target instanceof HTMLInputElement ||
   target instanceof HTMLSelectElement ||
@@ -46,7 +49,7 @@ export class RunsElement extends HTMLElement {
   /** Codes of the sheet under which runs may be logged. */
   #codes: readonly string[] = [];
   /** The log as its table shows it. */
-  #logged: readonly Run[] | undefined;
+  #logged: readonly unknown[] = [];
 
   connectedCallback(): void {
     this.#recall();
@@ -443,7 +446,7 @@ export class RunsElement extends HTMLElement {
     if (knife instanceof HTMLSelectElement) this.#knives(knife, []);
     const invented = this.#part('invented');
     if (invented) invented.hidden = entry.invented !== true;
-    if (entry.runs !== this.#logged || !entry.runs) this.#showLog(false);
+    if (logOf(entry).some((part, at) => part !== this.#logged[at]) || !entry.runs) this.#showLog(false);
     const stops = this.#part('stops');
     if (stops) {
       stops.hidden = !hasSeries(now);
@@ -477,7 +480,7 @@ export class RunsElement extends HTMLElement {
 
   #showLog(all: boolean): void {
     const { runs = [], invented, plan } = store.entry.value;
-    this.#logged = store.entry.value.runs;
+    this.#logged = logOf(store.entry.value);
     const shown = all ? runs : runs.slice(0, shownFirst);
     fillRows(this.#part('log'), shown.map(logCells), (row, index) => {
       const cell = document.createElement('td');
