@@ -98,11 +98,12 @@ function needed(target: Element): (() => Promise<boolean>) | undefined {
 
 /** A change made before the live half was there is said again once it is. */
 function touched(event: Event): void {
-  const target = event.target;
-  const fetchIt = target instanceof Element ? needed(target) : undefined;
-  if (!target || !fetchIt) return;
+  const { target } = event;
+  if (!(target instanceof Element)) return;
+  const fetchIt = needed(target);
+  if (!fetchIt) return;
   // Its topic comes late, but not after all else.
-  const late = (target as Element).closest<HTMLElement>('[data-late]')?.dataset['late'];
+  const late = target.closest<HTMLElement>('[data-late]')?.dataset['late'];
   if (isTopicName(late)) topicLoaders[late]().catch(() => undefined);
   const again =
     event.type === 'input' || event.type === 'change' || event.type === 'click' ? event.type : undefined;

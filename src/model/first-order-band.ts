@@ -2,7 +2,7 @@ import { refuse } from './check.ts';
 import { compare } from './compare.ts';
 import { drawName } from './drawn.ts';
 import { inputsOf, steelOwners, type Input } from './inputs.ts';
-import { createMemory } from './memory.ts';
+import { noMemory } from './memory.ts';
 import { firstOrder } from './propagation.ts';
 import { regressionSpeaks } from './run.ts';
 import { NORMAL_95, type Spread } from './sampling.ts';
@@ -56,15 +56,13 @@ export function firstOrderBand(lineUp: LineUp, knife: string): FirstOrderBand {
     ),
   );
   type Side = (typeof sides)[number];
-  // Of what a knife is worth, a moved input moves little.
-  const memory = createMemory();
   /** ln worth of a knife with one input moved. */
   const worthAt = ({ own, steelOwner }: Side, moved: string, value: number): number => {
     const read = (owner: string | null, name: string) => {
       const full = drawName({ knife: owner, name });
       return full === moved ? value : (middles.get(full) ?? 0);
     };
-    return Number(worthOf(lineUp, own, steelOwner, speaks, read, memory).worth);
+    return Number(worthOf(lineUp, own, steelOwner, speaks, read, noMemory).worth);
   };
   /** Those of the two that an input moves; a residual belongs to a steel, and is named after the first knife of it. */
   const moving = ({ name, knife: owner }: Input): Side[] =>
