@@ -1,12 +1,13 @@
-import { late } from '../offline/late.ts';
+import { savesData } from '../offline/saves-data.ts';
 import { isTopicName, topicLoaders } from '../topics/index.ts';
 import { carry } from './carry.ts';
+import { whenRested } from './when-rested.ts';
 import type { TopicName } from '../topics/index.ts';
 
 /**
  * All the script a page runs before it is touched. The page is whole without it: it only waits for the first
- * touch of something live, or sees a line-up in the address, and then fetches the live half: what every page has,
- * the topics its elements name, and the larger elements it holds, all at the same time.
+ * touch of something live, for a reader at rest, or sees a line-up in the address, and then fetches the live half: what
+ * every page has, the topics its elements name, and the larger elements it holds, all at the same time.
  */
 const root = document.documentElement;
 let loading: Promise<unknown> | undefined;
@@ -149,6 +150,15 @@ if (isAlone && parent !== window) {
   void import('./tell-height.ts').then(({ tellHeight }) => tellHeight());
 }
 
+/**
+ * A reader who has scrolled, moved or typed and rests finds the figures live already. What does not come now is fetched
+ * at the touch, which also says so.
+ */
+const restMs = 500;
+if (document.querySelector('[data-own], [data-live]') && !savesData())
+  whenRested(restMs, () => void load().catch(() => undefined));
+
 // While developing, pages kept from the last build would be shown in place of the ones worked on.
+const keepMs = 3000;
 if (import.meta.env.PROD && !isAlone)
-  late(() => void import('../offline/keep-offline.ts').then((all) => all.keepOffline()));
+  whenRested(keepMs, () => void import('../offline/keep-offline.ts').then((all) => all.keepOffline()));

@@ -1,4 +1,5 @@
 import { offerVersion } from './offer-version.ts';
+import { savesData } from './saves-data.ts';
 
 /**
  * Has the whole site kept for use without a network, and offers a new version once it is kept too. Where the browser
@@ -31,10 +32,4 @@ export async function keepOffline(): Promise<void> {
   // The browser looks for a new version by itself too: it may be on its way, or have come.
   watch();
   offer();
-}
-
-/** Some browsers tell that the reader pays for every byte. */
-function savesData(): boolean {
-  const { connection } = navigator as Navigator & { connection?: { saveData?: boolean } };
-  return connection?.saveData === true;
 }

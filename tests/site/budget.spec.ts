@@ -114,3 +114,35 @@ for (const path of ['/', ...lessons()]) {
     expect(await shifts(page)).toEqual([]);
   });
 }
+
+const scripts = (parts: Fetched[]): string[] =>
+  parts.filter(({ kind, url }) => kind === 'script' && !isStart(url)).map(({ url }) => url);
+
+test('a reader who has scrolled and rests finds the figures live, and as they were built', async ({
+  page,
+}) => {
+  await watchShifts(page);
+  const parts = fetched(page);
+  await page.goto('/lessons/forty-and-forty/', { waitUntil: 'networkidle' });
+  const drawing = page.locator('kf-figure .drawing').first();
+  const built = await drawing.innerHTML();
+  await page.waitForTimeout(1000);
+  expect(scripts(await parts()), 'a page that is only open').toEqual([]);
+  await page.mouse.wheel(0, 40);
+  await live(page);
+  expect(scripts(await parts())).not.toEqual([]);
+  expect(await drawing.innerHTML()).toBe(built);
+  expect(await shifts(page)).toEqual([]);
+});
+
+test('where the browser is asked to save data the figures wait for a touch', async ({ page }) => {
+  await page.addInitScript(() => {
+    Object.defineProperty(navigator, 'connection', { value: { saveData: true } });
+  });
+  const parts = fetched(page);
+  await page.goto('/lessons/forty-and-forty/', { waitUntil: 'networkidle' });
+  await page.mouse.wheel(0, 40);
+  await page.waitForTimeout(1500);
+  expect(scripts(await parts())).toEqual([]);
+  expect(await touch(page)).toBe(true);
+});

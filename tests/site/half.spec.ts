@@ -30,6 +30,16 @@ const touch = (page: Page) =>
       form.requestSubmit();
   });
 
+/** Resolves once nothing has been asked for in a moment. */
+const settled = (page: Page, asked: readonly string[]) =>
+  expect
+    .poll(async () => {
+      const many = asked.length;
+      await page.waitForTimeout(250);
+      return asked.length - many;
+    })
+    .toBe(0);
+
 const notDefined = (page: Page) =>
   page.evaluate(() =>
     [...new Set([...document.querySelectorAll('main *')].map(({ localName }) => localName))].filter(
@@ -53,12 +63,7 @@ for (const path of paths)
     await expect(page.locator('.message.unloaded')).toBeVisible();
     await expect(page.locator('.message.failed')).toBeHidden();
     // Nothing asks again by itself: what was asked for stays what it is.
-    const settled = async () => {
-      const many = asked.length;
-      await page.waitForTimeout(250);
-      return asked.length - many;
-    };
-    await expect.poll(settled).toBe(0);
+    await settled(page, asked);
     expect(await read()).toEqual(before);
 
     open();
@@ -68,6 +73,25 @@ for (const path of paths)
     await expect(page.locator('main .failed:visible')).toHaveCount(0);
     expect(await read()).toEqual(before);
   });
+
+test('what a reader at rest would have been given is not missed: only a touch says that it did not come', async ({
+  page,
+}) => {
+  await page.goto('/lessons/forty-and-forty/', { waitUntil: 'networkidle' });
+  const { asked, open } = await block(page);
+  await page.mouse.wheel(0, 40);
+  await expect.poll(() => asked.length).toBeGreaterThan(0);
+  await settled(page, asked);
+  await expect(page.locator('.message.unloaded')).toBeHidden();
+  await touch(page);
+  await expect(page.locator('.message.unloaded')).toBeVisible();
+  await settled(page, asked);
+
+  open();
+  await touch(page);
+  await live(page);
+  await expect(page.locator('.message.unloaded')).toBeHidden();
+});
 
 /** Resolves once nothing of the page has changed and nothing has come for a moment. */
 const atRest = (page: Page) =>

@@ -1,11 +1,10 @@
 const signs = ['pointermove', 'pointerdown', 'keydown', 'scroll'];
-const restMs = 3000;
 
 /**
- * Calls once, when the reader has moved, typed or scrolled and then rested a while, and the page has nothing else to do:
- * for what must never compete with the page it comes with, with the live half, or with a drawing under the hand.
+ * Calls once, when the reader has moved, typed or scrolled and then rested so long, and the page has nothing else to do:
+ * for what must never compete with the page it comes with, or with a drawing under the hand.
  */
-export function late(run: () => void): void {
+export function whenRested(restMs: number, run: () => void): void {
   const once = new AbortController();
   let timer = 0;
   const rested = () => {
