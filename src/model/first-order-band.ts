@@ -1,13 +1,13 @@
 import { refuse } from './check.ts';
 import { compare } from './compare.ts';
-import { drawName } from './drawn.ts';
-import { inputsOf, steelOwners, type Input } from './inputs.ts';
+import { inputsOf } from './inputs.ts';
 import { noMemory } from './memory.ts';
 import { firstOrder } from './propagation.ts';
-import { regressionSpeaks } from './run.ts';
+import { readerOf, regressionSpeaks } from './run.ts';
 import { NORMAL_95, type Spread } from './sampling.ts';
 import type { LineUp } from './types.ts';
-import { worthOf } from './worth.ts';
+import { at, type Values } from './values.ts';
+import { worthsOf } from './worth.ts';
 
 /** What one input adds to the standard deviation of ln ratio, to first order. */
 export interface Sensitivity {
@@ -32,6 +32,9 @@ export interface FirstOrderBand {
 /** The 95 % point of a normal distribution: 90 % lie within ± so many standard deviations. */
 const NORMAL_90 = 1.644854;
 
+/** How far an input is moved for its slope, in standard uncertainties. */
+const STEP = 1e-3;
+
 /**
  * The band of a knife's ratio by first-order propagation, ln ratio taken as straight in every input about the middle
  * values (JCGM 100, 5.1.2): the sum one can do by hand, to stand beside the sampling of `predict`. It is good where the
@@ -46,43 +49,41 @@ export function firstOrderBand(lineUp: LineUp, knife: string): FirstOrderBand {
   if (!row)
     return refuse(`knife ${knife} is not among the knives: ${lineUp.knives.map(({ id }) => id).join(', ')}`);
   const speaks = regressionSpeaks(lineUp);
-  const inputs = inputsOf(lineUp, speaks);
-  const middles = new Map(inputs.map((input) => [drawName(input), input.spread.middle]));
-  const owners = steelOwners(lineUp);
-  /** The two knives whose worths make the ratio. */
-  const sides = lineUp.knives.flatMap((own, k) =>
-    ([knife, lineUp.baseline] as const).flatMap((id, i) =>
-      id === own.id ? [{ sign: i === 0 ? 1 : -1, own, steelOwner: owners[k] ?? id }] : [],
-    ),
-  );
-  type Side = (typeof sides)[number];
-  /** ln worth of a knife with one input moved. */
-  const worthAt = ({ own, steelOwner }: Side, moved: string, value: number): number => {
-    const read = (owner: string | null, name: string) => {
-      const full = drawName({ knife: owner, name });
-      return full === moved ? value : (middles.get(full) ?? 0);
-    };
-    return Number(worthOf(lineUp, own, steelOwner, speaks, read, noMemory).worth);
-  };
-  /** Those of the two that an input moves; a residual belongs to a steel, and is named after the first knife of it. */
-  const moving = ({ name, knife: owner }: Input): Side[] =>
-    sides.filter(({ own }) => owner === null || owner === own.id || name === 'residual');
-  const sensitivities = inputs.flatMap((input): Sensitivity[] => {
-    const { name, knife: owner, spread } = input;
-    const u = standardUncertainty(spread);
-    if (u === 0) return [];
-    const full = drawName(input);
-    const step = u * 1e-3;
+  // The ratio is of two: what the others are does not move it.
+  const two = { ...lineUp, knives: lineUp.knives.filter(({ id }) => id === knife || id === lineUp.baseline) };
+  const inputs = inputsOf(two, speaks);
+  const moved = inputs.flatMap((input) => {
+    const { middle, allowed } = input.spread;
+    const u = standardUncertainty(input.spread);
     // At the end of what the model takes there is a slope on one side alone.
-    const below = Math.max(spread.allowed.low, spread.middle - step);
-    const above = Math.min(spread.allowed.high, spread.middle + step);
-    const rise = moving(input).reduce(
-      (sum, side) => sum + side.sign * (worthAt(side, full, above) - worthAt(side, full, below)),
-      0,
-    );
-    const sensitivity = rise / (above - below);
-    return sensitivity === 0 || !Number.isFinite(sensitivity) ? [] : [{ name, knife: owner, u, sensitivity }];
+    const [below, above] = [
+      Math.max(allowed.low, middle - u * STEP),
+      Math.min(allowed.high, middle + u * STEP),
+    ];
+    return u === 0 ? [] : [{ input, u, below, above }];
   });
+  // A run of two samples for every input that may move: it alone a little below its middle, and a little above.
+  const drawn = inputs.map((input) => {
+    const at = moved.findIndex((one) => one.input === input);
+    const { middle } = input.spread;
+    if (at < 0) return { values: middle };
+    const values = new Float64Array(2 * moved.length).fill(middle);
+    values[2 * at] = moved[at]?.below ?? middle;
+    values[2 * at + 1] = moved[at]?.above ?? middle;
+    return { values };
+  });
+  const worths = worthsOf(two, speaks, readerOf(inputs, drawn), noMemory).knives;
+  const worthOf = (id: string): Values => worths[two.knives.findIndex((own) => own.id === id)] ?? 0;
+  const [own, other] = [worthOf(knife), worthOf(lineUp.baseline)];
+  const logRatio = (sample: number): number => at(own, sample) - at(other, sample);
+  const sensitivities = moved.flatMap(
+    ({ input: { name, knife: owner }, u, below, above }, j): Sensitivity[] => {
+      const sensitivity = (logRatio(2 * j + 1) - logRatio(2 * j)) / (above - below);
+      return sensitivity === 0 || !Number.isFinite(sensitivity)
+        ? []
+        : [{ name, knife: owner, u, sensitivity }];
+    },
+  );
   const logSd = firstOrder(sensitivities);
   const reach = Math.exp(NORMAL_90 * logSd);
   return { logSd, low: row.product / reach, high: row.product * reach, sensitivities };
