@@ -1,4 +1,8 @@
+import { readFileSync } from 'node:fs';
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
 import type { Page } from '@playwright/test';
+import { dist } from './pages.ts';
 import { expect, test } from './test.ts';
 
 declare global {
@@ -11,7 +15,8 @@ declare global {
 
 test.use({ viewport: { width: 1200, height: 1600 } });
 
-const parts = 'main > :only-child > *';
+/** While the page is being read nothing is a last or an only child yet. */
+const parts = 'main > :first-child > *, main > :nth-child(n + 2), kf-figure .sheet > *, kf-figure figure > *';
 
 /** Counts, frame by frame, what of the page is there. */
 async function watch(page: Page): Promise<void> {
@@ -44,6 +49,37 @@ for (const path of ['/', '/telling/', '/lessons/forty-and-forty/'])
     await expect(page.locator('[data-here], [data-arriving]')).toHaveCount(0);
     expect(await page.evaluate(() => window.shift)).toBe(0);
   });
+
+test('while a page is still being read only its beginning is laid out', async ({ browser }) => {
+  // A host that sends a page by half, and keeps the rest until the connection ends.
+  const host = createServer(({ url = '' }, answer) => {
+    const whole = readFileSync(`${dist}${url.endsWith('/') ? `${url}index.html` : url}`);
+    answer.setHeader('content-type', url.endsWith('.css') ? 'text/css' : 'text/html');
+    if (url.endsWith('/')) answer.write(whole.subarray(0, whole.length / 2));
+    else answer.end(whole);
+  });
+  await new Promise<void>((listening) => host.listen(0, listening));
+  const page = await browser.newPage();
+  try {
+    await page.addInitScript(() => {
+      window.requestAnimationFrame = () => 0;
+    });
+    const { port } = host.address() as AddressInfo;
+    await page.goto(`http://localhost:${port}/lessons/forty-and-forty/`, { waitUntil: 'commit' });
+    await expect(page.locator('main > article > h2').first()).toBeAttached();
+    await expect.poll(() => page.evaluate(() => document.styleSheets.length)).toBeGreaterThan(0);
+    expect(await page.evaluate(() => document.readyState)).toBe('loading');
+    const there = await page
+      .locator('main > article > *')
+      .evaluateAll((all) => all.map((part) => getComputedStyle(part).display !== 'none'));
+    expect(there.length).toBeGreaterThan(5);
+    expect(there).toEqual(there.map((_, at) => at < 2));
+  } finally {
+    await page.close();
+    host.closeAllConnections();
+    host.close();
+  }
+});
 
 test('a page opened at a place, or come back to, is there at once', async ({ page }) => {
   await watch(page);
