@@ -1,3 +1,4 @@
+import { drawerWords } from '../lineup/drawer-words.ts';
 import { createDrawer } from '../lineup/drawer.ts';
 import type { Kept } from '../lineup/drawer.ts';
 import { fileName } from '../lineup/file-name.ts';
@@ -151,10 +152,8 @@ export class DrawerElement extends SceneElement {
     });
     const aside = this.place('aside');
     if (aside) aside.hidden = this.#aside() === '';
-    const unread = this.#drawer.unread();
     const state = this.place('state');
-    if (state)
-      state.textContent = `${items.length === 0 ? 'The drawer is empty.' : items.length === 1 ? 'One line-up is in the drawer.' : `${items.length} line-ups are in the drawer.`}${unread > 0 ? ` ${unread} more cannot be read by this page and ${unread === 1 ? 'is' : 'are'} left as ${unread === 1 ? 'it is' : 'they are'}.` : ''}`;
+    if (state) state.textContent = drawerWords(items.length, this.#drawer.unread());
   };
 }
 
