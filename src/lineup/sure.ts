@@ -1,4 +1,11 @@
-import { bandRounding, compare, createPredictor, firstOrderBand, quantiles } from '../model/index.ts';
+import {
+  bandRounding,
+  compare,
+  createPredictor,
+  firstOrderBand,
+  quantiles,
+  shareAbove,
+} from '../model/index.ts';
 import type { Family, FirstOrderBand, Predictor } from '../model/index.ts';
 import { onceFor } from '../model/remembered.ts';
 import { found, ofKnife } from './found.ts';
@@ -54,7 +61,7 @@ export const sureOf = onceFor((scene: Scene): Sure => {
     low,
     median,
     high,
-    beats: above(logs, 0) / samples,
+    beats: shareAbove(logs, 0),
     rounding: bandRounding({ low, median, high }),
     // Few places ask for it, and it takes as long as all the rest.
     get matters() {
@@ -69,17 +76,6 @@ export const sureOf = onceFor((scene: Scene): Sure => {
 /** The ratios below which given shares of the samples lie. */
 export const ratiosAt = (logs: Float64Array, shares: readonly number[]): number[] =>
   quantiles(logs, shares).map(Math.exp);
-
-/** How many of the values, which rise, lie above one. */
-function above(inOrder: Float64Array, value: number): number {
-  let [low, high] = [0, inOrder.length];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if ((inOrder[middle] ?? 0) > value) high = middle;
-    else low = middle + 1;
-  }
-  return inOrder.length - low;
-}
 
 /** Two knives of a line-up against each other. */
 export interface Pairing {

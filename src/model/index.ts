@@ -81,7 +81,7 @@ export { createPredictor } from './predictor.ts';
 export type { Predictor } from './predictor.ts';
 export type { Prediction } from './prediction.ts';
 export { quantileDots } from './quantile-dots.ts';
-export { quantiles } from './quantiles.ts';
+export { quantiles, shareAbove } from './quantiles.ts';
 export { bandRounding } from './band-rounding.ts';
 export { costOf } from './cost.ts';
 export type { Cost, CostQuestion, Gain, Offer } from './cost.ts';

@@ -3,7 +3,7 @@ import { compare } from './compare.ts';
 import { drawName } from './drawn.ts';
 import { createMemory } from './memory.ts';
 import type { Prediction } from './prediction.ts';
-import { quantiles } from './quantiles.ts';
+import { quantiles, shareAbove } from './quantiles.ts';
 import { namedPlaces } from './random.ts';
 import { runOf, type Run } from './run.ts';
 import { sorted } from './sorted.ts';
@@ -15,7 +15,7 @@ import { evenSlices, slices, varianceShares } from './variance.ts';
 export interface Predictor {
   /** As `predict`: one prediction a knife, in the order of the line-up. */
   predict: (lineUp: LineUp) => Prediction[];
-  /** ln of all sample ratios of one knife to the baseline, from the lowest to the highest: for dots and histograms. */
+  /** ln of all sample ratios of one knife to the baseline, from the lowest to the highest: for dots and histograms; kept, so not to be changed. */
   logRatios: (lineUp: LineUp, knife: string) => Float64Array;
 }
 
@@ -51,6 +51,10 @@ export function createPredictor(options: { samples: number; seed: number }): Pre
       ),
     );
   };
+
+  /** Not in the room of the one before, which may have been handed out. */
+  const inOrder = (logs: Float64Array, k: number): Float64Array =>
+    memory.keep(`ratio ${k} in order`, [logs], () => sorted(logs));
 
   /** The slices of every input that may move a knife's ratio, by the name it is reported under. */
   const slicesOf = (
@@ -99,15 +103,14 @@ export function createPredictor(options: { samples: number; seed: number }): Pre
             variance: {},
             redrawn,
           };
-        const [low = 0, median = 0, high = 0] = quantiles(sorted(logs), [0.05, 0.5, 0.95]);
-        let above = 0;
-        for (let i = 0; i < samples; i += 1) if ((logs[i] ?? 0) > 0) above += 1;
+        const order = inOrder(logs, k);
+        const [low = 0, median = 0, high = 0] = quantiles(order, [0.05, 0.5, 0.95]);
         return {
           knife,
           low: Math.exp(low),
           median: Math.exp(median),
           high: Math.exp(high),
-          beatsBaseline: above / samples,
+          beatsBaseline: shareAbove(order, 0),
           variance: varianceShares(logs, slicesOf(now, lineUp, k)),
           redrawn,
         };
@@ -124,7 +127,7 @@ export function createPredictor(options: { samples: number; seed: number }): Pre
           `knife ${knife} is not among the knives: ${lineUp.knives.map(({ id }) => id).join(', ')}`,
         );
       const logs = logRatio(runOf(lineUp, samples, seed, memory), lineUp, k);
-      return typeof logs === 'number' ? new Float64Array(samples).fill(Math.log(product)) : sorted(logs);
+      return typeof logs === 'number' ? new Float64Array(samples).fill(Math.log(product)) : inOrder(logs, k);
     },
   };
 }

@@ -17,3 +17,21 @@ export function quantiles(inOrder: Float64Array, shares: readonly number[]): num
     return place === below ? low : low + (place - below) * ((inOrder[below + 1] ?? Number.NaN) - low);
   });
 }
+
+/**
+ * The share of values that lie above one, 0 to 1.
+ *
+ * @param inOrder one or more, rising, as `sorted` gives them
+ * @throws RangeError where there is no value
+ * @example shareAbove(Float64Array.of(1, 3, 5, 7), 3) // → 0.5
+ */
+export function shareAbove(inOrder: Float64Array, value: number): number {
+  if (inOrder.length === 0) throw new RangeError('values are none, at least 1 is needed');
+  let [low, high] = [0, inOrder.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((inOrder[middle] ?? 0) > value) high = middle;
+    else low = middle + 1;
+  }
+  return (inOrder.length - low) / inOrder.length;
+}

@@ -1,5 +1,7 @@
 /** What matters: how much of a result's variance each input explains on its own. */
 
+import { sorted } from './sorted.ts';
+
 /** Slices an input's samples are cut into, and the fewest samples a slice may hold. */
 const SLICES = 40;
 const SMALLEST_SLICE = 20;
@@ -18,12 +20,14 @@ export function evenSlices(even: Float64Array): Uint8Array {
 /** The slice each sample of an input falls into, slices holding the same number of samples each. */
 export function slices(scores: Float64Array): Uint8Array {
   const count = countOf(scores.length);
-  const sorted = scores.slice().sort();
+  const inOrder = sorted(scores);
   const edges = Float64Array.from(
     { length: count - 1 },
-    (_, i) => sorted[Math.floor(((i + 1) * scores.length) / count)] ?? 0,
+    (_, i) => inOrder[Math.floor(((i + 1) * scores.length) / count)] ?? 0,
   );
-  return Uint8Array.from(scores, (score) => {
+  const out = new Uint8Array(scores.length);
+  for (let i = 0; i < out.length; i += 1) {
+    const score = scores[i] ?? 0;
     let low = 0;
     let high = edges.length;
     while (low < high) {
@@ -31,8 +35,9 @@ export function slices(scores: Float64Array): Uint8Array {
       if (score < (edges[middle] ?? 0)) high = middle;
       else low = middle + 1;
     }
-    return low;
-  });
+    out[i] = low;
+  }
+  return out;
 }
 
 /**

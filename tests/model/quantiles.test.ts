@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { quantiles } from '../../src/model/quantiles.ts';
+import { quantiles, shareAbove } from '../../src/model/quantiles.ts';
 import { sorted } from '../../src/model/sorted.ts';
 
 const results = fc.oneof(
@@ -45,4 +45,15 @@ test('a share that is none is refused', () => {
     expect(() => quantiles(of, [0.5, share])).toThrow(
       new RangeError(`share ${share} is not between 0 and 1`),
     );
+});
+
+test('the share above a value counts those above it, and not those that are it', () => {
+  fc.assert(
+    fc.property(fc.array(fc.integer({ min: -3, max: 3 }), { minLength: 1 }), (values) => {
+      const inOrder = sorted(Float64Array.from(values));
+      for (let value = -4; value <= 4; value += 1)
+        expect(shareAbove(inOrder, value)).toBe(values.filter((v) => v > value).length / values.length);
+    }),
+  );
+  expect(() => shareAbove(new Float64Array(0), 0)).toThrow(RangeError);
 });

@@ -4,6 +4,7 @@ import type { AddressInfo } from 'node:net';
 import type { Page } from '@playwright/test';
 import { dist } from './pages.ts';
 import { expect, test } from './test.ts';
+import { visitorLink } from './visitor.ts';
 
 declare global {
   interface Window {
@@ -38,8 +39,10 @@ async function watch(page: Page): Promise<void> {
   }, parts);
 }
 
-for (const path of ['/', '/telling/', '/lessons/forty-and-forty/'])
-  test(`${path} comes in pieces, from its top, and nothing that is there moves`, async ({ page }) => {
+for (const path of ['/', '/telling/', '/lessons/forty-and-forty/', `/telling/${visitorLink}`])
+  test(`${path.slice(0, 40)} comes in pieces, from its top, and nothing that is there moves`, async ({
+    page,
+  }) => {
     await watch(page);
     await page.goto(path);
     await expect(page.locator('footer.site')).toBeVisible();

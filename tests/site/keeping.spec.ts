@@ -116,8 +116,8 @@ for (const [what, name] of [
     await said(page).evaluate((place) => place.replaceChildren());
     // Asked of the page: what the browser tells of it may lag behind.
     const address = () => page.evaluate(() => location.href);
+    await expect.poll(address).toContain('#with=');
     const before = await address();
-    expect(before).toContain('#with=');
     await angle(page).fill('16');
     await angle(page).press('Tab');
     await expect.poll(address).not.toBe(before);
