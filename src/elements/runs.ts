@@ -112,7 +112,7 @@ export class RunsElement extends HTMLElement {
   }
 
   /** The log that a run of the visitor's own joins: none of the invented ones. */
-  #ownRuns(): Run[] {
+  #ownRuns(): readonly Run[] {
     const { runs = [], invented } = store.entry.value;
     return invented ? [] : runs;
   }

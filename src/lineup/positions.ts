@@ -25,7 +25,7 @@ import type {
  * A line-up as nested lists without field names, so that a link stays short. A position never changes its meaning
  * within a version, and the lists of names below only ever grow at their end: links already sent depend on both.
  */
-export type Packed = string | number | boolean | null | Packed[];
+export type Packed = string | number | boolean | null | readonly Packed[];
 
 const shapes = ['uniform', 'triangular', 'normal'] as const;
 /** Stands where the number of a shape would: the two numbers before it are the ends of a range. */
@@ -82,7 +82,7 @@ const planned = [
 const angleWays = { typed: 0, slantWidth: 1, height: 2 } as const;
 
 /** Without what is missing at the end. */
-function trimmed(list: Packed[]): Packed[] {
+function trimmed(list: readonly Packed[]): readonly Packed[] {
   const last = list.findLastIndex((item) => item !== null);
   return list.slice(0, last + 1);
 }

@@ -4,7 +4,7 @@ import { sceneOf } from './scene.ts';
 import type { LineUpEntry } from './schema.ts';
 
 /** The chain a page lays out, as percentages a line-up can hold. */
-const chainOf = (entry: LineUpEntry): number[] =>
+const chainOf = (entry: LineUpEntry): readonly number[] =>
   entry.faceValues ??
   percentagesOf(sceneOf(entry)).map((percent) => Math.min(1000, Math.max(-99, Number(percent.toFixed(1)))));
 

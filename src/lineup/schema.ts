@@ -47,18 +47,18 @@ export type CarbideEntry = { volPercent: CarbideVolPercent } | { designation: st
 /** One knife as a visitor enters it. Lengths in mm, angles per side in degrees. */
 export interface KnifeEntry {
   /** Small letters, digits and hyphens, 1–24. */
-  id: string;
+  readonly id: string;
   /** 1–80 characters of any script. */
-  name: string;
-  state: 'as bought' | 'resharpened' | 'modified' | 'not recorded';
-  angle: AngleEntry;
-  microbevelDeg?: Quantity;
-  edgeMm: Placed;
-  finish: Finish;
-  grind: Grind;
-  hrc: Quantity;
-  carbide: CarbideEntry;
-  toughness?: Quantity;
+  readonly name: string;
+  readonly state: 'as bought' | 'resharpened' | 'modified' | 'not recorded';
+  readonly angle: AngleEntry;
+  readonly microbevelDeg?: Quantity;
+  readonly edgeMm: Placed;
+  readonly finish: Finish;
+  readonly grind: Grind;
+  readonly hrc: Quantity;
+  readonly carbide: CarbideEntry;
+  readonly toughness?: Quantity;
 }
 
 /** What can be evened up: the subject then takes the baseline's value. */
@@ -68,75 +68,75 @@ export type Evenable = (typeof evenable)[number];
 /** The session that is to be cut next. */
 export interface PlanEntry {
   /** Coefficient of variation of one knife's runs, 0.2 is 20 %; what the runs show where it is left out. */
-  cv?: number;
+  readonly cv?: number;
   /** The smallest ratio of two lives worth finding, above 1. */
-  ratio: number;
+  readonly ratio: number;
   /** Sharpenings of each knife; as many as the scatter asks for where it is left out. */
-  runs?: number;
+  readonly runs?: number;
   /** Of the logarithms of two runs cut in a pair on the same stock, −1 to 0.99; not in pairs where it is left out. */
-  correlation?: number;
+  readonly correlation?: number;
   /** How many lots of stock they are spread over. */
-  lots: number;
+  readonly lots: number;
   /** A knife beside the others, cut first and last in every lot. */
-  control?: string;
+  readonly control?: string;
   /** The sharpness at which readings of two knives are compared; halfway where it is left out. */
-  stop?: number;
+  readonly stop?: number;
   /** Between which readings an edge must start, in their own unit; no window where it is left out. */
-  start?: { low: number; high: number };
+  readonly start?: { low: number; high: number };
   /** The sheet shows codes in place of names. */
-  blind: boolean;
+  readonly blind: boolean;
   /** The same seed gives the same sheet. */
-  seed: number;
+  readonly seed: number;
   /** The log is closed: its runs stay as they are, and the key of a blind sheet is open. */
-  closed?: true;
+  readonly closed?: true;
   /** The log was opened again after its key was open. */
-  reopened?: true;
+  readonly reopened?: true;
 }
 
 /** A correction of what was published before. */
 export interface CorrectionEntry {
   /** Year, month, day. */
-  date: string;
-  reason: string;
+  readonly date: string;
+  readonly reason: string;
   /** One sentence a number that changed. */
-  changed: string[];
+  readonly changed: readonly string[];
 }
 
 /** A whole line-up as it is entered, stored, linked and exported. */
 export interface LineUpEntry {
   /** 1–120 characters. */
-  title: string;
+  readonly title: string;
   /** Demo data, shown as such. */
-  invented?: true;
+  readonly invented?: true;
   /** Two to eight. */
-  knives: KnifeEntry[];
+  readonly knives: readonly KnifeEntry[];
   /** The id of the knife everything is compared with. */
-  baseline: string;
+  readonly baseline: string;
   /** The id of the knife looked at; not the baseline. */
-  subject: string;
-  reading: Reading;
+  readonly subject: string;
+  readonly reading: Reading;
   /** The id of a job profile of the model. */
-  work: string;
+  readonly work: string;
   /** Slice/push speed ratio; 0 takes the friction as already effective. */
-  slicePush: number;
-  contactDepthMm: Quantity;
-  friction: Quantity;
-  assumptions: Assumptions;
+  readonly slicePush: number;
+  readonly contactDepthMm: Quantity;
+  readonly friction: Quantity;
+  readonly assumptions: Assumptions;
   /** The common ± of the gauge that measured all of them: degrees per side, mm, HRC. */
-  gaugeBias?: { angleDeg?: number; edgeMm?: number; hrc?: number };
+  readonly gaugeBias?: { angleDeg?: number; edgeMm?: number; hrc?: number };
   /** Where the visitor stands on the disputed assumptions; left out where it is the close reading's own. */
-  position?: Position;
+  readonly position?: Position;
   /** What was cut, where anything was. */
-  runs?: Run[];
+  readonly runs?: readonly Run[];
   /** What is to be cut next, where that was thought about. */
-  plan?: PlanEntry;
+  readonly plan?: PlanEntry;
   /** What was corrected since it was published, the oldest first. */
-  corrections?: CorrectionEntry[];
+  readonly corrections?: readonly CorrectionEntry[];
   /** How lengths are shown and typed; they are stored in mm. */
-  lengthUnit: 'mm' | 'thou';
-  evenedUp: Evenable[];
+  readonly lengthUnit: 'mm' | 'thou';
+  readonly evenedUp: readonly Evenable[];
   /** A chain of percentages typed instead of measurements, at most ten; each above −100. */
-  faceValues: number[] | null;
+  readonly faceValues: readonly number[] | null;
 }
 
 /** Whether a text is a day of the calendar: `2026-11-25`. */

@@ -20,30 +20,30 @@ export interface SeriesReading {
  */
 export interface Run {
   /** 1–80 characters. */
-  knife: string;
+  readonly knife: string;
   /** The lot of stock that was cut. */
-  lot: Recorded<string>;
+  readonly lot: Recorded<string>;
   /** Which sharpening of this knife; runs after one sharpening count as one. */
-  sharpening: Recorded<string>;
+  readonly sharpening: Recorded<string>;
   /** Material cut until the stop, mm. */
-  cutMm?: number;
+  readonly cutMm?: number;
   /** Cuts until the stop, where they were counted. */
-  cuts?: number;
-  series?: SeriesReading[];
+  readonly cuts?: number;
+  readonly series?: readonly SeriesReading[];
   /** Depth cut in each cycle of a card test, mm. */
-  cycles?: number[];
+  readonly cycles?: readonly number[];
   /** What ended the run, in words: a sharpness, a force, a torn strand. */
-  stop: Recorded<string>;
+  readonly stop: Recorded<string>;
   /** How much was cut between two looks at the stop, in the unit of the run: the true life lies within the last of them. */
-  checkedEvery: Recorded<number>;
-  startSharpness: Recorded<number>;
+  readonly checkedEvery: Recorded<number>;
+  readonly startSharpness: Recorded<number>;
   /** Edge angle per side as sharpened, degrees. */
-  angleDeg: Recorded<number>;
-  burrChecked: Recorded<boolean>;
+  readonly angleDeg: Recorded<number>;
+  readonly burrChecked: Recorded<boolean>;
   /** Who judged that the stop was reached. */
-  judge: Recorded<string>;
+  readonly judge: Recorded<string>;
   /** The run ended before the stop was reached: the edge would have gone on. */
-  censored?: true;
+  readonly censored?: true;
 }
 
 /** What was given, as messages quote it. */
