@@ -152,11 +152,13 @@ if (isAlone && parent !== window) {
 
 /**
  * A reader who has scrolled, moved or typed and rests finds the figures live already. What does not come now is fetched
- * at the touch, which also says so.
+ * at the touch, which also says so; what a touch has missed only the next touch fetches, as the page then says.
  */
 const restMs = 500;
 if (document.querySelector('[data-own], [data-live]') && !savesData())
-  whenRested(restMs, () => void load().catch(() => undefined));
+  whenRested(restMs, () => {
+    if (!missing.has('live')) load().catch(() => undefined);
+  });
 
 // While developing, pages kept from the last build would be shown in place of the ones worked on.
 const keepMs = 3000;

@@ -1,17 +1,17 @@
-import { thousands } from './show.ts';
+import { counted } from './counted.ts';
 
 /**
  * How many line-ups the drawer holds, and how many it holds that this page cannot read.
  *
- * @example drawerWords(0, 1) // → 'One line-up in the drawer cannot be read by this page and is left as it is.'
+ * @example drawerWords(0, 1) // → 'The drawer holds one line-up that this page cannot read; it is left as it is.'
  */
 export function drawerWords(read: number, unread: number): string {
-  const held = (many: number): string => (many === 1 ? 'One line-up' : `${thousands(many)} line-ups`);
-  if (read === 0 && unread === 0) return 'The drawer is empty.';
-  const left = unread === 1 ? 'is left as it is' : 'are left as they are';
-  if (read === 0) return `${held(unread)} in the drawer cannot be read by this page and ${left}.`;
-  const readable = `${held(read)} ${read === 1 ? 'is' : 'are'} in the drawer.`;
-  return unread === 0
-    ? readable
-    : `${readable} ${thousands(unread)} more cannot be read by this page and ${left}.`;
+  if (read + unread === 0) return 'The drawer is empty.';
+  const left = unread === 1 ? 'it is left as it is' : 'they are left as they are';
+  const more = read > 0 ? counted(unread, 'more', 'more') : counted(unread, 'line-up');
+  const parts = [
+    ...(read > 0 ? [counted(read, 'line-up')] : []),
+    ...(unread > 0 ? [`${more} that this page cannot read; ${left}`] : []),
+  ];
+  return `The drawer holds ${parts.join(', and ')}.`;
 }

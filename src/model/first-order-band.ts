@@ -64,12 +64,12 @@ export function firstOrderBand(lineUp: LineUp, knife: string): FirstOrderBand {
   });
   // A run of two samples for every input that may move: it alone a little below its middle, and a little above.
   const drawn = inputs.map((input) => {
-    const at = moved.findIndex((one) => one.input === input);
     const { middle } = input.spread;
-    if (at < 0) return { values: middle };
+    const j = moved.findIndex((one) => one.input === input);
+    const own = moved[j];
+    if (!own) return { values: middle };
     const values = new Float64Array(2 * moved.length).fill(middle);
-    values[2 * at] = moved[at]?.below ?? middle;
-    values[2 * at + 1] = moved[at]?.above ?? middle;
+    values.set([own.below, own.above], 2 * j);
     return { values };
   });
   const worths = worthsOf(two, speaks, readerOf(inputs, drawn), noMemory).knives;

@@ -15,7 +15,10 @@ import { evenSlices, slices, varianceShares } from './variance.ts';
 export interface Predictor {
   /** As `predict`: one prediction a knife, in the order of the line-up. */
   predict: (lineUp: LineUp) => Prediction[];
-  /** ln of all sample ratios of one knife to the baseline, from the lowest to the highest: for dots and histograms; kept, so not to be changed. */
+  /**
+   * ln of all sample ratios of one knife to the baseline, from the lowest to the highest: for dots and histograms. They
+   * are kept, and not to be changed.
+   */
   logRatios: (lineUp: LineUp, knife: string) => Float64Array;
 }
 

@@ -93,6 +93,27 @@ test('what a reader at rest would have been given is not missed: only a touch sa
   await expect(page.locator('.message.unloaded')).toBeHidden();
 });
 
+test('what a touch has missed is not fetched by itself once the hand rests, and the next touch brings it', async ({
+  page,
+}) => {
+  await page.goto('/lessons/forty-and-forty/', { waitUntil: 'networkidle' });
+  const { asked, open } = await block(page);
+  const slider = page.locator('kf-figure input[type=range]').first();
+  await slider.focus();
+  await page.keyboard.press('ArrowRight');
+  await expect(page.locator('.message.unloaded')).toBeVisible();
+  await settled(page, asked);
+  open();
+  // Longer than what the live half waits for a reader at rest.
+  await page.waitForTimeout(1500);
+  await expect(page.locator('html')).not.toHaveAttribute('data-live', 'on');
+  await expect(page.locator('.message.unloaded')).toBeVisible();
+
+  await page.keyboard.press('ArrowRight');
+  await live(page);
+  await expect(page.locator('.message.unloaded')).toBeHidden();
+});
+
 /** Resolves once nothing of the page has changed and nothing has come for a moment. */
 const atRest = (page: Page) =>
   page.evaluate(
