@@ -3,23 +3,25 @@ import mdx from '@astrojs/mdx';
 import { unified } from '@astrojs/markdown-remark';
 import remarkMath from 'remark-math';
 import rehypeKatex from 'rehype-katex';
-import { readWhole } from './src/elements/read-whole.mjs';
-import { headers } from './src/headers/integration.mjs';
+import { readWhole } from './src/build/read-whole.mjs';
+import { headers } from './src/build/headers/integration.mjs';
 import { offline } from './src/offline/integration.mjs';
-import { zipApart } from './src/kit/qti/zip-apart.mjs';
-import { leanPlot } from './src/plots/lean-plot.mjs';
-import { sitemap } from './src/sitemap/integration.mjs';
+import { zipApart } from './src/teach/qti/zip-apart.mjs';
+import { leanPlot } from './src/figure-kit/lean-plot.mjs';
+import { sitemap } from './src/build/sitemap/integration.mjs';
 
 /** Modules of the script before the first touch that the live half uses too. */
-const start = /preload-helper|rolldown.runtime|src\/(elements\/carry|topics\/index)\.ts/;
+const start = /preload-helper|rolldown.runtime|src\/(elements\/page\/carry|topics\/index)\.ts/;
 
 /** The live half, and of what topics share what is too small for a fetch of its own. */
-const live = /src\/(elements\/live|lineup\/(job|not-known|pair|refused-work|rows|sentences-of))\.ts/;
+const live =
+  /src\/(elements\/page\/live|scene\/pair|phrases\/(job|not-known|refused-work|lists|sentences-of))\.ts/;
 /** What draws a figure, and what most figures are drawn with. */
-const figure = /src\/(elements\/figure|plots\/(draw|figure|grid|ratio-axis|short-name|steady))\.ts/;
+const figure =
+  /src\/(elements\/figure\/figure|figure-kit\/(draw|figure|grid|ratio-axis|short-name|steady))\.ts/;
 /** What bench and runs keep by, and what of runs several share: too small for fetches of their own. */
-const keep = /src\/(elements\/keep-own|lineup\/keep)\.ts/;
-const log = /src\/(lineup\/(counted|first-plan|series-held)|model\/runs\/sheet-code)\.ts/;
+const keep = /src\/(elements\/page\/keep-own|comparison\/saved\/last)\.ts/;
+const log = /src\/(phrases\/counted|comparison\/first-plan|scene\/series-held|model\/runs\/sheet-code)\.ts/;
 
 export default defineConfig({
   // The address the site is published at; only link previews and the site map need it.

@@ -11,7 +11,7 @@ export default defineConfig({
     // Nothing is timed here: a slow or busy machine is no fault.
     testTimeout: 60_000,
     coverage: {
-      include: ['src/model/**', 'src/lineup/**', 'src/exercises/**'],
+      include: ['src/model/**', 'src/comparison/**', 'src/scene/**', 'src/topics/**', 'src/exercises/**'],
       reporter: ['text-summary', 'json', 'html'],
       reportsDirectory: 'test-results/coverage',
     },

@@ -22,12 +22,12 @@ export type {
   TermId,
 } from './types.ts';
 export { MODEL_NUMBER } from './number.ts';
-export { unknownMeasures } from './unknown-measures.ts';
+export { unknownMeasures } from './chain/unknown-measures.ts';
 export { exactGrind, isUnknown, measures, nominal, parameters, rangeOf } from './quantities.ts';
 export type { Measure, MeasureId, Parameter, ParameterId } from './quantities.ts';
-export { additiveGuess, compound, percentReadings, undoPercent } from './percent.ts';
-export { logShares, signedShares } from './ratio.ts';
-export { apexFactors, steelRemovedMm2, toothDepthUm, toothFactor, wearAreaUm2 } from './apex.ts';
+export { additiveGuess, compound, percentReadings, undoPercent } from './ratio/percent.ts';
+export { logShares, signedShares } from './ratio/log-shares.ts';
+export { apexFactors, steelRemovedMm2, toothDepthUm, toothFactor, wearAreaUm2 } from './geometry/apex.ts';
 export {
   checkSection,
   edgeAngleDeg,
@@ -41,15 +41,15 @@ export {
   wedgeFactor,
   wedgeFactorRange,
   wedgeResistance,
-} from './geometry.ts';
-export { grainSizeUm, gritTable, nearestGrit, scratchDepthUm } from './finish.ts';
-export { nearestGrade } from './nearest-grade.ts';
-export type { Grade } from './nearest-grade.ts';
-export { roughnessRaUm } from './roughness.ts';
-export { lifeRatioFromCardMm } from './card-life.ts';
-export { cardAngleExponent } from './card-angle-exponent.ts';
-export { tensileStrengthMpa, vickersFromRockwellC } from './hardness.ts';
-export { carbidesByDesignation, cardCutMm, regression } from './carbide.ts';
+} from './geometry/geometry.ts';
+export { grainSizeUm, gritTable, nearestGrit, scratchDepthUm } from './finish/finish.ts';
+export { nearestGrade } from './finish/nearest-grade.ts';
+export type { Grade } from './finish/nearest-grade.ts';
+export { roughnessRaUm } from './finish/roughness.ts';
+export { lifeRatioFromCardMm } from './steel/card-life.ts';
+export { cardAngleExponent } from './steel/card-angle-exponent.ts';
+export { tensileStrengthMpa, vickersFromRockwellC } from './steel/hardness.ts';
+export { carbidesByDesignation, cardCutMm, regression } from './steel/carbide.ts';
 export {
   abrasiveOverPhase,
   austeniteCarbonPercent,
@@ -57,41 +57,41 @@ export {
   carbonWeightPercent,
   densities,
   leverRule,
-} from './phases.ts';
-export { carbideFromComposition, usualHardening } from './composition.ts';
-export type { CarbideEstimate, Composition, Contents, TieLine } from './composition.ts';
-export { hardeningRange, saturationCarbon } from './saturation.ts';
-export { compositionsByDesignation, designationsHold } from './standard-compositions.ts';
-export { angleFloorDeg, chippingRatio, criticalFlawUm, jobProfiles, rollingRatio } from './limits.ts';
-export type { JobProfile } from './limits.ts';
-export { carryRivalShares, compare, compareBoth } from './compare.ts';
-export { apexExponent } from './terms.ts';
-export { attributesOf, evenUp } from './even-up.ts';
-export type { Attribute } from './even-up.ts';
-export { disputes, ratioUnder } from './position.ts';
-export type { Dispute, Position } from './position.ts';
-export { rankings } from './rankings.ts';
-export type { Ranked, Rankings } from './rankings.ts';
-export { firstOrder } from './propagation.ts';
-export { firstOrderBand } from './first-order-band.ts';
-export type { FirstOrderBand, Sensitivity } from './first-order-band.ts';
-export type { Contribution } from './propagation.ts';
-export { predict } from './uncertainty.ts';
-export { createPredictor } from './predictor.ts';
-export type { Predictor } from './predictor.ts';
-export type { Prediction } from './prediction.ts';
-export { quantileDots } from './quantile-dots.ts';
-export { quantiles, shareAbove } from './quantiles.ts';
-export { bandRounding } from './band-rounding.ts';
-export { costOf } from './cost.ts';
-export type { Cost, CostQuestion, Gain, Offer } from './cost.ts';
-export { ratioCurve } from './ratio-curve.ts';
-export { whatItTakes } from './solve.ts';
-export type { Answer, Question } from './solve.ts';
-export { whatItTakesBand } from './solve-band.ts';
-export type { AnswerBand } from './solve-band.ts';
-export { withAttribute } from './solve-attributes.ts';
-export type { SolvableAttribute } from './solve-attributes.ts';
+} from './steel/phases.ts';
+export { carbideFromComposition, usualHardening } from './steel/composition.ts';
+export type { CarbideEstimate, Composition, Contents, TieLine } from './steel/composition.ts';
+export { hardeningRange, saturationCarbon } from './steel/saturation.ts';
+export { compositionsByDesignation, designationsHold } from './steel/standard-compositions.ts';
+export { angleFloorDeg, chippingRatio, criticalFlawUm, jobProfiles, rollingRatio } from './chain/limits.ts';
+export type { JobProfile } from './chain/limits.ts';
+export { carryRivalShares, compare, compareBoth } from './chain/compare.ts';
+export { apexExponent } from './chain/factors.ts';
+export { attributesOf, evenUp } from './chain/make-equal.ts';
+export type { Attribute } from './chain/make-equal.ts';
+export { disputes, ratioUnder } from './chain/position.ts';
+export type { Dispute, Position } from './chain/position.ts';
+export { rankings } from './chain/rankings.ts';
+export type { Ranked, Rankings } from './chain/rankings.ts';
+export { firstOrder } from './uncertainty/propagation.ts';
+export { firstOrderBand } from './uncertainty/first-order-band.ts';
+export type { FirstOrderBand, Sensitivity } from './uncertainty/first-order-band.ts';
+export type { Contribution } from './uncertainty/propagation.ts';
+export { predict } from './uncertainty/predict.ts';
+export { createPredictor } from './uncertainty/predictor.ts';
+export type { Predictor } from './uncertainty/predictor.ts';
+export type { Prediction } from './uncertainty/prediction.ts';
+export { quantileDots } from './statistics/quantile-dots.ts';
+export { quantiles, shareAbove } from './statistics/quantiles.ts';
+export { bandRounding } from './uncertainty/band-rounding.ts';
+export { costOf } from './solve/cost.ts';
+export type { Cost, CostQuestion, Gain, Offer } from './solve/cost.ts';
+export { ratioCurve } from './solve/ratio-curve.ts';
+export { whatItTakes } from './solve/what-it-takes.ts';
+export type { Answer, Question } from './solve/what-it-takes.ts';
+export { whatItTakesBand } from './solve/band.ts';
+export type { AnswerBand } from './solve/band.ts';
+export { withAttribute } from './solve/attributes.ts';
+export type { SolvableAttribute } from './solve/attributes.ts';
 export { fitPower } from './runs/fit.ts';
 export type { PowerFit } from './runs/fit.ts';
 export { lotDrift } from './runs/drift.ts';
@@ -101,8 +101,8 @@ export type { Explanation } from './runs/explain.ts';
 export { runSheet } from './runs/sheet.ts';
 export { isSheetCode } from './runs/sheet-code.ts';
 export type { RunSheet, SheetPlan, SheetRow } from './runs/sheet.ts';
-export { square } from './runs/square.ts';
-export type { Squared, Squaring } from './runs/square.ts';
+export { square } from './runs/check-prediction.ts';
+export type { Squared, Squaring } from './runs/check-prediction.ts';
 export { equivalencePower, equivalenceRunsNeeded } from './runs/equivalence.ts';
 export type { EquivalencePlan } from './runs/equivalence.ts';
 export type { LotLife } from './runs/estimate.ts';

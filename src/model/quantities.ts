@@ -1,6 +1,6 @@
 import { refuse } from './check.ts';
-import { edgeAngleRange } from './geometry.ts';
-import { rockwellRange } from './hardness.ts';
+import { edgeAngleRange } from './geometry/geometry.ts';
+import { rockwellRange } from './steel/hardness.ts';
 import type { ExactGrind, Grind, LineUp, Quantity } from './types.ts';
 
 /**

@@ -1,4 +1,4 @@
-import type { Table } from '../plots/figure.ts';
+import type { Table } from '../figure-kit/figure.ts';
 import { guarded } from '../runs/spreadsheet.ts';
 
 /** The numbers of a figure with what its title block says of them. */

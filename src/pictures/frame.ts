@@ -1,4 +1,4 @@
-import { hatches } from '../plots/hatches.ts';
+import { hatches } from '../figure-kit/hatches.ts';
 import { inked } from './style.ts';
 import type { Ground, PictureStyle } from './style.ts';
 import type { Measure } from './wrap.ts';

@@ -1,6 +1,6 @@
 /** Curves of blunting through the readings of one run. */
-import { studentQuantile } from '../model/distributions.ts';
-import { onceFor } from '../model/remembered.ts';
+import { studentQuantile } from '../model/statistics/distributions.ts';
+import { onceFor } from '../model/memoize.ts';
 import { leastSquares } from './least-squares.ts';
 import type { Law } from './least-squares.ts';
 import type { SeriesReading } from './log.ts';

@@ -1,7 +1,7 @@
 /** Runs that nobody cut: made from truths that are stated, so that what the runs say can be held against them. */
-import { normalScore } from '../model/normal-score.ts';
+import { normalScore } from '../model/statistics/normal-score.ts';
 import { logSd } from '../model/index.ts';
-import { fillEven } from '../model/random.ts';
+import { fillEven } from '../model/statistics/random.ts';
 import { notRecorded } from './log.ts';
 import type { Run } from './log.ts';
 

@@ -1,9 +1,9 @@
-import type { Choice } from '../lineup/choices.ts';
-import type { Control } from '../lineup/controls.ts';
-import type { NumberOf } from '../lineup/numbers.ts';
-import type { WordsOf } from '../lineup/words.ts';
-import type { WorkedOf } from '../lineup/worked.ts';
-import type { Figure } from '../plots/figure.ts';
+import type { Choice } from './choice.ts';
+import type { Control } from './base/controls.ts';
+import type { NumberOf } from './base/numbers.ts';
+import type { WordsOf } from './overview/words.ts';
+import type { WorkedOf } from './worked.ts';
+import type { Figure } from '../figure-kit/figure.ts';
 import type { CallOf, Topic } from './topic.ts';
 
 /** Everything the topics at hand can show, by name. At build all are at hand; in the browser those of the page. */

@@ -1,10 +1,10 @@
-import type { Choice } from '../lineup/choices.ts';
-import type { Control } from '../lineup/controls.ts';
-import type { NumberOf } from '../lineup/numbers.ts';
-import type { Scene } from '../lineup/scene.ts';
-import type { WordsOf } from '../lineup/words.ts';
-import type { WorkedOf } from '../lineup/worked.ts';
-import type { Figure } from '../plots/figure.ts';
+import type { Choice } from './choice.ts';
+import type { Control } from './base/controls.ts';
+import type { NumberOf } from './base/numbers.ts';
+import type { Scene } from '../scene/scene.ts';
+import type { WordsOf } from './overview/words.ts';
+import type { WorkedOf } from './worked.ts';
+import type { Figure } from '../figure-kit/figure.ts';
 
 /** What a guess is held against: the answer, and the tempting sum where there is one. */
 export type CallOf = (scene: Scene) => { answer: number; sum: number | null };

@@ -11,12 +11,12 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { quantile } from 'simple-statistics';
 import { compare, createPredictor, type Knife, type LineUp } from '../../src/model/index.ts';
-import { createMemory } from '../../src/model/memory.ts';
-import { pieces } from '../../src/model/normal-score.ts';
-import { quantiles } from '../../src/model/quantiles.ts';
-import { sorted } from '../../src/model/sorted.ts';
-import { runOf } from '../../src/model/run.ts';
-import { weightedSum } from '../../src/model/values.ts';
+import { createMemory } from '../../src/model/uncertainty/memory.ts';
+import { pieces } from '../../src/model/statistics/normal-score.ts';
+import { quantiles } from '../../src/model/statistics/quantiles.ts';
+import { sorted } from '../../src/model/statistics/sorted.ts';
+import { runOf } from '../../src/model/uncertainty/sampled-run.ts';
+import { weightedSum } from '../../src/model/uncertainty/values.ts';
 
 // Invented knives of an invented harbour rigging loft, the same as in monte-carlo.c.
 const within = (value: number, plusMinus: number) => ({ value, plusMinus });

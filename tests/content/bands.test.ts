@@ -1,12 +1,12 @@
 import { globSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { figureIds, wholeRatioFigures } from '../../src/figures/homes.ts';
-import { answersWords } from '../../src/lineup/answers-words.ts';
-import { sceneOf } from '../../src/lineup/scene.ts';
-import { ratioInWords, times } from '../../src/lineup/show.ts';
+import { figureIds, wholeRatioFigures } from '../../src/components/content/homes.ts';
+import { answersWords } from '../../src/topics/answers/words.ts';
+import { sceneOf } from '../../src/scene/scene.ts';
+import { ratioInWords, times } from '../../src/scene/show.ts';
 import { everything } from '../../src/topics/all.ts';
 import { dist } from '../site/pages.ts';
-import { loft } from '../lineup/entries.ts';
+import { loft } from '../comparison/entries.ts';
 
 /** The loft's own pair, whose ratio no part of it makes alone. */
 const scene = sceneOf(loft());

@@ -2,8 +2,8 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { HtmlValidate } from 'html-validate';
 import { parseHTML } from 'linkedom';
 import { describe, expect, it } from 'vitest';
-import { plainEntry } from '../../src/lineup/plain-entry.ts';
-import { validate } from '../../src/lineup/schema.ts';
+import { plainEntry } from '../../src/comparison/plain-entry.ts';
+import { validate } from '../../src/comparison/schema.ts';
 import { builtFiles, dist } from '../site/pages.ts';
 
 if (!existsSync(dist)) throw new Error('no built site in dist: run the build first');

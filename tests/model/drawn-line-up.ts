@@ -1,8 +1,8 @@
-import { drawName } from '../../src/model/drawn.ts';
+import { drawName } from '../../src/model/uncertainty/drawn.ts';
 import { isUnknown } from '../../src/model/quantities.ts';
-import type { Run } from '../../src/model/run.ts';
+import type { Run } from '../../src/model/uncertainty/sampled-run.ts';
 import type { CarbideKind, Knife, LineUp, Quantity } from '../../src/model/types.ts';
-import { at } from '../../src/model/values.ts';
+import { at } from '../../src/model/uncertainty/values.ts';
 
 /** The line-up of one sample of a run, every value exact: what `compare` can compute with. */
 export function drawnLineUp(lineUp: LineUp, run: Run, sample: number): LineUp {

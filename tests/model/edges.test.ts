@@ -10,10 +10,10 @@ import {
   ratioUnder,
 } from '../../src/model/index.ts';
 import type { Knife, LineUp } from '../../src/model/index.ts';
-import { rivalGeometry } from '../../src/model/compare.ts';
-import { fisherTail, noncentralTCdf, studentCdf } from '../../src/model/distributions.ts';
+import { rivalGeometry } from '../../src/model/chain/compare.ts';
+import { fisherTail, noncentralTCdf, studentCdf } from '../../src/model/statistics/distributions.ts';
 import { lognormalFit } from '../../src/model/runs/lognormal.ts';
-import { refusedSamples } from '../../src/model/worth.ts';
+import { refusedSamples } from '../../src/model/uncertainty/log-worth.ts';
 
 /** Invented, as every knife of these tests. */
 const plover: Knife = {

@@ -6,12 +6,9 @@ import * as model from '../../src/model/index.ts';
  * Runs the `@example` lines of the docstrings, `expression // → value`. A number is held to the digits it is written
  * with; anything else must be equal.
  */
-const folders = ['src/model', 'src/model/runs'];
-const files = folders.flatMap((folder) =>
-  readdirSync(folder)
-    .filter((name) => name.endsWith('.ts'))
-    .map((name) => `${folder}/${name}`),
-);
+const files = readdirSync('src/model', { recursive: true, encoding: 'utf8' })
+  .filter((name) => name.endsWith('.ts'))
+  .map((name) => `src/model/${name.replaceAll('\\', '/')}`);
 const examples = files.flatMap((file) =>
   [...readFileSync(file, 'utf8').matchAll(/^ *\* @example (.+)$/gm)].map(
     ([, line = '']): [string, string] => [file, line],
@@ -33,7 +30,15 @@ function halfDigit(written: string): number {
 describe('the examples in the docstrings', () => {
   test('there are some in every file that offers functions of one concept', () => {
     const withExamples = new Set(examples.map(([file]) => file));
-    for (const name of ['ratio', 'geometry', 'finish', 'hardness', 'carbide', 'limits', 'quantities'])
+    for (const name of [
+      'ratio/log-shares',
+      'geometry/geometry',
+      'finish/finish',
+      'steel/hardness',
+      'steel/carbide',
+      'chain/limits',
+      'quantities',
+    ])
       expect(withExamples).toContain(`src/model/${name}.ts`);
   });
 

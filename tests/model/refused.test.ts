@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import * as model from '../../src/model/index.ts';
 import type { Knife, LineUp } from '../../src/model/index.ts';
-import { fisherTail, normalQuantile, studentCdf } from '../../src/model/distributions.ts';
+import { fisherTail, normalQuantile, studentCdf } from '../../src/model/statistics/distributions.ts';
 import { lognormalFit } from '../../src/model/runs/lognormal.ts';
-import { quantiles } from '../../src/model/quantiles.ts';
+import { quantiles } from '../../src/model/statistics/quantiles.ts';
 import { checkQuantity } from '../../src/model/quantities.ts';
 
 /** Invented, as every knife of these tests. */

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { Knife } from '../../src/model/types.ts';
-import { unknownMeasures } from '../../src/model/unknown-measures.ts';
+import { unknownMeasures } from '../../src/model/chain/unknown-measures.ts';
 import { plover } from './knives.ts';
 
 const range = (low: number, high: number) => ({ unknown: true, low, high }) as const;

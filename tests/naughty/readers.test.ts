@@ -1,21 +1,21 @@
 import fc from 'fast-check';
 import Papa from 'papaparse';
 import { describe, expect, test } from 'vitest';
-import { readGuesses } from '../../src/elements/read-guesses.ts';
+import { readGuesses } from '../../src/elements/page/read-guesses.ts';
 import { readAnswer } from '../../src/exercises/index.ts';
 import type { Asks } from '../../src/exercises/index.ts';
 import { csvCell } from '../../src/exercises/set/csv.ts';
-import { readProgress, writeProgress } from '../../src/check/progress.ts';
-import { createKeeper } from '../../src/lineup/keep.ts';
-import { decodeLink, encodeLink } from '../../src/lineup/link.ts';
-import { readNumber, readQuantity } from '../../src/lineup/read.ts';
-import { validate } from '../../src/lineup/schema.ts';
+import { readProgress, writeProgress } from '../../src/teach/check/progress.ts';
+import { createKeeper } from '../../src/comparison/saved/last.ts';
+import { decodeLink, encodeLink } from '../../src/comparison/link/codec.ts';
+import { readNumber, readQuantity } from '../../src/comparison/read.ts';
+import { validate } from '../../src/comparison/schema.ts';
 import { logCsv } from '../../src/runs/csv-out.ts';
 import { readCsv } from '../../src/runs/csv.ts';
 import { validateRun } from '../../src/runs/log.ts';
 import { guarded } from '../../src/runs/spreadsheet.ts';
 import { textOf } from '../../src/runs/text.ts';
-import { loft } from '../lineup/entries.ts';
+import { loft } from '../comparison/entries.ts';
 import { aRun } from '../runs/runs.ts';
 import { forEveryNaughty, naughty } from './strings.ts';
 

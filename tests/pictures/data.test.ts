@@ -1,11 +1,11 @@
 import papaparse from 'papaparse';
 import { describe, expect, it } from 'vitest';
-import { sceneOf } from '../../src/lineup/scene.ts';
+import { sceneOf } from '../../src/scene/scene.ts';
 import { tableCsv, tableJson } from '../../src/pictures/data.ts';
 import { unguarded } from '../../src/runs/spreadsheet.ts';
 import { topics } from '../../src/topics/all.ts';
 import { inventedRuns, loftTruths } from '../../src/runs/invented.ts';
-import { loft } from '../lineup/entries.ts';
+import { loft } from '../comparison/entries.ts';
 
 const figures = Object.values(topics).flatMap((topic) => topic.figures ?? []);
 // Names as people give them, one of which a spreadsheet would take for a formula.

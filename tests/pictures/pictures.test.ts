@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { parseHTML } from 'linkedom';
 import { describe, expect, it } from 'vitest';
-import { sceneOf } from '../../src/lineup/scene.ts';
+import { sceneOf } from '../../src/scene/scene.ts';
 import { cardSvg, previewSize, thumbnailSize } from '../../src/pictures/card.ts';
 import type { Card } from '../../src/pictures/card.ts';
 import { withoutWords } from '../../src/pictures/drawing.ts';
@@ -9,10 +9,10 @@ import type { Drawing } from '../../src/pictures/drawing.ts';
 import { sheetSizes, sheetSvg } from '../../src/pictures/sheet.ts';
 import { pictureStyle } from '../../src/pictures/style.ts';
 import { guessed } from '../../src/pictures/wrap.ts';
-import { draw } from '../../src/plots/draw.ts';
-import { sizes } from '../../src/plots/figure.ts';
+import { draw } from '../../src/figure-kit/draw.ts';
+import { sizes } from '../../src/figure-kit/figure.ts';
 import { everything } from '../../src/topics/all.ts';
-import { loft } from '../lineup/entries.ts';
+import { loft } from '../comparison/entries.ts';
 
 const scene = sceneOf(loft());
 const style = pictureStyle(readFileSync('src/styles/site.css', 'utf8'), 'light');

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import * as model from '../../src/model/index.ts';
-import { carbideFromComposition, type Composition } from '../../src/model/composition.ts';
+import { carbideFromComposition, type Composition } from '../../src/model/steel/composition.ts';
 
 const sum = (of: Composition): number =>
   Object.values(carbideFromComposition(of).volPercent).reduce((total, volume) => total + volume, 0);

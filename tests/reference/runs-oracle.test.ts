@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
-import { fisherTail, noncentralTCdf, studentQuantile } from '../../src/model/distributions.ts';
+import { fisherTail, noncentralTCdf, studentQuantile } from '../../src/model/statistics/distributions.ts';
 import { equivalencePower, geometricMeanRatio, welch } from '../../src/model/index.ts';
 import { estimateRatio } from '../../src/model/runs/estimate.ts';
 import { lognormalFit } from '../../src/model/runs/lognormal.ts';

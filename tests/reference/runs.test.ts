@@ -1,6 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { noncentralTCdf, normalCdf, normalQuantile, studentQuantile } from '../../src/model/distributions.ts';
-import { xoshiro128 } from '../../src/model/random.ts';
+import {
+  noncentralTCdf,
+  normalCdf,
+  normalQuantile,
+  studentQuantile,
+} from '../../src/model/statistics/distributions.ts';
+import { xoshiro128 } from '../../src/model/statistics/random.ts';
 import { fitPower } from '../../src/model/runs/fit.ts';
 import { pairsNeeded, runsNeeded, twoSamplePower } from '../../src/model/runs/planning.ts';
 import { ratioOfMeans } from '../../src/model/runs/ratios.ts';

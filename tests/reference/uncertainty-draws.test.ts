@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { normalQuantile } from '../../src/model/distributions.ts';
-import { normalScore } from '../../src/model/normal-score.ts';
-import { firstOrder } from '../../src/model/propagation.ts';
-import { quantiles } from '../../src/model/quantiles.ts';
-import { fillEven, namedPlaces } from '../../src/model/random.ts';
+import { normalQuantile } from '../../src/model/statistics/distributions.ts';
+import { normalScore } from '../../src/model/statistics/normal-score.ts';
+import { firstOrder } from '../../src/model/uncertainty/propagation.ts';
+import { quantiles } from '../../src/model/statistics/quantiles.ts';
+import { fillEven, namedPlaces } from '../../src/model/statistics/random.ts';
 import { logSd } from '../../src/model/runs/planning.ts';
-import { spreadOf, valueAt, type Spread } from '../../src/model/sampling.ts';
-import { sorted } from '../../src/model/sorted.ts';
-import { evenSlices, slices, varianceShares } from '../../src/model/variance.ts';
+import { spreadOf, valueAt, type Spread } from '../../src/model/uncertainty/sampling.ts';
+import { sorted } from '../../src/model/statistics/sorted.ts';
+import { evenSlices, slices, varianceShares } from '../../src/model/uncertainty/variance.ts';
 
 const sdOf = (values: ArrayLike<number>): number => {
   const all = Array.from(values);

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { firstOrder } from '../../src/model/propagation.ts';
-import { uniformStream } from '../../src/model/random.ts';
+import { firstOrder } from '../../src/model/uncertainty/propagation.ts';
+import { uniformStream } from '../../src/model/statistics/random.ts';
 import { logSd } from '../../src/model/runs/planning.ts';
-import { spreadOf, valueAt } from '../../src/model/sampling.ts';
-import { slices, varianceShares } from '../../src/model/variance.ts';
+import { spreadOf, valueAt } from '../../src/model/uncertainty/sampling.ts';
+import { slices, varianceShares } from '../../src/model/uncertainty/variance.ts';
 
 describe('first-order propagation', () => {
   it("gives Eurachem's product and quotient", () => {

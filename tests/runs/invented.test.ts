@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { loft } from '../../src/figures/scene.ts';
+import { loft } from '../../src/components/scene.ts';
 import { geometricMeanRatio } from '../../src/model/index.ts';
 import { validateRun } from '../../src/runs/log.ts';
 import { inventedRuns, loftRuns, loftTruths } from '../../src/runs/invented.ts';

@@ -2,9 +2,9 @@ import { readFileSync } from 'node:fs';
 import { parseHTML } from 'linkedom';
 import type { Page } from '@playwright/test';
 
-import { FIRST_SET, setCode } from '../../src/kit/address.ts';
-import { encodeLink } from '../../src/lineup/link.ts';
-import type { LineUpEntry } from '../../src/lineup/schema.ts';
+import { FIRST_SET, setCode } from '../../src/teach/set/address.ts';
+import { encodeLink } from '../../src/comparison/link/codec.ts';
+import type { LineUpEntry } from '../../src/comparison/schema.ts';
 import { naughty } from '../naughty/strings.ts';
 import { aRun } from '../runs/runs.ts';
 import { dist, kindsOfPage, pages } from './pages.ts';

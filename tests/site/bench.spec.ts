@@ -1,6 +1,6 @@
 import { expect, test } from '@playwright/test';
 import type { Page } from '@playwright/test';
-import { decodeLink } from '../../src/lineup/link.ts';
+import { decodeLink } from '../../src/comparison/link/codec.ts';
 
 const answer = (page: Page) => page.locator('.live-answer');
 const field = (page: Page, knife: string, name: string) =>

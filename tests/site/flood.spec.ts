@@ -1,5 +1,5 @@
 import type { Locator, Page } from '@playwright/test';
-import { crc32, deflateRaw, toBase64Url } from '../../src/lineup/bytes.ts';
+import { crc32, deflateRaw, toBase64Url } from '../../src/comparison/link/bytes.ts';
 import { expect, live, test } from './test.ts';
 import { visitorLink, visitorLineUp } from './visitor.ts';
 

@@ -69,7 +69,7 @@ for (const [what, value] of Object.entries(damaged))
 
 test('line-ups kept by the first version are read', async ({ page }) => {
   await page.goto('/class/');
-  const [link = ''] = readFileSync('tests/lineup/links/v1.txt', 'utf8').split('\n');
+  const [link = ''] = readFileSync('tests/comparison/link/links/v1.txt', 'utf8').split('\n');
   await page.evaluate(
     ([old, lineUp]) => {
       localStorage.setItem('keenfold.line-up', old);

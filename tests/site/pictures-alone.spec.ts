@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
-import { sceneOf } from '../../src/lineup/scene.ts';
+import { sceneOf } from '../../src/scene/scene.ts';
 import { everything } from '../../src/topics/all.ts';
 import { builtFiles, dist, isAlone } from './pages.ts';
 import { apart, asAlone, asOnPage, menuOf, openAlone, saved } from './standing-alone.ts';

@@ -1,7 +1,7 @@
 import type { Locator, Page } from '@playwright/test';
 import papaparse from 'papaparse';
 import sharp from 'sharp';
-import { sceneOf } from '../../src/lineup/scene.ts';
+import { sceneOf } from '../../src/scene/scene.ts';
 import { unguarded } from '../../src/runs/spreadsheet.ts';
 import { everything } from '../../src/topics/all.ts';
 import { menuOf, saved } from './standing-alone.ts';

@@ -1,6 +1,6 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
-import { decodeLink, encodeLink } from '../../src/lineup/link.ts';
+import { decodeLink, encodeLink } from '../../src/comparison/link/codec.ts';
 import { aRun } from '../runs/runs.ts';
 import { expect, live, test } from './test.ts';
 import { visitorLineUp } from './visitor.ts';

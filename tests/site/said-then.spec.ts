@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { crc32, deflateRawSync } from 'node:zlib';
-import { pack } from '../../src/lineup/positions.ts';
+import { pack } from '../../src/comparison/link/positions.ts';
 import { expect, live, test } from './test.ts';
 import { visitorLineUp, visitorLink } from './visitor.ts';
 
-const [old = ''] = readFileSync('tests/lineup/links/v1.txt', 'utf8').split('\n');
+const [old = ''] = readFileSync('tests/comparison/link/links/v1.txt', 'utf8').split('\n');
 
 /** A link of the form of today as another model would have made it. */
 function madeWith(model: string, head: readonly number[]): string {

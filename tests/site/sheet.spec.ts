@@ -1,10 +1,10 @@
 import { pdfPages } from './pdf.ts';
 import { expect, live, test } from './test.ts';
 import { visitorLink, visitorLineUp } from './visitor.ts';
-import { bandBehind } from '../../src/lineup/band-words.ts';
-import { encodeLink } from '../../src/lineup/link.ts';
-import { lineUpMarkdown } from '../../src/lineup/line-up-markdown.ts';
-import { sceneOf } from '../../src/lineup/scene.ts';
+import { bandBehind } from '../../src/topics/band/words.ts';
+import { encodeLink } from '../../src/comparison/link/codec.ts';
+import { lineUpMarkdown } from '../../src/compare/sheet/markdown.ts';
+import { sceneOf } from '../../src/scene/scene.ts';
 
 test('the line-up is copied as Markdown, and its sheet is reached from bench and telling', async ({
   page,

@@ -1,8 +1,8 @@
 import type { Locator, Page } from '@playwright/test';
 import { expect, live, test } from './test.ts';
 import { visitorLineUp, visitorLink } from './visitor.ts';
-import { encodeLink } from '../../src/lineup/link.ts';
-import type { LineUpEntry } from '../../src/lineup/schema.ts';
+import { encodeLink } from '../../src/comparison/link/codec.ts';
+import type { LineUpEntry } from '../../src/comparison/schema.ts';
 
 const band = (page: Page) => page.locator('kf-words[of=band]');
 const headline = (page: Page) => page.locator('kf-words[of=answer-band]');

@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { encodeLink } from '../../src/lineup/link.ts';
+import { encodeLink } from '../../src/comparison/link/codec.ts';
 import { comesLive } from './pages.ts';
 import { expect, live, test } from './test.ts';
 import { visitorLink, visitorLineUp } from './visitor.ts';

@@ -1,5 +1,5 @@
-import { encodeLink } from '../../src/lineup/link.ts';
-import type { LineUpEntry } from '../../src/lineup/schema.ts';
+import { encodeLink } from '../../src/comparison/link/codec.ts';
+import type { LineUpEntry } from '../../src/comparison/schema.ts';
 
 /** A visitor's line-up for the tests, invented, in which nothing is as in the pages' own example. */
 export const visitorLineUp: LineUpEntry = {

@@ -1,6 +1,6 @@
 /** Did the stock cut alike from lot to lot? */
 
-import { fisherTail } from '../distributions.ts';
+import { fisherTail } from '../statistics/distributions.ts';
 
 /** A life read exactly, with what it belongs to. */
 export interface KnifeLife {

@@ -1,7 +1,7 @@
 /** How many runs it takes to show that two knives are alike. */
 
-import { normalCdf, studentQuantile } from '../distributions.ts';
-import { remembered } from '../remembered.ts';
+import { normalCdf, studentQuantile } from '../statistics/distributions.ts';
+import { remembered } from '../memoize.ts';
 import { leastRuns, logSd } from './planning.ts';
 
 /** What is to be shown alike, and how surely. */

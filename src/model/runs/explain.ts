@@ -1,11 +1,11 @@
 /** Which single change of one attribute would make the model say what was measured. */
 
 import { refuse } from '../check.ts';
-import { finishUm } from '../finish.ts';
+import { finishUm } from '../finish/finish.ts';
 import { rangeOf } from '../quantities.ts';
-import { attributeValue } from '../solve-attributes.ts';
-import type { SolvableAttribute } from '../solve-attributes.ts';
-import { whatItTakes } from '../solve.ts';
+import { attributeValue } from '../solve/attributes.ts';
+import type { SolvableAttribute } from '../solve/attributes.ts';
+import { whatItTakes } from '../solve/what-it-takes.ts';
 import type { Knife, LineUp } from '../types.ts';
 
 export interface Explanation {

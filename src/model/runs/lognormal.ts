@@ -1,6 +1,6 @@
 /** Lives that are only known to lie within limits: a lognormal regression by maximum likelihood. */
 
-import { normalCdf } from '../distributions.ts';
+import { normalCdf } from '../statistics/distributions.ts';
 
 /**
  * The life of one sharpening, in any unit: `low` = `high` where it was read exactly, a range where it was looked at

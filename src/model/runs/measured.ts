@@ -1,6 +1,6 @@
 /** What the runs say: the measured ratio of two knives' lives, its interval, and a verdict. */
 
-import { studentCdf, studentQuantile } from '../distributions.ts';
+import { studentCdf, studentQuantile } from '../statistics/distributions.ts';
 import { equivalenceRunsNeeded } from './equivalence.ts';
 import { estimateRatio } from './estimate.ts';
 import type { LotLife } from './estimate.ts';

@@ -1,7 +1,7 @@
 /** How many runs it takes to tell a ratio apart from the scatter. */
 
-import { noncentralTCdf, studentQuantile } from '../distributions.ts';
-import { remembered } from '../remembered.ts';
+import { noncentralTCdf, studentQuantile } from '../statistics/distributions.ts';
+import { remembered } from '../memoize.ts';
 
 /** What is to be told apart, and how surely. */
 export interface Plan {

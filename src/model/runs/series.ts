@@ -1,6 +1,6 @@
 /** What every comparison of two series of runs needs: checked readings, their mean and their variance. */
 
-import { studentQuantile } from '../distributions.ts';
+import { studentQuantile } from '../statistics/distributions.ts';
 
 /** A series boiled down: how many, their mean, and the variance with n − 1. */
 export interface Summary {

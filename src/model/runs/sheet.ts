@@ -1,6 +1,6 @@
 /** A plan of runs on paper: which knife is sharpened and cut next, on which lot, under which code. */
 
-import { uniformStream } from '../random.ts';
+import { uniformStream } from '../statistics/random.ts';
 import { codeDigits, codeLetters } from './sheet-code.ts';
 
 export interface SheetPlan {

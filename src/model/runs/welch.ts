@@ -1,6 +1,6 @@
 /** Welch's t: are two means apart, when the two series need not scatter alike? */
 
-import { studentCdf } from '../distributions.ts';
+import { studentCdf } from '../statistics/distributions.ts';
 import { halfWidth, satterthwaite, summarise } from './series.ts';
 
 export interface WelchResult {

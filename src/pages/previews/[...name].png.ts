@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import type { APIRoute, GetStaticPaths } from 'astro';
-import { pngOf } from '../../figures/png.ts';
-import { previews } from '../../figures/previews.ts';
-import type { Preview } from '../../figures/previews.ts';
+import { pngOf } from '../../build/previews/png.ts';
+import { previews } from '../../build/previews/previews.ts';
+import type { Preview } from '../../build/previews/previews.ts';
 import { cardSvg, previewSize } from '../../pictures/card.ts';
 import { pictureStyle } from '../../pictures/style.ts';
 import { guessed } from '../../pictures/wrap.ts';

@@ -1,0 +1,111 @@
+import { isUnknown, parameters } from '../model/index.ts';
+import type { ParameterId, Quantity } from '../model/index.ts';
+import { readNumber, readQuantity, showQuantity } from '../comparison/read.ts';
+import type { Unit } from '../comparison/read.ts';
+import type { LineUpEntry } from '../comparison/schema.ts';
+import { brief } from '../scene/show.ts';
+import type { WorkField } from './work-fields.ts';
+
+type AssumptionId = Extract<ParameterId, keyof LineUpEntry['assumptions']>;
+
+/** So many of the field's unit make one of the line-up's: a share is typed as per cent. */
+const scaled = (quantity: Quantity, by: number): Quantity => {
+  const times = (value: number): number => Number((value * by).toPrecision(10));
+  if (typeof quantity === 'number') return times(quantity);
+  if (isUnknown(quantity)) return { unknown: true, low: times(quantity.low), high: times(quantity.high) };
+  return { ...quantity, value: times(quantity.value), plusMinus: times(quantity.plusMinus) };
+};
+
+/**
+ * One assumption of the model. Left out of the line-up it is the model's own: its likeliest value with its stated
+ * range, shown as `0.3 (0–0.7)`. An empty text is another thing: not known, anything within that range alike.
+ */
+function assumption(id: AssumptionId, label: string, hint: string, unit?: '%'): WorkField {
+  const by = unit === '%' ? 100 : 1;
+  const { default: own, low, high, accepts } = parameters[id];
+  const ownText = `${brief(own * by)} (${brief(low * by)}–${brief(high * by)})`;
+  const bare = (text: string): string => text.replaceAll(/[\s%]/g, '').replaceAll('-', '–');
+  return {
+    kind: 'text',
+    label,
+    hint: `${hint} The model’s own: ${ownText}.`,
+    ...(unit ? { unit } : {}),
+    show: ({ assumptions: { [id]: value } }) =>
+      value === undefined ? ownText : showQuantity(scaled(value, by), 4),
+    write(entry, text) {
+      const { [id]: _before, ...others } = entry.assumptions;
+      if (bare(text) === bare(ownText)) return { ok: true, entry: { ...entry, assumptions: others } };
+      const read = readQuantity(text, {
+        what: label.toLowerCase(),
+        ...(unit ? { unit } : {}),
+        low: accepts.low * by,
+        high: accepts.high * by,
+        unknown: { low: low * by, high: high * by },
+      });
+      return read.ok
+        ? { ok: true, entry: { ...entry, assumptions: { ...others, [id]: scaled(read.value, 1 / by) } } }
+        : read;
+    },
+  };
+}
+
+type Gauge = keyof NonNullable<LineUpEntry['gaugeBias']>;
+
+/**
+ * How far one gauge may be off for all knives alike. Nothing typed is not known, for which a wide ± stands (assumed).
+ */
+function gauge(id: Gauge, label: string, unit: Unit, notKnown: number): WorkField {
+  const notKnownText = `not known (±${brief(notKnown)})`;
+  const withBias = (entry: LineUpEntry, plusMinus: number): LineUpEntry => {
+    const { gaugeBias, ...rest } = entry;
+    const { [id]: _before, ...others } = gaugeBias ?? {};
+    const now = plusMinus === 0 ? others : { ...others, [id]: plusMinus };
+    return Object.keys(now).length === 0 ? rest : { ...rest, gaugeBias: now };
+  };
+  return {
+    kind: 'text',
+    label,
+    hint: `The ± it has for all knives alike; 0 where it has none. Empty: not known, ±${brief(notKnown)} stands for it.`,
+    unit: `± ${unit}`,
+    show: ({ gaugeBias }) => {
+      const plusMinus = gaugeBias?.[id] ?? 0;
+      return plusMinus === notKnown ? notKnownText : brief(plusMinus);
+    },
+    write(entry, text) {
+      const typed = text.trim().replace(/^(?:±|\+\/?-)\s*/, '');
+      if (typed === '' || /^(?:\?|unknown|not known.*)$/i.test(typed))
+        return { ok: true, entry: withBias(entry, notKnown) };
+      const read = readNumber(typed, { what: label.toLowerCase(), unit });
+      return read.ok ? { ok: true, entry: withBias(entry, read.value) } : read;
+    },
+  };
+}
+
+/** What the close reading assumes of all knives alike, and how far their gauges may be off together. */
+export const assumptionFields = {
+  angleExponent: assumption(
+    'angleExponent',
+    'Angle exponent E',
+    'What an angle is worth in all, at 15° per side.',
+  ),
+  thicknessExponent: assumption(
+    'thicknessExponent',
+    'Thickness exponent',
+    'What thickness behind the edge is worth.',
+  ),
+  finishExponent: assumption('finishExponent', 'Finish exponent', 'What grain size is worth in slicing.'),
+  hardnessExponent: assumption(
+    'hardnessExponent',
+    'Hardness exponent',
+    'Used only where the published line does not reach.',
+  ),
+  residualCv: assumption(
+    'residualCv',
+    'What the model leaves out of a steel',
+    'How far single steels scatter about the published line, as a coefficient of variation.',
+    '%',
+  ),
+  gaugeAngle: gauge('angleDeg', 'Common error of the angle gauge', '°', 3),
+  gaugeEdge: gauge('edgeMm', 'Common error of the caliper', 'mm', 0.1),
+  gaugeHrc: gauge('hrc', 'Common error of the hardness tester', 'HRC', 3),
+} satisfies Record<string, WorkField>;

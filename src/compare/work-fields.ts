@@ -1,0 +1,143 @@
+import { jobProfiles } from '../model/index.ts';
+import { readNumber, readQuantity, showQuantity } from '../comparison/read.ts';
+import type { Evenable, LineUpEntry } from '../comparison/schema.ts';
+import { typedPercent } from '../scene/show.ts';
+import { assumptionFields } from './assumption-fields.ts';
+
+/** The fields of the line-up itself: title, work and units. Like those of a knife, none keeps anything. */
+export type WrittenWork = { ok: true; entry: LineUpEntry } | { ok: false; message: string };
+
+interface Shared {
+  label: string;
+  hint?: string;
+  unit?: string;
+  show(entry: LineUpEntry): string;
+  write(entry: LineUpEntry, text: string): WrittenWork;
+}
+
+export type WorkField = Shared &
+  ({ kind: 'text' } | { kind: 'choice'; choices: readonly (readonly [value: string, label: string])[] });
+
+const good = (entry: LineUpEntry): WrittenWork => ({ ok: true, entry });
+
+/** How the knife is moved, as slice/push speed ratios ξ. */
+const motions: readonly (readonly [string, string])[] = [
+  ['0', 'push straight through'],
+  ['1', 'push with a draw (ξ = 1)'],
+  ['3', 'long slices (ξ = 3)'],
+  ['10', 'very long slices (ξ = 10)'],
+];
+
+const percentPattern = /[,;]\s+|\s*;\s*|\s+(?=[+−-])|\s*\n\s*/;
+
+const workFields = {
+  title: {
+    kind: 'text',
+    label: 'Title of the line-up',
+    show: ({ title }) => title,
+    write: (entry, text) => good({ ...entry, title: text.trim() }),
+  },
+  work: {
+    kind: 'choice',
+    label: 'What is cut',
+    choices: jobProfiles.map(({ id, name }) => [id, name] as const),
+    show: ({ work }) => work,
+    write: (entry, work) => good({ ...entry, work }),
+  },
+  slicePush: {
+    kind: 'choice',
+    label: 'How it is cut',
+    choices: motions,
+    show: ({ slicePush }) => String(slicePush),
+    write: (entry, text) => good({ ...entry, slicePush: Number(text) }),
+  },
+  friction: {
+    kind: 'text',
+    label: 'Friction coefficient µ₀',
+    hint: 'Assumed unless you measured it: 0.25, from 0.1 to 0.4. Empty: not known.',
+    show: ({ friction }) => showQuantity(friction, 4),
+    write(entry, text) {
+      const read = readQuantity(text, { what: 'friction', unknown: { low: 0.1, high: 0.4 } });
+      return read.ok ? good({ ...entry, friction: read.value }) : read;
+    },
+  },
+  contactDepth: {
+    kind: 'text',
+    label: 'Depth of contact',
+    hint: 'How far up the blade the material touches. Assumed: 8 mm. Empty: not known.',
+    unit: 'mm',
+    show: ({ contactDepthMm }) => showQuantity(contactDepthMm, 4),
+    write(entry, text) {
+      const read = readQuantity(text, {
+        what: 'depth of contact',
+        unit: 'mm',
+        unknown: { low: 2, high: 30 },
+      });
+      return read.ok ? good({ ...entry, contactDepthMm: read.value }) : read;
+    },
+  },
+  lengthUnit: {
+    kind: 'choice',
+    label: 'Lengths in',
+    choices: [
+      ['mm', 'millimetres'],
+      ['thou', 'thousandths of an inch'],
+    ],
+    show: ({ lengthUnit }) => lengthUnit,
+    write: (entry, unit) => good({ ...entry, lengthUnit: unit === 'thou' ? 'thou' : 'mm' }),
+  },
+  reading: {
+    kind: 'choice',
+    label: 'Reading shown first',
+    choices: [
+      ['close', 'close: friction, exponents and the regression'],
+      ['pocket', 'pocket: sums one can do in the head'],
+    ],
+    show: ({ reading }) => reading,
+    write: (entry, reading) => good({ ...entry, reading: reading === 'pocket' ? 'pocket' : 'close' }),
+  },
+  faceValues: {
+    kind: 'text',
+    label: 'Percentages, one after another',
+    hint: 'For example +40 %, +40 %, −10 %. Empty: the line-up’s own factors.',
+    show: ({ faceValues }) => faceValues?.map(typedPercent).join(', ') ?? '',
+    write(entry, text) {
+      if (text.trim() === '') return good({ ...entry, faceValues: null });
+      const values: number[] = [];
+      for (const part of text.trim().split(percentPattern)) {
+        const read = readNumber(part, { what: 'percentage', unit: '%' });
+        if (!read.ok) return read;
+        values.push(read.value);
+      }
+      return good({ ...entry, faceValues: values });
+    },
+  },
+  ...assumptionFields,
+} satisfies Record<string, WorkField>;
+
+export type WorkFieldName = keyof typeof workFields;
+
+export const workFieldNamed = (name: string): WorkField => {
+  const field = (workFields as Record<string, WorkField>)[name];
+  if (!field)
+    throw new RangeError(`there is no field named "${name}"; the names stand in src/compare/work-fields.ts`);
+  return field;
+};
+
+/** The switches that set an attribute of the knife looked at to the baseline's. */
+export const switches: readonly { attribute: Evenable; label: string }[] = [
+  { attribute: 'angleDeg', label: 'edge angle' },
+  { attribute: 'edgeMm', label: 'thickness behind the edge' },
+  { attribute: 'grind', label: 'primary grind' },
+  { attribute: 'finish', label: 'finish' },
+  { attribute: 'hrc', label: 'hardness' },
+  { attribute: 'carbideVolPercent', label: 'carbide' },
+];
+
+/** What is left to differ when everything else is evened up. */
+export const onlyThese: readonly { label: string; evened: readonly Evenable[] }[] = [
+  { label: 'Nothing evened up', evened: [] },
+  { label: 'Only geometry differs', evened: ['finish', 'hrc', 'carbideVolPercent'] },
+  { label: 'Only the finish differs', evened: ['angleDeg', 'edgeMm', 'grind', 'hrc', 'carbideVolPercent'] },
+  { label: 'Only the steel differs', evened: ['angleDeg', 'edgeMm', 'grind', 'finish'] },
+];

@@ -1,0 +1,62 @@
+/** What a line-up and its runs come to, reckoned from nothing but themselves: the results an evidence bundle states. */
+import { compare, predict, square } from '../../model/index.ts';
+import type { AlikeBounds, Measured, Prediction, Row, Squared } from '../../model/index.ts';
+import { toModel } from '../schema.ts';
+import type { LineUpEntry } from '../schema.ts';
+import { measureLog } from '../../runs/measure.ts';
+
+/** What was asked of the line-up. */
+export interface EvidenceQuestion {
+  /** Ids of the two knives. */
+  knife: string;
+  against: string;
+  /** Samples of the prediction, and their seed. */
+  samples: number;
+  seed: number;
+  withinLots: boolean;
+  confidence: number;
+  alikeWithin: AlikeBounds;
+}
+
+export interface Evidence {
+  /** Every knife against `against`, by the close reading. */
+  rows: Pick<Row, 'knife' | 'terms' | 'product' | 'rival' | 'complete'>[];
+  predicted: Omit<Prediction, 'variance'>;
+  /** The measured ratio, or why there is none. */
+  measured: Measured | { why: string };
+  /** Null where nothing was measured. */
+  squared: Squared | null;
+}
+
+/**
+ * @throws RangeError for a knife that is not in the line-up, or what `predict` and `compare` refuse
+ */
+export function evidenceOf(entry: LineUpEntry, question: EvidenceQuestion): Evidence {
+  const { knife, against, samples, seed, withinLots, confidence, alikeWithin } = question;
+  const nameOf = (id: string): string => {
+    const found = entry.knives.find((candidate) => candidate.id === id);
+    if (found === undefined) throw new RangeError(`knife ${id} is not one of the line-up's`);
+    return found.name;
+  };
+  const names = { knife: nameOf(knife), against: nameOf(against) };
+  const lineUp = { ...toModel(entry), baseline: against };
+  const predicted = predict(lineUp, { samples, seed }).find((prediction) => prediction.knife === knife);
+  if (predicted === undefined) throw new RangeError(`knife ${knife} is not among the predicted`);
+  const { variance: _variance, ...band } = predicted;
+  const log = measureLog(entry.runs ?? [], { ...names, withinLots, confidence, alikeWithin });
+  return {
+    rows: compare(lineUp).rows.map(({ knife: id, terms, product, rival, complete }) => ({
+      knife: id,
+      terms,
+      product,
+      rival,
+      complete,
+    })),
+    predicted: band,
+    measured: log.ok ? log.measured : { why: log.why },
+    squared:
+      log.ok && band.low < band.high
+        ? square({ predicted: band, measured: log.measured, measuredConfidence: confidence })
+        : null,
+  };
+}

@@ -1,0 +1,190 @@
+import { MODEL_NUMBER } from '../../model/index.ts';
+import { crc32, deflateRaw, fromBase64Url, inflateRaw, toBase64Url } from './bytes.ts';
+import { compared } from '../compared.ts';
+import { ofKnife } from '../found.ts';
+import { documentVersion, migrate } from '../migrations.ts';
+import { pack, unpack } from './positions.ts';
+import { validate } from '../schema.ts';
+import type { LineUpEntry } from '../schema.ts';
+import { toModel } from '../to-model.ts';
+
+/*
+ * A link's fragment is `#with=<version>.<payload>`; the payload is base64url of
+ *
+ *     4 bytes  CRC-32 of the packed bytes
+ *     2 bytes  how many packed bytes there are
+ *     …        packed bytes: raw deflate of JSON [model number, …positions]
+ *
+ * From version 2 on the model number is followed by what the model said then: [close, pocket, rival], to four figures.
+ *
+ * The number of bytes tells a link cut short from an altered one.
+ */
+const opening = '#with=';
+const headBytes = 6;
+const mostPackedBytes = 8 * 1024;
+const mostUnpackedBytes = 256 * 1024;
+
+export type LinkTrouble =
+  'not a line-up' | 'cut short' | 'altered' | 'newer version' | 'too large' | 'not valid';
+
+export interface OpenedLink {
+  ok: true;
+  entry: LineUpEntry;
+  /** The model the link was made with. */
+  modelNumber: string;
+  /** True where that is this model: the numbers are those its maker saw. */
+  sameModel: boolean;
+  /** The subject's ratio as the model had it when the link was made; version 1 did not carry it. */
+  said?: Said;
+  /** True where the line-up's runs were too many for a link and stayed behind. */
+  runsLeftBehind?: true;
+}
+
+export type DecodedLink = OpenedLink | { ok: false; kind: LinkTrouble; why: string };
+
+/** What a link says the model said when it was made: the subject's ratio to the baseline. */
+export interface Said {
+  close: number;
+  pocket: number;
+  rival: number;
+}
+
+const trouble = (kind: LinkTrouble, why: string): DecodedLink => ({ ok: false, kind, why });
+
+/** What reads the lists of each version. A version once sent stays here for good. */
+const readers: Readonly<Record<number, (packed: unknown) => unknown>> = { 1: unpack, 2: unpack };
+
+/**
+ * A line-up as the fragment of an address.
+ *
+ * @param entry A line-up that `validate` accepts.
+ * @returns `#with=2.…`; about 600 characters for four knives, and what a reader takes for the longest line-up. Runs go
+ * along where they fit: a link of more than 4,000 characters leaves them behind and says so when it is opened.
+ */
+export function encodeLink(entry: LineUpEntry): string {
+  const whole = packedOf(entry, 0);
+  if (entry.runs === undefined || whole.length <= mostPackedWithRuns) return fragmentOf(whole);
+  const { runs: _left, ...rest } = entry;
+  return fragmentOf(packedOf(rest, 1));
+}
+
+/** Some of the programs that pass links on cut those of more than 4,000 characters. */
+const mostPackedWithRuns = 3000;
+
+function saidNow(entry: LineUpEntry): number[] {
+  const rows = compared(toModel(entry));
+  const [close, pocket] = [ofKnife(rows.close, entry.subject), ofKnife(rows.pocket, entry.subject)];
+  return [close.product, pocket.product, close.rival].map((ratio) => Number(ratio.toPrecision(4)));
+}
+
+function packedOf(entry: LineUpEntry, leftBehind: 0 | 1): Uint8Array {
+  const head = [...saidNow(entry), ...(leftBehind ? [leftBehind] : [])];
+  return deflateRaw(new TextEncoder().encode(JSON.stringify([MODEL_NUMBER, head, ...pack(entry)])));
+}
+
+function fragmentOf(packed: Uint8Array): string {
+  const bytes = new Uint8Array(headBytes + packed.length);
+  const view = new DataView(bytes.buffer);
+  view.setUint32(0, crc32(packed));
+  view.setUint16(4, packed.length);
+  bytes.set(packed, headBytes);
+  return `${opening}${documentVersion}.${toBase64Url(bytes)}`;
+}
+
+/**
+ * Reads the fragment of an address. Nothing it holds is trusted: size, checksum, shape and limits are checked in turn.
+ *
+ * Punctuation that mail programs add at the end of an address is passed over.
+ *
+ * @param fragment The fragment, `#` included.
+ * @returns The line-up and the number of the model it was made with, or what is wrong, in words.
+ */
+export function decodeLink(fragment: string): DecodedLink {
+  if (!fragment.startsWith(opening)) return trouble('not a line-up', 'The address carries no line-up.');
+  if (fragment.length > opening.length + (mostPackedBytes * 4) / 3 + 40) {
+    return trouble('too large', 'The link is longer than any line-up of this site.');
+  }
+  const text = fragment.slice(opening.length).replace(/[^A-Za-z0-9_-]+$/, '');
+  if (text === '')
+    return trouble('cut short', 'The link ends before its line-up begins. Copy it again, whole.');
+  const [, digits, payload] = /^(\d{1,6})(?:\.(.*))?$/s.exec(text) ?? [];
+  if (digits === undefined || digits.startsWith('0')) {
+    return trouble('not a line-up', 'The link does not begin like one of this site’s line-ups.');
+  }
+  const version = Number(digits);
+  if (version > documentVersion) {
+    return trouble(
+      'newer version',
+      `The link says it is of version ${version}; this page reads versions up to ${documentVersion}. Reload the page for a newer one, or copy the link again if it was altered.`,
+    );
+  }
+  if (!payload) return trouble('cut short', 'The link ends before its line-up begins. Copy it again, whole.');
+  const packed = payloadBytes(payload);
+  return packed instanceof Uint8Array ? opened(packed, version) : packed;
+}
+
+/** The packed bytes of a payload whose length and checksum hold. */
+function payloadBytes(payload: string): Uint8Array | DecodedLink {
+  const altered = trouble(
+    'altered',
+    'The link was altered on its way: its checksum does not hold. Copy it again.',
+  );
+  const cutShort = trouble('cut short', 'The end of the link is missing. Copy it again, whole.');
+  if (/[^A-Za-z0-9_-]/.test(payload)) return altered;
+  // A text cut anywhere may leave bits over that no whole text has: what counts is how many whole bytes there are.
+  const announced = fromBase64Url(payload.slice(0, 8));
+  if (!announced || announced.length < headBytes) return cutShort;
+  const head = new DataView(announced.buffer);
+  const missing = head.getUint16(4) > Math.floor((payload.length * 3) / 4) - headBytes;
+  const bytes = fromBase64Url(payload);
+  const packed = bytes?.subarray(headBytes);
+  const holds = packed !== undefined && crc32(packed) === head.getUint32(0);
+  if (!holds) return missing ? cutShort : altered;
+  if (head.getUint16(4) !== packed.length) return altered;
+  return packed;
+}
+
+function opened(packed: Uint8Array, version: number): DecodedLink {
+  const unpacked = inflateRaw(packed, mostUnpackedBytes);
+  if (unpacked === 'too large')
+    return trouble('too large', 'The link unpacks to more than any line-up holds.');
+  if (unpacked === 'damaged') return trouble('altered', 'The link was altered: it cannot be unpacked.');
+  const positions = parsed(unpacked);
+  const [modelNumber, ...after] = Array.isArray(positions) ? (positions as unknown[]) : [];
+  const [head, rest] = version === 1 ? [undefined, after] : [after[0], after.slice(1)];
+  const read = readers[version];
+  if (typeof modelNumber !== 'string' || modelNumber.length > 24 || !read) {
+    return trouble('not valid', 'The link unpacks, but not to a line-up.');
+  }
+  const checked = validate(migrate(read(rest), version));
+  if (!checked.ok) {
+    const message = checked.problems[0]?.message ?? 'it is empty';
+    return trouble('not valid', `The line-up in the link cannot be used: ${message}.`);
+  }
+  return {
+    ok: true,
+    entry: checked.entry,
+    modelNumber,
+    sameModel: modelNumber === MODEL_NUMBER,
+    ...saidThen(head),
+  };
+}
+
+/** What the head of a link says; nothing where it says nothing sensible, for it is only told, never used. */
+function saidThen(head: unknown): { said?: Said; runsLeftBehind?: true } {
+  if (!Array.isArray(head)) return {};
+  const [close, pocket, rival, leftBehind] = head as unknown[];
+  const sensible = (value: unknown): value is number => typeof value === 'number' && value > 0 && value < 1e9;
+  return {
+    ...(sensible(close) && sensible(pocket) && sensible(rival) ? { said: { close, pocket, rival } } : {}),
+    ...(leftBehind === 1 ? { runsLeftBehind: true } : {}),
+  };
+}
+
+function parsed(bytes: Uint8Array): unknown {
+  try {
+    return JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
+  } catch {
+    return undefined;
+  }
+}

@@ -1,0 +1,116 @@
+import { decodeLink, encodeLink } from '../link/codec.ts';
+import { validate } from '../schema.ts';
+import type { LineUpEntry } from '../schema.ts';
+
+const key = 'keenfold.line-up';
+/** Where one that cannot be read is kept aside. */
+export const unreadKey = 'keenfold.line-up.unread';
+
+export type KeepTrouble = 'denied' | 'full' | 'corrupted';
+
+/** Trouble with the storage. `first` is true once for each kind: then it is said, afterwards it is known. */
+export interface NotKept {
+  ok: false;
+  kind: KeepTrouble;
+  message: string;
+  first: boolean;
+}
+
+/** Keeps the last line-up on the visitor's machine. Never throws: without storage the page goes on in memory. */
+export interface Keeper {
+  keep(entry: LineUpEntry): { ok: true } | NotKept;
+  /** The line-up kept, null where there is none yet. */
+  recall(): { ok: true; entry: LineUpEntry | null } | NotKept;
+}
+
+const messages: Record<KeepTrouble, string> = {
+  denied:
+    'This browser does not let the page keep your line-up. It is here until you close the page; copy its link to keep it.',
+  full: 'There is no room left on this machine to keep your line-up. It is here until you close the page; copy its link to keep it.',
+  corrupted: 'The line-up kept from your last visit cannot be read.',
+};
+
+/** The part of `Storage` that is used. */
+export type Shelf = Pick<Storage, 'getItem' | 'setItem'>;
+
+/**
+ * @param openShelf Opens the storage. A function, since a browser that denies storage throws on the mere mention of it.
+ */
+export function createKeeper(openShelf: () => Shelf = () => localStorage): Keeper {
+  const said = new Set<KeepTrouble>();
+  const notKept = (kind: KeepTrouble, detail = ''): NotKept => {
+    const first = !said.has(kind);
+    said.add(kind);
+    return {
+      ok: false,
+      kind,
+      message: detail === '' ? messages[kind] : `${messages[kind]} ${detail}`,
+      first,
+    };
+  };
+  return {
+    keep(entry) {
+      try {
+        // A link may leave runs behind; what is kept must not.
+        const runs = entry.runs ? `\n${JSON.stringify(entry.runs)}` : '';
+        openShelf().setItem(key, encodeLink(entry) + runs);
+        return { ok: true };
+      } catch (error) {
+        return notKept(isFull(error) ? 'full' : 'denied');
+      }
+    },
+    recall() {
+      let shelf: Shelf;
+      let text: string | null;
+      try {
+        shelf = openShelf();
+        text = shelf.getItem(key);
+      } catch {
+        return notKept('denied');
+      }
+      if (text === null) return { ok: true, entry: null };
+      const read = kept(text);
+      if (read.ok) return read;
+      const aside = layAside(shelf, text) ? ' It is kept aside: the drawer saves it to a file.' : '';
+      return notKept('corrupted', `${read.why}${aside}`);
+    },
+  };
+}
+
+/**
+ * Lays a kept line-up that cannot be read aside, as it is, before another is kept in its place. One that lies there
+ * already stays until it is erased.
+ *
+ * @returns whether it lies there now
+ */
+function layAside(shelf: Shelf, text: string): boolean {
+  try {
+    if (shelf.getItem(unreadKey) === null) shelf.setItem(unreadKey, text);
+    return shelf.getItem(unreadKey) === text;
+  } catch {
+    return false;
+  }
+}
+
+/** The line-up of a kept text: a link, and below it the runs where there are any. */
+function kept(text: string): { ok: true; entry: LineUpEntry } | { ok: false; why: string } {
+  const [link = '', runs] = text.split('\n', 2);
+  const read = decodeLink(link);
+  if (!read.ok) return read;
+  if (runs === undefined) return { ok: true, entry: read.entry };
+  const whole = validate({ ...read.entry, runs: parsed(runs) });
+  return whole.ok
+    ? whole
+    : { ok: false, why: `Its runs: ${whole.problems.map(({ message }) => message).join('; ')}.` };
+}
+
+function parsed(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return undefined;
+  }
+}
+
+const isFull = (error: unknown): boolean =>
+  error instanceof Error && /^(QuotaExceededError|NS_ERROR_DOM_QUOTA_REACHED)$/.test(error.name);

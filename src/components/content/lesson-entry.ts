@@ -1,0 +1,19 @@
+import type { LineUpEntry } from '../../comparison/schema.ts';
+import { loft } from '../scene.ts';
+
+/** What a lesson's example changes in the loft's line-up, as its head says it. */
+export type LessonLineUp = { [Part in keyof LineUpEntry]?: LineUpEntry[Part] | undefined } & {
+  toughness?: Record<string, number> | undefined;
+};
+
+/** The line-up a lesson opens with. */
+export function lessonEntry({ toughness = {}, ...changes }: LessonLineUp): LineUpEntry {
+  const example = { ...loft(), ...(changes as Partial<LineUpEntry>) };
+  return {
+    ...example,
+    knives: example.knives.map((knife) => {
+      const invented = toughness[knife.id];
+      return invented === undefined ? knife : { ...knife, toughness: invented };
+    }),
+  };
+}

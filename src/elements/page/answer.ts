@@ -1,0 +1,41 @@
+import type { Scene } from '../../scene/scene.ts';
+import { copyText } from './copy-text.ts';
+import { linkTo } from './page.ts';
+import { SceneElement } from './scene-element.ts';
+import { registry } from './topics.ts';
+
+/** Copies an answer with the link to its page, which carries the line-up. */
+export class AnswerElement extends SceneElement {
+  #scene: Scene | undefined;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.addEventListener('click', this.#copy);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.removeEventListener('click', this.#copy);
+  }
+
+  protected override show(scene: Scene): void {
+    this.#scene = scene;
+    this.#say('');
+  }
+
+  #copy = (event: Event): void => {
+    if (!this.#scene || !(event.target instanceof Element) || !event.target.closest('button')) return;
+    const text = registry().words(this.of)(this.#scene).join(' ');
+    const page = this.getAttribute('page') ?? '';
+    void copyText(
+      `${text} ${linkTo(page)}`,
+      `Copied: ${text.length} characters and the link.`,
+      'The browser did not let the page copy. Mark the answer and copy it.',
+    ).then((said) => this.#say(said));
+  };
+
+  #say(text: string): void {
+    const said = this.place('said');
+    if (said) said.textContent = text;
+  }
+}

@@ -1,0 +1,166 @@
+import { savesData } from '../../offline/saves-data.ts';
+import { isTopicName, topicLoaders } from '../../topics/index.ts';
+import { carry } from './carry.ts';
+import { whenRested } from './when-rested.ts';
+import type { TopicName } from '../../topics/index.ts';
+
+/**
+ * All the script a page runs before it is touched. The page is whole without it: it only waits for the first
+ * touch of something live, for a reader at rest, or sees a line-up in the address, and then fetches the live half: what
+ * every page has, the topics its elements name, and the larger elements it holds, all at the same time.
+ */
+const root = document.documentElement;
+let loading: Promise<unknown> | undefined;
+
+const large: Record<string, () => Promise<CustomElementConstructor>> = {
+  'kf-answer': async () => (await import('./answer.ts')).AnswerElement,
+  'kf-audience': async () => (await import('./audience.ts')).AudienceElement,
+  'kf-bench': async () => (await import('../fields/compare.ts')).BenchElement,
+  'kf-choice': async () => (await import('../figure/choice.ts')).ChoiceElement,
+  'kf-corrections': async () => (await import('../fields/corrections.ts')).CorrectionsElement,
+  'kf-drawer': async () => (await import('./saved.ts')).DrawerElement,
+  'kf-figure': async () => (await import('../figure/figure.ts')).FigureElement,
+  'kf-forms': async () => (await import('../teach/forms.ts')).FormsElement,
+  'kf-late': async () => (await import('./late.ts')).LateElement,
+  'kf-line-sheet': async () => (await import('./line-sheet.ts')).LineSheetElement,
+  'kf-runs': async () => (await import('../test/runs.ts')).RunsElement,
+  'kf-seal': async () => (await import('./seal.ts')).SealElement,
+  'kf-snippet': async () => (await import('./snippet.ts')).SnippetElement,
+  'kf-set': async () => (await import('../teach/set.ts')).SetElement,
+  'kf-tally': async () => (await import('../teach/tally.ts')).TallyElement,
+};
+
+/** Elements that need nothing of the page but its line-up: each is fetched at its own touch, and brings nothing along. */
+const alone: Record<string, () => Promise<CustomElementConstructor>> = {
+  'kf-check': async () => (await import('../teach/check.ts')).CheckElement,
+  'kf-composition': async () => (await import('../fields/composition.ts')).CompositionElement,
+  'kf-cost': async () => (await import('../fields/cost.ts')).CostElement,
+  'kf-course': async () => (await import('../teach/course.ts')).CourseElement,
+  'kf-picture': async () => (await import('../figure/picture.ts')).PictureElement,
+  'kf-retell': async () => (await import('./retell.ts')).RetellElement,
+  'kf-screen': async () => (await import('../teach/screen.ts')).ScreenElement,
+  'kf-takes': async () => (await import('../fields/takes.ts')).TakesElement,
+};
+
+const named = (): TopicName[] => {
+  const names = [...document.querySelectorAll<HTMLElement>('[data-topic]')].map(
+    ({ dataset }) => dataset['topic'],
+  );
+  return [...new Set(names)].filter(isTopicName);
+};
+
+async function fetchAll(): Promise<void> {
+  const held = Object.keys(large).filter((name) => document.querySelector(name));
+  const [{ begin }, topics, elements] = await Promise.all([
+    import('./live.ts'),
+    Promise.all(named().map(async (name) => (await topicLoaders[name]()).topic)),
+    Promise.all(held.map(async (name) => [name, await large[name]?.()] as const)),
+  ]);
+  begin(topics, Object.fromEntries(elements) as Record<string, CustomElementConstructor>);
+}
+
+function load(): Promise<unknown> {
+  loading ??= fetchAll().catch((error: unknown) => {
+    loading = undefined;
+    if (location.hash.startsWith('#with=')) root.dataset['lineUp'] = 'failed';
+    throw error;
+  });
+  return loading;
+}
+
+async function fetchAlone(name: string): Promise<void> {
+  const element = await alone[name]?.();
+  if (element && !customElements.get(name)) customElements.define(name, element);
+}
+
+/** What did not come: names of elements, or the live half. */
+const missing = new Set<string>();
+
+/** Whether what is fetched came. The page says that it did not until it has; the next touch fetches it again. */
+async function fetched(name: string, fetchIt: () => Promise<unknown>): Promise<boolean> {
+  const came = await fetchIt().then(
+    () => true,
+    () => false,
+  );
+  if (came) missing.delete(name);
+  else missing.add(name);
+  root.toggleAttribute('data-unloaded', missing.size > 0 && root.dataset['lineUp'] !== 'failed');
+  return came;
+}
+const liveHalf = () => fetched('live', load);
+
+/** What has to be there before the element can answer; nothing where it can already. */
+function needed(target: Element): (() => Promise<boolean>) | undefined {
+  const name = target.closest(Object.keys(alone).join())?.localName;
+  if (name !== undefined)
+    return customElements.get(name) ? undefined : () => fetched(name, () => fetchAlone(name));
+  return target.closest('[data-own], [data-live]') && root.dataset['live'] !== 'on' ? liveHalf : undefined;
+}
+
+/** A change made before the live half was there is said again once it is. */
+function touched(event: Event): void {
+  const { target } = event;
+  if (!(target instanceof Element)) return;
+  const fetchIt = needed(target);
+  if (!fetchIt) return;
+  // Its topic comes late, but not after all else.
+  const late = target.closest<HTMLElement>('[data-late]')?.dataset['late'];
+  if (isTopicName(late)) topicLoaders[late]().catch(() => undefined);
+  const again =
+    event.type === 'input' || event.type === 'change' || event.type === 'click' ? event.type : undefined;
+  void fetchIt().then((came) => {
+    if (came && again) target.dispatchEvent(new Event(again, { bubbles: true }));
+  });
+}
+
+/** Without the live half a form would leave the page: it waits for it instead. */
+function submitted(event: SubmitEvent): void {
+  const form = event.target;
+  const fetchIt = form instanceof HTMLFormElement ? needed(form) : undefined;
+  if (!fetchIt) return;
+  event.preventDefault();
+  void fetchIt().then((came) => {
+    if (came && !needed(form as HTMLFormElement)) (form as HTMLFormElement).requestSubmit();
+  });
+}
+addEventListener('submit', submitted, { capture: true });
+for (const type of ['pointerover', 'pointerdown', 'focusin', 'input', 'change', 'click']) {
+  addEventListener(type, touched, { passive: true, capture: true });
+}
+/** The address carries a line-up, or a set of problems or forms on the page that makes them. */
+const carried = () =>
+  (location.hash.startsWith('#with=') && document.getElementById('page-line-up') !== null) ||
+  (/^#(set|do|forms)=/.test(location.hash) && document.querySelector('kf-set, kf-forms') !== null);
+const opened = () => {
+  if (carried() && root.dataset['live'] !== 'on') void liveHalf();
+};
+addEventListener('hashchange', opened);
+// A page that shows no line-up passes on the one in its address.
+if (location.hash.startsWith('#with=') && !document.getElementById('page-line-up')) carry(location.hash);
+if (carried() || root.hasAttribute('data-live-at-once')) void liveHalf();
+// What has been done is kept on the reader's machine, so the page cannot be built with it.
+if (document.querySelector('kf-course')) fetchAlone('kf-course').catch(() => undefined);
+// Until its half is there a lesson on a large screen shows all its steps, one below the other.
+if (document.querySelector('kf-screen')) fetchAlone('kf-screen').catch(() => undefined);
+
+// A figure alone: in a frame it says how tall it is, and keeps nothing of the site on its reader's machine.
+const isAlone = root.hasAttribute('data-alone');
+if (isAlone && parent !== window) {
+  root.dataset['framed'] = '';
+  void import('./tell-height.ts').then(({ tellHeight }) => tellHeight());
+}
+
+/**
+ * A reader who has scrolled, moved or typed and rests finds the figures live already. What does not come now is fetched
+ * at the touch, which also says so; what a touch has missed only the next touch fetches, as the page then says.
+ */
+const restMs = 500;
+if (document.querySelector('[data-own], [data-live]') && !savesData())
+  whenRested(restMs, () => {
+    if (!missing.has('live')) load().catch(() => undefined);
+  });
+
+// While developing, pages kept from the last build would be shown in place of the ones worked on.
+const keepMs = 3000;
+if (import.meta.env.PROD && !isAlone)
+  whenRested(keepMs, () => void import('../../offline/keep-offline.ts').then((all) => all.keepOffline()));

@@ -1,0 +1,63 @@
+import { linkCode } from '../../pictures/link-code.ts';
+import { lineUpMarkdown } from '../../compare/sheet/markdown.ts';
+import { lineUpTable } from '../../compare/sheet/table.ts';
+import type { Scene } from '../../scene/scene.ts';
+import { codeSaid } from '../../compare/sheet/words.ts';
+import { bandOf } from './band-of.ts';
+import { copyText } from './copy-text.ts';
+import { linkTo } from './page.ts';
+import { SceneElement } from './scene-element.ts';
+import { fillHeads, fillRows } from './table-rows.ts';
+
+/** The line-up on one sheet of paper, with a code of its link; or the same as Markdown. */
+export class LineSheetElement extends SceneElement {
+  #scene: Scene | undefined;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.addEventListener('click', this.#pressed);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.removeEventListener('click', this.#pressed);
+  }
+
+  protected override show(scene: Scene): void {
+    this.#scene = scene;
+    const { columns, rows } = lineUpTable(scene);
+    const table = this.place('table');
+    fillHeads(table, columns);
+    fillRows(table, rows);
+    this.#write('title', scene.entry.title);
+    const code = linkCode(linkTo('bench/'));
+    const place = this.place('code');
+    if (place) place.innerHTML = code;
+    this.#write('code-said', codeSaid(code !== ''));
+    const invented = this.place('invented');
+    if (invented) invented.hidden = scene.entry.invented !== true;
+  }
+
+  #pressed = (event: Event): void => {
+    const button = event.target instanceof Element ? event.target.closest('button') : null;
+    if (button?.dataset['act'] === 'print') print();
+    if (button?.dataset['act'] === 'markdown') void this.#copy();
+  };
+
+  async #copy(): Promise<void> {
+    const scene = this.#scene;
+    if (!scene) return;
+    const text = lineUpMarkdown(scene, linkTo('bench/'), await bandOf(scene, 'more'));
+    const said = await copyText(
+      text,
+      `Copied: ${text.length} characters, the link among them.`,
+      'The browser did not let the page copy. The drawer saves the same as a file.',
+    );
+    this.#write('said', said);
+  }
+
+  #write(part: string, text: string): void {
+    const place = this.place(part);
+    if (place) place.textContent = text;
+  }
+}

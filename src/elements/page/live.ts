@@ -1,0 +1,33 @@
+import type { Topic } from '../../topics/topic.ts';
+import { CallElement } from './guess.ts';
+import { NumElement } from './num.ts';
+import { start } from './page.ts';
+import { sayAloud } from './say-aloud.ts';
+import { SliderElement } from '../figure/slider.ts';
+import { useTopics } from './topics.ts';
+import { WordsElement } from './words.ts';
+import { WorkedElement } from '../teach/worked.ts';
+
+const small: Record<string, CustomElementConstructor> = {
+  'kf-call': CallElement,
+  'kf-num': NumElement,
+  'kf-words': WordsElement,
+  'kf-worked': WorkedElement,
+  // Last: one that was moved before changes the line-up at once, and what stands above need not say the example first.
+  'kf-slider': SliderElement,
+};
+
+/**
+ * Brings the page to life, at the first touch or when the address carries a line-up.
+ *
+ * @param topics what its elements name
+ * @param large the elements that are fetched only where the page has them
+ */
+export function begin(topics: readonly Topic[], large: Record<string, CustomElementConstructor>): void {
+  useTopics(topics);
+  start();
+  for (const [name, element] of Object.entries({ ...large, ...small }))
+    if (!customElements.get(name)) customElements.define(name, element);
+  sayAloud();
+  document.documentElement.dataset['live'] = 'on';
+}

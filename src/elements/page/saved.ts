@@ -1,0 +1,182 @@
+import { drawerWords } from '../../phrases/saved-words.ts';
+import { createDrawer } from '../../comparison/saved/saved.ts';
+import type { Kept } from '../../comparison/saved/saved.ts';
+import { fileName } from '../../comparison/saved/file-name.ts';
+import { lineUpsFile } from '../../comparison/files.ts';
+import { lineUpMarkdown } from '../../compare/sheet/markdown.ts';
+import { encodeLink } from '../../comparison/link/codec.ts';
+import { sceneOf } from '../../scene/scene.ts';
+import type { Scene } from '../../scene/scene.ts';
+import { eraseLaidAside, laidAside } from '../../comparison/saved/unread.ts';
+import { bandOf } from './band-of.ts';
+import { download } from './download.ts';
+import { SceneElement } from './scene-element.ts';
+
+/** The drawer: lists what is kept, and binds its buttons to it. What is kept lives in the drawer, not here. */
+export class DrawerElement extends SceneElement {
+  #drawer = createDrawer();
+  #scene: Scene | undefined;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.addEventListener('click', this.#pressed);
+    this.addEventListener('change', this.#changed);
+    // Another page of the site may put something in meanwhile.
+    addEventListener('storage', this.#list);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.removeEventListener('click', this.#pressed);
+    this.removeEventListener('change', this.#changed);
+    removeEventListener('storage', this.#list);
+  }
+
+  protected override show(scene: Scene): void {
+    this.#scene = scene;
+    this.#list();
+  }
+
+  #pressed = (event: Event): void => {
+    const button = event.target instanceof Element ? event.target.closest('button') : null;
+    const act = button?.dataset['act'];
+    if (!button || act === undefined) return;
+    const id = button.closest<HTMLElement>('[data-kept]')?.dataset['kept'] ?? '';
+    const item = this.#drawer.items().find((kept) => kept.id === id);
+    const acts: Record<string, () => string> = {
+      put: () => this.#put(),
+      copy: () => this.#drawer.copy(id).message,
+      erase: () => this.#drawer.erase(id).message,
+      'put-back': () => this.#drawer.putBack().message,
+      file: () => (item ? this.#save([item], fileName(item.name, 'json')) : ''),
+      'all-file': () => this.#save(this.#drawer.items(), 'keenfold-drawer.json'),
+      'aside-file': () => this.#saveAside(),
+      'aside-erase': () => {
+        // First: what stands in the drawer's own place is laid aside whenever it is looked at.
+        const { message } = this.#drawer.eraseUnread();
+        eraseLaidAside();
+        return `What was kept aside is erased.${message}`;
+      },
+      markdown: () => {
+        if (item) void this.#markdown(item).then((said) => this.#after(said));
+        return '';
+      },
+    };
+    this.#after(acts[act]?.() ?? '');
+    const gone = this.querySelector<HTMLButtonElement>('[data-act=put-back]');
+    if (act === 'erase') {
+      // The button that had the focus is gone with its row.
+      if (gone) {
+        gone.hidden = false;
+        gone.focus();
+      }
+    } else if (gone && act === 'put-back') {
+      gone.hidden = true;
+      this.querySelector<HTMLElement>('h1, h2')?.focus();
+    } else if (act === 'aside-erase') this.querySelector<HTMLElement>('#kept-title')?.focus();
+  };
+
+  #changed = (event: Event): void => {
+    const input = event.target;
+    if (!(input instanceof HTMLInputElement)) return;
+    if (input.type === 'file') {
+      void Promise.all([...(input.files ?? [])].map((file) => file.text())).then((texts) => {
+        this.#after(texts.map((text) => this.#drawer.take(text).message).join(' '));
+        input.value = '';
+      });
+    } else if (input.name === 'kept-name') {
+      const id = input.closest<HTMLElement>('[data-kept]')?.dataset['kept'] ?? '';
+      this.#after(this.#drawer.rename(id, input.value).message);
+    }
+  };
+
+  #put(): string {
+    const entry = this.#scene?.entry;
+    const name = this.querySelector<HTMLInputElement>('[name=new-name]');
+    if (!entry) return '';
+    const { message } = this.#drawer.put(entry, name?.value);
+    if (name) name.value = '';
+    return message;
+  }
+
+  #save(items: readonly Kept[], name: string): string {
+    if (items.length === 0) return 'The drawer is empty.';
+    download(name, lineUpsFile(items));
+    const { message } = this.#drawer.markSaved(items.map(({ id }) => id));
+    return `${items.length === 1 ? 'One line-up is' : `${items.length} line-ups are`} in the file ${name}.${message}`;
+  }
+
+  #saveAside(): string {
+    const name = 'keenfold-unread.txt';
+    download(name, this.#aside(), 'text/plain');
+    return `What was kept aside is in the file ${name}, as it was found.`;
+  }
+
+  /** All that cannot be read, as it was found. */
+  #aside(): string {
+    return [laidAside(), this.#drawer.unreadText()].filter((text) => text !== '').join('\n');
+  }
+
+  async #markdown({ name, entry }: Kept): Promise<string> {
+    const link = `${location.origin}${document.documentElement.dataset['base'] ?? '/'}bench/${encodeLink(entry)}`;
+    const scene = sceneOf(entry);
+    const text = lineUpMarkdown(scene, link, await bandOf(scene, 'more'));
+    download(fileName(name, 'md'), text, 'text/markdown');
+    return `“${name}” is in the file ${fileName(name, 'md')}.`;
+  }
+
+  #after(message: string): void {
+    this.#list();
+    const said = this.place('said');
+    if (said) said.textContent = message;
+  }
+
+  /** Every line-up as a row; a row that stays keeps its fields, and with them the focus. */
+  #list = (): void => {
+    const items = this.#drawer.items();
+    const list = this.place('list');
+    const template = this.querySelector('template');
+    if (!list || !template) return;
+    const rows = new Map(
+      [...list.querySelectorAll<HTMLElement>('[data-kept]')].map((row) => [row.dataset['kept'] ?? '', row]),
+    );
+    const wanted = items.map((item) => {
+      const row = rows.get(item.id) ?? template.content.firstElementChild?.cloneNode(true);
+      if (row instanceof HTMLElement) fill(row, item);
+      rows.delete(item.id);
+      return row;
+    });
+    for (const row of rows.values()) row.remove();
+    wanted.forEach((row, index) => {
+      if (row && list.children[index] !== row) list.insertBefore(row, list.children[index] ?? null);
+    });
+    const aside = this.place('aside');
+    if (aside) aside.hidden = this.#aside() === '';
+    const state = this.place('state');
+    if (state) state.textContent = drawerWords(items.length, this.#drawer.unread());
+  };
+}
+
+const when = (iso: string): string => {
+  const date = new Date(iso);
+  return Number.isNaN(date.getTime())
+    ? 'at a time not noted'
+    : `on ${iso.slice(0, 10)} at ${iso.slice(11, 16)} UTC`;
+};
+
+function fill(row: HTMLElement, { id, name, entry, kept, saved }: Kept): void {
+  row.dataset['kept'] = id;
+  const input = row.querySelector('input');
+  if (input && input.value !== name) input.value = name;
+  if (input) input.setAttribute('aria-label', `Name of ${name}`);
+  for (const button of row.querySelectorAll('button'))
+    button.setAttribute('aria-label', `${button.textContent.trim()}: ${name}`);
+  const link = row.querySelector('a');
+  if (link) {
+    link.href = `${document.documentElement.dataset['base'] ?? '/'}bench/${encodeLink(entry)}`;
+    link.setAttribute('aria-label', `Open on the bench: ${name}`);
+  }
+  const about = row.querySelector('[data-part=about]');
+  if (about)
+    about.textContent = `${entry.invented ? 'Invented. ' : ''}${entry.knives.map((knife) => knife.name).join(', ')}. Put in ${when(kept)}. ${saved === null ? 'Not saved to a file yet.' : `Last saved to a file ${when(saved)}.`}`;
+}

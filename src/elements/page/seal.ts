@@ -1,0 +1,103 @@
+import { fileName } from '../../comparison/saved/file-name.ts';
+import { openSeal, sealPrediction } from '../../comparison/seal/seal.ts';
+import type { Sealed } from '../../comparison/seal/seal.ts';
+import type { LineUpEntry } from '../../comparison/schema.ts';
+import type { Scene } from '../../scene/scene.ts';
+import { ratioInWords, times } from '../../scene/show.ts';
+import { MODEL_NUMBER } from '../../model/index.ts';
+import { copyText } from './copy-text.ts';
+import { download } from './download.ts';
+import { SceneElement } from './scene-element.ts';
+
+/** Seals the prediction of the page's line-up, and checks a seal against its file. */
+export class SealElement extends SceneElement {
+  #entry: LineUpEntry | undefined;
+  #sealed: Sealed | undefined;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.addEventListener('click', this.#pressed);
+    this.addEventListener('submit', this.#check);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.removeEventListener('click', this.#pressed);
+    this.removeEventListener('submit', this.#check);
+  }
+
+  /** A seal is of one line-up: another one has none yet. */
+  protected override show({ entry }: Scene): void {
+    this.#entry = entry;
+    this.#sealed = undefined;
+    this.#show();
+  }
+
+  #show(): void {
+    const made = this.place('made');
+    if (made) made.hidden = this.#sealed === undefined;
+    this.#say('seal', this.#sealed?.seal ?? '');
+    this.#say('said', '');
+  }
+
+  #pressed = (event: Event): void => {
+    const act = event.target instanceof Element ? event.target.closest('button')?.dataset['act'] : undefined;
+    const entry = this.#entry;
+    if (!entry || act === undefined) return;
+    if (act === 'seal') void this.#seal(entry);
+    const sealed = this.#sealed;
+    if (!sealed) return;
+    if (act === 'file') {
+      download(fileName(`seal ${sealed.seal.slice(0, 4)} ${entry.title}`, 'json'), sealed.file);
+      this.#say('said', 'Keep the file: without it nobody can open the seal, you included.');
+    }
+    if (act === 'copy') {
+      const post = `Sealed before the cutting: ${sealed.seal} (Keenfold, factor model no. ${MODEL_NUMBER}). The file that opens it follows.`;
+      void copyText(
+        post,
+        'The line to post is copied.',
+        `The browser did not let the page copy. Post this: ${post}`,
+      ).then((said) => this.#say('said', said));
+    }
+  };
+
+  async #seal(entry: LineUpEntry): Promise<void> {
+    if (!globalThis.isSecureContext) {
+      this.#say('problem', 'The browser seals only on a page that came over https. Open the page that way.');
+      return;
+    }
+    this.#sealed = await sealPrediction(entry);
+    this.#show();
+    this.#say('said', 'Sealed. Save the file, and post the seal.');
+  }
+
+  #check = (event: Event): void => {
+    event.preventDefault();
+    const [file] = this.querySelector<HTMLInputElement>('input[type=file]')?.files ?? [];
+    const seal = this.querySelector<HTMLInputElement>('input[name=posted]')?.value ?? '';
+    if (!file) {
+      this.#say('checked', 'Choose the file that opens the seal first.');
+      return;
+    }
+    void file.text().then(async (text) => {
+      const opened = await openSeal(text, seal);
+      this.querySelector('[data-part=checked]')?.setAttribute('data-verdict', opened.ok ? 'right' : 'wrong');
+      if (!opened.ok) {
+        this.#say('checked', opened.why);
+        return;
+      }
+      const { entry, said, modelNumber, sameModel } = opened;
+      const nameOf = (id: string) => entry.knives.find((knife) => knife.id === id)?.name ?? id;
+      const ratio = said[entry.reading];
+      this.#say(
+        'checked',
+        `They belong together, to the last digit. Sealed was “${entry.title}”: ${nameOf(entry.subject)} cuts ${ratioInWords(ratio)} as ${nameOf(entry.baseline)}, ${times(ratio)} by the ${entry.reading} reading (${times(said.rival)} with the forces added), by model no. ${modelNumber}${sameModel ? ', which is this page’s own' : '; this page has another, so look at what was said then'}.`,
+      );
+    });
+  };
+
+  #say(part: string, text: string): void {
+    const place = this.place(part);
+    if (place && place.textContent !== text) place.textContent = text;
+  }
+}

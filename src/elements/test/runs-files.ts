@@ -1,0 +1,33 @@
+import { fileName } from '../../comparison/saved/file-name.ts';
+import { lineUpsFile } from '../../comparison/files.ts';
+import { decodeLink } from '../../comparison/link/codec.ts';
+import type { LineUpEntry } from '../../comparison/schema.ts';
+import { logCsv } from '../../runs/csv-out.ts';
+import { copyText } from '../page/copy-text.ts';
+import { download } from '../page/download.ts';
+
+/** Saves a line-up with its runs and plan; what to say of it. */
+export function saveLineUp(entry: LineUpEntry): string {
+  download(fileName(entry.title, 'json'), lineUpsFile([{ name: entry.title, entry }]));
+  return 'Saved: the line-up, its runs and its plan. “From a spreadsheet” opens it again.';
+}
+
+/** Saves a line-up's runs alone; what to say of it. */
+export function saveLog({ title, runs = [] }: LineUpEntry): string {
+  download(fileName(title, 'csv'), logCsv(runs), 'text/csv');
+  return `Saved: ${runs.length} ${runs.length === 1 ? 'run' : 'runs'} as CSV.`;
+}
+
+/** Copies a link; what to say of it, and of the runs it could not hold. */
+export function copyLink(link: string): Promise<string> {
+  const read = decodeLink(new URL(link).hash);
+  const behind =
+    read.ok && read.runsLeftBehind
+      ? ' Its runs are too many for a link and stay behind: save the file for them.'
+      : '';
+  return copyText(
+    link,
+    `The link is copied: ${link.length} characters.${behind}`,
+    `The browser did not let the page copy.${behind} The link is: ${link}`,
+  );
+}

@@ -1,0 +1,77 @@
+import { planFieldNamed } from '../../test/plan-fields.ts';
+import { isSheetCode } from '../../model/index.ts';
+import { firstPlan } from '../../comparison/first-plan.ts';
+import { planOf, runsOnSheet } from '../../topics/plan/values.ts';
+import type { Scene } from '../../scene/scene.ts';
+import type { LineUpEntry, PlanEntry } from '../../comparison/schema.ts';
+import { sheetColumns, sheetRows, sheetSet } from '../../test/sheet-rows.ts';
+import { fillRows } from '../page/table-rows.ts';
+import { writeText } from '../page/write-text.ts';
+
+/** The part of the page of runs that plans the next ones; fetched once there is another line-up than the page's own. */
+
+/** The plan with one field written anew, or why not. */
+export const writtenPlan = (plan: PlanEntry | undefined, name: string, text: string) =>
+  planFieldNamed(name).write(plan ?? firstPlan, text);
+
+/** The line-up with another order of its sheet. */
+export const shuffled = ({ plan = firstPlan, ...entry }: LineUpEntry): LineUpEntry => ({
+  ...entry,
+  plan: { ...plan, seed: (plan.seed + 1) % 1_000_000 },
+});
+
+export { closedSaid, closeLog, openedSaid, openLogAgain } from '../../test/close-log.ts';
+
+/** The line-up with as many sharpenings as its sheet has now: a printed sheet must not follow the runs that come in. */
+export const keptSheet = (now: Scene): LineUpEntry => ({
+  ...now.entry,
+  plan: { ...(now.entry.plan ?? firstPlan), runs: runsOnSheet(planOf(now)) },
+});
+
+/** The codes a run may be logged under until the log is closed. */
+export const openCodes = (now: Scene): string[] =>
+  planOf(now).closed
+    ? []
+    : sheetRows(now).key.flatMap(([, label = '']) => (isSheetCode(label) ? [label] : []));
+
+/** Brings the plan's fields to what is planned; a field being typed in, or with a problem, keeps its text. */
+export function showPlanFields(root: HTMLElement, now: Scene): void {
+  const plan = planOf(now);
+  for (const place of root.querySelectorAll<HTMLElement>('[data-part="plan"] [data-field]')) {
+    const input = place.querySelector<HTMLInputElement | HTMLSelectElement>('input, select');
+    const text = planFieldNamed(place.dataset['field'] ?? '').show(plan);
+    if (!input || input.value === text || input.getAttribute('aria-invalid') === 'true') continue;
+    if (input !== document.activeElement || input instanceof HTMLSelectElement) input.value = text;
+  }
+}
+
+/** Writes the sheet and its key. */
+function showSheet(root: HTMLElement, now: Scene): void {
+  const { sheet, key } = sheetRows(now);
+  const open = Array.from({ length: sheetColumns.length - sheetSet }, () => '');
+  const part = (name: string) => root.querySelector<HTMLElement>(`[data-part="${name}"]`);
+  fillRows(
+    part('sheet'),
+    sheet.map((row) => [...row, ...open]),
+  );
+  fillRows(part('key'), key);
+  const section = part('key-section');
+  if (section) section.hidden = key.length === 0;
+  const print = root.querySelector<HTMLElement>('[data-act="print-key"]');
+  if (print) print.hidden = key.length === 0;
+}
+
+/** Numbers the figures that are shown as they are read: those about readings come between the others. */
+function numberFigures(root: HTMLElement): void {
+  root.querySelectorAll('section:not([hidden]) > kf-figure').forEach((figure, index) => {
+    writeText(figure.querySelector('.what dt'), `Figure ${index + 1}`);
+    figure.querySelector('.scroll')?.setAttribute('aria-label', `Numbers of figure ${index + 1}`);
+  });
+}
+
+/** Brings the page to what is planned: fields, sheet and key, and the figures' numbers. */
+export function showPlan(root: HTMLElement, now: Scene): void {
+  showPlanFields(root, now);
+  showSheet(root, now);
+  numberFigures(root);
+}

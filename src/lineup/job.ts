@@ -1,8 +1,0 @@
-import { jobProfiles } from '../model/index.ts';
-import type { JobProfile } from '../model/index.ts';
-import { found } from './found.ts';
-import type { LineUpEntry } from './schema.ts';
-
-/** The work of a line-up, as the model knows it. */
-export const jobOf = ({ work }: Pick<LineUpEntry, 'work'>): JobProfile =>
-  found(jobProfiles, work, 'the work');

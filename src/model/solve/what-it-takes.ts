@@ -1,0 +1,84 @@
+/** What would it take: the value of one attribute at which a knife reaches a target against another. */
+
+import { refuse } from '../check.ts';
+import { compare } from '../chain/compare.ts';
+import { angleFloorDeg } from '../chain/limits.ts';
+import { attributeSearch, attributeValue, changedKnife, type SolvableAttribute } from './attributes.ts';
+import { gapOf } from './gap.ts';
+import { nearestRoot } from './roots.ts';
+import { nominal } from '../quantities.ts';
+import { vickersFromRockwellC } from '../steel/hardness.ts';
+import type { Knife, LineUp } from '../types.ts';
+
+export interface Question {
+  /** Id of the knife that changes. */
+  knife: string;
+  /** Id of the knife it is held against, which stays as it is. */
+  against: string;
+  /** The one attribute that changes. */
+  attribute: SolvableAttribute;
+  /** How many times as long as the other it should cut, above 0; 1, the default, draws level. */
+  target?: number;
+}
+
+export interface Answer {
+  /** Degrees per side, mm, µm, HRC or volume %; null where no value does it. */
+  value: number | null;
+  /**
+   * `not in reach`: there is none; `below the floor`: the value exists, but the edge would break away; `out of the
+   * regression`: a hardness at which the published regression does not speak of the line-up, so that an assumed
+   * exponent stands in for it.
+   */
+  note?: 'not in reach' | 'below the floor' | 'out of the regression';
+}
+
+/**
+ * The value of one attribute at which `knife` cuts `target` times as long as `against` by the close reading, everything
+ * else as it is and uncertain inputs at their middle. Put back into the line-up (`withAttribute`) it gives the target to
+ * 1e-9. Where more than one value does, the one nearest the present is given. A knife may change so that the published
+ * regression starts or stops to speak of the line-up; carbide then stands or falls, and only values at which the same
+ * terms stand as do now are answers.
+ *
+ * @param lineUp as for `compare`
+ * @returns degrees per side, mm, µm, HRC or volume %
+ * @throws RangeError for what `compare` refuses, a knife not in the line-up, the same knife twice, a microbevel angle
+ * asked of a knife without one, or a target not above 0
+ * @example whatItTakes({ knives: [{ id: 'plover', angleDeg: 20, edgeMm: 0.5, finish: { um: 15 }, grind: { form: 'flat', spineMm: 3, heightMm: 25 }, hrc: 58, carbideVolPercent: {} }, { id: 'dunlin', angleDeg: 15, edgeMm: 0.5, finish: { um: 15 }, grind: { form: 'flat', spineMm: 3, heightMm: 25 }, hrc: 58, carbideVolPercent: {} }], baseline: 'plover' }, { knife: 'plover', against: 'dunlin', attribute: 'angleDeg' }).value // → 15.000000
+ */
+export function whatItTakes(lineUp: LineUp, question: Question): Answer {
+  const { changing, target } = checkQuestion(lineUp, question);
+  const { attribute } = question;
+  compare(lineUp);
+
+  const gap = gapOf(lineUp, { ...question, target });
+  const value = nearestRoot(gap, attributeValue(changing, attribute), attributeSearch(changing, attribute));
+  if (value === null) return { value, note: 'not in reach' };
+  if (breaksAway(changedKnife(changing, attribute, value), attribute))
+    return { value, note: 'below the floor' };
+  if (attribute === 'hrc' && gap(value)?.regression === false)
+    return { value, note: 'out of the regression' };
+  return { value };
+}
+
+/** The knife that changes and the target, if the question is one. */
+export function checkQuestion(lineUp: LineUp, question: Question): { changing: Knife; target: number } {
+  const { knife, against, attribute, target = 1 } = question;
+  if (!(target > 0 && Number.isFinite(target))) refuse(`target ${target} is not a number above 0`);
+  const changing = lineUp.knives.find(({ id }) => id === knife);
+  if (changing === undefined) return refuse(`knife ${knife} is not one of the line-up's`);
+  if (!lineUp.knives.some(({ id }) => id === against))
+    refuse(`against ${against} is not one of the line-up's knives`);
+  if (knife === against) refuse(`against ${against} is the knife itself, another is needed`);
+  attributeValue(changing, attribute);
+  return { changing, target };
+}
+
+/** Whether a change of the attribute has brought the edge below the floor of its hardness. */
+export function breaksAway(knife: Knife, attribute: SolvableAttribute): boolean {
+  const { angleDeg, microbevelAngleDeg, hrc } = knife;
+  const moves =
+    attribute === 'hrc' ||
+    attribute === 'microbevelAngleDeg' ||
+    (attribute === 'angleDeg' && microbevelAngleDeg === undefined);
+  return moves && nominal(microbevelAngleDeg ?? angleDeg) < angleFloorDeg(vickersFromRockwellC(nominal(hrc)));
+}

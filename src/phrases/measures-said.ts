@@ -1,0 +1,50 @@
+import { isUnknown, nominal } from '../model/index.ts';
+import type { Finish, Grind, Knife, Quantity } from '../model/index.ts';
+import { brief, plain } from '../scene/show.ts';
+
+const short = (value: number): string => brief(Number(plain(value)));
+
+export const said = (value: Quantity, unit: string): string =>
+  isUnknown(value)
+    ? `between ${short(value.low)} and ${short(value.high)}${unit} (not known)`
+    : `${short(nominal(value))}${unit}`;
+
+const scaleName = { 'FEPA-P': 'P', 'FEPA-F': 'F', JIS: 'JIS ', CAMI: 'CAMI ' } as const;
+
+export const finishSaid = (finish: Finish): string =>
+  'um' in finish ? said(finish.um, ' µm') : `${scaleName[finish.scale]}${brief(finish.grit)}`;
+
+export function carbideSaid(volumes: Knife['carbideVolPercent']): string {
+  const all = Object.values(volumes);
+  const ends = all.reduce<[number, number]>(
+    ([low, high], volume) =>
+      isUnknown(volume)
+        ? [low + volume.low, high + volume.high]
+        : [low + nominal(volume), high + nominal(volume)],
+    [0, 0],
+  );
+  if (all.some(isUnknown))
+    return `between ${short(ends[0])} and ${short(ends[1])} % of carbide by volume (not known)`;
+  return ends[0] > 0 ? `${short(ends[0])} % of carbide by volume` : 'no carbide';
+}
+
+/** A length of the grind, or the range it lies in. */
+export const lengthSaid = (value: Quantity): string =>
+  isUnknown(value)
+    ? `${short(value.low)}–${short(value.high)} mm (not known)`
+    : `${short(nominal(value))} mm`;
+
+export const grindSaid = ({ form, spineMm, heightMm }: Grind): string =>
+  `${form} grind from ${lengthSaid(spineMm)} over ${lengthSaid(heightMm)}`;
+
+/** A knife's measures as one clause: what the model computes with. */
+export const measuresSaid = (knife: Knife): string =>
+  [
+    `${said(knife.angleDeg, '°')} per side`,
+    ...(knife.microbevelAngleDeg === undefined ? [] : [`microbevel ${said(knife.microbevelAngleDeg, '°')}`]),
+    `${said(knife.edgeMm, ' mm')} behind the edge`,
+    grindSaid(knife.grind),
+    `finish ${finishSaid(knife.finish)}`,
+    `hardness ${said(knife.hrc, ' HRC')}`,
+    carbideSaid(knife.carbideVolPercent),
+  ].join(', ');

@@ -1,0 +1,50 @@
+import { MODEL_NUMBER } from '../model/index.ts';
+import type { OpenedLink, Said } from '../comparison/link/codec.ts';
+import { modelChanges } from './model-changes.ts';
+import { sceneOf } from '../scene/scene.ts';
+import { times } from '../scene/show.ts';
+
+const waysOfReading: Readonly<Record<keyof Said, string>> = {
+  close: 'by the close reading',
+  pocket: 'by the pocket reading',
+  rival: 'by the close reading with the forces added',
+};
+const ways = Object.keys(waysOfReading) as (keyof Said)[];
+
+const earlier = [...new Set(['1', ...modelChanges.map(({ model }) => model)])];
+
+/**
+ * What a reader is told of a link that another model made: what it said then, what is said now, and why.
+ *
+ * @param link a link as `decodeLink` opened it
+ * @returns sentences; empty where this model made the link
+ */
+export function saidThen(link: OpenedLink): string {
+  const { modelNumber, sameModel, said, entry } = link;
+  if (sameModel) return '';
+  const { row, subject, baseline } = sceneOf(entry);
+  const now: Said = { close: row.close.product, pocket: row.pocket.product, rival: row.close.rival };
+  const who = `${subject.name} against ${baseline.name}`;
+  const list = (values: Said, which: readonly (keyof Said)[]) =>
+    which.map((way) => `${times(values[way])} ${waysOfReading[way]}`).join(', ');
+  const moved = said ? ways.filter((way) => times(said[way]) !== times(now[way])) : [];
+
+  const told =
+    said === undefined
+      ? `A link of that age does not carry what was said then. Now, for ${who}, it is ${list(now, [entry.reading])}.`
+      : moved.length === 0
+        ? `For ${who} it says what it said then: ${list(now, [entry.reading])}.`
+        : `Then it said, for ${who}: ${list(said, moved)}. Now it says: ${list(now, moved)}.`;
+
+  const at = earlier.indexOf(modelNumber);
+  if (at < 0)
+    return `This link was made with factor model no. ${modelNumber}, which this page, with no. ${MODEL_NUMBER}, does not know. ${told} Reload the page for a newer one.`;
+  const why = modelChanges
+    .filter(({ model }) => earlier.indexOf(model) > at)
+    .map(({ model, what }) => `With no. ${model}, ${what}.`);
+  return [
+    `This link was made with factor model no. ${modelNumber}; this page has no. ${MODEL_NUMBER}.`,
+    told,
+    ...why,
+  ].join(' ');
+}

@@ -1,0 +1,176 @@
+import { ended, lotDrift, measuredRatio } from '../model/index.ts';
+import type { Drift, LotLife, Measured } from '../model/index.ts';
+import { onceFor } from '../model/memoize.ts';
+import { livesOf, reachOf } from '../runs/lives.ts';
+import type { LifeUnit, SharpenedLife } from '../runs/lives.ts';
+import { found } from '../comparison/found.ts';
+import type { Scene } from './scene.ts';
+import { unlessRefused } from '../comparison/unless-refused.ts';
+
+/** What the log holds of one of the two knives. */
+export interface KnifeRuns {
+  /** As sentences name it. */
+  name: string;
+  /** Runs in the unit that is compared. */
+  runs: number;
+  /** One a sharpening. */
+  lives: readonly SharpenedLife[];
+  /** How many sharpenings reached their stop. */
+  ended: number;
+  /** Lives that lie far from the knife's others. */
+  far: readonly LotLife[];
+}
+
+/** What the runs of a line-up say of the two knives looked at. */
+export interface RunsTold {
+  unit: LifeUnit;
+  subject: KnifeRuns;
+  baseline: KnifeRuns;
+  /** Runs of the two in the other unit, which are not compared. */
+  otherUnit: number;
+  /** Names in the log that no knife of the line-up bears. */
+  strangers: readonly string[];
+  /** How many runs the log has in all. */
+  all: number;
+  /** Compared within lots, so that a shift between lots takes no part. */
+  within: boolean;
+  /** Ratio of the geometric means of what ended, where both knives have such; without a claim to how sure it is. */
+  bare: number | null;
+  /** The ratio with its interval; null where there is none. */
+  measured: Measured | null;
+  /** Scatter of one knife's runs as a coefficient of variation; null where nothing shows it. */
+  cv: number | null;
+}
+
+/** The name a knife has in a log. */
+const inLog = (name: string): string => name.trim().normalize('NFC');
+
+/** Where a life is shown: its upper end, or how far it went before it was ended early. */
+export const placeOf = ({ low, high }: LotLife): number => (high < Infinity ? high : low);
+
+const meanLog = (values: readonly number[]): number =>
+  values.reduce((sum, value) => sum + Math.log(value), 0) / values.length;
+
+/** Geometric mean, of what ended only. */
+export const middleOf = ({ lives }: KnifeRuns): number | null => {
+  const whole = lives.filter(ended);
+  return whole.length === 0 ? null : Math.exp(meanLog(whole.map(placeOf)));
+};
+
+/** What the runs say, computed once for a scene. */
+export const runsOf = onceFor(read);
+
+function read({ entry, subject, baseline }: Scene): RunsTold {
+  const runs = entry.runs ?? [];
+  const nameOf = (id: string): string => inLog(found(entry.knives, id, 'knife').name);
+  const [own, other] = [nameOf(entry.subject), nameOf(entry.baseline)];
+  const ofTwo = runs.filter(({ knife }) => knife === own || knife === other);
+  const inMm = ofTwo.filter((run) => reachOf(run).unit === 'mm').length;
+  const unit: LifeUnit = inMm > ofTwo.length - inMm ? 'mm' : 'cuts';
+  const names = entry.knives.map(({ name }) => inLog(name));
+
+  const livesBy = { subject: livesOf(runs, own, unit), baseline: livesOf(runs, other, unit) };
+  const shared = sharedLots(livesBy.subject, livesBy.baseline);
+  const whole = [...livesBy.subject, ...livesBy.baseline].every(({ lot }) => lot !== undefined);
+  const inLots = whole && shared.length > 1;
+  const withinLots = inLots ? attempt(livesBy.subject, livesBy.baseline, true) : null;
+  const measured = withinLots ?? attempt(livesBy.subject, livesBy.baseline, false);
+  const within = withinLots !== null;
+
+  const shift = within ? shiftOf([livesBy.subject, livesBy.baseline]) : new Map<string, number>();
+  const level = (life: LotLife): number => Math.log(placeOf(life)) - (shift.get(life.lot ?? '') ?? 0);
+  const knife = (name: string, inTheLog: string, lives: readonly SharpenedLife[]): KnifeRuns => ({
+    name,
+    runs: ofTwo.filter((run) => run.knife === inTheLog && reachOf(run).unit === unit).length,
+    lives,
+    ended: lives.filter(ended).length,
+    far: farOff(lives, level),
+  });
+  const told = {
+    subject: knife(subject.name, own, livesBy.subject),
+    baseline: knife(baseline.name, other, livesBy.baseline),
+  };
+  const [a, b] = [middleOf(told.subject), middleOf(told.baseline)];
+  return {
+    unit,
+    ...told,
+    otherUnit: unit === 'mm' ? ofTwo.length - inMm : inMm,
+    strangers: [...new Set(runs.map(({ knife: name }) => name))].filter((name) => !names.includes(name)),
+    all: runs.length,
+    within,
+    bare: a === null || b === null ? null : a / b,
+    measured,
+    cv: scatter([livesBy.subject, livesBy.baseline], level),
+  };
+}
+
+/** The comparison, or null where the runs do not give one. */
+function attempt(x: readonly LotLife[], y: readonly LotLife[], withinLots: boolean): Measured | null {
+  const measured = unlessRefused(() => measuredRatio({ x, y, withinLots }));
+  // Runs that are all alike leave no more scatter than the last digit of their logarithms.
+  return measured && measured.high / measured.low > 1 + 1e-9 ? measured : null;
+}
+
+const lotsOf = (lives: readonly LotLife[]): string[] => [
+  ...new Set(lives.map(({ lot }) => lot).filter((lot) => lot !== undefined)),
+];
+
+const sharedLots = (x: readonly LotLife[], y: readonly LotLife[]): string[] => {
+  const others = lotsOf(y);
+  return lotsOf(x).filter((lot) => others.includes(lot));
+};
+
+/** ln of what each lot does to a life, knives evened out. */
+function shiftOf(series: readonly (readonly LotLife[])[]): Map<string, number> {
+  const drift = driftOf(series);
+  return new Map(drift?.lots.map(({ lot, ratio }) => [lot, Math.log(ratio)]));
+}
+
+function driftOf(series: readonly (readonly LotLife[])[]): Drift | null {
+  const lives = series.flatMap((own, index) =>
+    own.flatMap((life) =>
+      life.lot === undefined || !ended(life)
+        ? []
+        : [{ knife: String(index), lot: life.lot, life: placeOf(life) }],
+    ),
+  );
+  return unlessRefused(() => lotDrift(lives));
+}
+
+/** How far the lots lie apart, by the two knives; null where that cannot be told. */
+export const lotsApart = ({ subject, baseline }: RunsTold): Drift | null =>
+  driftOf([subject.lives, baseline.lives]);
+
+/** The value below which the share of the sorted values lies, between neighbours by a straight line. */
+function quantile(sorted: readonly number[], share: number): number {
+  const at = share * (sorted.length - 1);
+  const [low, high] = [sorted[Math.floor(at)] ?? 0, sorted[Math.ceil(at)] ?? 0];
+  return low + (high - low) * (at - Math.floor(at));
+}
+
+/**
+ * Lives that lie further outside the quartiles than three times what lies between them (J. W. Tukey, Exploratory Data
+ * Analysis, 1977, from memory). Under five lives nothing can be called far.
+ */
+function farOff(lives: readonly LotLife[], level: (life: LotLife) => number): LotLife[] {
+  const whole = lives.filter(ended);
+  if (whole.length < 5) return [];
+  const levels = whole.map(level).sort((a, b) => a - b);
+  const [low, high] = [quantile(levels, 0.25), quantile(levels, 0.75)];
+  const fence = 3 * (high - low);
+  if (fence === 0) return [];
+  return whole.filter((life) => level(life) < low - fence || level(life) > high + fence);
+}
+
+/** The scatter of both knives' runs about their own middles. */
+function scatter(series: readonly (readonly LotLife[])[], level: (life: LotLife) => number): number | null {
+  let [squares, df] = [0, 0];
+  for (const lives of series) {
+    const levels = lives.filter(ended).map(level);
+    if (levels.length < 2) continue;
+    const mean = levels.reduce((sum, value) => sum + value, 0) / levels.length;
+    squares += levels.reduce((sum, value) => sum + (value - mean) ** 2, 0);
+    df += levels.length - 1;
+  }
+  return df === 0 || squares === 0 ? null : Math.sqrt(Math.expm1(squares / df));
+}

@@ -1,0 +1,60 @@
+import { rankings } from '../model/index.ts';
+import type { Knife, LineUp, Rankings, Reading, Row } from '../model/index.ts';
+import { compared } from '../comparison/compared.ts';
+import { found, ofKnife } from '../comparison/found.ts';
+import { toModel } from '../comparison/schema.ts';
+import type { KnifeEntry, LineUpEntry } from '../comparison/schema.ts';
+
+/**
+ * Everything a page shows is a function of one scene: the line-up as entered and what the model makes of it.
+ * Numbers, sentences, tables and figures all read this; none of them computes a ratio of its own.
+ */
+export interface Scene {
+  entry: LineUpEntry;
+  lineUp: LineUp;
+  /** The knives as entered, by the names sentences take. */
+  knives: readonly KnifeEntry[];
+  /** The knife looked at, as entered and as the model takes it. */
+  subject: KnifeEntry;
+  subjectKnife: Knife;
+  baseline: KnifeEntry;
+  baselineKnife: Knife;
+  /** Rows against the baseline, one for each knife, by reading. */
+  rows: Record<Reading, Row[]>;
+  /** The row of the knife looked at, by reading. */
+  row: Record<Reading, Row>;
+  readonly rankings: Rankings;
+}
+
+/** A name written from right to left, kept from turning round the number that follows it. */
+const isolated = (name: string): string =>
+  /[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufefc]/.test(name) ? `\u2068${name}\u2069` : name;
+
+/**
+ * The scene of a line-up.
+ *
+ * @throws RangeError where the model refuses the line-up; the message names knife, parameter and range.
+ */
+export function sceneOf(entry: LineUpEntry): Scene {
+  const turned = entry.knives.some(({ name }) => isolated(name) !== name);
+  const knives = turned
+    ? entry.knives.map((knife) => ({ ...knife, name: isolated(knife.name) }))
+    : entry.knives;
+  const lineUp = toModel(turned ? { ...entry, knives } : entry);
+  const rows = compared(lineUp);
+  let ranked: Rankings | undefined;
+  return {
+    entry,
+    lineUp,
+    knives,
+    subject: found(knives, entry.subject, 'knife'),
+    subjectKnife: found(lineUp.knives, entry.subject, 'knife'),
+    baseline: found(knives, entry.baseline, 'baseline'),
+    baselineKnife: found(lineUp.knives, entry.baseline, 'baseline'),
+    rows,
+    row: { pocket: ofKnife(rows.pocket, entry.subject), close: ofKnife(rows.close, entry.subject) },
+    get rankings() {
+      return (ranked ??= rankings(lineUp));
+    },
+  };
+}

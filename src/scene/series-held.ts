@@ -1,0 +1,13 @@
+import { found } from '../comparison/found.ts';
+import type { Scene } from './scene.ts';
+import type { LineUpEntry } from '../comparison/schema.ts';
+
+/** The name a knife of the line-up has in a log. */
+export const loggedName = ({ knives }: LineUpEntry, id: string): string =>
+  found(knives, id, 'knife').name.trim().normalize('NFC');
+
+/** Whether a log holds readings of both knives looked at; whoever has none need not fetch what reads them. */
+export const hasSeries = ({ entry }: Pick<Scene, 'entry'>): boolean =>
+  [entry.subject, entry.baseline].every((id) =>
+    (entry.runs ?? []).some(({ knife, series }) => series !== undefined && knife === loggedName(entry, id)),
+  );

@@ -1,0 +1,69 @@
+import type { Row } from '../model/index.ts';
+import { factorOf, ofKnife } from '../comparison/found.ts';
+import type { Scene } from './scene.ts';
+
+/** A whole comparison of one knife with the baseline: by the pocket reading, by the close one, and its rival. */
+export type Way = 'pocket' | 'close' | 'rival';
+
+/** The ways, in the order in which figures, tables and sentences take them. */
+export const ways: readonly Way[] = ['pocket', 'close', 'rival'];
+
+/** One knife of the line-up. `rival` is the close reading with its forces added. */
+export interface Stacked extends Record<Way, number> {
+  id: string;
+  name: string;
+  isBaseline: boolean;
+  rows: { pocket: Row; close: Row };
+}
+
+/** Every knife of the line-up, the longest-cutting by the close reading first; equals stay in the line-up's order. */
+export function stackOf({ entry, knives, rows }: Scene): Stacked[] {
+  const stacked = knives.map(({ id, name }) => {
+    const [pocket, close] = [ofKnife(rows.pocket, id), ofKnife(rows.close, id)];
+    return {
+      id,
+      name,
+      isBaseline: id === entry.baseline,
+      rows: { pocket, close },
+      pocket: pocket.product,
+      close: close.product,
+      rival: close.rival,
+    };
+  });
+  return inOrder(stacked, 'close');
+}
+
+/** The knives by one way, the longest-cutting first. */
+export const inOrder = (knives: readonly Stacked[], way: Way): Stacked[] =>
+  [...knives].sort((a, b) => b[way] - a[way]);
+
+/** The first and the last knife by one way, and how many times as long the one cuts as the other. */
+export function ends(scene: Scene, way: Way): { first: Stacked; last: Stacked; ratio: number } {
+  const order = inOrder(stackOf(scene), way);
+  const [first, last] = [order[0], order.at(-1)];
+  // Unreachable: a line-up has two knives at least.
+  if (!first || !last) throw new RangeError('the line-up has no knives');
+  return { first, last, ratio: first[way] / last[way] };
+}
+
+/** The two neighbours of the close reading's order that lie nearest to each other. */
+export function nearest(scene: Scene): { longer: Stacked; shorter: Stacked; ratio: number } {
+  const order = stackOf(scene);
+  const pairs = order.flatMap((longer, index) => {
+    const shorter = order[index + 1];
+    return shorter ? [{ longer, shorter, ratio: longer.close / shorter.close }] : [];
+  });
+  const [first, ...others] = pairs;
+  // Unreachable: a line-up has two knives at least.
+  if (!first) throw new RangeError('a line-up of one knife has no neighbours');
+  return others.reduce((best, pair) => (pair.ratio < best.ratio ? pair : best), first);
+}
+
+/** The tempting sum between first and last by the close reading: 1 and what each standing term adds to it. */
+export function endsAdded(scene: Scene): number {
+  const { first, last } = ends(scene, 'close');
+  return first.rows.close.terms.reduce((sum, { id }) => {
+    const [one, other] = [factorOf(first.rows.close, id), factorOf(last.rows.close, id)];
+    return one === null || other === null ? sum : sum + one / other - 1;
+  }, 1);
+}

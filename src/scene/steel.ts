@@ -1,0 +1,158 @@
+import {
+  carbideFromComposition,
+  cardCutMm,
+  compositionsByDesignation,
+  lifeRatioFromCardMm,
+  nominal,
+  regression,
+  tensileStrengthMpa,
+  usualHardening,
+  vickersFromRockwellC,
+} from '../model/index.ts';
+import type { CarbideEstimate, CarbideKind, Contents, Knife } from '../model/index.ts';
+import type { Role } from '../topics/base/controls.ts';
+import { termOf } from '../comparison/found.ts';
+import type { Scene } from './scene.ts';
+import type { KnifeEntry } from '../comparison/schema.ts';
+import { unlessRefused } from '../comparison/unless-refused.ts';
+
+/** The steel of one knife, every quantity at its middle. */
+export interface Steel {
+  name: string;
+  hrc: number;
+  vickers: number;
+  /** Tensile strength, MPa; null beyond the table of the standard. */
+  mpa: number | null;
+  carbides: Partial<Record<CarbideKind, number>>;
+  /** All kinds together, volume %. */
+  carbidePercent: number;
+  /** Null where the carbide was entered by volume. */
+  designation: string | null;
+}
+
+const designationOf = ({ carbide }: KnifeEntry): string | null =>
+  'designation' in carbide ? carbide.designation : null;
+
+function steelOf(name: string, { hrc, carbideVolPercent }: Knife, entry: KnifeEntry): Steel {
+  const vickers = vickersFromRockwellC(nominal(hrc));
+  const carbides = Object.fromEntries(
+    Object.entries(carbideVolPercent).map(([kind, volume]) => [kind, nominal(volume)]),
+  ) as Partial<Record<CarbideKind, number>>;
+  return {
+    name,
+    hrc: nominal(hrc),
+    vickers,
+    mpa: unlessRefused(() => tensileStrengthMpa(vickers)),
+    carbides,
+    carbidePercent: Object.values(carbides).reduce((sum, volume) => sum + volume, 0),
+    designation: designationOf(entry),
+  };
+}
+
+/** The steels of subject and baseline. A subject whose carbide is evened up has the baseline's steel. */
+export function steelsOf(scene: Scene): Record<Role, Steel> {
+  const { subject, baseline, subjectKnife, baselineKnife, entry } = scene;
+  const evened = entry.evenedUp.includes('carbideVolPercent');
+  return {
+    subject: steelOf(subject.name, subjectKnife, evened ? baseline : subject),
+    baseline: steelOf(baseline.name, baselineKnife, baseline),
+  };
+}
+
+/** The included angle the close reading takes the published line at, degrees. */
+export const takenAtDeg = 30;
+
+/** Card cut by one hardness with one carbide, mm; null where the published line is not used. */
+export const cardOf = (hardness: Steel, carbide: Steel, includedAngleDeg = takenAtDeg): number | null =>
+  unlessRefused(() =>
+    cardCutMm({ hrc: hardness.hrc, includedAngleDeg, carbideVolPercent: carbide.carbides }),
+  );
+
+/** What one steel is worth against another on two edges of one angle. */
+export interface Worth {
+  includedAngleDeg: number;
+  /** Card over card, in a fixed number of strokes. */
+  card: number;
+  /** Life over life, if both went on to one blunting stop. */
+  life: number;
+}
+
+/** The subject's steel against the baseline's at one included angle; null where the published line is not used. */
+export function worthAt(scene: Scene, includedAngleDeg: number): Worth | null {
+  const { subject, baseline } = steelsOf(scene);
+  const [mm, baselineMm] = [
+    cardOf(subject, subject, includedAngleDeg),
+    cardOf(baseline, baseline, includedAngleDeg),
+  ];
+  if (mm === null || baselineMm === null) return null;
+  const life = unlessRefused(() => lifeRatioFromCardMm({ mm, baselineMm }));
+  return life === null ? null : { includedAngleDeg, card: mm / baselineMm, life };
+}
+
+/** The included angles the published line is used for, degree by degree. */
+export const usedAnglesDeg: readonly number[] = Array.from(
+  { length: regression.includedAngleDeg.high - regression.includedAngleDeg.low + 1 },
+  (_, step) => regression.includedAngleDeg.low + step,
+);
+
+/** The worth at each of these angles that the published line is used for. */
+export const worthsOf = (scene: Scene, angles: readonly number[] = usedAnglesDeg): Worth[] =>
+  angles.flatMap((angle) => worthAt(scene, angle) ?? []);
+
+/** Whether hardness is taken from the published line, and so the line speaks of this line-up at all. */
+export const lineSpeaks = (scene: Scene): boolean =>
+  termOf(scene.row.close, 'hardness').status.startsWith('published');
+
+/** The steel a tie line is drawn of: the subject's where it has a designation, else the baseline's, else an example. */
+export interface TieSteel {
+  designation: string;
+  composition: Contents;
+  /** Whose steel it is; null for an example that is neither's. */
+  of: Role | null;
+}
+
+/** The steel of the published calculation is of this kind. */
+const example = 'AISI 440C';
+
+export function tieSteelOf(scene: Scene): TieSteel {
+  const steels = steelsOf(scene);
+  for (const role of ['subject', 'baseline'] as const) {
+    const { designation } = steels[role];
+    const composition = designation === null ? undefined : compositionsByDesignation[designation];
+    if (designation !== null && composition) return { designation, composition, of: role };
+  }
+  const composition = compositionsByDesignation[example];
+  // Unreachable: the example is one of the table.
+  if (!composition) throw new RangeError(`the model has no composition of ${example}`);
+  return { designation: example, composition, of: null };
+}
+
+/** The carbide of a steel hardened from one temperature, or from one that is not known. */
+export interface Hardened {
+  /** °C; null where it is not known. */
+  celsius: number | null;
+  estimate: CarbideEstimate;
+  /** All kinds together, volume %. */
+  percent: number;
+}
+
+/** That steel hardened from the lowest, a middle and the highest usual temperature, and from one not known. */
+export function hardenedOf({ composition }: TieSteel): Hardened[] {
+  const { low, high } = usualHardening(composition.chromium ?? 0);
+  return [low, (low + high) / 2, high, null].map((exact) => {
+    const celsius = exact === null ? null : Math.round(exact / 5) * 5;
+    const estimate = carbideFromComposition(
+      celsius === null ? composition : { ...composition, austenitizingC: celsius },
+    );
+    const percent = Object.values(estimate.volPercent).reduce((sum, volume) => sum + volume, 0);
+    return { celsius, estimate, percent };
+  });
+}
+
+/** The same at the middle temperature: the one a worked example follows. */
+export function middleOf(steel: TieSteel): Hardened & { celsius: number } {
+  const middle = hardenedOf(steel)[1];
+  // Unreachable: the second of four has its temperature.
+  if (middle?.celsius == null) throw new RangeError('there is no middle temperature');
+  return { ...middle, celsius: middle.celsius };
+}

@@ -1,0 +1,174 @@
+import { readNumber } from '../comparison/read.ts';
+import { readCycles, readSeries } from '../runs/csv-row.ts';
+import { notRecorded, validateRun } from '../runs/log.ts';
+import type { Run } from '../runs/log.ts';
+
+/** The fields in which one run is typed. Empty is not recorded. */
+export const runFields = [
+  { name: 'knife', kind: 'choice', label: 'Knife' },
+  {
+    name: 'reach',
+    kind: 'text',
+    label: 'Until the stop',
+    hint: 'How many cuts, or how many mm of stock were cut. Empty where the readings or cycles below say it.',
+  },
+  {
+    name: 'unit',
+    kind: 'choice',
+    label: 'Counted in',
+    choices: [
+      ['cuts', 'cuts'],
+      ['mm', 'mm cut'],
+    ],
+  },
+  {
+    name: 'ended',
+    kind: 'choice',
+    label: 'Did it reach the stop?',
+    choices: [
+      ['yes', 'yes'],
+      ['early', 'no, it was ended early'],
+    ],
+  },
+  { name: 'lot', kind: 'text', label: 'Lot of stock', hint: 'Coil, roll, sheet or delivery.' },
+  {
+    name: 'sharpening',
+    kind: 'text',
+    label: 'Sharpening',
+    hint: 'Its number or date: two series with one edge count as one.',
+  },
+  {
+    name: 'checkedEvery',
+    kind: 'text',
+    label: 'Looked at the stop every',
+    hint: 'In the same unit; the true end lies within the last stretch.',
+  },
+  { name: 'stop', kind: 'text', label: 'What ended it', hint: 'The sign that counts as blunt.' },
+  { name: 'startSharpness', kind: 'text', label: 'Sharpness at the start' },
+  { name: 'angleDeg', kind: 'text', label: 'Angle per side as sharpened', hint: 'Degrees.' },
+  {
+    name: 'burrChecked',
+    kind: 'choice',
+    label: 'Burr checked?',
+    choices: [
+      [notRecorded, 'not recorded'],
+      ['yes', 'yes'],
+      ['no', 'no'],
+    ],
+  },
+  { name: 'judge', kind: 'text', label: 'Judged by', hint: 'Initials are enough.' },
+  {
+    name: 'series',
+    kind: 'text',
+    label: 'Readings along the way',
+    hint: 'Cut@reading, a space between: 0@100 50@92 120@81. Sharpness falls; the force of a cut, which rises, will do as well.',
+  },
+  {
+    name: 'cycles',
+    kind: 'text',
+    label: 'Cut in each cycle of a card test, mm',
+    hint: 'In order, a space between: 11.2 10.8 10.1.',
+  },
+] as const;
+
+export type RunFieldName = (typeof runFields)[number]['name'];
+export type RunTexts = Record<RunFieldName, string>;
+
+export type ReadRun =
+  { ok: true; run: Run } | { ok: false; problems: { field: RunFieldName; message: string }[] };
+
+const numbers = {
+  reach: 'the cuts or mm',
+  checkedEvery: 'looked every',
+  startSharpness: 'the sharpness',
+  angleDeg: 'the angle',
+} as const satisfies Partial<Record<RunFieldName, string>>;
+
+/** A path of the log's own check as the field it stands in. */
+const fieldOf = (path: string): RunFieldName =>
+  runFields.find(({ name }) => name === path.split('.')[0])?.name ??
+  (path === 'censored' ? 'ended' : 'reach');
+
+/** How far the last reading stands, where it is one. */
+function lastCut(series: ReturnType<typeof readSeries> | undefined): number | undefined {
+  const last = series?.at(-1);
+  return typeof last === 'object' && typeof last.cut === 'number' ? last.cut : undefined;
+}
+
+/** Readings and depths as a cell of a file holds them; a comma in them is a decimal sign. */
+function alongTheWay({ series, cycles }: RunTexts) {
+  const read = <T>(text: string, reader: (cell: string, decimal: 'comma' | 'point') => T): T | undefined =>
+    text.trim() === '' ? undefined : reader(text.trim(), text.includes(',') ? 'comma' : 'point');
+  return { series: read(series, readSeries), cycles: read(cycles, readCycles) };
+}
+
+/** The typed texts as a run, or what is wrong in which field. */
+export function readRun(texts: RunTexts): ReadRun {
+  const problems: { field: RunFieldName; message: string }[] = [];
+  const number = (field: keyof typeof numbers): number | undefined => {
+    if (texts[field].trim() === '') return undefined;
+    const read = readNumber(texts[field], {
+      what: numbers[field],
+      low: 0,
+      high: 1e9,
+      ...(field === 'angleDeg' ? { unit: '°' as const } : {}),
+    });
+    if (read.ok) return read.value;
+    problems.push({ field, message: read.message });
+    return undefined;
+  };
+  const words = (field: RunFieldName): string => texts[field].trim() || notRecorded;
+  const { series, cycles } = alongTheWay(texts);
+  // Where it is left empty the readings or cycles say how far it went.
+  const reach = number('reach') ?? (texts.unit === 'cuts' ? lastCut(series) : undefined);
+  if (texts.reach.trim() === '' && !series && !cycles)
+    problems.push({ field: 'reach', message: 'How far did it go? Type a number.' });
+  if (texts.knife === '') problems.push({ field: 'knife', message: 'Choose the knife.' });
+  const own = reach === undefined ? {} : texts.unit === 'mm' ? { cutMm: reach } : { cuts: reach };
+  const run = {
+    knife: texts.knife,
+    lot: words('lot'),
+    sharpening: words('sharpening'),
+    ...(series ? { series } : {}),
+    ...(cycles ? { cycles } : {}),
+    ...own,
+    stop: words('stop'),
+    checkedEvery: number('checkedEvery') ?? notRecorded,
+    startSharpness: number('startSharpness') ?? notRecorded,
+    angleDeg: number('angleDeg') ?? notRecorded,
+    burrChecked: texts.burrChecked === 'yes' ? true : texts.burrChecked === 'no' ? false : notRecorded,
+    judge: words('judge'),
+    ...(texts.ended === 'early' ? { censored: true } : {}),
+  };
+  if (problems.length > 0) return { ok: false, problems };
+  const checked = validateRun(run);
+  return checked.ok
+    ? checked
+    : {
+        ok: false,
+        problems: checked.problems.map(({ path, message }) => ({ field: fieldOf(path), message })),
+      };
+}
+
+const shown = (value: string | number): string => (value === notRecorded ? '' : String(value));
+
+/** A run as the fields show it; `readRun` reads it back. */
+export function showRun(run: Run): RunTexts {
+  const { cuts, cutMm } = run;
+  return {
+    knife: run.knife,
+    reach: String(cuts ?? cutMm ?? ''),
+    unit: cuts === undefined ? 'mm' : 'cuts',
+    ended: run.censored ? 'early' : 'yes',
+    lot: shown(run.lot),
+    sharpening: shown(run.sharpening),
+    checkedEvery: shown(run.checkedEvery),
+    stop: shown(run.stop),
+    startSharpness: shown(run.startSharpness),
+    angleDeg: shown(run.angleDeg),
+    burrChecked: run.burrChecked === notRecorded ? notRecorded : run.burrChecked ? 'yes' : 'no',
+    judge: shown(run.judge),
+    series: run.series?.map(({ cut, sharpness }) => `${cut}@${sharpness}`).join(' ') ?? '',
+    cycles: run.cycles?.join(' ') ?? '',
+  };
+}

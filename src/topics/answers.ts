@@ -1,5 +1,0 @@
-import { answersWords } from '../lineup/answers-words.ts';
-import type { Topic } from './topic.ts';
-
-/** Short answers to common objections. */
-export const topic: Topic = { words: answersWords };

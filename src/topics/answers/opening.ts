@@ -1,0 +1,31 @@
+import type { Reading } from '../../model/index.ts';
+import { jobOf } from '../../phrases/job.ts';
+import { leftOut, list } from '../../phrases/lists.ts';
+import type { Scene } from '../../scene/scene.ts';
+import { times } from '../../scene/show.ts';
+import { isExact, sureOf } from '../../scene/sure.ts';
+
+/** Whether wear does not end the edge in the work of the scene, so that its slicing chain is refused. */
+export const isRefused = ({ entry }: Scene): boolean => !jobOf(entry).slicingChain;
+
+/** The ratio by one reading with the band about it, which only the close reading has. */
+function ratioSaid(scene: Scene, reading: Reading): string {
+  const sure = sureOf(scene);
+  const { pocket, close } = scene.row;
+  const band = isExact(sure) ? null : `${times(sure.low)} to ${times(sure.high)}`;
+  return reading === 'close'
+    ? `${times(close.product)} (${band === null ? 'no band' : `band ${band}`})`
+    : `${times(pocket.product)} (no band; the close one’s ${times(close.product)} has ${band ?? 'none'})`;
+}
+
+/**
+ * Opens an answer: whom it speaks of, how it reads them and the ratio with its band, with what has to be said of that.
+ * The names stand here and nowhere else in it, so that long ones do not make it long.
+ */
+export function opening(scene: Scene, reading: Reading = scene.entry.reading): string {
+  const { subject, baseline, row } = scene;
+  const missing = leftOut(row[reading]);
+  const as = isRefused(scene) ? ', as they would slice, which this work is not' : '';
+  const without = missing.length > 0 ? `, without ${list(missing)}` : '';
+  return `${subject.name} against ${baseline.name}, ${reading} reading${as}${without}: ${ratioSaid(scene, reading)}.`;
+}

@@ -1,0 +1,150 @@
+import * as Plot from '@observablehq/plot';
+import type { Measured } from '../../model/index.ts';
+import { differentWords } from './words.ts';
+import { alikeWithin } from './values.ts';
+import type { Scene } from '../../scene/scene.ts';
+import { plain, times } from '../../scene/show.ts';
+import { inner, trialOf } from './trial.ts';
+import type { Figure } from '../../figure-kit/figure.ts';
+import { ratioAxis, tickValues } from '../../figure-kit/ratio-axis.ts';
+
+interface Row {
+  name: string;
+  y: number;
+  found: Measured;
+  /** The interval of 90 %: inside the bounds, the knives are shown alike. */
+  thick: { low: number; high: number };
+}
+
+const said: Record<Measured['verdict'], string> = {
+  apart: 'told apart',
+  alike: 'shown alike',
+  'not told apart': 'nothing settled',
+};
+
+function rowsOf(scene: Scene): Row[] {
+  const { across, within } = trialOf(scene);
+  return [
+    { name: 'lots ignored', y: 1, found: across, thick: inner(across) },
+    ...(within ? [{ name: 'within lots', y: 2, found: within, thick: inner(within) }] : []),
+  ];
+}
+
+const lane = 54;
+
+/** The interval, the stretch that counts as alike, and the line of no difference. */
+export const toldOrAlike: Figure = {
+  id: 'told-or-alike',
+  title: ({ subject, baseline }) => `${subject.name} over ${baseline.name}: told apart, or shown alike?`,
+  units: 'times as long; thin 95 %, thick 90 % interval',
+  scale: 'logarithmic axis',
+  reading: () => 'none: runs',
+  source: 'Welch’s on logarithms; two one-sided tests',
+  options(scene, { narrow }) {
+    const rows = rowsOf(scene);
+    const { truth } = trialOf(scene);
+    const ends = rows.flatMap(({ found }) => [found.low, found.high]);
+    const low = Math.min(0.65, ...ends, truth ?? 1) / 1.08;
+    const high = Math.max(1.55, ...ends, truth ?? 1) * 1.08;
+    const total = 20 + rows.length * lane + (truth === null ? 0 : 22);
+    const at = ({ y }: Row): number => 20 + lane * (y - 0.32);
+    const middle = Math.sqrt(low * high);
+    return {
+      height: total + 8 + 42,
+      marginTop: 8,
+      marginBottom: 42,
+      marginLeft: 16,
+      marginRight: 16,
+      x: { ...ratioAxis(low, high, narrow, 'times as long'), labelAnchor: 'center' },
+      y: { domain: [total, 0], axis: null },
+      marks: [
+        Plot.rect(rows, {
+          x1: alikeWithin.low,
+          x2: alikeWithin.high,
+          y1: (row: Row) => at(row) - 9,
+          y2: (row: Row) => at(row) + 9,
+          className: 'kf-alike',
+        }),
+        Plot.link(
+          tickValues(low, high, narrow).map((x) => ({ x })),
+          { x1: 'x', x2: 'x', y1: 18, y2: total, className: 'kf-grid' },
+        ),
+        Plot.link([{}], { x1: 1, x2: 1, y1: 18, y2: total, className: 'kf-baseline' }),
+        Plot.text([{}], { x: 1, y: 8, text: () => 'shaded: alike in use', className: 'kf-faint' }),
+        Plot.link(rows, {
+          x1: ({ found }: Row) => found.low,
+          x2: ({ found }: Row) => found.high,
+          y1: at,
+          y2: at,
+          className: 'kf-stem',
+        }),
+        Plot.link(rows, {
+          x1: ({ thick }: Row) => thick.low,
+          x2: ({ thick }: Row) => thick.high,
+          y1: at,
+          y2: at,
+          className: 'kf-window',
+        }),
+        Plot.dot(rows, { x: ({ found }: Row) => found.ratio, y: at, r: 5, className: 'kf-open kf-stem' }),
+        Plot.text(rows, {
+          x: low,
+          y: (row: Row) => at(row) - 20,
+          text: ({ name, found }: Row) => `${name}: ${times(found.ratio)}, ${said[found.verdict]}`,
+          textAnchor: 'start',
+          className: 'kf-value kf-on-paper',
+        }),
+        ...(truth === null
+          ? []
+          : [
+              Plot.dot([{ truth }], {
+                x: 'truth',
+                y: total - 10,
+                r: 5,
+                symbol: 'diamond',
+                className: 'kf-answer',
+              }),
+              Plot.text([{ truth }], {
+                x: 'truth',
+                y: total - 10,
+                text: () => `truth ${times(truth)}`,
+                textAnchor: truth > middle ? 'end' : 'start',
+                dx: truth > middle ? -10 : 10,
+                className: 'kf-on-paper',
+              }),
+            ]),
+      ],
+    };
+  },
+  table(scene) {
+    const { truth } = trialOf(scene);
+    return {
+      columns: [
+        'How compared',
+        'Times as long',
+        '95 % interval',
+        '90 % interval',
+        'p apart',
+        'p alike',
+        'Verdict',
+      ],
+      rows: [
+        ...rowsOf(scene).map(({ name, found, thick }) => [
+          name,
+          times(found.ratio),
+          `${times(found.low)} to ${times(found.high)}`,
+          `${times(thick.low)} to ${times(thick.high)}`,
+          chance(found.p),
+          chance(found.pAlike),
+          said[found.verdict],
+        ]),
+        ...(truth === null ? [] : [['truth', times(truth), '–', '–', '–', '–', 'as stated']]),
+      ],
+    };
+  },
+  caption: (scene) =>
+    (differentWords[trialOf(scene).within ? 'runs-within' : 'runs-across']?.(scene) ?? [])
+      .filter(Boolean)
+      .join(' '),
+};
+
+const chance = (p: number): string => (p < 0.001 ? 'below 0.001' : plain(p, 2));

@@ -1,0 +1,25 @@
+import { differentControls } from './controls.ts';
+import { differentNumbers } from './numbers.ts';
+import { differentWords } from './words.ts';
+import { differentWorked } from './worked.ts';
+import { extent } from './values.ts';
+import { trialOf } from './trial.ts';
+import { powerCurveFigure } from './figure-power-curve.ts';
+import { runsByLot } from './figure-runs-by-lot.ts';
+import { toldOrAlike } from './figure-told-or-alike.ts';
+import type { Topic } from '../topic.ts';
+
+/** When runs have told two knives apart, when they have shown them alike, and how many it takes. */
+export const topic: Topic = {
+  numbers: differentNumbers,
+  words: differentWords,
+  worked: differentWorked,
+  controls: differentControls,
+  calls: {
+    spread: (scene) => {
+      const { least, most } = extent(trialOf(scene).x);
+      return { answer: most / least, sum: null };
+    },
+  },
+  figures: [runsByLot, toldOrAlike, powerCurveFigure],
+};

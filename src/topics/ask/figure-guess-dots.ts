@@ -1,0 +1,131 @@
+import * as Plot from '@observablehq/plot';
+import { tally } from './guesses.ts';
+import type { Guess } from './guesses.ts';
+import type { Scene } from '../../scene/scene.ts';
+import { plain, times } from '../../scene/show.ts';
+import type { Figure } from '../../figure-kit/figure.ts';
+import { baselineY, gridX } from '../../figure-kit/grid.ts';
+import { ratioAxis, tickValues } from '../../figure-kit/ratio-axis.ts';
+
+/** What the guesses are held against. */
+export interface HeldAgainst {
+  answer: number;
+  sum: number | null;
+  /** What was measured, where anything was. */
+  measured: number | null;
+}
+
+interface Dot {
+  x: number;
+  level: number;
+}
+
+const columns = 28;
+const levelPx = 11;
+const highest = 24;
+
+/** Guesses heaped in columns of equal width on the logarithmic axis; one dot for so many of them. */
+function heap(
+  guesses: readonly Guess[],
+  low: number,
+  high: number,
+): { dots: Dot[]; each: number; levels: number } {
+  const width = Math.log(high / low) / columns;
+  const counts = new Map<number, number>();
+  for (const { ratio, count } of guesses) {
+    const column = Math.min(columns - 1, Math.max(0, Math.floor(Math.log(ratio / low) / width)));
+    counts.set(column, (counts.get(column) ?? 0) + count);
+  }
+  const each = Math.max(1, Math.ceil(Math.max(...counts.values()) / highest));
+  const dots = [...counts].flatMap(([column, count]) =>
+    Array.from({ length: Math.ceil(count / each) }, (_, level) => ({
+      x: low * Math.exp((column + 0.5) * width),
+      level: level + 0.5,
+    })),
+  );
+  return { dots, each, levels: Math.max(...dots.map(({ level }) => level)) + 0.5 };
+}
+
+/** An audience's guesses as dots, with the sum, the model's answer and what was measured. */
+export const guessDots = (guesses: readonly Guess[], held: HeldAgainst): Figure => {
+  // From left to right, each label a row below the one before: none then lies across another's line.
+  const marks = [
+    ...(held.sum === null ? [] : [{ at: held.sum, text: 'added', className: 'kf-guess-sum' }]),
+    { at: held.answer, text: 'model', className: 'kf-guess-answer' },
+    ...(held.measured === null
+      ? []
+      : [{ at: held.measured, text: 'measured', className: 'kf-guess-measured' }]),
+  ].sort((one, other) => one.at - other.at);
+  // A guess of a million must not press all others into a corner: it is heaped at the end of the axis.
+  const reach = [
+    1,
+    ...marks.map(({ at }) => at),
+    ...guesses.map(({ ratio }) => Math.min(held.answer * 50, Math.max(held.answer / 50, ratio))),
+  ];
+  const low = Math.min(...reach) / 1.3;
+  // The last label needs room on its right, four tenths of a narrow sheet.
+  const high = Math.max(Math.max(...reach) * 1.3, ((marks.at(-1)?.at ?? 1) / low ** 0.4) ** (1 / 0.6));
+  return {
+    id: 'guess-dots',
+    title: ({ subject, baseline }) => `What was guessed of ${subject.name} against ${baseline.name}`,
+    units: 'times as long as the baseline',
+    scale: 'logarithmic axis',
+    reading: ({ entry }) => `${entry.reading} reading`,
+    source: 'an audience',
+    options(_scene: Scene, { narrow }) {
+      const marginX = 16;
+      const { dots, levels } = heap(guesses, low, high);
+      const rowPx = 16;
+      const labelled = marks.map((mark, index) => ({ ...mark, dy: -rowPx * (marks.length - index) + 4 }));
+      const marginTop = 10 + rowPx * marks.length;
+      return {
+        height: Math.max(60, levels * levelPx) + marginTop + 44,
+        marginLeft: marginX,
+        marginRight: marginX,
+        marginTop,
+        marginBottom: 44,
+        x: { ...ratioAxis(low, high, narrow, 'times as long as the baseline'), labelAnchor: 'center' },
+        y: { domain: [0, Math.max(levels, 60 / levelPx)], axis: null },
+        marks: [
+          gridX(tickValues(low, high, narrow)),
+          baselineY(0),
+          Plot.dot(dots, { x: 'x', y: 'level', r: 4, className: 'kf-guess' }),
+          ...labelled.flatMap((mark) => [
+            Plot.ruleX([mark], { x: 'at', className: mark.className, insetTop: mark.dy + 2 }),
+            Plot.text([mark], {
+              x: 'at',
+              text: ({ text, at }: typeof mark) => `${text} ${times(at)}`,
+              frameAnchor: 'top',
+              dy: mark.dy,
+              textAnchor: 'start',
+              dx: 5,
+              className: 'kf-value',
+            }),
+          ]),
+        ],
+      };
+    },
+    table() {
+      const { guesses: total, added, called, otherKnife, median } = tally(guesses, held);
+      return {
+        columns: ['What', 'Value'],
+        rows: [
+          ['Guesses', String(total)],
+          ['The guess in the middle', times(median)],
+          ...(added === null ? [] : [['Gave the sum', String(added)]]),
+          ['Gave the model’s answer', String(called)],
+          ['Called the other knife', String(otherKnife)],
+          ['Model', times(held.answer)],
+          ...(held.sum === null ? [] : [['Effects added', times(held.sum)]]),
+          ...(held.measured === null ? [] : [['Measured', times(held.measured)]]),
+        ],
+      };
+    },
+    caption({ subject, baseline }) {
+      const { guesses: total, added, called, median } = tally(guesses, held);
+      const { each } = heap(guesses, low, high);
+      const of = (many: number) => `${many} (${plain((many / total) * 100, 2)} %)`;
+      return `Of ${total === 1 ? 'one guess' : `${total} guesses`} of ${subject.name} against ${baseline.name} the middle one is ${times(median)}; ${added === null ? '' : `${of(added)} gave the sum, `}${of(called)} the model’s answer of ${times(held.answer)}${held.measured === null ? '' : `, and ${times(held.measured)} was measured`}.${each > 1 ? ` A dot stands for ${each} guesses.` : ''}`;
+    },
+  };
+};

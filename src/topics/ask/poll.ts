@@ -1,0 +1,93 @@
+import { changes, standing } from '../../phrases/lists.ts';
+import type { Scene } from '../../scene/scene.ts';
+import { plain } from '../../scene/show.ts';
+import { temptingSum } from '../../phrases/tempting-sum.ts';
+
+/** One answer a poll offers: a span of ratios, with the thought that leads there. */
+export interface PollOption {
+  letter: string;
+  /** The span, from `low` up to `high`; 0 and Infinity at the ends. */
+  low: number;
+  high: number;
+  /** The value the thought comes to: where a count of this option is drawn. */
+  at: number;
+  thought: string;
+}
+
+interface Candidate {
+  at: number;
+  thought: string;
+}
+
+/** Two values nearer than this share one option: nobody choosing would tell them apart. */
+const apart = Math.log(1.22);
+const most = 5;
+
+const alike: Candidate = { at: 1, thought: 'there is no difference anybody would notice' };
+
+/** What people may arrive at, the more important first. */
+function candidates({ entry, row, subject, baseline }: Scene): Candidate[] {
+  const chosen = row[entry.reading];
+  const other = row[entry.reading === 'close' ? 'pocket' : 'close'];
+  const working = standing(chosen).filter(changes);
+  const largest = working.reduce(
+    (best, { factor }) => (Math.abs(Math.log(factor)) > Math.abs(Math.log(best)) ? factor : best),
+    1,
+  );
+  const sum = temptingSum(chosen);
+  const ahead = (ratio: number) => (ratio > 1 ? subject.name : baseline.name);
+  return [
+    ...(Math.abs(Math.log(chosen.product)) < apart ? [alike] : []),
+    { at: chosen.product, thought: 'every difference multiplies what the others make' },
+    alike,
+    ...(sum > 0 ? [{ at: sum, thought: 'the differences add up' }] : []),
+    { at: 1 / chosen.product, thought: `it is ${ahead(1 / chosen.product)} that cuts on` },
+    { at: largest, thought: 'one difference does nearly all of it' },
+    { at: other.product, thought: 'each difference counts for more or less than it seems' },
+    // Where the knives are alike or nearly so, the options would be too few.
+    { at: 2, thought: `${subject.name} is clearly ahead` },
+    { at: 0.5, thought: `${baseline.name} is clearly ahead` },
+    { at: 1.4, thought: `${subject.name} is a little ahead` },
+    { at: 0.7, thought: `${baseline.name} is a little ahead` },
+    { at: 4, thought: `${subject.name} is far ahead` },
+    { at: 0.25, thought: `${baseline.name} is far ahead` },
+  ];
+}
+
+/** The span's end between two values, rounded so that it can be said. */
+const between = (low: number, high: number): number => Number(plain(Math.sqrt(low * high), 2));
+
+/**
+ * Five answers for a poll, in the order of their size: they leave no gap, and one of them holds the model's answer.
+ */
+export function pollOf(scene: Scene): PollOption[] {
+  const chosen = candidates(scene)
+    .reduce<Candidate[]>(
+      (kept, candidate) =>
+        kept.every(({ at }) => Math.abs(Math.log(at / candidate.at)) >= apart) ? [...kept, candidate] : kept,
+      [],
+    )
+    .slice(0, most)
+    .sort((a, b) => a.at - b.at);
+  return chosen.map(({ at, thought }, index) => {
+    const [before, after] = [chosen[index - 1], chosen[index + 1]];
+    return {
+      letter: String.fromCharCode(65 + index),
+      low: before ? between(before.at, at) : 0,
+      high: after ? between(at, after.at) : Infinity,
+      at,
+      thought,
+    };
+  });
+}
+
+const spanSaid = ({ low, high }: PollOption): string =>
+  low === 0
+    ? `less than ${plain(high, 2)} times as long`
+    : high === Infinity
+      ? `${plain(low, 2)} times as long or more`
+      : `${plain(low, 2)} to ${plain(high, 2)} times as long`;
+
+/** An option as a poll shows it. */
+export const optionSaid = (option: PollOption): string =>
+  `${option.letter}: ${spanSaid(option)}, because ${option.thought}.`;

@@ -1,0 +1,14 @@
+import { jobOf } from '../../phrases/job.ts';
+import { optionSaid, pollOf } from './poll.ts';
+import type { WordsOf } from '../overview/words.ts';
+
+export const askWords: Record<string, WordsOf> = {
+  /** The question as a poll, without its answer. */
+  'ask-question': ({ entry, subject, baseline }) => {
+    const work = jobOf(entry).name;
+    return [
+      `In ${work}, how many times as long does ${subject.name} cut as ${baseline.name} before it is as blunt?`,
+    ];
+  },
+  'ask-options': (scene) => pollOf(scene).map(optionSaid),
+};

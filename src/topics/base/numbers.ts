@@ -1,0 +1,61 @@
+import { nominal } from '../../model/index.ts';
+import type { Family, Quantity, Row, TermId } from '../../model/index.ts';
+import type { Scene } from '../../scene/scene.ts';
+import { percent, plain, ratioInWords, times } from '../../scene/show.ts';
+
+/** A number of the scene, as prose shows it. Every number in a lesson has its name in one of the topics. */
+export type NumberOf = (scene: Scene) => string;
+
+const share = (row: Row, term: TermId): string => {
+  const value = row.logShares?.[term];
+  return value === undefined ? 'no share' : percent(value);
+};
+
+const quantity = (value: Quantity, unit: string, digits = 3): string =>
+  typeof value !== 'number' && 'unknown' in value
+    ? `not known (${plain(value.low, digits)}–${plain(value.high, digits)}${unit})`
+    : `${plain(nominal(value), digits)}${unit}`;
+
+const termIds: readonly TermId[] = ['wedge', 'apex', 'thickness', 'grind', 'finish', 'hardness', 'carbide'];
+const families: readonly Family[] = ['geometry', 'finish', 'steel'];
+
+function factorOf(row: Row, term: TermId): string {
+  const found = row.terms.find(({ id }) => id === term);
+  return found?.factor == null ? 'left out' : times(found.factor);
+}
+
+const perReading = (reading: 'pocket' | 'close'): Record<string, NumberOf> => ({
+  [`${reading}.product`]: ({ row }) => times(row[reading].product),
+  [`${reading}.product.words`]: ({ row }) => ratioInWords(row[reading].product),
+  [`${reading}.rival`]: ({ row }) => times(row[reading].rival),
+  ...Object.fromEntries(
+    termIds.flatMap((term): [string, NumberOf][] => [
+      [`${reading}.${term}`, ({ row }) => factorOf(row[reading], term)],
+      [`${reading}.${term}.share`, ({ row }) => share(row[reading], term)],
+    ]),
+  ),
+  ...Object.fromEntries(
+    families.map((family): [string, NumberOf] => [
+      `${reading}.family.${family}`,
+      ({ row }) => times(row[reading].families[family]),
+    ]),
+  ),
+});
+
+export const numbers: Record<string, NumberOf> = {
+  'subject.name': ({ subject }) => subject.name,
+  'baseline.name': ({ baseline }) => baseline.name,
+  'subject.angle': ({ subjectKnife }) => quantity(subjectKnife.angleDeg, '°'),
+  'baseline.angle': ({ baselineKnife }) => quantity(baselineKnife.angleDeg, '°'),
+  'subject.edge': ({ subjectKnife }) => quantity(subjectKnife.edgeMm, ' mm'),
+  'baseline.edge': ({ baselineKnife }) => quantity(baselineKnife.edgeMm, ' mm'),
+  'subject.hrc': ({ subjectKnife }) => quantity(subjectKnife.hrc, ' HRC'),
+  'baseline.hrc': ({ baselineKnife }) => quantity(baselineKnife.hrc, ' HRC'),
+  friction: ({ entry }) => quantity(entry.friction, ''),
+
+  'reading.product': ({ entry, row }) => times(row[entry.reading].product),
+
+  ...perReading('pocket'),
+  ...perReading('close'),
+  rolling: ({ row }) => times(row.close.sideLoad.rolling),
+};

@@ -1,0 +1,25 @@
+import { nominal, parameters } from '../../model/index.ts';
+import { behindFactors, behindOf, contactDepthOf, slipMm } from './values.ts';
+import type { Behind } from './values.ts';
+import type { NumberOf } from '../base/numbers.ts';
+import { brief, plain, times } from '../../scene/show.ts';
+
+/** A measure to three figures, without empty decimals. */
+const short = (value: number): string => brief(Number(plain(value)));
+
+const grindAngle = ({ grindAngleDeg }: Behind): string => `${short(grindAngleDeg)}°`;
+
+const exponent = parameters.thicknessExponent;
+
+/** The numbers of what lies behind an edge. */
+export const behindNumbers: Record<string, NumberOf> = {
+  'contact.depth': (scene) => `${brief(contactDepthOf(scene))} mm`,
+  'subject.grind.angle': (scene) => grindAngle(behindOf(scene).subject),
+  'baseline.grind.angle': (scene) => grindAngle(behindOf(scene).baseline),
+  'slip.height': () => `${slipMm} mm`,
+  'behind.close': (scene) => times(behindFactors(scene).close.both),
+  'behind.pocket': (scene) => times(behindFactors(scene).pocket.both),
+  'thickness.exponent': ({ lineUp }) =>
+    brief(nominal(lineUp.assumptions?.thicknessExponent ?? exponent.default)),
+  'thickness.exponent.range': () => `${brief(exponent.low)} to ${brief(exponent.high)}`,
+};

@@ -1,0 +1,46 @@
+import { carbideWithPlusMinus, hardenedFrom } from '../../phrases/hardened-said.ts';
+import { list } from '../../phrases/lists.ts';
+import { brief, plain } from '../../scene/show.ts';
+import type { Hardened } from '../../scene/steel.ts';
+import { contents } from './entry.ts';
+import { designationsHold } from '../../model/index.ts';
+
+/** What a content left empty is taken for. */
+export const contentNotKnownSaid = `A content left empty is not known: it may be anything the designations of the list hold, ${list(
+  contents.map((of) => {
+    const { low, high } = designationsHold(of);
+    return `${of} ${brief(low)} to ${brief(high)} %`;
+  }),
+)}. The ± grows with it. Where the steel has none, write 0.`;
+
+/** What a composition comes to, in words. */
+export function compositionSaid(hardened: Hardened): string[] {
+  const { volPercent, tieLine, austeniteCarbon, notes } = hardened.estimate;
+  const names = { Fe3C: tieLine.formula, CrC: tieLine.formula, MC: 'MC', M6C: 'M6C' } as const;
+  const kinds = (Object.keys(names) as (keyof typeof names)[]).flatMap((kind) => {
+    const volume = volPercent[kind];
+    return volume === undefined ? [] : [`${plain(volume, 2)} % ${names[kind]}`];
+  });
+  return [
+    `Carbide ${hardenedFrom(hardened)}: ${carbideWithPlusMinus(hardened)} by volume${kinds.length > 1 ? `, of it ${list(kinds)}` : kinds.length === 1 ? `, all of it ${tieLineName(volPercent, names)}` : ''}.`,
+    `The matrix keeps ${plain(austeniteCarbon.value, 2)} ± ${plain(austeniteCarbon.plusMinus, 1)} % carbon by mass.`,
+    ...notes,
+  ];
+}
+
+/** The one kind there is. */
+const tieLineName = <Kind extends string>(
+  volPercent: Partial<Record<Kind, number>>,
+  names: Record<Kind, string>,
+): string =>
+  (Object.keys(names) as Kind[])
+    .filter((kind) => volPercent[kind])
+    .map((kind) => names[kind])
+    .join();
+
+/** The button that puts it into the line-up. */
+export const takeSaid = (name: string): string => `Take it as the carbide of ${name}`;
+
+/** That it was. */
+export const carbideTaken = (name: string, hardened: Hardened): string =>
+  `The carbide of ${name} is now ${carbideWithPlusMinus(hardened)} by volume. Undo takes it back.`;

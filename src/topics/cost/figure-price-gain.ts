@@ -1,0 +1,144 @@
+import * as Plot from '@observablehq/plot';
+import { costAskedFirst, costsOf } from './values.ts';
+import type { CostAsked } from './values.ts';
+import { costVerdict, offerName } from './words.ts';
+import type { Scene } from '../../scene/scene.ts';
+import { brief, times } from '../../scene/show.ts';
+import { knifeName } from '../what-it-takes/words.ts';
+import type { Figure } from '../../figure-kit/figure.ts';
+import { baselineY, gridY } from '../../figure-kit/grid.ts';
+import { ratioAxis, tickValues } from '../../figure-kit/ratio-axis.ts';
+
+interface Point {
+  name: string;
+  price: number;
+  ratio: number;
+  belowFloor: boolean;
+}
+
+/** Labels of points as near as this, px, would lie on each other. */
+const besidePx = 130;
+const linePx = 15;
+
+/**
+ * The height of each label: its point's own, or further down where another label is in the way.
+ *
+ * @param places of the points, px
+ */
+function labelHeights(places: readonly { x: number; y: number }[]): number[] {
+  const taken: { x: number; y: number }[] = [];
+  const heights = places.map(() => 0);
+  const order = places.map((place, index) => ({ ...place, index })).sort((a, b) => a.y - b.y);
+  for (const { x, y, index } of order) {
+    let height = y;
+    for (const other of taken)
+      if (Math.abs(other.x - x) < besidePx && height - other.y < linePx) height = other.y + linePx;
+    taken.push({ x, y: height });
+    heights[index] = height;
+  }
+  return heights;
+}
+
+/** What each offer gives against its price. Offers are typed beside the line-up, so they come with the figure. */
+export function priceGainOf(askedOf: (scene: Scene) => CostAsked): Figure {
+  const pointsOf = (scene: Scene): Point[] =>
+    costsOf(scene, askedOf(scene)).flatMap((one) =>
+      'cost' in one && one.cost.price !== null
+        ? [
+            {
+              name: offerName(one.asked),
+              price: one.cost.price,
+              ratio: one.cost.ratioGained,
+              belowFloor: one.cost.belowFloor,
+            },
+          ]
+        : [],
+    );
+  return {
+    id: 'price-gain',
+    title: (scene) => `What offers for ${knifeName(scene, askedOf(scene).knife)} give, and their price`,
+    units: 'times as long as now; your own money',
+    scale: 'logarithmic upright axis',
+    reading: () => 'close reading',
+    source: 'factor model; prices as typed',
+    options(scene, { width, narrow }) {
+      const points = pointsOf(scene);
+      const ratios = [1, ...points.map(({ ratio }) => ratio)];
+      const [low, high] = [Math.min(...ratios) / 1.25, Math.max(...ratios) * 1.35];
+      const dearest = Math.max(1, ...points.map(({ price }) => price)) * 1.08;
+      const box = { top: 14, bottom: 44, left: 46, right: 14, height: narrow ? 280 : 320 };
+      const across = (price: number) => (price / dearest) * (width - box.left - box.right);
+      const down = (ratio: number) =>
+        (Math.log(high / ratio) / Math.log(high / low)) * (box.height - box.top - box.bottom);
+      const heights = labelHeights(points.map(({ price, ratio }) => ({ x: across(price), y: down(ratio) })));
+      const labelled = points.map((point, index) => ({
+        ...point,
+        at: high / (high / low) ** ((heights[index] ?? 0) / (box.height - box.top - box.bottom)),
+        left: point.price > dearest * 0.55,
+      }));
+      const label = (left: boolean) =>
+        Plot.text(
+          labelled.filter((one) => one.left === left),
+          {
+            x: 'price',
+            y: 'at',
+            text: ({ name, ratio }: Point) => `${name} ${times(ratio)}`,
+            textAnchor: left ? 'end' : 'start',
+            dx: left ? -10 : 10,
+            className: 'kf-value kf-on-paper',
+          },
+        );
+      return {
+        height: box.height,
+        marginTop: box.top,
+        marginBottom: box.bottom,
+        marginLeft: box.left,
+        marginRight: box.right,
+        x: {
+          domain: [0, dearest],
+          label: 'price, in your own money',
+          labelAnchor: 'center',
+          labelArrow: 'none',
+          ticks: narrow ? 4 : 8,
+          tickFormat: brief,
+        },
+        y: ratioAxis(low, high, narrow, 'times as long as now'),
+        marks: [
+          gridY(tickValues(low, high, narrow)),
+          baselineY(1),
+          Plot.link(points, { x1: 0, y1: 1, x2: 'price', y2: 'ratio', className: 'kf-dimension' }),
+          Plot.dot(points, {
+            x: 'price',
+            y: 'ratio',
+            r: 6,
+            symbol: 'diamond',
+            className: 'kf-answer',
+          }),
+          label(false),
+          label(true),
+        ],
+      };
+    },
+    table(scene) {
+      const points = pointsOf(scene);
+      const columns = ['Offer', 'Price', 'Times as long as now'];
+      if (points.length === 0) return { columns, rows: [['no offer with a price', '–', '–']] };
+      return {
+        columns,
+        rows: points.map(({ name, price, ratio, belowFloor }) => [
+          name,
+          brief(price),
+          `${times(ratio)}${belowFloor ? ', below the floor' : ''}`,
+        ]),
+      };
+    },
+    caption(scene) {
+      const asked = askedOf(scene);
+      const priced = pointsOf(scene).length > 0 ? '' : ' No offer has a price yet.';
+      return `${costVerdict(scene, asked, costsOf(scene, asked)).join(' ')}${priced}`;
+    },
+  };
+}
+
+/** The same of the offers that stand in the fields at first. */
+export const priceGain = priceGainOf(costAskedFirst);

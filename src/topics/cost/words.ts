@@ -1,0 +1,142 @@
+/** What offers would give and cost, as the reader is told: a table with a column an offer, and a verdict. */
+
+import type { Cost, Gain } from '../../model/index.ts';
+import type { CostAsked, Offered, OfferAsked } from './values.ts';
+import { finishSaid } from '../../phrases/measures-said.ts';
+import type { Scene } from '../../scene/scene.ts';
+import { brief, percent, plain, signedPercent, times } from '../../scene/show.ts';
+import { knifeName } from '../what-it-takes/words.ts';
+
+const short = (value: number): string => brief(Number(value.toPrecision(3)));
+
+const names = { refinish: 'Refinish', regrind: 'Regrind', steel: 'Another steel' } as const;
+
+export const offerName = ({ of }: OfferAsked): string => names[of];
+
+/** What is done to the knife: `to 16° and 0.4 mm`. */
+function doneSaid({ offer, designation }: OfferAsked): string {
+  if (offer.kind === 'refinish') return `to ${finishSaid(offer.finish)}`;
+  if (offer.kind === 'steel') return `${designation ?? 'steel'} at ${short(offer.hrc as number)} HRC`;
+  const { angleDeg, edgeMm } = offer;
+  return `to ${[
+    ...(angleDeg === undefined ? [] : [`${short(angleDeg)}° per side`]),
+    ...(edgeMm === undefined ? [] : [`${short(edgeMm)} mm behind the edge`]),
+  ].join(' and ')}`;
+}
+
+const gainSaid = (gain: Gain | null): string =>
+  gain === null ? 'not known' : signedPercent(gain.plain, Math.abs(gain.plain) < 0.1 ? 1 : 0);
+
+/** A side load as a share of what the edge stands now. */
+const sideLoad = (ratio: number | null): string =>
+  ratio === null ? 'not known: a toughness is missing' : percent(ratio);
+
+/** Minutes as a time of something: a derived one holds no more than the taking off of steel. */
+function timeSaid(minutes: number, { minutes: typed }: OfferAsked): string {
+  const time = minutes < 1 ? 'under a minute' : minutes === 1 ? 'a minute' : `${short(minutes)} minutes`;
+  return `${time} of ${typed === undefined ? 'taking off steel' : 'work'}`;
+}
+
+type Row = readonly [head: string, cell: (cost: Cost, asked: OfferAsked) => string];
+
+const rows = (scene: Scene, { against }: CostAsked): readonly Row[] => [
+  ['What is done', (_, asked) => doneSaid(asked)],
+  [
+    'Cuts, with now as 1',
+    ({ ratioGained, complete }) =>
+      `${times(ratioGained)}${complete ? '' : ', of the parts that can be compared'}`,
+  ],
+  [
+    `Against ${knifeName(scene, against)}`,
+    ({ overAgainst: { now, then } }) => `${times(then)}, now ${times(now)}`,
+  ],
+  ['Steel taken off', ({ steelMm3 }) => `${short(steelMm3)} mm³`],
+  [
+    'Minutes',
+    ({ minutes }, { minutes: typed }) =>
+      minutes === null
+        ? 'not known'
+        : `${short(minutes)}${typed === undefined ? ', for the steel alone' : ''}`,
+  ],
+  ['Price', ({ price }) => (price === null ? 'not given' : short(price))],
+  ['Gain for each minute', ({ gainPerMinute }) => gainSaid(gainPerMinute)],
+  ['Gain for each unit of money', ({ gainPerMoney }) => gainSaid(gainPerMoney)],
+  ['Blade height lost', ({ bladeHeightLostMm }) => `${short(bladeHeightLostMm)} mm`],
+  ['Side load before it rolls, of now', ({ rolling }) => percent(rolling)],
+  ['Side load before it chips, of now', ({ chipping }) => sideLoad(chipping)],
+  ['Floor of the edge angle', ({ belowFloor }) => (belowFloor ? 'below it: the edge breaks away' : 'kept')],
+];
+
+/** The table: a column an offer, a row a measure. An offer that is refused has its reason where what is done stands. */
+export function costTable(
+  scene: Scene,
+  asked: CostAsked,
+  offered: readonly Offered[],
+): { columns: string[]; rows: string[][] } {
+  return {
+    columns: ['', ...offered.map(({ asked: own }) => offerName(own))],
+    rows: rows(scene, asked).map(([head, cell], index) => [
+      head,
+      ...offered.map((one) =>
+        'cost' in one ? cell(one.cost, one.asked) : index === 0 ? `cannot be: ${one.refused}` : '–',
+      ),
+    ]),
+  };
+}
+
+/** An offer in a sentence: what is done, what it gives, what it costs. */
+export function offerInWords(one: Offered): string {
+  const name = `${offerName(one.asked)} ${one.asked.of === 'steel' ? `(${doneSaid(one.asked)})` : doneSaid(one.asked)}`;
+  if ('refused' in one) return `${name}: this cannot be, since the ${one.refused}.`;
+  const { ratioGained, minutes, price } = one.cost;
+  const costs = [
+    ...(price === null ? [] : [`a price of ${short(price)}`]),
+    ...(minutes === null ? [] : [timeSaid(minutes, one.asked)]),
+  ].join(' and ');
+  return `${name}: ${plain(ratioGained)} times as long as now, for ${costs === '' ? 'a price not given' : costs}.`;
+}
+
+type Known = { asked: OfferAsked; cost: Cost };
+
+/** The one of a few gains that gives most for one of something, if that is known of any. */
+function most(all: readonly Known[], gain: (cost: Cost) => Gain | null): Known | undefined {
+  const known = all.flatMap((one) => {
+    const of = gain(one.cost);
+    return of === null ? [] : [{ one, of: of.plain }];
+  });
+  const best = known.reduce<(typeof known)[number] | undefined>(
+    (first, next) => (first === undefined || next.of > first.of ? next : first),
+    undefined,
+  );
+  return best?.one;
+}
+
+const lowered = (offer: OfferAsked): string => offerName(offer).toLowerCase();
+
+/** Which offer gives most, for money and for minutes, and what must not be missed. */
+export function costVerdict(scene: Scene, asked: CostAsked, offered: readonly Offered[]): string[] {
+  const name = knifeName(scene, asked.knife);
+  const worked = offered.filter((one): one is Offered & Known => 'cost' in one);
+  if (worked.length === 0) return [`None of the offers can be worked out for ${name}.`];
+  const gains = worked.filter(({ cost }) => cost.ratioGained > 1.005 && !cost.belowFloor);
+  if (gains.length === 0) return [`None of these makes ${name} cut longer and keeps its edge.`];
+  const first = gains.reduce((a, b) => (b.cost.ratioGained > a.cost.ratioGained ? b : a));
+  const byMoney = most(gains, ({ gainPerMoney }) => gainPerMoney);
+  const byMinute = most(gains, ({ gainPerMinute }) => gainPerMinute);
+  const broken = worked.filter(({ cost }) => cost.belowFloor);
+  return [
+    `Most is gained by ${lowered(first.asked)}: ${name} would cut ${plain(first.cost.ratioGained)} times as long as now, and ${plain(first.cost.overAgainst.then)} times as long as ${knifeName(scene, asked.against)}.`,
+    byMoney
+      ? `Most for the money: ${lowered(byMoney.asked)}, ${gainSaid(byMoney.cost.gainPerMoney)} of its present cutting for each unit.`
+      : '',
+    byMinute
+      ? `Most for the time: ${lowered(byMinute.asked)}, ${
+          // Under a minute a gain for each minute would be more than the whole gain.
+          byMinute.cost.minutes !== null && byMinute.cost.minutes < 1
+            ? `in ${timeSaid(byMinute.cost.minutes, byMinute.asked)}`
+            : `${gainSaid(byMinute.cost.gainPerMinute)} for each minute`
+        }.`
+      : '',
+    ...broken.map(({ asked: own }) => `Not counted is ${lowered(own)}: the edge would lie below its floor.`),
+  ].filter((sentence) => sentence !== '');
+}

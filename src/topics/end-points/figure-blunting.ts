@@ -1,0 +1,172 @@
+import * as Plot from '@observablehq/plot';
+import type { Scene } from '../../scene/scene.ts';
+import { brief, plain } from '../../scene/show.ts';
+import { stopsOf } from './values.ts';
+import type { Figure } from '../../figure-kit/figure.ts';
+import { baselineY } from '../../figure-kit/grid.ts';
+
+interface Reading {
+  cut: number;
+  sharpness: number;
+  /** Reading less curve. */
+  rest: number;
+}
+
+interface Line {
+  name: string;
+  sharpening: string;
+  subject: boolean;
+  readings: Reading[];
+  curve: { cut: number; sharpness: number }[];
+}
+
+/** Every series with its curve, the subject's first. */
+function linesOf(scene: Scene): Line[] {
+  const told = stopsOf(scene);
+  return (['subject', 'baseline'] as const).flatMap((role) =>
+    told[role].series.map(({ sharpening, readings, curve }): Line => {
+      const by = told.stretch[role];
+      return {
+        name: scene[role].name,
+        sharpening,
+        subject: role === 'subject',
+        readings: readings.map(({ cut, sharpness }, index) => ({
+          cut: cut * by,
+          sharpness,
+          rest: curve.residuals[index] ?? 0,
+        })),
+        // Close together at first, where the curve is steep.
+        curve: Array.from({ length: 41 }, (_, index) => {
+          const cut = curve.last.cut * (index / 40) ** 2;
+          return { cut: cut * by, sharpness: curve.at(cut) };
+        }),
+      };
+    }),
+  );
+}
+
+const most = (values: readonly number[]): number => Math.max(...values, 0) || 1;
+
+const className = ({ subject }: Line): string => (subject ? 'kf-route-close' : 'kf-route-full');
+
+const axis = (scene: Scene, narrow: boolean) => ({
+  // Cuts spread as their root: the first few take off most of the sharpness.
+  type: 'sqrt' as const,
+  domain: [0, most(linesOf(scene).flatMap(({ readings }) => readings.map(({ cut }) => cut)))],
+  label: 'cut so far',
+  labelAnchor: 'center' as const,
+  labelArrow: 'none' as const,
+  ticks: narrow ? 4 : 7,
+  tickFormat: brief,
+});
+
+const dots = (lines: readonly Line[], y: 'sharpness' | 'rest') =>
+  lines.map(({ readings, subject }) =>
+    Plot.dot(readings, {
+      x: 'cut',
+      y,
+      r: 3.5,
+      className: 'kf-chance',
+      stroke: 'currentColor',
+      fill: subject ? 'currentColor' : 'none',
+    }),
+  );
+
+const reading = (scene: Scene): string =>
+  stopsOf(scene).origin === 'own' ? 'as logged; no model in it' : 'imagined, after the close reading';
+
+/** What the readings are of. */
+const readOf = (scene: Scene): string => stopsOf(scene).read ?? 'reading';
+
+const many = (lines: readonly Line[]): string =>
+  lines.length === 1 ? 'one series' : `${lines.length} series`;
+
+/** The readings along every edge, and the curves through them. */
+export const bluntingCurves: Figure = {
+  id: 'blunting-curves',
+  title: ({ subject, baseline }) => `How ${subject.name} and ${baseline.name} blunted`,
+  units: 'readings, by what was cut',
+  scale: 'cuts as their square root',
+  reading,
+  source: 'least squares through each edge’s readings',
+  options(scene, { narrow }) {
+    const lines = linesOf(scene);
+    const top = most(
+      lines.flatMap(({ readings, curve }) => [...readings, ...curve].map(({ sharpness }) => sharpness)),
+    );
+    return {
+      height: narrow ? 280 : 320,
+      marginLeft: 48,
+      marginRight: 16,
+      marginTop: 24,
+      marginBottom: 42,
+      x: axis(scene, narrow),
+      y: { domain: [0, top * 1.05], label: readOf(scene), labelArrow: 'none', ticks: 5, tickFormat: brief },
+      marks: [
+        baselineY(0),
+        ...lines.map((line) =>
+          Plot.line(line.curve, { x: 'cut', y: 'sharpness', className: className(line) }),
+        ),
+        ...dots(lines, 'sharpness'),
+      ],
+    };
+  },
+  table: (scene) => ({
+    columns: ['Knife and sharpening', 'Cut so far', 'Reading', 'By the curve', 'Reading less curve'],
+    rows: linesOf(scene).flatMap(({ name, sharpening, readings }) =>
+      readings
+        .slice(0, 40)
+        .map(({ cut, sharpness, rest }) => [
+          `${name}, ${sharpening}`,
+          plain(cut),
+          plain(sharpness),
+          plain(sharpness - rest),
+          plain(rest, 2),
+        ]),
+    ),
+  }),
+  caption(scene) {
+    const lines = linesOf(scene);
+    const { subject, baseline } = scene;
+    return `${many(lines.filter((line) => line.subject))} of ${subject.name} (thick lines, full dots) and ${many(lines.filter((line) => !line.subject))} of ${baseline.name} (broken lines, open dots), each with the curve that lies nearest to its readings.`.replace(
+      /^\w/,
+      (letter) => letter.toUpperCase(),
+    );
+  },
+};
+
+/** What the curves leave over of the readings: a pattern in it means the curve is the wrong one. */
+export const bluntingRests: Figure = {
+  id: 'blunting-rests',
+  title: ({ subject, baseline }) => `What the curves of ${subject.name} and ${baseline.name} leave over`,
+  units: 'reading less curve, by what was cut',
+  scale: 'cuts as their square root',
+  reading,
+  source: 'least squares through each edge’s readings',
+  options(scene, { narrow }) {
+    const lines = linesOf(scene);
+    const far = most(lines.flatMap(({ readings }) => readings.map(({ rest }) => Math.abs(rest))));
+    return {
+      height: narrow ? 200 : 220,
+      marginLeft: 48,
+      marginRight: 16,
+      marginTop: 24,
+      marginBottom: 42,
+      x: axis(scene, narrow),
+      y: {
+        domain: [-far * 1.15, far * 1.15],
+        label: 'reading less curve',
+        labelArrow: 'none',
+        ticks: 5,
+        tickFormat: brief,
+      },
+      marks: [baselineY(0), ...dots(lines, 'rest')],
+    };
+  },
+  table: bluntingCurves.table,
+  caption(scene) {
+    const rests = linesOf(scene).flatMap(({ readings }) => readings.map(({ rest }) => Math.abs(rest)));
+    const { subject, baseline } = scene;
+    return `No reading of ${subject.name} or ${baseline.name} lies further than ${plain(Math.max(0, ...rests), 2)} from its curve. Dots above and below the line by turns are chance; a bow of them means that the edge does not blunt along this curve, and that the ratio without a curve is the safer one.`;
+  },
+};

@@ -1,0 +1,138 @@
+import * as Plot from '@observablehq/plot';
+import type { StopRatio } from '../../runs/equal-sharpness.ts';
+import type { Scene } from '../../scene/scene.ts';
+import { brief, percent, times } from '../../scene/show.ts';
+import { stopsWords } from './words.ts';
+import { stopsOf } from './values.ts';
+import type { Stops } from './values.ts';
+import type { Figure } from '../../figure-kit/figure.ts';
+import { baselineY, gridY } from '../../figure-kit/grid.ts';
+import { ratioAxis, tickValues } from '../../figure-kit/ratio-axis.ts';
+
+interface Way {
+  id: string;
+  what(told: Stops): string;
+  units: string;
+  axis(told: Stops): string;
+  stops(told: Stops): readonly StopRatio[];
+  /** The one that is pointed at. */
+  one(told: Stops): StopRatio | null;
+  show(stop: number): string;
+  words: readonly string[];
+}
+
+const saidOf = (scene: Scene, names: readonly string[]): string =>
+  names
+    .flatMap((name) => stopsWords[name]?.(scene) ?? [])
+    .filter((sentence) => sentence !== '')
+    .join(' ');
+
+/** The ratio of what two knives have cut, over the stop at which they are compared. */
+const ratioOver = ({ id, what, units, axis, stops, one, show, words }: Way): Figure => ({
+  id,
+  title: (scene) => `${scene.subject.name} against ${scene.baseline.name} ${what(stopsOf(scene))}`,
+  units,
+  scale: 'ratio: logarithmic axis',
+  reading: (scene) =>
+    stopsOf(scene).origin === 'own' ? 'as logged; no model in it' : 'close reading as the truth',
+  source: 'least squares; 95 % by Welch on logarithms',
+  options(scene, { narrow }) {
+    const told = stopsOf(scene);
+    const points = stops(told);
+    const at = one(told);
+    const banded = points.filter(({ low, high }) => low !== null && high !== null);
+    const free = points.filter(({ curveFree }) => curveFree !== null);
+    const values = [
+      1,
+      ...points.map(({ ratio }) => ratio),
+      ...banded.flatMap(({ low, high }) => [low ?? 1, high ?? 1]),
+      ...free.map(({ curveFree }) => curveFree ?? 1),
+    ];
+    const [low, high] = [Math.min(...values) / 1.2, Math.max(...values) * 1.2];
+    const [first, last] = [points[0]?.stop ?? 1, points.at(-1)?.stop ?? 0];
+    return {
+      height: narrow ? 280 : 320,
+      marginLeft: narrow ? 46 : 54,
+      marginRight: 16,
+      marginTop: 24,
+      marginBottom: 42,
+      x: {
+        domain: first === last ? [first * 1.1, first * 0.9] : [first, last],
+        label: axis(told),
+        labelAnchor: 'center',
+        labelArrow: 'none',
+        ticks: narrow ? 5 : 8,
+        tickFormat: show,
+      },
+      y: { ...ratioAxis(low, high, false, 'times as much cut'), labelAnchor: 'top' },
+      marks: [
+        gridY(tickValues(low, high, false)),
+        baselineY(1),
+        Plot.areaY(banded, { x: 'stop', y1: 'low', y2: 'high', className: 'kf-stop-band' }),
+        Plot.line(points, { x: 'stop', y: 'ratio', className: 'kf-route-close' }),
+        Plot.dot(free, { x: 'stop', y: 'curveFree', r: 2.5, className: 'kf-chance', stroke: 'currentColor' }),
+        ...(at === null
+          ? []
+          : [
+              Plot.ruleX([at.stop], { className: 'kf-dimension' }),
+              Plot.dot([at], { x: 'stop', y: 'ratio', r: 5, className: 'kf-answer' }),
+              Plot.text([at], {
+                x: 'stop',
+                y: 'ratio',
+                text: ({ ratio }) => times(ratio),
+                dy: -14,
+                className: 'kf-value kf-on-paper',
+              }),
+            ]),
+        ...(points.length === 0
+          ? [
+              Plot.text([1], {
+                frameAnchor: 'middle',
+                text: () => 'no stop in common',
+                className: 'kf-value',
+              }),
+            ]
+          : []),
+      ],
+    };
+  },
+  table(scene) {
+    const told = stopsOf(scene);
+    const open = '–';
+    const orOpen = (value: number | null): string => (value === null ? open : times(value));
+    return {
+      columns: [axis(told), 'Times as much cut', 'From', 'To', 'Without a curve'],
+      rows: stops(told).map(({ stop, ratio, low, high, curveFree }) => [
+        show(stop),
+        times(ratio),
+        orOpen(low),
+        orOpen(high),
+        orOpen(curveFree),
+      ]),
+    };
+  },
+  caption: (scene) =>
+    `${saidOf(scene, words)} The line is the ratio by the fitted curves, the grey its 95 % band where there is one, the dots the ratio without any curve.`,
+});
+
+export const ratioByStop: Figure = ratioOver({
+  id: 'ratio-by-stop',
+  what: ({ read }) => `at equal ${read ?? 'readings'}`,
+  units: 'times as much cut, by the reading at the stop',
+  axis: ({ read }) => `${read ?? 'reading'} at the stop, from sharp to blunt`,
+  stops: ({ bySharpness }) => bySharpness,
+  one: ({ chosen }) => chosen,
+  show: brief,
+  words: ['stops-ratio'],
+});
+
+export const ratioByLoss: Figure = ratioOver({
+  id: 'ratio-by-loss',
+  what: () => 'at equal loss',
+  units: 'times as much cut, by what is left of each edge’s start',
+  axis: ({ read }) => (read === 'force' ? 'first force as a share of the force' : 'left of the own start'),
+  stops: ({ byLoss }) => byLoss,
+  one: ({ half }) => half,
+  show: (share) => percent(share),
+  words: ['stops-loss'],
+});

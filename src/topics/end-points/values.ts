@@ -1,0 +1,122 @@
+import { ratioByStop } from '../../runs/equal-sharpness.ts';
+import type { StopRatio } from '../../runs/equal-sharpness.ts';
+import { inventedSeries } from '../../runs/invented-series.ts';
+import { notRecorded } from '../../runs/log.ts';
+import type { Run, SeriesReading } from '../../runs/log.ts';
+import { seriesOf } from '../../runs/log-series.ts';
+import type { CurvedSeries, LogSeries } from '../../runs/log-series.ts';
+import type { Scene } from '../../scene/scene.ts';
+import { hasSeries, loggedName } from '../../scene/series-held.ts';
+
+/** What the readings along the edges of the two knives come to. */
+export interface Stops {
+  /** The log has readings of both knives; else they are imagined, after the close reading. */
+  origin: 'own' | 'imagined';
+  /** What was read: sharpness, which falls, or forces, which rise; null where some are the one and some the other. */
+  read: 'sharpness' | 'force' | null;
+  subject: LogSeries;
+  baseline: LogSeries;
+  /** Cuts of an imagined series are those of its curve times this. */
+  stretch: { subject: number; baseline: number };
+  /** The ratio at equal sharpness, from sharp to blunt; empty where the two have no stop in common. */
+  bySharpness: readonly StopRatio[];
+  /** The ratio at equal relative loss: stops are shares of each edge's own start. */
+  byLoss: readonly StopRatio[];
+  /** At the stop that was chosen, or halfway down where none was. */
+  chosen: StopRatio | null;
+  /** Where every edge has lost half of its own start. */
+  half: StopRatio | null;
+}
+
+const known = new WeakMap<readonly Run[], Map<string, Stops>>();
+/** Imagined readings are fitted once: the close reading only stretches them. */
+const imagined = new Map<number | undefined, Stops>();
+
+/** The ratio by stop, computed once for a log, its two knives and the stop chosen. */
+export function stopsOf(scene: Scene): Stops {
+  const { entry, row } = scene;
+  const stop = entry.plan?.stop;
+  if (!hasSeries(scene)) return stretched(imaginedAt(stop), row.close.product);
+  const { runs = [] } = entry;
+  const names = [loggedName(entry, entry.subject), loggedName(entry, entry.baseline)] as const;
+  const key = JSON.stringify([...names, stop]);
+  const ofLog = known.get(runs) ?? new Map<string, Stops>();
+  known.set(runs, ofLog);
+  const told = ofLog.get(key) ?? read(seriesOf(runs, names[0]), seriesOf(runs, names[1]), stop, 'own');
+  ofLog.set(key, told);
+  return told;
+}
+
+function imaginedAt(stop: number | undefined): Stops {
+  const before = imagined.get(stop);
+  if (before) return before;
+  const runs = (['x', 'y'] as const).flatMap((knife) =>
+    inventedSeries(knife).map((series, index) => runOf(knife, String(index + 1), series)),
+  );
+  const made = read(seriesOf(runs, 'x'), seriesOf(runs, 'y'), stop, 'imagined');
+  imagined.set(stop, made);
+  return made;
+}
+
+const runOf = (knife: string, sharpening: string, series: SeriesReading[]): Run => ({
+  knife,
+  sharpening,
+  series,
+  lot: notRecorded,
+  stop: notRecorded,
+  checkedEvery: notRecorded,
+  startSharpness: notRecorded,
+  angleDeg: notRecorded,
+  burrChecked: notRecorded,
+  judge: notRecorded,
+});
+
+/** The same edges, of which one goes so many times as far: every ratio is so many times as large. */
+function stretched(stops: Stops, factor: number): Stops {
+  const times = ({ stop, ratio, low, high, curveFree }: StopRatio): StopRatio => ({
+    stop,
+    ratio: ratio * factor,
+    low: low && low * factor,
+    high: high && high * factor,
+    curveFree: curveFree && curveFree * factor,
+  });
+  return {
+    ...stops,
+    stretch: { subject: Math.max(1, factor), baseline: Math.max(1, 1 / factor) },
+    bySharpness: stops.bySharpness.map(times),
+    byLoss: stops.byLoss.map(times),
+    chosen: stops.chosen && times(stops.chosen),
+    half: stops.half && times(stops.half),
+  };
+}
+
+const readingsOf = ({ series }: LogSeries): (readonly SeriesReading[])[] =>
+  series.map(({ readings }: CurvedSeries) => readings);
+
+function read(
+  subject: LogSeries,
+  baseline: LogSeries,
+  stop: number | undefined,
+  origin: Stops['origin'],
+): Stops {
+  const [x, y] = [readingsOf(subject), readingsOf(baseline)];
+  const none = x.length === 0 || y.length === 0;
+  const bySharpness = none ? [] : ratioByStop(x, y);
+  const middle = bySharpness[Math.floor(bySharpness.length / 2)]?.stop;
+  const at = stop ?? (middle === undefined ? undefined : rounded(middle));
+  const kinds = new Set([...subject.series, ...baseline.series].map(({ curve }) => curve.kind));
+  return {
+    origin,
+    read: kinds.size > 1 ? null : kinds.has('rising') ? 'force' : 'sharpness',
+    subject,
+    baseline,
+    stretch: { subject: 1, baseline: 1 },
+    bySharpness,
+    byLoss: none ? [] : ratioByStop(x, y, { relative: true }),
+    chosen: none || at === undefined ? null : (ratioByStop(x, y, { stops: [at] })[0] ?? null),
+    half: none ? null : (ratioByStop(x, y, { stops: [0.5], relative: true })[0] ?? null),
+  };
+}
+
+/** A stop a reader can say: two figures. */
+const rounded = (stop: number): number => Number(stop.toPrecision(2));

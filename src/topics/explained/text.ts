@@ -1,0 +1,81 @@
+import { MODEL_NUMBER } from '../../model/index.ts';
+import type { TermId } from '../../model/index.ts';
+import { escapeMarkdown } from '../../phrases/markdown.ts';
+import type { Scene } from '../../scene/scene.ts';
+import { told } from '../../phrases/factor-phrases.ts';
+import { tellingWords } from './words.ts';
+import { sentencesOf } from '../../phrases/sentences-of.ts';
+import { words } from '../overview/words.ts';
+
+/** How much is told. */
+export const depths = ['one sentence', 'one paragraph', 'all of it'] as const;
+export type Depth = (typeof depths)[number];
+
+/** What the text is pasted into. */
+export const textForms = ['plain text', 'Markdown'] as const;
+export type TextForm = (typeof textForms)[number];
+
+interface Section {
+  heading?: string;
+  paragraphs?: string[];
+  list?: string[];
+}
+
+const say = (name: string, scene: Scene): string[] =>
+  sentencesOf({ ...words, ...tellingWords }, name, scene).filter((sentence) => sentence !== '');
+
+/** The one sentence, with what is said at its end of how sure it is. */
+const oneSentence = (scene: Scene, band: readonly string[]): string =>
+  [say('telling-sentence', scene).join(' ').replace(/\.$/, ''), ...band].join(', ') + '.';
+
+function sections(scene: Scene, depth: Depth, band: readonly string[]): Section[] {
+  const paragraph = (...names: string[]) =>
+    names.map((name) => say(name, scene).join(' ')).filter((text) => text !== '');
+  if (depth === 'one sentence') return [{ paragraphs: [oneSentence(scene, band)] }];
+  const sure = band.length > 0 ? [band.join(' ')] : [];
+  if (depth === 'one paragraph')
+    return [{ paragraphs: [[...paragraph('telling-paragraph'), ...sure].join(' ')] }];
+  return [
+    { heading: say('question', scene).join(' '), paragraphs: paragraph('telling-compared', 'job') },
+    { heading: 'The answer', paragraphs: paragraph('answer', 'reasons') },
+    {
+      heading: 'Factor by factor',
+      list: (Object.keys(told) as TermId[]).map(
+        (id) => `${told[id].title}: ${say(`telling-${id}`, scene).join(' ')}`,
+      ),
+    },
+    { heading: 'Why not add?', paragraphs: paragraph('telling-surprise') },
+    { heading: 'Geometry against steel', paragraphs: paragraph('families', 'shares') },
+    { heading: 'How sure is that?', paragraphs: [...sure, ...paragraph('readings')] },
+    { heading: 'What was measured', paragraphs: paragraph('telling-runs') },
+    { heading: 'What it does not say', list: [...say('telling-not-said', scene), ...say('notes', scene)] },
+  ].filter(({ paragraphs = [], list = [] }) => paragraphs.length + list.length > 0);
+}
+
+/**
+ * A line-up told as text to paste elsewhere, with the link that shows the same.
+ *
+ * @param scene the line-up and what the model makes of it
+ * @param depth one sentence, one paragraph, or all of it
+ * @param form plain text or Markdown; names are escaped in Markdown
+ * @param link the address of the telling, whole
+ * @param band what is said of how sure the ratio is (`bandBehind`), which takes many samples
+ */
+export function tellingText(
+  scene: Scene,
+  depth: Depth,
+  form: TextForm,
+  link: string,
+  band: readonly string[] = [],
+): string {
+  const markdown = form === 'Markdown';
+  const text = markdown ? escapeMarkdown : (plain: string) => plain;
+  const parts = sections(scene, depth, band).flatMap(({ heading, paragraphs = [], list = [] }) => [
+    ...(heading === undefined ? [] : [markdown ? `## ${text(heading)}` : heading]),
+    ...paragraphs.map(text),
+    ...(list.length > 0 ? [list.map((item) => `- ${text(item)}`).join('\n')] : []),
+  ]);
+  const status = `${scene.entry.invented ? 'Invented knives. ' : ''}An estimate by Keenfold’s factor model no. ${MODEL_NUMBER}, not a measurement.`;
+  const source = markdown ? `[The same, worked out and drawn](${link})` : link;
+  return `${[...parts, `${status} ${source}`].join('\n\n')}\n`;
+}

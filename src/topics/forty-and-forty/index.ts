@@ -1,0 +1,21 @@
+import { additiveGuess, compound } from '../../model/index.ts';
+import { percentagesOf } from '../../scene/percentages.ts';
+import { percentagesNumbers } from './numbers.ts';
+import { percentagesWords } from './words.ts';
+import { percentagesWorked } from './worked.ts';
+import { growingBars } from './figure-growing-bars.ts';
+import type { Topic } from '../topic.ts';
+
+/** Percentages that compound: the first lesson. */
+export const topic: Topic = {
+  numbers: percentagesNumbers,
+  words: percentagesWords,
+  worked: percentagesWorked,
+  calls: {
+    percentages: (scene) => ({
+      answer: compound(percentagesOf(scene)),
+      sum: additiveGuess(percentagesOf(scene)),
+    }),
+  },
+  figures: [growingBars],
+};

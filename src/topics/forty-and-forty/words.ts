@@ -1,0 +1,95 @@
+import { additiveGuess, compound } from '../../model/index.ts';
+import { refusedWork } from '../../phrases/refused-work.ts';
+import { changes, leftOut, list, standing } from '../../phrases/lists.ts';
+import type { Scene } from '../../scene/scene.ts';
+import { percent, plain, signedPercent, times, typedPercent } from '../../scene/show.ts';
+import type { WordsOf } from '../overview/words.ts';
+
+/** A term of the chain as the lesson speaks of effects: a percentage of what is already there. */
+interface Effect {
+  id: string;
+  factor: number;
+  /** As it is written: two figures, with its sign. */
+  percent: string;
+}
+
+const effectsOf = ({ row }: Scene): Effect[] =>
+  standing(row.close)
+    .filter(changes)
+    .map(({ id, factor }) => ({
+      id,
+      factor,
+      percent: typedPercent(Number(((factor - 1) * 100).toPrecision(2))),
+    }));
+
+const named = ({ id, percent: worth }: Effect): string => `${id} ${worth}`;
+
+/** What all effects make together, multiplied and, for the contrast, added. */
+function together(effects: readonly Effect[]): string {
+  const percents = effects.map(({ factor }) => (factor - 1) * 100);
+  if (percents.length === 1)
+    return `With one percentage there is nothing to add or multiply: ${times(compound(percents))}.`;
+  return additiveGuess(percents) > 0
+    ? `Added, that would be ${times(additiveGuess(percents))}; multiplied it is ${times(compound(percents))}.`
+    : `Added, that would leave less than nothing; multiplied it is ${times(compound(percents))}.`;
+}
+
+/** The two largest effects alone, as the lesson takes two: the second works on what the first left. */
+function firstTwo(effects: readonly Effect[], { baseline }: Scene): string {
+  const [one, other] = [...effects].sort(
+    (a, b) => Math.abs(Math.log(b.factor)) - Math.abs(Math.log(a.factor)),
+  );
+  // Unreachable: it is asked of three effects or more.
+  if (!one || !other) return '';
+  const gap = (one.factor - 1) * (other.factor - 1);
+  return `Take the two that weigh most. Of 100 cuts of ${baseline.name} ${one.id} makes ${plain(100 * one.factor)}, and ${other.id} then works on those: ${plain(100 * one.factor * other.factor)}. The sum of the two would say ${plain(100 * (one.factor + other.factor - 1))}, ${Math.abs(gap) < 5e-4 ? 'hardly another number' : `and misses by ${percent(Math.abs(other.factor - 1))} of ${plain(Math.abs(100 * (one.factor - 1)))}`}.`;
+}
+
+/** Effects that pull against each other do not cancel by their percentages. */
+function opposed(effects: readonly Effect[], { subject, baseline }: Scene): string {
+  const falls = effects.filter(({ factor }) => factor < 1);
+  if (falls.length === 0) return '';
+  if (falls.length === effects.length)
+    return effects.length === 1
+      ? ''
+      : `All of them pull against ${subject.name}. Each fall is taken of what is left, so they take less together than their sum says.`;
+  const rises = effects.filter(({ factor }) => factor > 1);
+  const product = (some: readonly Effect[]): number => some.reduce((total, { factor }) => total * factor, 1);
+  const [up, down] = [product(rises), product(falls)];
+  const whole = up * down;
+  const end =
+    Math.abs(Math.log(whole)) < 5e-4
+      ? `${subject.name} and ${baseline.name} come out level`
+      : `${signedPercent(whole - 1)} is left`;
+  return `Not all pull one way: ${list(rises.map(({ id }) => id))} for ${subject.name} (${times(up)}), ${list(falls.map(({ id }) => id))} for ${baseline.name} (${times(down)}). To set off a rise of ${percent(up - 1)} takes a fall of ${percent(1 - 1 / up)}, not of ${percent(up - 1)}. Here ${end}.`;
+}
+
+/** Where adding would be right: in the part of the chain whose forces stand side by side. */
+function sideBySide(effects: readonly Effect[], { row, subject, baseline }: Scene): string {
+  const forces = effects.filter(({ id }) => id === 'wedge' || id === 'thickness' || id === 'grind');
+  return forces.length < 2
+    ? ''
+    : `One part of this chain may add after all: ${list(forces.map(({ id }) => id))} stand side by side in one push. With those forces added ${subject.name} against ${baseline.name} makes ${times(row.close.rival)}.`;
+}
+
+/** The first lesson's arithmetic on the line-up's own factors. */
+export const percentagesWords: Record<string, WordsOf> = {
+  percentages: (scene) => {
+    const { entry, row, subject, baseline } = scene;
+    const missing = leftOut(row.close);
+    const effects = effectsOf(scene);
+    if (effects.length === 0)
+      return [
+        `${subject.name} and ${baseline.name} do not differ in any term${missing.length > 0 ? ' that could be computed' : ''}, so there is nothing to multiply.`,
+      ];
+    return [
+      refusedWork(scene),
+      `By the close reading ${subject.name} differs from ${baseline.name} by ${list(effects.map(named))}${missing.length > 0 ? `; ${list(missing)} is left out` : ''}.`,
+      together(effects),
+      effects.length > 2 ? firstTwo(effects, scene) : '',
+      opposed(effects, scene),
+      sideBySide(effects, scene),
+      entry.faceValues ? 'The bars above show the percentages typed on the bench.' : '',
+    ];
+  },
+};

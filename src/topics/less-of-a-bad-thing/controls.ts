@@ -1,0 +1,18 @@
+import type { Control } from '../base/controls.ts';
+import { lessPercentOf } from './values.ts';
+
+/** How much less of the harmful thing; written as the line-up's first typed percentage, a fall. */
+export const lessControls: Record<string, Control> = {
+  less: {
+    label: () => 'Less of what is in the way',
+    min: 0,
+    max: 90,
+    step: 1,
+    unit: ' % less',
+    read: (entry) => Number(lessPercentOf(entry).toPrecision(3)),
+    write: (entry, value) => ({
+      ...entry,
+      faceValues: [value === 0 ? 0 : -value, ...(entry.faceValues ?? []).slice(1)],
+    }),
+  },
+};

@@ -1,0 +1,68 @@
+import * as Plot from '@observablehq/plot';
+import type { Scene } from '../../scene/scene.ts';
+import { times } from '../../scene/show.ts';
+import type { Figure } from '../../figure-kit/figure.ts';
+import { baselineX, gridX } from '../../figure-kit/grid.ts';
+import { ratioAxis, tickValues } from '../../figure-kit/ratio-axis.ts';
+
+interface Answer {
+  name: string;
+  ratio: number;
+}
+
+const answersOf = ({ row }: Scene): Answer[] => [
+  { name: 'Pocket', ratio: row.pocket.product },
+  { name: 'Pocket, forces added', ratio: row.pocket.rival },
+  { name: 'Close', ratio: row.close.product },
+  { name: 'Close, forces added', ratio: row.close.rival },
+];
+
+/** Pocket and close reading, each beside its rival: four answers to one question, on one axis. */
+export const readings: Figure = {
+  id: 'readings',
+  title: ({ subject, baseline }) =>
+    `${subject.name} against ${baseline.name}: two readings, each with its rival`,
+  units: 'times as long as the baseline',
+  scale: 'logarithmic axis',
+  reading: () => 'both',
+  source: 'factor model',
+  options(scene, { narrow }) {
+    const answers = answersOf(scene);
+    const ratios = [1, ...answers.map(({ ratio }) => ratio)];
+    const low = Math.min(...ratios) / 1.4;
+    const high = Math.max(...ratios) * 1.6;
+    const ticks = tickValues(low, high, narrow);
+    return {
+      height: 196,
+      marginLeft: 148,
+      marginRight: 52,
+      marginTop: 6,
+      marginBottom: 42,
+      x: { ...ratioAxis(low, high, narrow, 'times as long as the baseline'), labelAnchor: 'center' },
+      y: { domain: answers.map(({ name }) => name), label: null, tickSize: 0 },
+      marks: [
+        gridX(ticks),
+        baselineX(1),
+        Plot.ruleY(answers, { y: 'name', x1: 1, x2: 'ratio', className: 'kf-stem' }),
+        Plot.dot(answers, { x: 'ratio', y: 'name', r: 5, className: 'kf-answer' }),
+        Plot.text(answers, {
+          // Right of the stem on either side of 1.
+          x: ({ ratio }: Answer) => Math.max(1, ratio),
+          y: 'name',
+          text: ({ ratio }: Answer) => times(ratio),
+          dx: 9,
+          textAnchor: 'start',
+          className: 'kf-value',
+        }),
+      ],
+    };
+  },
+  table: (scene) => ({
+    columns: ['Reading', 'Times as long'],
+    rows: answersOf(scene).map(({ name, ratio }) => [name, times(ratio)]),
+  }),
+  caption: (scene) => {
+    const [pocket, pocketRival, close, closeRival] = answersOf(scene).map(({ ratio }) => times(ratio));
+    return `Pocket reading ${pocket} (forces added ${pocketRival}), close reading ${close} (forces added ${closeRival}).`;
+  },
+};

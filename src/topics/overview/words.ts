@@ -1,0 +1,221 @@
+import { isUnknown, nominal, unknownMeasures } from '../../model/index.ts';
+import type { Attribute, Family, Row, TermId } from '../../model/index.ts';
+import { ofKnife } from '../../comparison/found.ts';
+import { jobOf } from '../../phrases/job.ts';
+import { changes, leftOut, list, standing } from '../../phrases/lists.ts';
+import type { Scene } from '../../scene/scene.ts';
+import { plain, ratioInWords, times } from '../../scene/show.ts';
+
+/** Sentences of the scene. Every sentence that depends on the line-up has its name in one of the topics. */
+export type WordsOf = (scene: Scene) => string[];
+
+const about: Record<TermId, string> = {
+  wedge: 'its edge angle as a wedge',
+  apex: 'its angle at the apex',
+  thickness: 'its thickness behind the edge',
+  grind: 'its primary grind',
+  finish: 'the finish of its edge',
+  hardness: 'its hardness',
+  carbide: 'its carbide',
+};
+
+const familyPhrase: Record<Family, string> = {
+  geometry: 'geometry (angle, thickness and grind)',
+  finish: 'the finish of the edge',
+  steel: 'the steel (hardness and carbide)',
+};
+
+const incomplete = (row: Row): string => {
+  const missing = leftOut(row);
+  return missing.length === 0
+    ? ''
+    : ` The total is incomplete: ${list(missing)} is left out, not taken as 1.`;
+};
+
+/** Whether a factor or total differs from 1 as far as readers are shown it. */
+const differs = (factor: number): boolean => Math.abs(Math.log(factor)) > 5e-3;
+
+const attributePhrase: Record<Attribute, string> = {
+  angleDeg: 'edge angle',
+  edgeMm: 'thickness behind the edge',
+  finish: 'finish',
+  grind: 'primary grind',
+  hrc: 'hardness',
+  carbideVolPercent: 'carbide',
+};
+
+/** How many measures of the two knives are not known: the answer then stands on the middles of their ranges. */
+function notKnown({ subjectKnife, baselineKnife }: Scene): string {
+  const count = [subjectKnife, baselineKnife]
+    .flatMap(unknownMeasures)
+    .filter(({ what }) => what !== 'toughness').length;
+  if (count === 0) return '';
+  return count === 1
+    ? 'One measure in it is not known, so the middle of its range stands in; the notes name it.'
+    : `${count} measures in it are not known, so the middles of their ranges stand in; the notes name them.`;
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+function resists(ratio: number, what: 'rolling' | 'chipping', name: string, baseline: string): string {
+  return differs(ratio)
+    ? `${name} bears ${times(ratio)} the load of ${baseline} before ${what}`
+    : `${name} and ${baseline} bear the same load before ${what}`;
+}
+
+/** What the work says to the chain: refused, with the reason, where wear does not end the edge. */
+function aboutJob({ entry, row, subject, baseline }: Scene): string[] {
+  const job = jobOf(entry);
+  if (job.slicingChain)
+    return [
+      `In ${job.name}, ${job.reason}: the slicing chain can speak of ${subject.name} against ${baseline.name} here.`,
+    ];
+  const { rolling, chipping } = row.close.sideLoad;
+  const told =
+    job.endsBy === 'rolling'
+      ? `What tells is resistance to rolling: ${resists(rolling, 'rolling', subject.name, baseline.name)}.`
+      : chipping === null
+        ? `What tells is resistance to chipping, and to hold ${subject.name} against ${baseline.name} in that needs the toughness of both.`
+        : `What tells is resistance to chipping: ${resists(chipping, 'chipping', subject.name, baseline.name)}.`;
+  return [`The slicing chain is refused for this work (${job.name}): ${job.reason}.`, told];
+}
+
+export const words: Record<string, WordsOf> = {
+  /** One sentence: the answer. */
+  answer: (scene) => {
+    const { entry, row, subject, baseline } = scene;
+    const chosen = row[entry.reading];
+    if (!jobOf(entry).slicingChain) return aboutJob(scene);
+    return [
+      `${subject.name} should cut ${ratioInWords(chosen.product)} as ${baseline.name}: ${times(chosen.product)} by the ${entry.reading} reading.${incomplete(chosen)}`,
+      entry.evenedUp.length > 0
+        ? `Evened up: ${list(entry.evenedUp.map((attribute) => attributePhrase[attribute]))}; the ratio is what the rest is worth.`
+        : '',
+      notKnown(scene),
+    ];
+  },
+
+  question: ({ subject, baseline }) => [
+    `How many times as long does ${subject.name} cut as ${baseline.name}?`,
+  ],
+
+  job: aboutJob,
+
+  /** Which term does most, which pull the other way, what changes nothing. */
+  reasons: ({ entry, row, subject, baseline }) => {
+    const terms = standing(row[entry.reading]);
+    const helping = terms
+      .filter((term) => changes(term) && term.factor > 1)
+      .sort((a, b) => b.factor - a.factor);
+    const hurting = terms
+      .filter((term) => changes(term) && term.factor < 1)
+      .sort((a, b) => a.factor - b.factor);
+    const same = terms.filter((term) => !changes(term));
+    const phrase = ({ id, factor }: { id: TermId; factor: number }) => `${about[id]} (${times(factor)})`;
+    const missing = leftOut(row[entry.reading]);
+    if (same.length === terms.length)
+      return [
+        `${subject.name} and ${baseline.name} do not differ in any term${missing.length > 0 ? ' that stands' : ''}.`,
+      ];
+    const sentences: string[] = [];
+    if (!jobOf(entry).slicingChain)
+      sentences.push('What follows would hold in clean slicing, which this work is not.');
+    if (helping.length > 0) sentences.push(`${subject.name} gains by ${list(helping.map(phrase))}.`);
+    if (hurting.length > 0)
+      sentences.push(`${helping.length > 0 ? 'It' : subject.name} loses by ${list(hurting.map(phrase))}.`);
+    if (same.length > 0)
+      sentences.push(
+        `In ${list(same.map(({ id }) => id))} it and ${baseline.name} are alike: ${same.length > 1 ? 'each of these factors' : 'this factor'} is 1.`,
+      );
+    return sentences;
+  },
+
+  families: ({ entry, row, subject, baseline }) => {
+    const sorted = (Object.entries(row[entry.reading].families) as [Family, number][]).sort(
+      (a, b) => Math.abs(Math.log(b[1])) - Math.abs(Math.log(a[1])),
+    );
+    const [first, ...others] = sorted.filter(([, factor]) => changes({ factor }));
+    if (!first)
+      return [`Neither geometry nor finish nor steel sets ${subject.name} apart from ${baseline.name}.`];
+    const without = sorted.filter(([, factor]) => !changes({ factor }));
+    const missing = leftOut(row[entry.reading]);
+    const rest = others.map(([family, factor]) => `${familyPhrase[family]} makes ${times(factor)}`);
+    const idle = without.map(([family]) => familyPhrase[family]);
+    if (idle.length === 1) rest.push(`${list(idle)} makes no difference`);
+    if (idle.length === 2) rest.push(`neither ${idle.join(' nor ')} makes a difference`);
+    return [
+      `By the ${entry.reading} reading, what ${first[1] > 1 ? `lifts ${subject.name} above` : `puts ${subject.name} behind`} ${baseline.name} ${others.length > 0 ? 'most' : 'alone'} is ${familyPhrase[first[0]]}: ${times(first[1])}.`,
+      `${capital(list(rest))}${missing.length > 0 ? `; ${list(missing)} is left out` : ''}.`,
+    ];
+  },
+
+  shares: ({ entry, row, subject, baseline }) => {
+    const { logShares, terms } = row[entry.reading];
+    if (!logShares) {
+      return standing(row[entry.reading]).some(changes)
+        ? [
+            `The terms for and against ${subject.name} nearly cancel, so a share of the total would mean nothing; the bars show each with its sign.`,
+          ]
+        : [];
+    }
+    const parts = terms
+      .map(({ id }) => ({ id, share: logShares[id] ?? 0 }))
+      .filter(({ share }) => Math.abs(share) >= 0.005);
+    const against = parts.some(({ share }) => share < 0);
+    return [
+      `Of the logarithm of the total for ${subject.name} against ${baseline.name}, ${list(parts.map(({ id, share }) => `${id} holds ${plain(share * 100, 2)} %`))}.`,
+      against ? 'A share below 0 pulls the other way, so the rest hold more than 100 % between them.' : '',
+    ];
+  },
+
+  readings: ({ row, subject, baseline }) => {
+    const { pocket, close } = row;
+    const pair = `${subject.name} against ${baseline.name}`;
+    const onlyPocket = leftOut(close).filter((id) => !leftOut(pocket).includes(id));
+    const [p, c] = [Math.log(pocket.product), Math.log(close.product)];
+    return [
+      !differs(pocket.product) && !differs(close.product)
+        ? `The pocket reading, sums one can do in the head, and the close reading both give ×1.00 for ${pair}.`
+        : `The pocket reading, sums one can do in the head, gives ${times(pocket.product)} for ${pair}; the close reading gives ${times(close.product)}.`,
+      onlyPocket.length > 0
+        ? `The two do not cover the same terms: only the pocket reading counts ${list(onlyPocket)}.`
+        : '',
+      differs(pocket.product) && differs(close.product) && p * c < 0
+        ? 'The two do not agree on which knife cuts longer: the terms pull apart, and the answer hangs on how each is damped.'
+        : Math.abs(p) > Math.abs(c) + 5e-3
+          ? 'The pocket reading counts every effect at face value; friction and the exponents damp them in the close reading.'
+          : Math.abs(c) > Math.abs(p) + 5e-3
+            ? 'Here the close reading is the further from 1: it damps some terms more than others, and counts grind or steel for more.'
+            : '',
+      Math.abs(Math.log(close.rival / close.product)) > 5e-3
+        ? `If the forces of wedge, thickness and grind add instead of multiplying, the close reading becomes ${times(close.rival)}: that is the rival, and no one yet knows which form is true.`
+        : `Were the forces of wedge, thickness and grind to add instead of multiplying (the rival), the close reading would stay at ${times(close.rival)}.`,
+    ];
+  },
+
+  /** What to know about the knife looked at, then about the baseline. */
+  notes: ({ row, rows, entry, subject, baseline }) => [
+    ...row[entry.reading].notes,
+    ...ofKnife(rows[entry.reading], entry.baseline).notes,
+    isUnknown(entry.friction) && entry.reading === 'close'
+      ? `The friction in the cut is known neither for ${subject.name} nor for ${baseline.name}: ${plain(nominal(entry.friction))}, the middle of ${plain(entry.friction.low)}–${plain(entry.friction.high)}, stands in.`
+      : '',
+    isUnknown(entry.contactDepthMm) && entry.reading === 'close'
+      ? `How deep ${subject.name} and ${baseline.name} go into what they cut is not known: ${plain(nominal(entry.contactDepthMm))} mm, the middle of ${plain(entry.contactDepthMm.low)}–${plain(entry.contactDepthMm.high)} mm, stands in.`
+      : '',
+  ],
+
+  'side-load': ({ row, subject, baseline, subjectKnife, baselineKnife }) => {
+    const { rolling, chipping } = row.close.sideLoad;
+    const unknown = [
+      ...(subjectKnife.toughness === undefined ? [subject.name] : []),
+      ...(baselineKnife.toughness === undefined ? [baseline.name] : []),
+    ];
+    return [
+      `Under a side load ${resists(rolling, 'rolling', subject.name, baseline.name)}.`,
+      chipping === null
+        ? `Chipping cannot be compared: the toughness of ${list(unknown)} is not known.`
+        : `${resists(chipping, 'chipping', subject.name, baseline.name)}.`,
+    ];
+  },
+};

@@ -1,7 +1,0 @@
-import { planNumbers } from '../lineup/plan-numbers.ts';
-import { planWords } from '../lineup/plan-words.ts';
-import { planCurve } from '../plots/plan-curve.ts';
-import type { Topic } from './topic.ts';
-
-/** The runs to be cut next: how many would tell, and the sheet they are written on. */
-export const topic: Topic = { numbers: planNumbers, words: planWords, figures: [planCurve] };

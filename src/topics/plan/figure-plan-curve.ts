@@ -1,0 +1,184 @@
+import * as Plot from '@observablehq/plot';
+import { chanceAlike, chanceInPairs, chanceOf, neededOf, planOf } from './values.ts';
+import type { Scene } from '../../scene/scene.ts';
+import { percent, thousands, times, wholePercent } from '../../scene/show.ts';
+import type { Figure } from '../../figure-kit/figure.ts';
+import { baselineY, gridY } from '../../figure-kit/grid.ts';
+
+/** The chance that is planned for: common practice, four in five. */
+const planned = 0.8;
+
+interface Point {
+  runs: number;
+  chance: number;
+}
+
+/** How far the axis goes, and where it is looked at: at most 60 places. */
+function placesOf(scene: Scene): number[] {
+  const { apart } = neededOf(planOf(scene));
+  const most = Math.max(10, Math.ceil(apart * 1.6));
+  const step = Math.max(1, Math.ceil(most / 60));
+  const places = [2, apart];
+  for (let runs = step; runs <= most; runs += step) if (runs > 2) places.push(runs);
+  return [...new Set(places)].sort((a, b) => a - b);
+}
+
+function curve(scene: Scene, ratio: number): Point[] {
+  const { cv } = planOf(scene);
+  return placesOf(scene).map((runs) => ({ runs, chance: chanceOf(cv, ratio, runs) }));
+}
+
+/** The chance at the ratio asked for where both are cut in pairs; nothing where they are not. */
+function inPairs(scene: Scene): Point[] {
+  const { cv, ratio, correlation } = planOf(scene);
+  if (correlation === undefined) return [];
+  return placesOf(scene).map((runs) => ({ runs, chance: chanceInPairs(cv, ratio, runs, correlation) }));
+}
+
+/** A few of the places, that of the plan and the last among them: for the table, and for what takes long to reckon. */
+function fewPlacesOf(scene: Scene): number[] {
+  const { apart } = neededOf(planOf(scene));
+  const places = placesOf(scene);
+  const step = Math.ceil(places.length / 15);
+  return places.filter((runs, index) => index % step === 0 || runs === apart || index === places.length - 1);
+}
+
+/** The chance of showing knives alike that are, to within the ratio asked for. */
+function shownAlike(scene: Scene): Point[] {
+  const { cv, ratio } = planOf(scene);
+  return fewPlacesOf(scene).map((runs) => ({ runs, chance: chanceAlike(cv, ratio, runs) }));
+}
+
+/** Never rounded up to certainty. */
+const chanceSaid = (chance: number): string => (chance > 0.99 ? 'over 99 %' : percent(chance));
+
+/** Half and twice as far from alike, on the axis of ratios. */
+const nearer = (ratio: number): number => Math.sqrt(ratio);
+const further = (ratio: number): number => ratio ** 2;
+
+/** The chances of finding two knives apart and of showing them alike, by the number of sharpenings of each. */
+export const planCurve: Figure = {
+  id: 'plan-curve',
+  title: ({ subject, baseline }) => `How many runs would tell ${subject.name} from ${baseline.name}`,
+  units: 'chance, by sharpenings of each',
+  scale: 'both axes even',
+  reading: () => 'exact, by the noncentral t',
+  source: 'derived; 95 % confidence, lives lognormal',
+  options(scene, { narrow }) {
+    const { ratio } = planOf(scene);
+    const { apart } = neededOf(planOf(scene));
+    const lines = [
+      { ratio: further(ratio), className: 'kf-route-tooth' },
+      { ratio, className: 'kf-route-close' },
+      { ratio: nearer(ratio), className: 'kf-route-wear' },
+    ].map((line) => ({ ...line, points: curve(scene, line.ratio) }));
+    const last = placesOf(scene).at(-1) ?? 10;
+    const alike = shownAlike(scene);
+    const paired = inPairs(scene);
+    return {
+      height: narrow ? 270 : 310,
+      marginLeft: 48,
+      marginRight: narrow ? 52 : 64,
+      marginTop: 22,
+      marginBottom: 42,
+      x: {
+        domain: [0, last],
+        label: 'sharpenings of each knife',
+        labelAnchor: 'center',
+        labelArrow: 'none',
+        ticks: narrow ? 4 : 8,
+        tickFormat: thousands,
+      },
+      y: {
+        domain: [0, 1],
+        label: 'chance of telling',
+        labelArrow: 'none',
+        ticks: [0, 0.2, 0.4, 0.6, 0.8, 1],
+        tickFormat: wholePercent,
+      },
+      marks: [
+        gridY([0.2, 0.4, 0.6, 0.8, 1]),
+        baselineY(0),
+        Plot.ruleY([planned], { className: 'kf-dimension' }),
+        ...lines.map(({ points, className }) => Plot.line(points, { x: 'runs', y: 'chance', className })),
+        Plot.line(alike, { x: 'runs', y: 'chance', className: 'kf-plan-alike' }),
+        Plot.text(alike.filter(({ chance }) => chance > 0.3).slice(0, 1), {
+          x: 'runs',
+          y: 'chance',
+          text: () => 'alike',
+          textAnchor: 'start',
+          dx: 10,
+          dy: 24,
+          className: 'kf-value kf-on-paper',
+        }),
+        Plot.line(paired, { x: 'runs', y: 'chance', className: 'kf-route-full' }),
+        Plot.text(paired.slice(1, 2), {
+          x: 'runs',
+          y: 'chance',
+          text: () => 'in pairs',
+          textAnchor: 'start',
+          dx: 8,
+          dy: 8,
+          className: 'kf-value kf-on-paper',
+        }),
+        // The upper two curves end side by side near certainty: one is named above its end, one below.
+        ...lines.map(({ points, ratio: own }) =>
+          Plot.text(points.slice(-1), {
+            x: 'runs',
+            y: 'chance',
+            text: () => times(own),
+            textAnchor: 'start',
+            dx: 6,
+            dy: own > ratio ? -8 : 8,
+            className: 'kf-value',
+          }),
+        ),
+        Plot.ruleX([apart], {
+          y1: 0,
+          y2: chanceOf(planOf(scene).cv, ratio, apart),
+          className: 'kf-stem',
+        }),
+        Plot.dot([{ x: apart, y: chanceOf(planOf(scene).cv, ratio, apart) }], {
+          x: 'x',
+          y: 'y',
+          r: 5,
+          className: 'kf-answer',
+        }),
+        Plot.text([apart], {
+          x: (runs: number) => runs,
+          y: 0.06,
+          text: (runs: number) => `${thousands(runs)} of each`,
+          textAnchor: 'start',
+          dx: 6,
+          className: 'kf-value kf-on-paper',
+        }),
+      ],
+    };
+  },
+  table(scene) {
+    const { ratio, cv, correlation } = planOf(scene);
+    const ratios = [further(ratio), ratio, nearer(ratio)];
+    return {
+      columns: [
+        'Sharpenings of each',
+        ...ratios.map((own) => `Chance at ${times(own)}`),
+        ...(correlation === undefined ? [] : [`In pairs, at ${times(ratio)}`]),
+        `Chance of showing alike to within ${times(ratio)}`,
+      ],
+      rows: fewPlacesOf(scene).map((runs) => [
+        thousands(runs),
+        ...ratios.map((own) => chanceSaid(chanceOf(cv, own, runs))),
+        ...(correlation === undefined ? [] : [chanceSaid(chanceInPairs(cv, ratio, runs, correlation))]),
+        chanceSaid(chanceAlike(cv, ratio, runs)),
+      ]),
+    };
+  },
+  caption(scene) {
+    const { ratio, cv, correlation } = planOf(scene);
+    const { apart } = neededOf(planOf(scene));
+    const { subject, baseline } = scene;
+    const paired =
+      correlation === undefined ? '' : ' The curve named “in pairs” is for pairs on the same stock.';
+    return `Where one knife’s runs scatter by ${percent(cv)}, ${thousands(apart)} sharpenings of each find ${subject.name} and ${baseline.name} apart in four of five tries if one lasts ${times(ratio)} as long as the other. The curves beside it are for ${times(further(ratio))} and ${times(nearer(ratio))}.${paired} “Alike” is the chance of showing that two knives differ by no more than ${times(ratio)} where they do not differ at all.`;
+  },
+};

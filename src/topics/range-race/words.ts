@@ -1,0 +1,131 @@
+import { nominal } from '../../model/index.ts';
+import type { Family, Reading } from '../../model/index.ts';
+import { drawLevel } from '../../scene/draw-level.ts';
+import type { Level } from '../../scene/draw-level.ts';
+import { groundRoom, ordinary, roomIn, roomOfFamilies } from '../../scene/ranges.ts';
+import type { Scene } from '../../scene/scene.ts';
+import { brief, percent, plain, ratioInWords, times } from '../../scene/show.ts';
+
+const nearOne = (factor: number): boolean => Math.abs(Math.log(factor)) < 5e-3;
+
+/** Where the baseline draws level, in a sentence that never hides that there is no such angle. */
+function meeting({ baseline, baselineKnife }: Scene, { now, answer }: Level, against: string): string {
+  const present = nominal(baselineKnife.angleDeg);
+  const from = `${baseline.name} at ${plain(present)}° per side cuts ${ratioInWords(now)} as ${against} (${times(now)})`;
+  if (nearOne(now))
+    return `${baseline.name} at ${plain(present)}° per side and ${against} are level already.`;
+  if (answer.value === null)
+    return `${from}, and by the angle alone level is not in reach: no angle from 4° to 45° does it.`;
+  const at = `${plain(answer.value)}°`;
+  if (answer.note === 'below the floor')
+    return `${from}. It would draw level at ${at}, but that is below the floor: such an edge breaks away before it wears.`;
+  return answer.value < present
+    ? `${from}. It draws level at ${at}${answer.value < 6 ? ', which is at the floor: whether such an edge stands is doubtful' : ''}.`
+    : `${from}: it is ahead, and only at ${at} would the lead be gone.`;
+}
+
+/** What the meeting costs in steel taken off and in stiffness of the edge. */
+function cost({ baseline, baselineKnife }: Scene, level: Level): string {
+  const { removedMm2, rolling, answer } = level;
+  if (removedMm2 === null || rolling === null || answer.value === null || nearOne(level.now))
+    return `There is nothing to grind off ${baseline.name} for it.`;
+  const edge = plain(nominal(baselineKnife.edgeMm), 2);
+  return `At ${edge} mm behind the edge that takes ${plain(removedMm2)} mm² off the section of ${baseline.name}: ${plain(removedMm2 * 100)} mm³ for every 100 mm of edge. The new edge stands ${percent(rolling)} of the side load before it rolls.`;
+}
+
+const familyOf: Record<Family, string> = {
+  geometry: 'geometry',
+  finish: 'the finish',
+  steel: 'the steel',
+};
+
+/** Which family holds most of the pair's difference, and how that compares with the ordinary room of it. */
+function holdsMost(scene: Scene, reading: Reading): string {
+  const { row, subject, baseline, lineUp } = scene;
+  const [first] = (Object.entries(row[reading].families) as [Family, number][]).sort(
+    (a, b) => Math.abs(Math.log(b[1])) - Math.abs(Math.log(a[1])),
+  );
+  if (!first || nearOne(first[1]))
+    return `By the ${reading} reading ${subject.name} and ${baseline.name} do not differ in any family.`;
+  const [family, factor] = first;
+  const room = roomIn(roomOfFamilies(lineUp)[reading], family).factor;
+  const used = nearOne(room) ? null : Math.abs(Math.log(factor)) / Math.abs(Math.log(room));
+  const whom = factor > 1 ? subject.name : baseline.name;
+  const how =
+    used === null
+      ? ''
+      : used > 1
+        ? `, more than the ordinary room of that family, ${times(room)}`
+        : `, ${percent(used)} of the ordinary room of that family on a log axis (${times(room)})`;
+  return `By the ${reading} reading most of the difference lies in ${familyOf[family]}, which speaks for ${whom}: ${times(factor)} for ${subject.name}${how}.`;
+}
+
+/** Where the baseline draws level with the subject's steel, and with the whole of it. */
+export function drawLevelWords(scene: Scene): string[] {
+  const { whole, steel } = drawLevel(scene);
+  const { subject } = scene;
+  return [
+    meeting(scene, steel, `a knife like itself in the steel of ${subject.name}`),
+    meeting(scene, whole, `${subject.name} as it is`),
+  ];
+}
+
+export const rangeWords: Record<string, (scene: Scene) => string[]> = {
+  /** The ordinary ranges themselves, from where they stand. */
+  'range-given': () => {
+    const { geometry, finish, steel } = ordinary;
+    const { worst, best } = geometry;
+    return [
+      `Geometry: an edge angle from ${brief(worst.angleDeg)}° down to ${brief(best.angleDeg)}° per side, a thickness behind the edge from ${brief(worst.edgeMm)} down to ${brief(best.edgeMm)} mm, and a flat grind from stout (${brief(worst.grind.spineMm)} mm thick over ${brief(worst.grind.heightMm)} mm of height) to slim (${brief(best.grind.spineMm)} mm over ${brief(best.grind.heightMm)} mm).`,
+      `Finish: from P${finish.worst.finish.grit} to P${finish.best.finish.grit}, the coarser the longer in a slice.`,
+      `Steel: from ${brief(steel.worst.hrc)} HRC without carbide to ${brief(steel.best.hrc)} HRC with ${brief(steel.best.carbideVolPercent.CrC)} volume per cent of chromium carbide.`,
+    ];
+  },
+
+  /** Who wins, by each reading; no claim that only one of them supports goes without its name. */
+  ranges: ({ lineUp }) => {
+    const rooms = roomOfFamilies(lineUp);
+    const steel = { pocket: roomIn(rooms.pocket, 'steel'), close: roomIn(rooms.close, 'steel') };
+    const finish = { pocket: roomIn(rooms.pocket, 'finish'), close: roomIn(rooms.close, 'finish') };
+    const ground = { pocket: groundRoom(rooms.pocket), close: groundRoom(rooms.close) };
+    const order = (a: number, b: number) =>
+      nearOne(a / b) ? 'as much as' : a > b ? 'more than' : 'less than';
+    return [
+      `Geometry and finish together: ${times(ground.pocket.factor)} by the pocket reading, ${times(ground.close.factor)} by the close reading.`,
+      `Steel: ${times(steel.pocket.factor)} by the pocket reading, ${times(steel.close.factor)} by the close reading.`,
+      `Finish alone has ${order(finish.pocket.factor, steel.pocket.factor)} steel by the pocket reading and ${order(finish.close.factor, steel.close.factor)} steel by the close one.`,
+    ];
+  },
+
+  /** Over the stated ranges and with the forces added: how far the answer holds. */
+  'ranges-doubt': ({ lineUp }) => {
+    const { close } = roomOfFamilies(lineUp);
+    const ground = groundRoom(close);
+    const steel = roomIn(close, 'steel');
+    const finish = roomIn(close, 'finish');
+    const holds =
+      ground.low > steel.high
+        ? 'Even there geometry and finish keep more room than steel has at its most.'
+        : 'At those ends steel can have as much room as the other two together: then the race is open.';
+    return [
+      `Every factor of the close reading has a range. With each at its least, geometry and finish together have ${times(ground.low)}; with each at its most, ${times(ground.high)}. Steel has from ${times(steel.low)} to ${times(steel.high)}.`,
+      holds,
+      `Finish alone has from ${times(finish.low)} to ${times(finish.high)}.`,
+      `If the forces add instead of multiplying, the two together have ${times(ground.rival)} by the close reading${ground.rival > steel.factor ? ', still more than steel' : ', no more than steel'}.`,
+    ];
+  },
+
+  'draw-level': drawLevelWords,
+
+  'level-cost': (scene) => [cost(scene, drawLevel(scene).steel)],
+
+  /** With a visitor's own knives. */
+  'range-race': (scene) => {
+    const { row, subject, baseline } = scene;
+    return [
+      `${subject.name} should cut ${ratioInWords(row.close.product)} as ${baseline.name} by the close reading.`,
+      holdsMost(scene, 'pocket'),
+      holdsMost(scene, 'close'),
+    ];
+  },
+};

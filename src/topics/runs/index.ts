@@ -1,0 +1,6 @@
+import { runsWords } from './words.ts';
+import { runDots } from './figure-run-dots.ts';
+import type { Topic } from '../topic.ts';
+
+/** What was cut: the log and its verdict. */
+export const topic: Topic = { words: runsWords, figures: [runDots] };

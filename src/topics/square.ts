@@ -1,6 +1,0 @@
-import { squareWords } from '../lineup/square-words.ts';
-import { squaredFigure } from '../plots/squared.ts';
-import type { Topic } from './topic.ts';
-
-/** Prediction and measurement squared, and what is left over between them. */
-export const topic: Topic = { words: squareWords, figures: [squaredFigure] };

@@ -1,0 +1,153 @@
+import * as Plot from '@observablehq/plot';
+import { pushes, resistances, subjectPush } from './push.ts';
+import type { Push, Resistance } from './push.ts';
+import type { Scene } from '../../scene/scene.ts';
+import { percent, times } from '../../scene/show.ts';
+import type { Figure } from '../../figure-kit/figure.ts';
+import { baselineX, gridX } from '../../figure-kit/grid.ts';
+import { hatch, ink, termName } from '../../figure-kit/inks.ts';
+import { shortName } from '../../figure-kit/short-name.ts';
+import { axisY } from '../../figure-kit/steady.ts';
+
+interface Part {
+  name: string;
+  id: Resistance;
+  from: number;
+  to: number;
+}
+
+/** The parts of a push, laid end to end. */
+function partsOf({ parts, id: knife }: Push): Part[] {
+  let reached = 0;
+  return resistances.map((id) => {
+    const from = reached;
+    reached += parts[id];
+    return { name: knife, id, from, to: reached };
+  });
+}
+
+/** The baseline first, then the others in the order of the line-up. */
+const inOrder = (scene: Scene): Push[] => {
+  const all = pushes(scene);
+  const isBaseline = ({ id }: Push) => id === scene.entry.baseline;
+  return [...all.filter(isBaseline), ...all.filter((push) => !isBaseline(push))];
+};
+
+/** Three resistances side by side: every knife's push as a sum, and where multiplying would put it. */
+export const forces: Figure = {
+  id: 'forces',
+  title: ({ baseline }) => `Wedge, thickness and grind side by side, in parts of ${baseline.name}’s push`,
+  units: 'parts of the baseline’s push',
+  scale: 'linear axis from 0',
+  reading: () => 'close reading',
+  source: 'shares of the push assumed; factors from the model',
+  options(scene, { narrow, width }) {
+    const all = inOrder(scene);
+    const parts = all.flatMap(partsOf);
+    const high = Math.max(1, ...all.flatMap(({ added, multiplied }) => [added, multiplied]));
+    const [marginLeft, marginRight] = [narrow ? 78 : 150, 50];
+    const unitPx = (width - marginLeft - marginRight) / high;
+    return {
+      height: all.length * 40 + 54,
+      marginLeft,
+      marginRight,
+      marginTop: 6,
+      marginBottom: 42,
+      x: {
+        domain: [0, high],
+        label: narrow ? 'parts of the baseline’s push' : 'push, in parts of the baseline’s',
+        labelAnchor: 'center',
+        labelArrow: 'none',
+        ticks: 5,
+      },
+      y: { domain: all.map(({ id }) => id), axis: null },
+      marks: [
+        axisY(
+          all.map(({ id }) => id),
+          { text: all.map(({ name }) => shortName(name, narrow ? 10 : 21)), label: null, tickSize: 0 },
+        ),
+        gridX(5),
+        Plot.barX(parts, {
+          y: 'name',
+          x1: 'from',
+          x2: 'to',
+          fill: hatch('geometry'),
+          stroke: ink('geometry'),
+          insetTop: 5,
+          insetBottom: 15,
+        }),
+        Plot.text(
+          parts.filter(({ from, to }) => (to - from) * unitPx > 18),
+          {
+            y: 'name',
+            x: ({ from, to }: Part) => (from + to) / 2,
+            text: ({ id }: Part) => termName[id].charAt(0),
+            dy: -5,
+            className: 'kf-value kf-on-paper',
+          },
+        ),
+        Plot.text(all, {
+          y: 'id',
+          x: 'added',
+          text: ({ added }: Push) => percent(added),
+          textAnchor: 'start',
+          dx: 6,
+          dy: -5,
+          className: 'kf-value kf-on-paper',
+        }),
+        baselineX(1),
+        Plot.dot(
+          all.filter(({ id }) => id !== scene.entry.baseline),
+          { y: 'id', x: 'multiplied', r: 4.5, dy: 12, symbol: 'diamond', className: 'kf-answer' },
+        ),
+        Plot.text(
+          all.filter(({ id }) => id !== scene.entry.baseline),
+          {
+            y: 'id',
+            x: 'multiplied',
+            text: ({ multiplied }: Push) => percent(multiplied),
+            textAnchor: 'start',
+            dx: 8,
+            dy: 12,
+            className: 'kf-faint kf-on-paper',
+          },
+        ),
+      ],
+    };
+  },
+  /** The baseline's wedge by its end; the subject's wedge and thickness, whichever end is nearer. */
+  drag(scene, _size, { x, y }) {
+    const push = inOrder(scene)[y];
+    if (push?.id === scene.entry.baseline) return { control: 'push.wedge', value: (at) => 100 * at.x };
+    if (push?.id !== scene.entry.subject) return undefined;
+    const [wedge = 0, thickness = 0] = partsOf(push).map(({ to }) => to);
+    const part = x < (wedge + thickness) / 2 ? 0 : 1;
+    return {
+      control: part === 0 ? 'subject.angle' : 'subject.edge',
+      stands: (other) => partsOf(subjectPush(other))[part]?.to ?? 0,
+    };
+  },
+  table: (scene) => ({
+    columns: [
+      'Knife',
+      ...resistances.map((id) => `Push for ${id}`),
+      'Added',
+      'Multiplied',
+      'Factor added',
+      'Factor multiplied',
+    ],
+    rows: inOrder(scene).map(({ name, parts, added, multiplied }) => [
+      name,
+      ...resistances.map((id) => percent(parts[id], 1)),
+      percent(added, 1),
+      percent(multiplied, 1),
+      times(1 / added),
+      times(1 / multiplied),
+    ]),
+  }),
+  caption(scene) {
+    const subject = pushes(scene).find(({ id }) => id === scene.entry.subject);
+    const { baseline } = scene;
+    return `Of the push of ${baseline.name}, ${subject?.name ?? ''} needs ${percent(subject?.added ?? 1)} if wedge (W), thickness (T) and grind (G) add, as the bars do, and ${percent(subject?.multiplied ?? 1)} if they multiply, as the diamond does.`;
+  },
+};

@@ -1,0 +1,213 @@
+import { runsNeeded } from '../../model/index.ts';
+import type { Family, Knife, TermId } from '../../model/index.ts';
+import { found } from '../../comparison/found.ts';
+import { jobOf } from '../../phrases/job.ts';
+import { measuresSaid } from '../../phrases/measures-said.ts';
+import { notKnownOf } from '../../phrases/not-known.ts';
+import { pushes, pushShares, resistances, subjectPush } from './push.ts';
+import { changes, leftOut, list, standing } from '../../phrases/lists.ts';
+import type { Scene } from '../../scene/scene.ts';
+import { evenable } from '../../comparison/schema.ts';
+import { brief, percent, plain, ratioInWords, times } from '../../scene/show.ts';
+import { ends, inOrder, nearest, stackOf } from '../../scene/stack.ts';
+import type { Stacked, Way } from '../../scene/stack.ts';
+
+const level = (factor: number): boolean => Math.abs(Math.log(factor)) < 5e-3;
+
+/** What the baseline is called in a list. */
+const mark = ({ isBaseline }: Stacked): string => (isBaseline ? ', the baseline' : '');
+
+const ordered = (knives: readonly Stacked[], way: Way): string =>
+  list(knives.map((knife) => `${knife.name} (${times(knife[way])}${mark(knife)})`));
+
+const byWay: Record<Way, string> = {
+  pocket: 'by the pocket reading',
+  close: 'by the close reading',
+  rival: 'with the forces added',
+};
+
+const same = (a: readonly Stacked[], b: readonly Stacked[]): boolean =>
+  a.every(({ id }, index) => id === b[index]?.id);
+
+/** How far apart the first and the last are, and whether the readings agree on the order. */
+function apart(scene: Scene): string[] {
+  const knives = stackOf(scene);
+  const { baseline } = scene;
+  if (ways(scene).every((ratio) => level(ratio)))
+    return [
+      `Set against ${baseline.name}, no knife of this line-up differs from any other: every ratio is 1.`,
+    ];
+  const { first, last, ratio } = ends(scene, 'close');
+  const [pocket, rival] = [ends(scene, 'pocket'), ends(scene, 'rival')];
+  const other = (way: 'pocket' | 'rival', { first: top, last: end, ratio: apartBy }: typeof pocket) =>
+    top.id === first.id && end.id === last.id
+      ? `${byWay[way]} ${times(apartBy)}`
+      : `${byWay[way]}, where ${top.name} leads and ${end.name} is last, ${times(apartBy)}`;
+  const orders = (['pocket', 'rival'] as const).filter((way) => !same(inOrder(knives, way), knives));
+  return [
+    `By the close reading, the longest-cutting first: ${ordered(knives, 'close')}.`,
+    `From ${first.name} down to ${last.name} that is ${times(ratio)}; ${other('pocket', pocket)}; ${other('rival', rival)}.`,
+    orders.length === 0
+      ? 'On the order all three agree.'
+      : `The order is another ${orders.map((way) => `${byWay[way]}: ${ordered(inOrder(knives, way), way)}`).join('; ')}.`,
+    incomplete(knives),
+  ];
+}
+
+const ways = (scene: Scene): number[] =>
+  (['pocket', 'close', 'rival'] as const).map((way) => ends(scene, way).ratio);
+
+/** Which knives stand on fewer than seven terms. */
+function incomplete(knives: readonly Stacked[]): string {
+  const short = knives.filter(({ rows }) => !rows.close.complete);
+  if (short.length === 0) return '';
+  const terms = [...new Set(short.flatMap(({ rows }) => leftOut(rows.close)))];
+  return `In the close reading ${list(terms)} is left out for ${list(short.map(({ name }) => name))}, so the total there covers the other terms only.`;
+}
+
+/** Scatter from one sharpening to the next, of one knife: assumed, to give a feel for what runs can tell. */
+const assumedCv = 0.2;
+
+/** The two that lie nearest, and how many sharpenings would tell them apart. */
+function near(scene: Scene): string[] {
+  const { longer, shorter, ratio } = nearest(scene);
+  const { baseline } = scene;
+  const against = `counted from ${baseline.name} at 1 they stand at ${times(longer.close)} and ${times(shorter.close)}`;
+  if (ratio < 1.005)
+    return [
+      `By the close reading ${longer.name} and ${shorter.name} come out alike; ${against}.`,
+      'No number of runs tells apart what does not differ.',
+    ];
+  const pair = `${longer.name} and ${shorter.name}`;
+  const nearby = `${scene.lineUp.knives.length > 2 ? `${pair} lie nearest` : `There are only two, ${pair}`}: ${against}, which is ${times(ratio)} between them.`;
+  if (ratio < 1.02)
+    return [
+      nearby,
+      `If runs scatter by ${percent(assumedCv)} from one sharpening to the next (assumed), more than a thousand sharpenings of each would be needed to tell them apart: for a loft they are one knife.`,
+    ];
+  const runs = runsNeeded({ cv: assumedCv, ratio });
+  return [
+    nearby,
+    `If runs scatter by ${percent(assumedCv)} from one sharpening to the next (assumed), telling them apart takes about ${brief(Number(plain(runs, 2)))} sharpenings of each.`,
+    ratio < 1.1 ? 'By that reading they are one knife for a day’s work.' : '',
+  ];
+}
+
+/** The push of the knife looked at, part by part; added against multiplied. */
+function forces(scene: Scene): string[] {
+  const { subject, baseline } = scene;
+  const shares = pushShares(scene);
+  const { parts, added, multiplied } = subjectPush(scene);
+  const given = list(resistances.map((id) => `${percent(shares[id])} ${id}`));
+  if (resistances.every((id) => level(shares[id] / parts[id])))
+    return [
+      `The push of ${baseline.name} is taken as ${given}. In all three ${subject.name} is like it: the push is the same, added or multiplied.`,
+    ];
+  const others = pushes(scene).filter(({ id }) => id !== scene.entry.subject && id !== scene.entry.baseline);
+  return [
+    `The push of ${baseline.name} is taken as ${given}.`,
+    `${subject.name} needs ${list(resistances.map((id) => `${percent(parts[id])} for ${id}`))}: ${percent(added)} in all, a factor of ${times(1 / added)}.`,
+    `Multiplied, the three factors would leave ${percent(multiplied)}, a factor of ${times(1 / multiplied)}.`,
+    others.length === 0
+      ? ''
+      : `Added and multiplied for the others: ${list(others.map((push) => `${push.name} ${times(1 / push.added)} and ${times(1 / push.multiplied)}`))}.`,
+  ];
+}
+
+const alikeIn: Record<TermId, string> = {
+  wedge: 'the same edge angle',
+  apex: 'the same angle at the apex',
+  thickness: 'the same thickness behind the edge',
+  grind: 'the same wedge of the primary grind',
+  finish: 'the same finish',
+  hardness: 'the same hardness',
+  carbide: 'the same carbide',
+};
+
+const hasUnknown = (knife: Knife): boolean => notKnownOf(knife).length > 0;
+
+const families: readonly Family[] = ['geometry', 'finish', 'steel'];
+
+/** The whole lesson told of a visitor's two knives, and where the others of the line-up stand. */
+function own(scene: Scene): string[] {
+  const { entry, row, subject, baseline, subjectKnife, baselineKnife } = scene;
+  const { pocket, close } = row;
+  const sentences: string[] = [];
+  const job = jobOf(entry);
+  if (!job.slicingChain)
+    sentences.push(
+      `The work is ${job.name}: ${job.reason}. The slicing chain is refused for it, and what follows would hold for ${subject.name} and ${baseline.name} in clean slicing only.`,
+    );
+  if (entry.evenedUp.length > 0)
+    sentences.push(
+      entry.evenedUp.length === evenable.length
+        ? `Everything about ${subject.name} is evened up with ${baseline.name}.`
+        : `Part of ${subject.name} is evened up with ${baseline.name}; the rest is what counts here.`,
+    );
+
+  if ([subjectKnife, baselineKnife].some(hasUnknown))
+    sentences.push('Where a measure is not known, the middle of its range stands for it.');
+
+  const terms = standing(close);
+  const doing = terms.filter(changes);
+  const idle = terms.filter((term) => !changes(term));
+  const missing = leftOut(close);
+  if (doing.length === 0)
+    sentences.push(
+      `${subject.name} and ${baseline.name} are alike in ${missing.length > 0 ? 'every term that stands' : 'all seven terms'}: seven links of 1 make a chain of 1.`,
+    );
+  else {
+    const strongest = doing.reduce((a, b) =>
+      Math.abs(Math.log(b.factor)) > Math.abs(Math.log(a.factor)) ? b : a,
+    );
+    sentences.push(
+      `The chain of ${subject.name} against ${baseline.name} has ${doing.length === 1 ? 'one link that is' : `${doing.length} links that are`} not 1: ${list(doing.map(({ id, factor }) => `${id} ${times(factor)}`))}.`,
+      `Multiplied they make ${times(close.product)} by the close reading: ${subject.name} should cut ${ratioInWords(close.product)} as ${baseline.name}.`,
+    );
+    if (doing.length > 1) sentences.push(`The strongest link is ${strongest.id}.`);
+    if (idle.length > 0)
+      sentences.push(
+        `Both have ${list(idle.map(({ id }) => alikeIn[id]))}, so ${idle.length > 1 ? 'these factors are' : 'this factor is'} 1.`,
+      );
+    const [gain, loss] = [
+      doing.filter(({ factor }) => factor > 1),
+      doing.filter(({ factor }) => factor < 1),
+    ].map((links) => links.reduce((product, { factor }) => product * factor, 1)) as [number, number];
+    if (gain > 1 && loss < 1)
+      sentences.push(
+        `The links pull both ways: those for ${subject.name} make ${times(gain)}, those against it ${times(loss)}.`,
+      );
+    sentences.push(
+      `By family: ${list(families.map((family) => `${family} ${times(close.families[family])}`))}.`,
+    );
+    sentences.push(
+      `At face value, which is the pocket reading, the same knives make ${times(pocket.product)}.`,
+      level(close.rival / close.product)
+        ? 'Adding the forces instead changes nothing to speak of.'
+        : `If the forces add, the close reading becomes ${times(close.rival)}${(close.rival - 1) * (close.product - 1) < 0 && !level(close.rival) && !level(close.product) ? ', on the other side of 1: which of the two cuts longer then hangs on the form of the model' : ''}.`,
+    );
+  }
+  if (missing.length > 0)
+    sentences.push(
+      `Left out, and not taken as 1: ${list(missing)}. The chain is that much shorter than the truth of ${subject.name} against ${baseline.name}.`,
+    );
+  const others = stackOf(scene).filter(({ id }) => id !== entry.subject && id !== entry.baseline);
+  if (others.length > 0)
+    sentences.push(
+      `Against ${baseline.name}, the others of this line-up: ${list(others.map(({ name, close: c, rival }) => `${name} ${times(c)} (forces added ${times(rival)})`))}.`,
+    );
+  return sentences;
+}
+
+export const stackWords: Record<string, (scene: Scene) => string[]> = {
+  /** The measures of every knife, one sentence a knife. */
+  'stack-given': ({ entry, knives, lineUp }) =>
+    knives.map(
+      ({ id, name }) =>
+        `${name}${id === entry.baseline ? ', the baseline' : ''}: ${measuresSaid(found(lineUp.knives, id, 'knife'))}.`,
+    ),
+  'stack-apart': apart,
+  'stack-near': near,
+  'stack-forces': forces,
+  stack: own,
+};

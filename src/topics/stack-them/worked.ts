@@ -1,0 +1,143 @@
+import { nominal, parameters } from '../../model/index.ts';
+import type { TermId } from '../../model/index.ts';
+import { factorOf } from '../../comparison/found.ts';
+import { pushShares, subjectPush } from './push.ts';
+import type { Scene } from '../../scene/scene.ts';
+import { brief, plain, times } from '../../scene/show.ts';
+import type { Worked } from '../worked.ts';
+
+/** Four digits where a value goes on into the next step, so that the reader's own sum agrees with the page. */
+const on = (value: number): string => plain(value, 4);
+/** Five, where a sum and a division follow. */
+const finely = (value: number): string => plain(value, 5);
+
+/** The chain of the knife looked at, link by link, by the close reading; then at face value. */
+function chain(scene: Scene): Worked {
+  const { subject, baseline, subjectKnife, baselineKnife, lineUp, row } = scene;
+  const { close, pocket } = row;
+  const known = (id: TermId, of = close): number => factorOf(of, id) ?? Number.NaN;
+  const link = (id: TermId, of = close): string => {
+    const factor = known(id, of);
+    return Number.isNaN(factor) ? 'left out' : on(factor);
+  };
+  const { geometry, finish, steel } = close.families;
+  const exponent = nominal(lineUp.assumptions?.thicknessExponent ?? parameters.thicknessExponent.default);
+  const angle = known('wedge') * known('apex');
+  const short = close.complete ? '' : ' A link that is left out takes no part.';
+  return {
+    givens: `${subject.name} against ${baseline.name}, close reading; their measures stand in the list above.`,
+    steps: [
+      {
+        say: 'The edge angle is two links: a wedge, and the apex.',
+        tex: '{{wedge}} \\times {{apex}} \\approx {{angle}}',
+        values: { wedge: link('wedge'), apex: link('apex'), angle: on(angle) },
+      },
+      {
+        say: `Thickness behind the edge: ${baseline.name}’s over ${subject.name}’s, to an assumed power.`,
+        tex: '\\left(\\frac{{{tb}}}{{{ta}}}\\right)^{{{e}}} \\approx {{thickness}}',
+        values: {
+          tb: on(nominal(baselineKnife.edgeMm)),
+          ta: on(nominal(subjectKnife.edgeMm)),
+          e: brief(exponent),
+          thickness: link('thickness'),
+        },
+      },
+      {
+        say: 'The primary grind is the last link of geometry.',
+        tex: '{{angle}} \\times {{thickness}} \\times {{grind}} \\approx {{geometry}}',
+        values: {
+          angle: on(angle),
+          thickness: link('thickness'),
+          grind: link('grind'),
+          geometry: on(geometry),
+        },
+      },
+      {
+        say: `Steel: hardness and carbide.${short}`,
+        tex: '{{hardness}} \\times {{carbide}} \\approx {{steel}}',
+        values: { hardness: link('hardness'), carbide: link('carbide'), steel: on(steel) },
+      },
+      {
+        say: 'Geometry, finish and steel together.',
+        tex: '{{geometry}} \\times {{finish}} \\times {{steel}} \\approx {{product}}',
+        values: {
+          geometry: on(geometry),
+          finish: on(finish),
+          steel: on(steel),
+          product: plain(close.product),
+        },
+      },
+      {
+        say: 'The same seven links at face value: the pocket reading.',
+        tex: '{{w}} \\times {{a}} \\times {{t}} \\times {{g}} \\times {{f}} \\times {{h}} \\times {{c}} \\approx {{product}}',
+        values: {
+          w: link('wedge', pocket),
+          a: link('apex', pocket),
+          t: link('thickness', pocket),
+          g: link('grind', pocket),
+          f: link('finish', pocket),
+          h: link('hardness', pocket),
+          c: link('carbide', pocket),
+          product: plain(pocket.product),
+        },
+      },
+    ],
+  };
+}
+
+/** The rival: the baseline's push in its parts, each divided by its factor, and the rest of the chain. */
+function rival(scene: Scene): Worked {
+  const { subject, baseline, row } = scene;
+  const { close } = row;
+  const shares = pushShares(scene);
+  const { parts, added } = subjectPush(scene);
+  const apex = factorOf(close, 'apex');
+  const { finish, steel } = close.families;
+  return {
+    givens: `the push of ${baseline.name} is 1, of which ${plain(shares.wedge)} is wedge, ${plain(shares.thickness)} thickness and ${plain(shares.grind)} grind.`,
+    steps: [
+      {
+        say: `Each part of the push, divided by its own factor: what ${subject.name} needs for it.`,
+        tex: '\\begin{gathered} {{cw}} \\div {{w}} \\approx {{pw}} \\\\ {{ct}} \\div {{t}} \\approx {{pt}} \\\\ {{cg}} \\div {{g}} \\approx {{pg}} \\end{gathered}',
+        values: {
+          cw: finely(shares.wedge),
+          w: finely(factorOf(close, 'wedge')),
+          pw: finely(parts.wedge),
+          ct: finely(shares.thickness),
+          t: finely(factorOf(close, 'thickness')),
+          pt: finely(parts.thickness),
+          cg: finely(shares.grind),
+          g: finely(factorOf(close, 'grind')),
+          pg: finely(parts.grind),
+        },
+      },
+      {
+        say: 'Side by side they add. The factor is 1 over the sum.',
+        tex: '\\begin{gathered} {{pw}} + {{pt}} + {{pg}} \\\\ \\approx {{added}} \\\\ 1 \\div {{added}} \\approx {{force}} \\end{gathered}',
+        values: {
+          pw: finely(parts.wedge),
+          pt: finely(parts.thickness),
+          pg: finely(parts.grind),
+          added: finely(added),
+          force: on(1 / added),
+        },
+      },
+      {
+        say: `Apex, finish and steel are no part of the push, so they go on multiplying. Multiplied throughout, the chain was ${times(close.product)}.`,
+        tex: '{{force}} \\times {{apex}} \\times {{finish}} \\times {{steel}} \\approx {{rival}}',
+        values: {
+          force: on(1 / added),
+          apex: on(apex),
+          finish: on(finish),
+          steel: on(steel),
+          rival: plain(close.rival),
+        },
+      },
+    ],
+  };
+}
+
+export const stackWorked: Record<string, (scene: Scene) => Worked> = {
+  'stack-chain': chain,
+  'stack-rival': rival,
+};

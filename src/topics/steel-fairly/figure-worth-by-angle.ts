@@ -1,0 +1,160 @@
+import * as Plot from '@observablehq/plot';
+import { nominal, regression } from '../../model/index.ts';
+import type { Scene } from '../../scene/scene.ts';
+import { brief, times } from '../../scene/show.ts';
+import { takenAtDeg, worthAt, worthsOf } from '../../scene/steel.ts';
+import type { Worth } from '../../scene/steel.ts';
+import { byAngle } from './words.ts';
+import type { Figure } from '../../figure-kit/figure.ts';
+import { baselineY, gridY } from '../../figure-kit/grid.ts';
+import { shortName } from '../../figure-kit/short-name.ts';
+
+const { low, high } = regression.includedAngleDeg;
+
+/** The included angles that are told: where the close reading takes the line, and those of the two knives. */
+function toldAngles({ subjectKnife, baselineKnife, subject, baseline }: Scene) {
+  return [
+    { who: 'close reading', includedAngleDeg: takenAtDeg },
+    { who: subject.name, includedAngleDeg: 2 * nominal(subjectKnife.angleDeg) },
+    { who: baseline.name, includedAngleDeg: 2 * nominal(baselineKnife.angleDeg) },
+  ];
+}
+
+/** The lives that fit a sheet made for the card: beyond it the line of lives leaves the frame. */
+const fitting = (worths: readonly Worth[], top: number): Worth[] => worths.filter(({ life }) => life <= top);
+
+/** What the subject's steel is worth against the baseline's on edges of one angle, as that angle grows. */
+export const worthByAngle: Figure = {
+  id: 'worth-by-angle',
+  title: ({ subject, baseline }) =>
+    `The steel of ${subject.name} against that of ${baseline.name}, both on an edge of one angle`,
+  units: 'degrees included; times as much',
+  scale: 'linear upright axis from 0',
+  reading: () => 'the published line itself',
+  source: 'thomas-2018-card; life from card derived',
+  options(scene, { narrow }) {
+    const worths = worthsOf(scene);
+    const cards = worths.map(({ card }) => card);
+    const top = Math.max(
+      1.3,
+      1.5 * Math.max(1, ...cards),
+      Math.min(3 * Math.max(1, ...cards), ...worths.slice(-1).map(({ life }) => life * 1.08)),
+    );
+    const taken = worthAt(scene, takenAtDeg);
+    const lives = fitting(worths, top);
+    const own = toldAngles(scene).filter(
+      ({ includedAngleDeg: at }) => at > low && at < high && at !== takenAtDeg,
+    );
+    const end = worths.at(-1);
+    const ends = [
+      ...(end ? [{ ...end, y: end.card, text: 'card' }] : []),
+      ...lives.slice(-1).map((last) => ({ ...last, y: last.life, text: 'life' })),
+    ];
+    return {
+      height: narrow ? 320 : 340,
+      marginLeft: 34,
+      marginRight: 44,
+      marginTop: 40,
+      marginBottom: 42,
+      x: {
+        domain: [low, high],
+        label: 'included angle of both edges, degrees',
+        labelAnchor: 'center',
+        labelArrow: 'none',
+        ticks: narrow ? 4 : 10,
+      },
+      y: { domain: [0, top], label: null, ticks: 6 },
+      marks: [
+        gridY(6),
+        baselineY(0),
+        baselineY(1),
+        ...(end !== undefined && end.includedAngleDeg < high
+          ? [
+              Plot.rect([end], {
+                x1: 'includedAngleDeg',
+                x2: high,
+                y1: 0,
+                y2: top,
+                className: 'kf-floor',
+              }),
+            ]
+          : []),
+        Plot.ruleX([takenAtDeg], { className: 'kf-centre' }),
+        Plot.ruleX(own, { x: 'includedAngleDeg', className: 'kf-dimension' }),
+        Plot.line(lives, { x: 'includedAngleDeg', y: 'life', className: 'kf-level-whole' }),
+        Plot.line(worths, { x: 'includedAngleDeg', y: 'card', className: 'kf-level-steel' }),
+        Plot.dot(taken ? [taken] : [], { x: 'includedAngleDeg', y: 'card', r: 5, className: 'kf-answer' }),
+        Plot.text(taken ? [taken] : [], {
+          x: 'includedAngleDeg',
+          y: 'card',
+          text: ({ card }: Worth) => times(card),
+          dx: 6,
+          dy: 16,
+          textAnchor: 'start',
+          className: 'kf-value kf-on-paper',
+        }),
+        Plot.text(ends, {
+          x: 'includedAngleDeg',
+          y: 'y',
+          text: 'text',
+          dx: 5,
+          textAnchor: 'start',
+          className: 'kf-value kf-on-paper',
+        }),
+        Plot.text([takenAtDeg], {
+          x: (at: number) => at,
+          text: () => 'close reading',
+          frameAnchor: 'top',
+          dy: -14,
+          className: 'kf-faint',
+        }),
+        // Each name is written away from the nearer edge of the sheet.
+        ...(['start', 'end'] as const).map((textAnchor) =>
+          Plot.text(
+            own.filter(({ includedAngleDeg: at }) => at < (low + high) / 2 === (textAnchor === 'start')),
+            {
+              x: 'includedAngleDeg',
+              text: ({ who }: { who: string }) => shortName(who, narrow ? 12 : 24),
+              frameAnchor: 'top',
+              dy: -28,
+              textAnchor,
+              className: 'kf-faint',
+            },
+          ),
+        ),
+        ...(worths.length === 0
+          ? [
+              Plot.text(['the published line is not used for these two'], {
+                frameAnchor: 'middle',
+                lineWidth: 18,
+                className: 'kf-faint',
+              }),
+            ]
+          : []),
+      ],
+    };
+  },
+  // The axis is of included angles.
+  drag: () => ({ control: 'subject.angle', value: ({ x }) => x / 2 }),
+  table(scene) {
+    const row = (name: string, angle: number): string[] => {
+      const worth = worthAt(scene, angle);
+      return [
+        name,
+        `${brief(angle)}°`,
+        worth ? times(worth.card) : 'refused',
+        worth ? times(worth.life) : 'refused',
+      ];
+    };
+    return {
+      columns: ['Where', 'Included angle', 'Card in a fixed number of strokes', 'Life to one stop'],
+      rows: [
+        ...[20, 25, 30, 35, 40].map((angle) => row('both at', angle)),
+        ...toldAngles(scene)
+          .slice(1)
+          .map(({ who, includedAngleDeg }) => row(`both as ${who}`, includedAngleDeg)),
+      ],
+    };
+  },
+  caption: (scene) => byAngle(scene).filter(Boolean).join(' '),
+};

@@ -1,0 +1,76 @@
+import { squareOf } from '../../scene/check-prediction.ts';
+import type { Explanation, SolvableAttribute } from '../../model/index.ts';
+import { found } from '../../comparison/found.ts';
+import { runsOf } from '../../scene/runs.ts';
+import type { Scene } from '../../scene/scene.ts';
+import { plain, times } from '../../scene/show.ts';
+import { suspectsOf } from './values.ts';
+import type { WordsOf } from '../overview/words.ts';
+
+const attributeWord: Record<SolvableAttribute, string> = {
+  angleDeg: 'edge angle',
+  microbevelAngleDeg: 'microbevel angle',
+  edgeMm: 'thickness behind the edge',
+  finish: 'grain size of the finish',
+  hrc: 'hardness',
+  grindHeightMm: 'height of the grind',
+  carbide: 'carbide',
+};
+const attributeUnit: Record<SolvableAttribute, string> = {
+  angleDeg: '°',
+  microbevelAngleDeg: '°',
+  edgeMm: ' mm',
+  finish: ' µm',
+  hrc: ' HRC',
+  grindHeightMm: ' mm',
+  carbide: ' vol %',
+};
+
+const valueSaid = (attribute: SolvableAttribute, value: number): string =>
+  `${plain(value)}${attributeUnit[attribute]}`;
+
+function suspect(scene: Scene, { knife, attribute, from, to, withinStated, note }: Explanation): string {
+  const what = `The ${attributeWord[attribute]} of ${found(scene.knives, knife, 'knife').name}`;
+  if (to === null) return `${what}: no value of it alone explains the runs.`;
+  const how = withinStated
+    ? 'within the ± it was entered with'
+    : note === 'below the floor'
+      ? 'but an edge that slim breaks away'
+      : note === 'out of the regression'
+        ? 'but there the published steels end'
+        : 'outside what was entered';
+  return `${what}: ${valueSaid(attribute, to)} in place of ${valueSaid(attribute, from)}, ${how}.`;
+}
+
+/** Whether a suspect is one that can be believed at all. */
+const possible = ({ to, note }: Explanation): boolean => to !== null && note === undefined;
+
+export const suspectsWords: Record<string, WordsOf> = {
+  /** Which single change of one measure would explain what was measured: possibilities, not findings. */
+  'runs-suspects': (scene) =>
+    suspectsOf(scene)
+      .filter(possible)
+      .map((one) => suspect(scene, one)),
+
+  /** Which single changes cannot. */
+  'runs-ruled-out': (scene) =>
+    suspectsOf(scene)
+      .filter((one) => !possible(one))
+      .map((one) => suspect(scene, one)),
+
+  /** What the list of suspects is worth. */
+  'runs-suspects-said': (scene) => {
+    const { measured } = runsOf(scene);
+    const { subject, baseline } = scene;
+    if (measured === null)
+      return [
+        `Once ${subject.name} and ${baseline.name} have been cut with, this says which single measure would have to be another to explain what came out.`,
+      ];
+    return [
+      squareOf(scene)?.needsExplaining === false
+        ? `Nothing needs explaining between the model and these runs of ${subject.name} and ${baseline.name}. The list below closes what gap there is.`
+        : '',
+      `Each line changes one measure alone until the model says ${times(measured.ratio)} for ${subject.name} against ${baseline.name}. These are possibilities, nearest first, not findings: several measures may be off a little at once, the stop may have been judged differently, and the model itself may be wrong.`,
+    ];
+  },
+};

@@ -1,0 +1,147 @@
+import * as Plot from '@observablehq/plot';
+import { drivable, exponentsOf, routesAt, routesOf } from '../../scene/routes.ts';
+import type { Routes } from '../../scene/routes.ts';
+import type { Scene } from '../../scene/scene.ts';
+import { brief, plain, times } from '../../scene/show.ts';
+import type { Figure } from '../../figure-kit/figure.ts';
+import { baselineY, gridY } from '../../figure-kit/grid.ts';
+import { ratioAxis, tickValues } from '../../figure-kit/ratio-axis.ts';
+
+type Route = 'wedge' | 'tooth' | 'wear' | 'full' | 'close';
+
+/** The curves from the highest to the lowest at a slim edge, each with its own stroke (`kf-route-…`). */
+const curves: readonly { route: Route; name: string; short: string }[] = [
+  { route: 'full', name: 'wedge × tooth, in full', short: 'both in full' },
+  { route: 'close', name: 'wedge × apex, close reading', short: 'close reading' },
+  { route: 'wear', name: 'apex alone: steel to wear', short: 'apex: wear' },
+  { route: 'tooth', name: 'apex alone: tooth depth', short: 'apex: tooth' },
+  { route: 'wedge', name: 'wedge alone', short: 'wedge' },
+];
+
+const [lowDeg, highDeg] = [8, 30];
+const stepsOf = 44;
+
+/** The routes at angles across the figure, as far as such an edge can be driven at all. */
+function along(scene: Scene, low: number, high: number): Routes[] {
+  return Array.from({ length: stepsOf + 1 }, (_, step) => low + ((high - low) * step) / stepsOf)
+    .filter((angleDeg) => drivable(scene, angleDeg))
+    .map((angleDeg) => routesAt(scene, angleDeg));
+}
+
+/** Wedge, apex by both mechanisms and their product, against the angle of the knife looked at. */
+export const twoRoutes: Figure = {
+  id: 'two-routes',
+  title: ({ subject, baseline }) =>
+    `What the edge angle of ${subject.name} is worth against ${baseline.name}`,
+  units: 'times as long, by degrees per side',
+  scale: 'logarithmic axis upwards',
+  reading: () => 'in full, and close reading',
+  source: 'factor model',
+  options(scene, { width, narrow }) {
+    const now = routesOf(scene);
+    const [from, to] = [Math.min(lowDeg, now.angleDeg), Math.max(highDeg, now.angleDeg)];
+    const routes = along(scene, from, to);
+    const [height, marginTop, marginBottom, marginLeft, marginRight] = [narrow ? 340 : 380, 24, 42, 38, 10];
+    const inner = { width: width - marginLeft - marginRight, height: height - marginTop - marginBottom };
+    const atX = (px: number): number => from + ((to - from) * px) / inner.width;
+    const [keyPx, strokePx] = narrow ? [inner.width - 166, 26] : [inner.width - 268, 40];
+    const keyBottomPx = 10 + 18 * curves.length;
+
+    const highest = (list: readonly Routes[]): number =>
+      Math.max(1, ...list.flatMap((at) => curves.map(({ route }) => at[route])));
+    const all = [...routes, now];
+    const low = Math.min(1, ...all.flatMap((at) => curves.map(({ route }) => at[route]))) / 1.1;
+    // The key has the upper right corner to itself: the axis goes on upwards until no curve reaches it there.
+    const underKey = highest(all.filter(({ angleDeg }) => angleDeg > atX(keyPx - 8)));
+    const high = Math.max(
+      highest(all) * 1.15,
+      low * (underKey / low) ** (1 / (1 - (keyBottomPx + 4) / inner.height)),
+    );
+    const ticks = tickValues(low, high, narrow);
+    const atY = (px: number): number => high * (low / high) ** (px / inner.height);
+    const key = curves.map(({ route, name, short }, index) => ({
+      route,
+      y: atY(10 + 18 * index),
+      text: `${narrow ? short : name} ${times(now[route])}`,
+    }));
+    return {
+      height,
+      marginTop,
+      marginBottom,
+      marginLeft,
+      marginRight,
+      x: {
+        domain: [from, to],
+        label: narrow ? 'edge angle, ° per side' : `edge angle of the knife looked at, ° per side`,
+        labelAnchor: 'center',
+        labelArrow: 'none',
+        ticks: narrow ? 5 : 10,
+      },
+      y: ratioAxis(low, high, narrow, 'times as long as the baseline'),
+      marks: [
+        gridY(ticks),
+        baselineY(1),
+        Plot.ruleX([now.angleDeg], {
+          y1: low,
+          y2: now.angleDeg > atX(keyPx - 8) ? atY(keyBottomPx) : high,
+          className: 'kf-dimension',
+        }),
+        ...curves.map(({ route }) =>
+          Plot.line(routes, { x: 'angleDeg', y: route, className: `kf-route-${route}` }),
+        ),
+        ...key.map(({ route, y }) =>
+          Plot.line(
+            [
+              [atX(keyPx), y],
+              [atX(keyPx + strokePx), y],
+            ],
+            { className: `kf-route-${route}` },
+          ),
+        ),
+        Plot.text(key, {
+          x: atX(keyPx + strokePx),
+          y: 'y',
+          text: 'text',
+          dx: 6,
+          textAnchor: 'start',
+          className: 'kf-value kf-on-paper',
+        }),
+        Plot.dot(
+          curves.map(({ route }) => ({ x: now.angleDeg, y: now[route] })),
+          { x: 'x', y: 'y', r: 4, className: 'kf-answer' },
+        ),
+      ],
+    };
+  },
+  drag: () => ({ control: 'subject.angle', value: ({ x }) => x }),
+  table(scene) {
+    const now = routesOf(scene);
+    const listed = [8, 10, 12, 14, 16, 18, 20, 22, 24, 26, 28, 30]
+      .filter((angleDeg) => angleDeg !== now.angleDeg && drivable(scene, angleDeg))
+      .map((angleDeg) => routesAt(scene, angleDeg));
+    return {
+      columns: [
+        'Edge angle per side',
+        'Wedge',
+        'Apex: tooth depth',
+        'Apex: steel to wear',
+        'Wedge × tooth, in full',
+        'Close reading',
+      ],
+      rows: [...listed, now]
+        .sort((a, b) => a.angleDeg - b.angleDeg)
+        .map((at) => [
+          `${brief(at.angleDeg)}°${at === now ? ` (${scene.subject.name})` : ''}`,
+          times(at.wedge),
+          times(at.tooth),
+          times(at.wear),
+          times(at.full),
+          times(at.close),
+        ]),
+    };
+  },
+  caption(scene) {
+    const { angleDeg, wedge, tooth, wear, full, close } = routesOf(scene);
+    return `At ${brief(Number(plain(angleDeg)))}° per side ${scene.subject.name} has ${times(wedge)} by the wedge and at the apex ${times(tooth)} by tooth depth or ${times(wear)} by steel to wear. Wedge and tooth in full make ${times(full)}; the close reading, with E at ${brief(exponentsOf(scene).total)}, makes ${times(close)}.`;
+  },
+};

@@ -1,0 +1,202 @@
+import * as Plot from '@observablehq/plot';
+import { flatUm, scratchUm, toothOf, wearOf } from './numbers.ts';
+import { anglesOf, frictionAngleAt, routesOf } from '../../scene/routes.ts';
+import type { Scene } from '../../scene/scene.ts';
+import { brief, plain, times } from '../../scene/show.ts';
+import type { Figure } from '../../figure-kit/figure.ts';
+
+interface Segment {
+  x1: number;
+  y1: number;
+  x2: number;
+  y2: number;
+}
+
+/** How deep both wedges are drawn, mm: equally deep, so that only the angle sets them apart. */
+const deepMm = 1;
+/** The drawing keeps its scale up to this angle per side. */
+const roomForDeg = 30;
+
+const radians = (degrees: number): number => (degrees * Math.PI) / 180;
+/** An angle to three figures, without empty decimals. */
+const shown = (angleDeg: number): string => brief(Number(plain(angleDeg)));
+const widthMm = (angleDeg: number): number => 2 * deepMm * Math.tan(radians(angleDeg));
+
+/** A dimension line with an oblique stroke at each end. */
+function dimension({ x1, y1, x2, y2 }: Segment, strokeMm: number): Segment[] {
+  const stroke = (x: number, y: number): Segment => ({
+    x1: x - strokeMm,
+    y1: y - strokeMm,
+    x2: x + strokeMm,
+    y2: y + strokeMm,
+  });
+  return [{ x1, y1, x2, y2 }, stroke(x1, y1), stroke(x2, y2)];
+}
+
+const wedgesOf = (scene: Scene) => {
+  const { baseline, subject } = anglesOf(scene);
+  return [
+    { name: scene.baseline.name, angleDeg: baseline.bevel },
+    { name: scene.subject.name, angleDeg: subject.bevel },
+  ];
+};
+
+const margins = { marginLeft: 60, marginRight: 8, marginTop: 30, marginBottom: 30 };
+
+/** One scale for both directions, and the room of the drawing at that scale. */
+function layoutOf(scene: Scene, width: number) {
+  const wedges = wedgesOf(scene);
+  const widest = Math.max(roomForDeg, ...wedges.map(({ angleDeg }) => angleDeg));
+  const innerWidth = width - margins.marginLeft - margins.marginRight;
+  // The slot of each wedge holds it at its widest, and a gap beside it.
+  const pxPerMm = Math.min(240, (innerWidth / 2 - 24) / widthMm(widest));
+  const px = (pixels: number): number => pixels / pxPerMm;
+  return {
+    wedges,
+    px,
+    innerHeight: deepMm * pxPerMm + 26,
+    acrossMm: px(innerWidth),
+    topMm: deepMm + px(26),
+  };
+}
+
+/** Where the first and the second wedge stand. */
+const centreMm = (index: number, acrossMm: number): number => ((index === 0 ? 1 : 3) * acrossMm) / 4;
+
+/** Nearer to the tip than this a flank says too little of its angle to be dragged by. */
+const leastHoldMm = 0.3;
+
+/** Both edges as bare wedges, equally deep in the material, to one scale in both directions. */
+export const twoWedges: Figure = {
+  id: 'two-wedges',
+  title: ({ subject, baseline }) => `${baseline.name} and ${subject.name} as wedges, equally deep`,
+  units: 'mm and degrees per side',
+  scale: 'to scale, both directions alike',
+  reading: () => 'as entered',
+  source: 'derived',
+  options(scene, { width, narrow }) {
+    const { wedges, px, innerHeight, acrossMm, topMm } = layoutOf(scene, width);
+    const placed = wedges.map((wedge, index) => ({
+      ...wedge,
+      centre: centreMm(index, acrossMm),
+      half: widthMm(wedge.angleDeg) / 2,
+    }));
+    const arcMm = deepMm * 0.5;
+    const dimensionMm = deepMm + px(18);
+    const sideMm = px(-14);
+    const lines: Segment[] = [
+      ...dimension({ x1: sideMm, y1: 0, x2: sideMm, y2: deepMm }, px(4)),
+      ...placed.flatMap(({ centre, half }) => [
+        ...dimension({ x1: centre - half, y1: dimensionMm, x2: centre + half, y2: dimensionMm }, px(4)),
+        ...[-half, half].map((side) => ({
+          x1: centre + side,
+          y1: deepMm + px(3),
+          x2: centre + side,
+          y2: dimensionMm + px(6),
+        })),
+      ]),
+    ];
+    const surfaces: Segment[] = [0, deepMm].map((y) => ({ x1: px(-20), y1: y, x2: acrossMm, y2: y }));
+    const segment = { x1: 'x1', y1: 'y1', x2: 'x2', y2: 'y2' };
+    return {
+      width,
+      height: innerHeight + margins.marginTop + margins.marginBottom,
+      ...margins,
+      x: { domain: [0, acrossMm], axis: null },
+      y: { domain: [0, topMm], axis: null },
+      marks: [
+        Plot.link(surfaces, { ...segment, className: 'kf-grid' }),
+        ...placed.map(({ centre, half }) =>
+          Plot.line(
+            [
+              [centre - half, deepMm],
+              [centre, 0],
+              [centre + half, deepMm],
+            ],
+            { className: 'kf-section' },
+          ),
+        ),
+        Plot.link(
+          placed.map(({ centre }) => ({ x1: centre, y1: px(-8), x2: centre, y2: dimensionMm - px(6) })),
+          { ...segment, className: 'kf-centre' },
+        ),
+        Plot.link(lines, { ...segment, className: 'kf-thin' }),
+        ...placed.map(({ centre, angleDeg }) =>
+          Plot.line(
+            Array.from({ length: 13 }, (_, step) => {
+              const at = radians((angleDeg * step) / 12);
+              return [centre + arcMm * Math.sin(at), arcMm * Math.cos(at)];
+            }),
+            { className: 'kf-thin' },
+          ),
+        ),
+        Plot.text(placed, {
+          x: ({ centre, angleDeg }: (typeof placed)[number]) => centre + arcMm * Math.sin(radians(angleDeg)),
+          y: ({ angleDeg }: (typeof placed)[number]) => arcMm * Math.cos(radians(angleDeg)),
+          text: ({ angleDeg }: (typeof placed)[number]) => `${shown(angleDeg)}°`,
+          dx: 7,
+          dy: 8,
+          textAnchor: 'start',
+          className: 'kf-value kf-on-paper',
+        }),
+        Plot.text(placed, {
+          x: 'centre',
+          y: dimensionMm,
+          text: ({ half }: (typeof placed)[number]) => `${plain(2 * half, 2)} mm`,
+          dy: -13,
+          className: 'kf-value',
+        }),
+        Plot.text([`${deepMm} mm`], {
+          x: sideMm,
+          y: deepMm / 2,
+          dx: -6,
+          textAnchor: 'end',
+          className: 'kf-value',
+        }),
+        Plot.text(placed, {
+          x: 'centre',
+          y: 0,
+          text: ({ name }: (typeof placed)[number]) =>
+            name.length > (narrow ? 16 : 30) ? `${name.slice(0, narrow ? 15 : 29)}…` : name,
+          dy: 20,
+        }),
+      ],
+    };
+  },
+  /** Either wedge by its flank. */
+  drag(scene, { width }, { x }) {
+    const { acrossMm } = layoutOf(scene, width);
+    const index = x < acrossMm / 2 ? 0 : 1;
+    return {
+      control: index === 0 ? 'baseline.angle' : 'subject.angle',
+      value: (at) =>
+        (Math.atan2(Math.abs(at.x - centreMm(index, acrossMm)), Math.max(at.y, leastHoldMm)) * 180) / Math.PI,
+    };
+  },
+  table(scene) {
+    const { baseline, subject } = anglesOf(scene);
+    const row = (head: string, of: (angles: { bevel: number; apex: number }) => string) => [
+      head,
+      of(baseline),
+      of(subject),
+    ];
+    return {
+      columns: ['Measure', scene.baseline.name, scene.subject.name],
+      rows: [
+        row('Edge angle per side', ({ bevel }) => `${shown(bevel)}°`),
+        row('Included angle', ({ bevel }) => `${shown(2 * bevel)}°`),
+        row('Angle per side at the apex', ({ apex }) => `${shown(apex)}°`),
+        row(`Width ${deepMm} mm above the apex`, ({ bevel }) => `${plain(widthMm(bevel))} mm`),
+        row('Friction angle left for the push', ({ bevel }) => `${plain(frictionAngleAt(scene, bevel))}°`),
+        row(`Apex set back by a scratch of ${scratchUm} µm`, ({ apex }) => toothOf(apex)),
+        row(`Steel to wear to a flat of ${flatUm} µm`, ({ apex }) => wearOf(apex)),
+      ],
+    };
+  },
+  caption(scene) {
+    const [baseline, subject] = wedgesOf(scene);
+    if (!baseline || !subject) return '';
+    const at = (angleDeg: number) => `${plain(widthMm(angleDeg), 2)} mm wide at ${shown(angleDeg)}° per side`;
+    return `Equally deep, ${baseline.name} is ${at(baseline.angleDeg)} and ${subject.name} ${at(subject.angleDeg)}. Pushed in as wedges the two differ by ${times(routesOf(scene).wedge)}.`;
+  },
+};

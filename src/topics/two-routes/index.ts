@@ -1,0 +1,16 @@
+import { routesOf } from '../../scene/routes.ts';
+import { routesNumbers } from './numbers.ts';
+import { routesWords } from './words.ts';
+import { routesWorked } from './worked.ts';
+import { twoRoutes } from './figure-two-routes.ts';
+import { twoWedges } from './figure-two-wedges.ts';
+import type { Topic } from '../topic.ts';
+
+/** The two routes by which one angle enters a ratio. */
+export const topic: Topic = {
+  numbers: routesNumbers,
+  words: routesWords,
+  worked: routesWorked,
+  calls: { routes: (scene) => ({ answer: routesOf(scene).close, sum: null }) },
+  figures: [twoRoutes, twoWedges],
+};

@@ -1,0 +1,114 @@
+/** What it would take, as the reader is told: the sentence above the table and its cells. */
+
+import { angleFloorDeg, nearestGrade, nominal, vickersFromRockwellC } from '../../model/index.ts';
+import type { AnswerBand, Knife } from '../../model/index.ts';
+import { found } from '../../comparison/found.ts';
+import { finishSaid } from '../../phrases/measures-said.ts';
+import type { Scene } from '../../scene/scene.ts';
+import { percent, plain, ratioInWords, times } from '../../scene/show.ts';
+import { asEntered, ratioNow } from './values.ts';
+import type { Asked, Take } from './values.ts';
+import { attributeNamed, valueSaid } from './attributes.ts';
+
+const knifeOf = ({ lineUp }: Pick<Scene, 'lineUp'>, id: string): Knife => found(lineUp.knives, id, 'knife');
+
+export const knifeName = ({ knives }: Scene, id: string): string => found(knives, id, 'knife').name;
+
+const isLevel = (ratio: number): boolean => Math.abs(Math.log(ratio)) < 5e-4;
+
+/** Where the knife stands now, and what is asked of it. */
+export function askedSaid(scene: Scene, asked: Asked): string {
+  const [name, other] = [knifeName(scene, asked.knife), knifeName(scene, asked.against)];
+  const now = ratioNow(asEntered(scene), asked);
+  const wanted = isLevel(asked.target)
+    ? `would draw level with ${other}`
+    : `would cut ${plain(asked.target)} times as long as ${other}`;
+  return `By the close reading ${name} now cuts ${ratioInWords(now)} as ${other} (${times(now)}). Each row changes one thing of ${name} and nothing else, to the value at which it ${wanted}.${
+    scene.entry.evenedUp.length === 0 ? '' : ' The knives count as entered, before anything is evened up.'
+  }`;
+}
+
+/** What it takes, with what must be said of it. */
+function valueCell(scene: Scene, asked: Asked, { attribute, now, answer, nearest, holds }: Take): string {
+  const named = attributeNamed(attribute);
+  const said = (value: number): string => valueSaid(named, value, scene.entry);
+  const { value, note } = answer;
+  if (value === null)
+    return nearest === null
+      ? 'not in reach'
+      : `not in reach: at ${said(nearest.value)} it comes to ${times(nearest.ratio)}${breaks(scene, asked, attribute, nearest.value) ? ', below the floor' : ''}`;
+  if (Math.abs(Math.log(value / now)) < 5e-4) return `${said(value)}, as it is`;
+  const grade = attribute === 'finish' ? gradeSaid(scene, asked, value) : '';
+  const noted =
+    note === 'below the floor'
+      ? ', below the floor: such an edge breaks away'
+      : note === 'out of the regression'
+        ? ', out of the regression: an assumed exponent stands in'
+        : '';
+  const refused = holds
+    ? ''
+    : `: a line-up takes ${said(named.low)} to ${said(named.high)}, so this is not in reach either`;
+  return `${said(value)}${grade}${noted}${refused}`;
+}
+
+/** Whether an edge of the knife at this angle would break away before it wears. */
+function breaks(scene: Scene, { knife }: Asked, attribute: Take['attribute'], value: number): boolean {
+  const own = knifeOf(scene, knife);
+  if (attribute !== 'angleDeg' || own.microbevelAngleDeg !== undefined) return false;
+  return value < angleFloorDeg(vickersFromRockwellC(nominal(own.hrc)));
+}
+
+/** The grade to buy, on the knife's own scale. */
+function gradeSaid(scene: Scene, { knife }: Asked, um: number): string {
+  const { finish } = knifeOf(scene, knife);
+  const scale = 'um' in finish ? 'FEPA-P' : finish.scale;
+  const { name, um: own, beyond } = nearestGrade(um, scale);
+  return `, ${beyond ? 'beyond the scale, whose end is' : 'nearest grade'} ${scale} ${name} (${plain(own)} µm)`;
+}
+
+/** The band as a cell: where the values lie, and how often there is one. */
+export function bandCell(scene: Scene, attribute: Take['attribute'], band: AnswerBand): string {
+  const { low, high, inReach, belowFloor } = band;
+  if (low === null || high === null) return 'found in none of the tries';
+  const named = attributeNamed(attribute);
+  const said = (value: number): string => valueSaid(named, value, scene.entry);
+  const outside =
+    high < named.low || low > named.high
+      ? ['beyond what a line-up takes']
+      : low < named.low || high > named.high
+        ? ['partly beyond what a line-up takes']
+        : [];
+  return [
+    `${said(low)} to ${said(high)}`,
+    ...outside,
+    ...(inReach < 1 ? [`found in ${percent(inReach)} of the tries`] : []),
+    ...(belowFloor > 0 ? [`below the floor in ${percent(belowFloor)}`] : []),
+  ].join('; ');
+}
+
+export const takesColumns = ['What changes', 'Now', 'What it takes', 'Band, 90 %'] as const;
+
+/** A row of the table without its band. */
+export function takeCells(scene: Scene, asked: Asked, take: Take): [string, string, string] {
+  const named = attributeNamed(take.attribute);
+  const { finish } = knifeOf(scene, asked.knife);
+  const grade = take.attribute === 'finish' && !('um' in finish) ? ` (${finishSaid(finish)})` : '';
+  return [named.name, `${valueSaid(named, take.now, scene.entry)}${grade}`, valueCell(scene, asked, take)];
+}
+
+/** Whether the row has a value that can be put into the line-up. */
+export const canPut = ({ answer, holds, now }: Take): boolean =>
+  answer.value !== null && holds && Math.abs(answer.value / now - 1) > 1e-6;
+
+/** What its button does: `Put 14.2° in`. */
+export const putSaid = (scene: Scene, { attribute, answer }: Take): string =>
+  `Put ${valueSaid(attributeNamed(attribute), answer.value ?? 0, scene.entry)} in`;
+
+/** What became of it, read from the line-up it was put into. */
+export function putDone(scene: Scene, asked: Asked, attribute: Take['attribute']): string {
+  const named = attributeNamed(attribute);
+  const lineUp = asEntered(scene);
+  const value = valueSaid(named, named.now(knifeOf({ lineUp }, asked.knife)), scene.entry);
+  const now = times(ratioNow(lineUp, asked));
+  return `${knifeName(scene, asked.knife)}, ${named.name.toLowerCase()}: ${value} is in the line-up. It now cuts ${now} as long as ${knifeName(scene, asked.against)}. Undo takes it back.`;
+}

@@ -1,0 +1,23 @@
+import { expect, test } from 'vitest';
+import { compare } from '../../src/model/index.ts';
+import { angleQuestions, toModel, validate } from '../../src/comparison/schema.ts';
+import { loft, loftDocument } from './entries.ts';
+
+test('the loft is a line-up, marked as invented, and needs no question', () => {
+  expect(validate(loftDocument())).toEqual({ ok: true, entry: loftDocument() });
+  expect(loft().invented).toBe(true);
+  expect(angleQuestions(loft())).toEqual([]);
+});
+
+test('its chain is complete, in both readings, for every knife', () => {
+  for (const reading of ['pocket', 'close'] as const) {
+    for (const row of compare(toModel(loft()), { reading }).rows) expect(row.complete).toBe(true);
+  }
+});
+
+test('Curlew and Avocet are nearly alike; Plover and Dunlin are not', () => {
+  const { rows } = compare(toModel(loft()), { reading: 'close' });
+  const product = (id: string) => rows.find(({ knife }) => knife === id)?.product ?? Number.NaN;
+  expect(Math.abs(Math.log(product('curlew') / product('avocet')))).toBeLessThan(Math.log(1.1));
+  expect(product('dunlin') / product('plover')).toBeGreaterThan(5);
+});

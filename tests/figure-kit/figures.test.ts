@@ -1,0 +1,208 @@
+import { parseHTML } from 'linkedom';
+import { describe, expect, it } from 'vitest';
+import { loft } from '../../src/components/scene.ts';
+import { sceneOf } from '../../src/scene/scene.ts';
+import type { Scene } from '../../src/scene/scene.ts';
+import type { KnifeEntry, LineUpEntry } from '../../src/comparison/schema.ts';
+import { inventedRuns, loftTruths } from '../../src/runs/invented.ts';
+import type { Run } from '../../src/runs/log.ts';
+import { draw } from '../../src/figure-kit/draw.ts';
+import { sizes } from '../../src/figure-kit/figure.ts';
+import { topics } from '../../src/topics/all.ts';
+
+const figures = Object.values(topics).flatMap((topic) => topic.figures ?? []);
+
+const first = (entry: LineUpEntry): KnifeEntry => {
+  const [knife] = entry.knives;
+  if (!knife) throw new Error('a line-up without knives');
+  return knife;
+};
+const base = loft();
+const model = first(base);
+
+/** The line-up of two knives, the second of which differs from the first in what is named. */
+const against = (change: Partial<KnifeEntry>, more: Partial<LineUpEntry> = {}): LineUpEntry => {
+  const { microbevelDeg: _micro, toughness: _tough, ...plain } = model;
+  return {
+    ...base,
+    knives: [
+      { ...plain, id: 'one', name: 'One' },
+      { ...plain, id: 'two', name: 'Two', ...change },
+    ],
+    baseline: 'one',
+    subject: 'two',
+    ...more,
+  };
+};
+
+const birds: Record<string, string> = { Plover: 'One', Dunlin: 'Two' };
+
+/** The loft's invented runs under the names of the two knives. */
+const runs: Run[] = inventedRuns(loftTruths, 11).flatMap((run) => {
+  const knife = birds[run.knife];
+  return knife === undefined ? [] : [{ ...run, knife }];
+});
+
+/** As the first slider of most pages moves it. */
+const moved = (entry: LineUpEntry): LineUpEntry => ({
+  ...entry,
+  knives: entry.knives.map((knife) =>
+    knife.id === entry.subject && 'deg' in knife.angle ? { ...knife, angle: { deg: 18.5 } } : knife,
+  ),
+});
+
+const scenes: Record<string, LineUpEntry> = {
+  'the loft': base,
+  'equal knives': against({}),
+  'a knife at the finest corner of every range': against({
+    angle: { deg: 4 },
+    edgeMm: 0.01,
+    finish: { um: 0.1 },
+    hrc: 68,
+    carbide: { volPercent: { MC: 25 } },
+  }),
+  'a knife at the coarsest corner of every range': against({
+    angle: { deg: 45, perSide: true },
+    edgeMm: 2.9,
+    finish: { um: 250 },
+    hrc: 20,
+    carbide: { volPercent: {} },
+  }),
+  'a steel not known': against({ hrc: { unknown: true, low: 52, high: 64 } }),
+  'a convex grind with a microbevel': against({
+    microbevelDeg: 25,
+    grind: { form: 'convex', spineMm: 3.2, heightMm: 20, radiusMm: 300 },
+  }),
+  'a name of eighty letters': against({ name: 'W'.repeat(80) }),
+  'a name that is markup': against({ name: '<b>"&\'</b>' }),
+  'eight knives': {
+    ...base,
+    knives: Array.from({ length: 8 }, (_, index) => ({
+      ...model,
+      id: `k${index}`,
+      name: `Knife ${index}`,
+      angle: { deg: 12 + index },
+    })),
+    baseline: 'k0',
+    subject: 'k7',
+  },
+  'a chain of ten percentages': { ...base, faceValues: [100, 100, 100, 100, 100, -60, -60, 5, 0, 40] },
+  'an empty chain': { ...base, faceValues: [] },
+  'runs of both': against({}, { runs }),
+  'runs of one': against({}, { runs: runs.filter(({ knife }) => knife === 'Two') }),
+  'a run of each': against(
+    {},
+    { runs: ['One', 'Two'].flatMap((name) => runs.filter(({ knife }) => knife === name).slice(0, 1)) },
+  ),
+  'runs that all ended early': against(
+    {},
+    { runs: runs.map((run) => ({ ...run, censored: true as const })) },
+  ),
+  'runs in a lot each': against({}, { runs: runs.map((run, index) => ({ ...run, lot: `lot ${index}` })) }),
+  'a plan beyond anybody’s patience': against(
+    {},
+    { plan: { cv: 2, ratio: 1.01, lots: 20, blind: true, seed: 7 } },
+  ),
+  'a plan for next to no scatter': against(
+    {},
+    { plan: { cv: 0.01, ratio: 20, lots: 1, blind: false, seed: 7 } },
+  ),
+  'the pocket reading': { ...base, reading: 'pocket' },
+};
+
+describe.each(figures.map((figure) => [figure.id, figure] as const))('figure %s', (_id, figure) => {
+  describe.each(Object.entries(scenes))('of %s', (_name, entry) => {
+    const scene = sceneOf(entry);
+
+    it.each(Object.entries(sizes))('draws whole and clean at the %s size', (name, size) => {
+      const { document } = parseHTML('<html><body></body></html>');
+      const drawn = [1, 2].map((copy) =>
+        draw(figure, scene, size, document as unknown as Document, `${figure.id}-${name}-${copy}`),
+      );
+      for (const svg of drawn) {
+        expect(svg.getAttribute('role')).toBe('img');
+        expect(svg.getAttribute('aria-label')).toBe(figure.caption(scene));
+        expect(svg.querySelectorAll('style, [style]')).toHaveLength(0);
+        expect(svg.querySelectorAll('[aria-label], [aria-description]')).toHaveLength(0);
+        expect(svg.outerHTML).not.toMatch(/NaN|undefined|Infinity|\[object/);
+        expect(svg.querySelectorAll('path, rect, line, circle, text').length).toBeGreaterThan(0);
+        expect(Number(svg.getAttribute('width'))).toBe(size.width);
+      }
+      const ids = drawn.flatMap((svg) => [...svg.querySelectorAll('[id]')].map(({ id }) => id));
+      expect(new Set(ids).size).toBe(ids.length);
+      for (const svg of drawn) {
+        const known = new Set([...svg.querySelectorAll('[id]')].map(({ id }) => id));
+        const used = [...svg.outerHTML.matchAll(/url\(#([^)]+)\)/g)].map(([, id = '']) => id);
+        expect(used.filter((id) => !known.has(id) && !id.startsWith('hatch-'))).toEqual([]);
+      }
+    });
+
+    it('says its result in a caption, a title and a table without holes', () => {
+      const { columns, rows } = figure.table(scene);
+      const said = [figure.title(scene), figure.caption(scene), figure.reading(scene), ...columns];
+      for (const text of said) {
+        expect(text).toMatch(/\S/);
+        expect(text).not.toMatch(/NaN|undefined|Infinity|\bnull\b/);
+      }
+      for (const row of rows) {
+        expect(row).toHaveLength(columns.length);
+        expect(row[0]).toMatch(/\S/);
+        for (const cell of row) expect(cell).not.toMatch(/NaN|undefined|Infinity|\bnull\b/);
+      }
+    });
+  });
+
+  // Under a hand only what changed is drawn: it must come to what is drawn from nothing.
+  it.each(Object.entries(sizes))(
+    'draws at the %s size the same over another drawing as anew',
+    (_name, size) => {
+      const { document } = parseHTML('<html><body></body></html>');
+      const drawn = (scene: Scene, before?: Element): SVGSVGElement =>
+        draw(figure, scene, size, document as unknown as Document, 'x', before);
+      let before = drawn(sceneOf(base));
+      for (const entry of Object.values(scenes).flatMap((entry) => [entry, moved(entry)])) {
+        const scene = sceneOf(entry);
+        before = drawn(scene, before);
+        expect(before.outerHTML).toBe(drawn(scene).outerHTML);
+      }
+    },
+  );
+
+  it('takes over what still stands, and nothing of a drawing that is not its own', () => {
+    const { document } = parseHTML('<html><body></body></html>');
+    const drawn = (before?: Element): SVGSVGElement =>
+      draw(figure, sceneOf(base), sizes.wide, document as unknown as Document, 'x', before);
+    const axes = (svg: Element) => [...svg.querySelectorAll('[data-mark$="axis tick label"]')];
+    const first = drawn();
+    const nodes = axes(first);
+    const taken = axes(drawn(first));
+    expect(taken).toHaveLength(nodes.length);
+    expect(taken.every((node, index) => node === nodes[index])).toBe(true);
+    expect(axes(drawn(document.createElement('svg'))).some((node) => nodes.includes(node))).toBe(false);
+  });
+
+  it('draws something else of another line-up', () => {
+    const drawing = (entry: LineUpEntry): string => {
+      const { document } = parseHTML('<html><body></body></html>');
+      return draw(figure, sceneOf(entry), sizes.wide, document as unknown as Document, 'x').outerHTML;
+    };
+    // Some figures follow the knives, others the work, the reading or what is assumed.
+    const changed = against(
+      {
+        angle: { deg: 14 },
+        edgeMm: 0.3,
+        finish: { scale: 'JIS', grit: 600 },
+        hrc: 60,
+        carbide: { designation: 'AISI D2' },
+      },
+      {
+        reading: 'pocket',
+        friction: 0.6,
+        runs,
+        slicePush: 0,
+        assumptions: { angleExponent: 1.9, finishExponent: 0.9 },
+      },
+    );
+    expect(drawing(changed)).not.toBe(drawing(scenes['equal knives'] ?? base));
+  });
+});

@@ -1,0 +1,260 @@
+import { describe, expect, test } from 'vitest';
+import { compare } from '../../../src/model/index.ts';
+import type { Knife, LineUp, Quantity, Reading } from '../../../src/model/index.ts';
+import { plover as knife } from '../knives.ts';
+
+const plover: Knife = { ...knife, toughness: 20 };
+const lineUp = (change: Partial<Knife>, more: Partial<LineUp> = {}): LineUp => ({
+  knives: [plover, { ...plover, id: 'dunlin', name: 'Dunlin', ...change }],
+  baseline: 'plover',
+  ...more,
+});
+const notes = (change: Partial<Knife>, more: Partial<LineUp> = {}, reading: Reading = 'close'): string[] =>
+  compare(lineUp(change, more), { reading }).rows[1]?.notes ?? [];
+const unknown = (low: number, high: number): Quantity => ({ unknown: true, low, high });
+
+describe('what a reader is told of a knife', () => {
+  test('nothing, where there is nothing to tell', () => {
+    expect(notes({})).toEqual([]);
+    expect(compare(lineUp({})).rows[0]?.notes).toEqual([]);
+  });
+
+  // The floor of tan² law: tan θf = tan 5°·√(697/HV), and 633, 720 HV at 57, 61 HRC by ASTM E140 table 1.
+  test.each([
+    [57, 6, '5.25'],
+    [61, 4.5, '4.92'],
+  ])('at %d HRC and %d°, that the edge is at the floor of %s°', (hrc, angleDeg, floor) => {
+    expect(notes({ hrc, angleDeg }, {}, 'pocket')).toEqual([
+      `Dunlin is at the floor: at ${angleDeg}° per side the bevel itself may break away, somewhere between 4° and 6° in clean slicing of card and about ${floor}° for its hardness.`,
+    ]);
+    expect(notes({ hrc, angleDeg: 6.01 }, {}, 'pocket')).toEqual([]);
+  });
+
+  test('of a soft one also above 6°, below the floor of its own hardness', () => {
+    // 238 HV at 20 HRC: arctan(tan 5°·√(697/238)) = 8.51°; the closed form of the conversion is 0.4 % off there.
+    expect(notes({ hrc: 20, angleDeg: 8.4 }, {}, 'pocket').join()).toMatch(/about 8\.5\d° for its hardness/);
+    expect(notes({ hrc: 20, angleDeg: 8.6 }, {}, 'pocket')).toEqual([]);
+  });
+
+  test('that an angle above 30° looks like an included one', () => {
+    expect(notes({ angleDeg: 36 })).toEqual([
+      'Dunlin has 36° per side, which looks like an included angle: half of it would be 18°.',
+    ]);
+    expect(notes({ angleDeg: 30 })).toEqual([]);
+  });
+
+  test('that a wedge no wider than the friction angle sticks, in the close reading', () => {
+    // arctan 0.3 = 16.7°.
+    const friction = 0.3;
+    expect(notes({ angleDeg: 16.6 }, { friction })).toEqual([
+      'At 16.6° per side Dunlin is no wider than the friction angle of 16.7°, so it sticks in the cut when you let go; that changes nothing in the ratio.',
+    ]);
+    expect(notes({ angleDeg: 16.8 }, { friction })).toEqual([]);
+    expect(notes({ angleDeg: 16.6 }, { friction }, 'pocket')).toEqual([]);
+    // The friction left at twice as fast a slice: 0.3/√(1 + 4 cos² 12°) is an angle of 7.8°.
+    expect(notes({ angleDeg: 12 }, { friction, slicePush: 2 })).toEqual([]);
+  });
+
+  test('which term takes the angle of a microbevel', () => {
+    expect(notes({ microbevelAngleDeg: 24.5 })).toEqual([
+      "Dunlin has a microbevel at 24.5°: the apex term and the side load take that angle, the wedge term the bevel's 20° (assumed).",
+    ]);
+  });
+
+  test('that a hollow grind has a waist', () => {
+    const hollow = (radiusMm: number) => ({ form: 'hollow', spineMm: 3, heightMm: 20, radiusMm }) as const;
+    // Both circles rise from the chord by 2·10/√(R² − 10²) at its foot, the chord itself by 2.5/20: a waist up to R 160.3.
+    expect(notes({ grind: hollow(100) })).toHaveLength(1);
+    expect(notes({ grind: hollow(100) })[0]).toMatch(
+      /^Dunlin has a waist: its hollow grind thins to 0\.\d+ mm above a shoulder of 0.5 mm\.$/,
+    );
+    expect(notes({ grind: hollow(159) })).toHaveLength(1);
+    expect(notes({ grind: hollow(161) })).toEqual([]);
+  });
+
+  test('that the cut reaches past the grind', () => {
+    const grind = { form: 'flat', spineMm: 3, heightMm: 6 } as const;
+    expect(notes({ grind }, { contactDepthMm: 10 })).toEqual([
+      'The cut reaches 10 mm above the shoulder of Dunlin, past the top of its grind at 6 mm; from there on the blade counts as 3 mm thick throughout.',
+    ]);
+    expect(notes({ grind }, { contactDepthMm: 6 })).toEqual([]);
+    // 8 mm where no depth is given.
+    expect(notes({ grind })[0]).toContain('reaches 8 mm');
+    expect(notes({ grind: { ...grind, heightMm: 8 } })).toEqual([]);
+  });
+
+  test.each<[string, Partial<Knife>, string]>([
+    ['edge angle', { angleDeg: unknown(15, 20) }, '15–20° per side'],
+    ['thickness behind the edge', { edgeMm: unknown(0.3, 0.6) }, '0.3–0.6 mm'],
+    ['finish', { finish: { um: unknown(10, 40) } }, '10–40 µm'],
+    ['hardness', { hrc: unknown(56, 60) }, '56–60 HRC'],
+    ['carbide volume', { carbideVolPercent: { CrC: 6, MC: unknown(1, 3) } }, '1–3 %'],
+    ['toughness', { toughness: unknown(10, 30) }, '10–30'],
+  ])('that its %s is not known', (what, change, range) => {
+    expect(notes(change)).toEqual([
+      `The ${what} of Dunlin is not known: the middle of ${range} stands in here, and the true ratio may be well off.`,
+    ]);
+  });
+
+  test('that its microbevel is not known', () => {
+    expect(notes({ microbevelAngleDeg: unknown(22, 28) })).toContain(
+      'The microbevel angle of Dunlin is not known: the middle of 22–28° per side stands in here, and the true ratio may be well off.',
+    );
+  });
+
+  test('that a term is left out, but not of the baseline', () => {
+    const { rows } = compare(lineUp({ hrc: 45, carbideVolPercent: { CrC: 9 } }));
+    expect(rows.map((row) => row.notes)).toEqual([
+      [],
+      [
+        'For Dunlin the term carbide is left out: Dunlin has 45 HRC, and the published regression is used for 50–66 HRC. It is not taken as 1; the total covers the other terms only.',
+      ],
+    ]);
+  });
+
+  test('that its toughness is not known, but not of the baseline', () => {
+    const { toughness: _known, ...bare } = plover;
+    const both = compare({ knives: [bare, { ...bare, id: 'dunlin', name: 'Dunlin' }], baseline: 'plover' });
+    expect(both.rows.map((row) => row.notes)).toEqual([
+      [],
+      ['The toughness of Dunlin is not known, so nothing is said of how it resists chipping.'],
+    ]);
+    expect(both.rows[1]?.sideLoad.chipping).toBeNull();
+    // Only one of the two known is not enough for a ratio either.
+    for (const knives of [
+      [bare, { ...plover, id: 'dunlin' }],
+      [plover, { ...bare, id: 'dunlin' }],
+    ])
+      expect(compare({ knives, baseline: 'plover' }).rows[1]?.sideLoad.chipping).toBeNull();
+    expect(compare(lineUp({ toughness: 30 })).rows[1]?.sideLoad.chipping).toBeCloseTo(1.5, 12);
+  });
+});
+
+describe('an input of a line-up is refused by its name, range and unit', () => {
+  const beyond: [string, Partial<LineUp>, string][] = [
+    ['contact depth', { contactDepthMm: 0.05 }, 'contact depth 0.05 mm is not between 0.1 mm and 200 mm'],
+    ['speed ratio', { slicePush: -1 }, 'slice/push speed ratio -1 is not between 0 and 1000000'],
+    ['friction', { friction: 2.1 }, 'friction coefficient 2.1 is not between 0 and 2'],
+    [
+      'exponent of the angle',
+      { assumptions: { angleExponent: 4.1 } },
+      'total local exponent of the angle at 15° 4.1 is not between 0 and 4',
+    ],
+    [
+      'exponent of thickness',
+      { assumptions: { thicknessExponent: 3.1 } },
+      'thickness exponent 3.1 is not between 0 and 3',
+    ],
+    [
+      'exponent of finish',
+      { assumptions: { finishExponent: 3.1 } },
+      'finish exponent 3.1 is not between 0 and 3',
+    ],
+    [
+      'exponent of hardness',
+      { assumptions: { hardnessExponent: 5.1 } },
+      'hardness exponent on HV 5.1 is not between 0 and 5',
+    ],
+    [
+      'residual',
+      { assumptions: { residualCv: 1.1 } },
+      'residual of the regression 1.1 is not between 0 and 1',
+    ],
+  ];
+  test.each(beyond)('%s', (_what, more, message) => {
+    expect(() => compare(lineUp({}, more))).toThrow(new RangeError(message));
+  });
+
+  const measured: [string, Partial<Knife>, string][] = [
+    ['angle', { angleDeg: 3.9 }, 'edge angle 3.9° is not between 4° and 45° per side'],
+    ['no angle', { angleDeg: NaN }, 'edge angle NaN is not a finite number'],
+    ['microbevel', { microbevelAngleDeg: 46 }, 'microbevel angle 46° is not between 4° and 45° per side'],
+    ['no microbevel', { microbevelAngleDeg: NaN }, 'microbevel angle NaN is not a finite number'],
+    [
+      'microbevel below the bevel',
+      { microbevelAngleDeg: 19 },
+      "microbevel angle 19° is not between the bevel's 20° and 45° per side",
+    ],
+    ['edge', { edgeMm: 0 }, 'thickness behind the edge 0 mm is not between 0.001 mm and 20 mm'],
+    ['hardness', { hrc: 69 }, 'hardness 69 HRC is not between 20 HRC and 68 HRC'],
+    ['finish', { finish: { um: 0 } }, 'grain size 0 µm is not between 0.01 µm and 2000 µm'],
+    [
+      'spine',
+      { grind: { form: 'flat', spineMm: 51, heightMm: 15 } },
+      'spine thickness 51 mm is not between 0.01 mm and 50 mm',
+    ],
+    [
+      'height',
+      { grind: { form: 'flat', spineMm: 3, heightMm: 501 } },
+      'grind height 501 mm is not between 0.1 mm and 500 mm',
+    ],
+    [
+      'radius',
+      { grind: { form: 'hollow', spineMm: 3, heightMm: 15, radiusMm: 2e5 } },
+      'grind radius 200000 mm is not between 0.05 mm and 100000 mm',
+    ],
+    ['carbide', { carbideVolPercent: { MC: 61 } }, 'MC volume 61 % is not between 0 % and 60 %'],
+    ['toughness', { toughness: 0 }, 'toughness 0 is not between 0.000001 and 1000000'],
+  ];
+  test.each(measured)('%s, naming the knife', (_what, change, message) => {
+    expect(() => compare(lineUp(change))).toThrow(new RangeError(`Dunlin: ${message}`));
+  });
+
+  test('a flat grind’s radius is not read, and a microbevel may be as wide as its bevel', () => {
+    const grind = { form: 'flat', spineMm: 3, heightMm: 15, radiusMm: -1 } as const;
+    expect(compare(lineUp({ grind })).rows[1]?.product).toBe(1);
+    expect(compare(lineUp({ microbevelAngleDeg: 20 })).rows[1]?.product).toBe(1);
+  });
+});
+
+describe('the rival’s shares', () => {
+  const rival = (wedge: number, thickness: number, grind: number) =>
+    compare(lineUp({ angleDeg: 15 }, { assumptions: { rivalShares: { wedge, thickness, grind } } })).rows[1]
+      ?.rival ?? NaN;
+  const factors = compare(lineUp({ angleDeg: 15 })).rows[1]?.terms ?? [];
+  const factor = (id: string) => factors.find((term) => term.id === id)?.factor ?? NaN;
+
+  test('count by their ratio to each other', () => {
+    expect(rival(2, 2, 2)).toBeCloseTo(rival(1, 1, 1), 12);
+    expect(rival(1, 2, 3)).toBeCloseTo(rival(10, 20, 30), 12);
+  });
+
+  test('the wedge alone is the product, and none of it leaves the apex alone', () => {
+    expect(rival(1, 0, 0)).toBeCloseTo(factor('wedge') * factor('apex'), 12);
+    expect(rival(0, 1, 1)).toBeCloseTo(factor('apex'), 12);
+    // A half of the force: 1/(1/2 + (1/2)/f).
+    expect(rival(1, 1, 0)).toBeCloseTo((2 / (1 + 1 / factor('wedge'))) * factor('apex'), 12);
+  });
+});
+
+describe('shares of the total', () => {
+  /** Wedge and apex against thickness: how near the factors come to cancelling. */
+  const row = (edgeMm: number) => compare(lineUp({ angleDeg: 15, edgeMm })).rows[1];
+
+  test('are the logarithms over their sum, and are withheld where the factors nearly cancel', () => {
+    for (let edgeMm = 0.5; edgeMm < 1.5; edgeMm += 0.05) {
+      const found = row(edgeMm);
+      const logs = (found?.terms ?? []).map(({ factor }) => Math.log(factor ?? NaN));
+      const total = logs.reduce((sum, log) => sum + log, 0);
+      const size = logs.reduce((sum, log) => sum + Math.abs(log), 0);
+      if (Math.abs(total) < 0.1 * size) expect(found?.logShares).toBeNull();
+      else
+        Object.values(found?.logShares ?? {}).forEach((share, i) =>
+          expect(share).toBeCloseTo((logs[i] ?? NaN) / total, 9),
+        );
+      expect(Object.keys(found?.signedShares ?? {})).toEqual(found?.terms.map(({ id }) => id));
+    }
+    expect(compare(lineUp({})).rows[1]?.logShares).toBeNull();
+  });
+
+  test('a family is the product of its terms', () => {
+    const found = compare(lineUp({ angleDeg: 15, edgeMm: 0.3, finish: { um: 35 }, hrc: 61 })).rows[1];
+    const of = (...ids: string[]) =>
+      (found?.terms ?? [])
+        .filter(({ id }) => ids.includes(id))
+        .reduce((all, { factor }) => all * (factor ?? NaN), 1);
+    expect(found?.families.geometry).toBeCloseTo(of('wedge', 'apex', 'thickness', 'grind'), 12);
+    expect(found?.families.finish).toBeCloseTo(of('finish'), 12);
+    expect(found?.families.steel).toBeCloseTo(of('hardness', 'carbide'), 12);
+  });
+});

@@ -1,0 +1,62 @@
+import { expect, test } from 'vitest';
+import { compare, disputes, ratioUnder } from '../../../src/model/index.ts';
+import type { LineUp } from '../../../src/model/index.ts';
+import { sceneOf } from '../../../src/scene/scene.ts';
+import { loft } from '../../comparison/entries.ts';
+
+const knife = {
+  edgeMm: 0.5,
+  finish: { um: 15 },
+  grind: { form: 'flat', spineMm: 3, heightMm: 25 },
+  hrc: 58,
+} as const;
+const angles: LineUp = {
+  knives: [
+    { ...knife, id: 'twenty', angleDeg: 20, carbideVolPercent: {} },
+    { ...knife, id: 'ten', angleDeg: 10, carbideVolPercent: {} },
+  ],
+  baseline: 'twenty',
+  friction: 0.25,
+};
+const { lineUp } = sceneOf(loft());
+const rad = Math.PI / 180;
+
+test('whoever holds nothing else has the close reading, and its rival where the forces add', () => {
+  for (const row of compare(lineUp).rows) {
+    expect(ratioUnder(lineUp, row.knife, {})).toBeCloseTo(row.product, 12);
+    expect(ratioUnder(lineUp, row.knife, { forces: 'add' })).toBeCloseTo(row.rival, 12);
+  }
+});
+
+// Statics of a wedge, worked out by hand for 20° against 10° at µ 0.25: ×3.13 on an elastic bed, ×0.73 buried.
+test('the wedge takes the form held', () => {
+  const apex = Math.sin(20 * rad) / Math.sin(10 * rad);
+  const under = (push: 'spread' | 'bed' | 'buried') =>
+    ratioUnder(angles, 'ten', { apex: 'tooth', push }) / apex;
+  expect(under('spread')).toBeCloseTo(1.514, 3);
+  expect(under('bed')).toBeCloseTo(3.13, 2);
+  expect(under('buried')).toBeCloseTo(0.73, 2);
+});
+
+test('the apex takes the form held', () => {
+  const wedge = ratioUnder(angles, 'ten', { apex: 'tooth' }) / ratioUnder(angles, 'ten', { apex: 'wear' });
+  expect(wedge).toBeCloseTo(1.97 / 2.064, 3);
+});
+
+test('every position keeps a/b · b/a = 1 and is 1 for the baseline, save for shares that belong to one baseline', () => {
+  for (const apex of disputes.apex)
+    for (const push of disputes.push) {
+      const position = { apex, push };
+      const there = ratioUnder(lineUp, 'dunlin', position);
+      const back = ratioUnder({ ...lineUp, baseline: 'dunlin' }, lineUp.baseline, position);
+      expect(there * back).toBeCloseTo(1, 10);
+      expect(ratioUnder(lineUp, lineUp.baseline, position)).toBe(1);
+    }
+});
+
+test('what nobody holds is refused by name', () => {
+  expect(() => ratioUnder(lineUp, 'dunlin', { apex: 'magic' as 'tooth' })).toThrow(
+    /apex: magic is not one of between, tooth, wear/,
+  );
+  expect(() => ratioUnder(lineUp, 'heron', {})).toThrow(/heron is not among the knives/);
+});

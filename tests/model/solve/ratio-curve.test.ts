@@ -1,0 +1,29 @@
+import { expect, test } from 'vitest';
+import { compare, ratioCurve, withAttribute } from '../../../src/model/index.ts';
+import type { SolvableAttribute } from '../../../src/model/index.ts';
+import { sceneOf } from '../../../src/scene/scene.ts';
+import { loft } from '../../comparison/entries.ts';
+
+const { lineUp } = sceneOf(loft());
+
+const spans: [SolvableAttribute, number[]][] = [
+  ['angleDeg', [8, 14, 21, 30]],
+  ['edgeMm', [0.1, 0.35, 0.9]],
+  ['finish', [10, 35, 120]],
+  ['hrc', [52, 58, 64]],
+];
+
+test.each(spans)('over %s it gives what the whole comparison gives for each value', (attribute, values) => {
+  const curve = ratioCurve(lineUp, { knife: 'plover', against: 'dunlin', attribute, values });
+  values.forEach((value, index) => {
+    const { rows } = compare(withAttribute(lineUp, 'plover', attribute, value));
+    const of = (id: string) => rows.find(({ knife }) => knife === id)?.product ?? Number.NaN;
+    expect(curve[index]).toBeCloseTo(of('plover') / of('dunlin'), 10);
+  });
+});
+
+test('a value the model refuses has no ratio, and the others keep theirs', () => {
+  const question = { knife: 'plover', against: 'dunlin', attribute: 'edgeMm', values: [0.3, 50] } as const;
+  expect(ratioCurve(lineUp, question)).toEqual([expect.any(Number), null]);
+  expect(() => ratioCurve(lineUp, { ...question, knife: 'heron' })).toThrow(/heron is not among the knives/);
+});

@@ -1,0 +1,219 @@
+import { describe, expect, it } from 'vitest';
+import { compare } from '../../../src/model/chain/compare.ts';
+import { createMemory, noMemory } from '../../../src/model/uncertainty/memory.ts';
+import { createPredictor } from '../../../src/model/uncertainty/predictor.ts';
+import { runOf, type Run } from '../../../src/model/uncertainty/sampled-run.ts';
+import type { Knife, LineUp } from '../../../src/model/types.ts';
+import { predict } from '../../../src/model/uncertainty/predict.ts';
+import { at } from '../../../src/model/uncertainty/values.ts';
+import { drawnLineUp } from '../drawn-line-up.ts';
+
+// Invented knives of an invented harbour rigging loft.
+const within = (value: number, plusMinus: number) => ({ value, plusMinus });
+const plover: Knife = {
+  id: 'plover',
+  angleDeg: within(20, 2),
+  edgeMm: within(0.5, 0.05),
+  finish: { um: within(15, 3) },
+  grind: { form: 'flat', spineMm: 3, heightMm: 25 },
+  hrc: { value: 58, plusMinus: 1, shape: 'normal' },
+  carbideVolPercent: { CrC: within(4, 1) },
+};
+const curlew: Knife = {
+  ...plover,
+  id: 'curlew',
+  angleDeg: { unknown: true, low: 9, high: 16 },
+  microbevelAngleDeg: within(16, 2),
+  finish: { scale: 'JIS', grit: 1000 },
+  grind: { form: 'hollow', spineMm: 3, heightMm: 20, radiusMm: 160 },
+  hrc: within(61, 2),
+  carbideVolPercent: { CrC: within(8, 2), MC: 3 },
+};
+const avocet: Knife = {
+  ...plover,
+  id: 'avocet',
+  grind: { form: 'convex', spineMm: 4, heightMm: 25, radiusMm: 90 },
+  edgeMm: { value: 0.4, plusMinus: 0.1, shape: 'triangular' },
+};
+const loft: LineUp = { knives: [plover, curlew, avocet], baseline: 'plover' };
+const awkward: Record<string, LineUp> = {
+  'flat, hollow and convex, with a microbevel': loft,
+  'sliced, deep, under gauges that read high or low': {
+    ...loft,
+    slicePush: 3,
+    contactDepthMm: 30,
+    friction: within(0.4, 0.2),
+    gaugeBias: { angleDeg: 1.5, edgeMm: 0.05, hrc: 1 },
+  },
+  'outside the regression': {
+    ...loft,
+    knives: [{ ...plover, hrc: within(44, 3) }, { ...curlew, hrc: within(68, 1) }, avocet],
+    gaugeBias: { hrc: 1 },
+  },
+  'at the least card of the regression': {
+    ...loft,
+    knives: [{ ...plover, hrc: within(50.5, 2), carbideVolPercent: { Fe3C: within(1, 1) } }, curlew],
+  },
+  'an edge nearly as thick as its spine': {
+    ...loft,
+    knives: [plover, { ...curlew, edgeMm: within(2.6, 0.8) }],
+  },
+};
+awkward['grinds measured roughly, or not at all, and nobody knows how deep the cut is'] = {
+  ...loft,
+  contactDepthMm: { unknown: true, low: 2, high: 30 },
+  knives: [
+    {
+      ...plover,
+      grind: { form: 'flat', spineMm: within(3, 0.4), heightMm: { unknown: true, low: 8, high: 40 } },
+    },
+    {
+      ...curlew,
+      grind: { form: 'hollow', spineMm: within(3, 0.2), heightMm: within(20, 2), radiusMm: within(160, 90) },
+    },
+    {
+      ...avocet,
+      grind: {
+        form: 'convex',
+        spineMm: 4,
+        heightMm: within(25, 3),
+        radiusMm: { unknown: true, low: 40, high: 400 },
+      },
+    },
+  ],
+};
+const samples = 400;
+const logRatio = ({ worths }: Run, k: number, i: number): number =>
+  at(worths.knives[k] ?? 0, i) - at(worths.knives[0] ?? 0, i);
+
+describe('every sample', () => {
+  it.each(Object.entries(awkward))('is the product of compare on what was drawn: %s', (_what, lineUp) => {
+    const run = runOf(lineUp, samples, 3, noMemory);
+    for (let i = 0; i < samples; i += 1) {
+      compare(drawnLineUp(lineUp, run, i)).rows.forEach(({ product }, k) => {
+        const residual = at(run.worths.residuals[k] ?? 0, i) - at(run.worths.residuals[0] ?? 0, i);
+        expect(Math.abs(Math.exp(logRatio(run, k, i) - residual) / product - 1)).toBeLessThan(1e-12);
+      });
+    }
+  });
+
+  it('differs from sample to sample in every input that varies', () => {
+    const { inputs, drawn } = runOf(loft, samples, 3, noMemory);
+    const known = inputs.filter(({ spread }) => spread.low === spread.high);
+    // As `loft` states them: without a ±.
+    expect(new Set(known.map(({ name }) => name))).toEqual(
+      new Set(['spineMm', 'heightMm', 'radiusMm', 'carbideVolPercent.MC', 'contactDepthMm']),
+    );
+    inputs.forEach(({ spread }, j) => {
+      const { values = 0 } = drawn[j] ?? {};
+      if (spread.low < spread.high) expect(new Set(values as Float64Array).size).toBeGreaterThan(samples - 5);
+    });
+  });
+});
+
+describe('what the model refuses', () => {
+  it.each([
+    ['hardness above the regression', { hrc: within(65.5, 1.5) }],
+    ['hardness below the regression', { hrc: within(50.5, 1.5) }],
+  ])('%s is drawn again: it is not switched off from sample to sample', (_what, change) => {
+    const lineUp: LineUp = { knives: [plover, { ...avocet, ...change }], baseline: 'plover' };
+    const run = runOf(lineUp, samples, 5, noMemory);
+    expect(run.redrawn).toBeGreaterThan(samples / 8);
+    for (let i = 0; i < samples; i += 1) {
+      const { hrc } = drawnLineUp(lineUp, run, i).knives[1] ?? {};
+      expect(hrc).toBeGreaterThanOrEqual(50);
+      expect(hrc).toBeLessThanOrEqual(66);
+    }
+  });
+
+  it('the regression stays out for all samples where the middle values lie outside it', () => {
+    const lineUp: LineUp = { knives: [plover, { ...avocet, hrc: within(66.5, 1.5) }], baseline: 'plover' };
+    const run = runOf(lineUp, samples, 5, noMemory);
+    expect(run.redrawn).toBe(0);
+    expect(run.worths.residuals).toEqual([0, 0]);
+    const inside = Array.from({ length: samples }, (_, i) => drawnLineUp(lineUp, run, i)).filter(
+      ({ knives }) => Number(knives[1]?.hrc) < 66,
+    );
+    // Samples whose hardness alone the regression would take: still without it.
+    expect(inside.length).toBeGreaterThan(samples / 8);
+  });
+
+  it('less card than the regression is used from is drawn again', () => {
+    const lineUp = awkward['at the least card of the regression'] ?? loft;
+    const run = runOf(lineUp, 4000, 5, noMemory);
+    expect(run.refused.length).toBeGreaterThan(0);
+    for (const i of run.refused)
+      expect(compare(drawnLineUp(lineUp, run, i)).rows.every(({ complete }) => complete)).toBe(true);
+  });
+});
+
+describe('a predictor', () => {
+  const moved = (angleDeg: number, more: Partial<LineUp> = {}): LineUp => ({
+    ...loft,
+    knives: [plover, { ...curlew, angleDeg: within(angleDeg, 2) }, avocet],
+    ...more,
+  });
+  const options = { samples: 500, seed: 9 };
+
+  it('answers after any number of moves as one asked for the first time', () => {
+    const predictor = createPredictor(options);
+    const path: LineUp[] = [
+      moved(12),
+      moved(13),
+      moved(15.5),
+      moved(15.5, { friction: 0.3 }),
+      moved(12),
+      moved(12, { gaugeBias: { angleDeg: 1 } }),
+      moved(12, { baseline: 'avocet' }),
+      { ...moved(12), knives: [plover, avocet] },
+      moved(12, { assumptions: { residualCv: 0 } }),
+      ...Object.values(awkward),
+      moved(12),
+    ];
+    for (const lineUp of path) {
+      expect(predictor.predict(lineUp)).toEqual(predict(lineUp, options));
+      const last = lineUp.knives.at(-1)?.id ?? '';
+      expect(predictor.logRatios(lineUp, last)).toEqual(createPredictor(options).logRatios(lineUp, last));
+    }
+  });
+
+  it('is none the worse for a line-up it refused', () => {
+    const predictor = createPredictor(options);
+    const before = predictor.predict(moved(12));
+    expect(() => predictor.predict(moved(95))).toThrow(RangeError);
+    expect(() => predictor.predict(moved(12, { gaugeBias: { hrc: -1 } }))).toThrow(
+      'gauge bias of hardness ± -1 HRC is not between 0 and 68 HRC',
+    );
+    expect(predictor.predict(moved(12))).toEqual(before);
+  });
+
+  it('gives its ratios sorted, the band within them', () => {
+    const predictor = createPredictor(options);
+    const lineUp = moved(12);
+    const logs = predictor.logRatios(lineUp, 'curlew');
+    expect(logs).toHaveLength(500);
+    expect(logs).toEqual(logs.toSorted());
+    const ratios = logs.map(Math.exp);
+    const [, curlewNow] = predictor.predict(lineUp);
+    // 0.05·499 = 24.95: between the 25th and the 26th of the sorted ratios.
+    expect(curlewNow?.low).toBeGreaterThanOrEqual(ratios[24] ?? 0);
+    expect(curlewNow?.low).toBeLessThanOrEqual(ratios[25] ?? 0);
+    expect(predictor.logRatios(lineUp, 'plover')).toEqual(new Float64Array(500));
+    expect(() => predictor.logRatios(lineUp, 'dunlin')).toThrow(
+      'knife dunlin is not among the knives: plover, curlew, avocet',
+    );
+  });
+
+  it('draws the other inputs the same where a knife is added or one is moved', () => {
+    const memory = createMemory();
+    const seen = (lineUp: LineUp) => {
+      const { inputs, drawn } = runOf(lineUp, 100, 4, memory);
+      const j = inputs.findIndex(({ knife, name }) => knife === 'plover' && name === 'edgeMm');
+      return (drawn[j]?.values as Float64Array).slice();
+    };
+    const alone = seen({ knives: [plover], baseline: 'plover' });
+    expect(seen({ knives: [{ ...plover, angleDeg: within(11, 1) }, avocet], baseline: 'avocet' })).toEqual(
+      alone,
+    );
+  });
+});

@@ -1,0 +1,111 @@
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { decodeLink } from '../../src/comparison/link/codec.ts';
+import type { OpenedLink, Said } from '../../src/comparison/link/codec.ts';
+import { modelChanges } from '../../src/phrases/model-changes.ts';
+import { saidThen } from '../../src/phrases/said-then.ts';
+import { sceneOf } from '../../src/scene/scene.ts';
+import { times } from '../../src/scene/show.ts';
+import { MODEL_NUMBER } from '../../src/model/index.ts';
+import { loft } from '../comparison/entries.ts';
+
+const folder = 'tests/comparison/link/links';
+
+interface Given {
+  /** The file of the link and its line in it. */
+  link: string;
+  model: string;
+  /** What it gave then; of version 1, which did not carry it, as that model computed it. Never changed. */
+  then: Said;
+  now: Said;
+  /** What the page says of it. */
+  told: string;
+}
+
+const four = (value: number): number => Number(value.toPrecision(4));
+const opened = (fragment: string): OpenedLink => {
+  const read = decodeLink(fragment);
+  if (!read.ok) throw new Error(read.why);
+  return read;
+};
+const nowOf = ({ entry }: OpenedLink): Said => {
+  const { row } = sceneOf(entry);
+  return { close: four(row.close.product), pocket: four(row.pocket.product), rival: four(row.close.rival) };
+};
+
+describe('every link of the examples', () => {
+  const kept = JSON.parse(readFileSync(`${folder}/given.json`, 'utf8')) as Given[];
+  const links = readdirSync(folder)
+    .filter((file) => file.endsWith('.txt'))
+    .flatMap((file) =>
+      readFileSync(`${folder}/${file}`, 'utf8')
+        .trim()
+        .split('\n')
+        .map((fragment, line) => ({ link: `${file} ${line + 1}`, fragment })),
+    );
+
+  // `UPDATE=1` writes anew what is given now; what was given then stays.
+  if (process.env['UPDATE']) {
+    const renewed = links.map(({ link, fragment }): Given => {
+      const read = opened(fragment);
+      const then = kept.find((given) => given.link === link)?.then ?? read.said;
+      if (!then) throw new Error(`${link}: write what it gave then into given.json by hand`);
+      return { link, model: read.modelNumber, then, now: nowOf(read), told: saidThen(read) };
+    });
+    writeFileSync(`${folder}/given.json`, `${JSON.stringify(renewed, null, 2)}\n`);
+  }
+
+  test('has its line of what it gave then, gives now and why', () =>
+    expect(kept.map(({ link }) => link)).toEqual(links.map(({ link }) => link)));
+
+  test.each(links)('$link', ({ link, fragment }) => {
+    const given = kept.find((candidate) => candidate.link === link);
+    const read = opened(fragment);
+    if (read.said) expect(read.said).toEqual(given?.then);
+    expect(nowOf(read)).toEqual(given?.now);
+    expect(saidThen(read)).toBe(given?.told);
+    // Where a number moved, the reader is told of it.
+    if (read.said && given && times(given.then.close) !== times(given.now.close))
+      expect(given.told).toMatch(/Now it says/);
+  });
+});
+
+test('every model after the first says what it changed', () => {
+  const numbers = Array.from({ length: Number(MODEL_NUMBER) - 1 }, (_, index) => String(index + 2));
+  expect(modelChanges.map(({ model }) => model)).toEqual(numbers);
+  for (const { what } of modelChanges) expect(what).toMatch(/^[a-z].{40,}[^.]$/);
+});
+
+describe('a link is told', () => {
+  const link = (change: Partial<OpenedLink>): OpenedLink => ({
+    ok: true,
+    entry: loft(),
+    modelNumber: '1',
+    sameModel: false,
+    ...change,
+  });
+  const { row } = sceneOf(loft());
+  const now: Said = { close: row.close.product, pocket: row.pocket.product, rival: row.close.rival };
+
+  test('nothing of where this model made it', () =>
+    expect(saidThen(link({ modelNumber: MODEL_NUMBER, sameModel: true, said: now }))).toBe(''));
+
+  test('what moved, then and now, with the reason', () => {
+    const text = saidThen(link({ said: { ...now, close: 9.87 } }));
+    expect(text).toContain('Then it said, for Dunlin against Plover: ×9.87 by the close reading.');
+    expect(text).toContain('Now it says: ×12.5 by the close reading.');
+    expect(text).toContain('With no. 2, bands moved');
+    expect(text).not.toContain('pocket');
+  });
+
+  test('that nothing moved, where nothing did', () =>
+    expect(saidThen(link({ said: now }))).toContain(
+      'it says what it said then: ×12.5 by the close reading.',
+    ));
+
+  test('that it is of a model this page does not know', () => {
+    const text = saidThen(link({ modelNumber: '<b>99', said: now }));
+    expect(text).toContain('no. <b>99, which this page, with no. 2, does not know');
+    expect(text).toContain('Reload');
+  });
+});

@@ -1,0 +1,33 @@
+import { expect, test } from 'vitest';
+import { compare } from '../../src/model/index.ts';
+import { ofKnife } from '../../src/comparison/found.ts';
+import { pairOf } from '../../src/scene/pair.ts';
+import { sceneOf } from '../../src/scene/scene.ts';
+import type { LineUpEntry } from '../../src/comparison/schema.ts';
+import { pair } from '../topics/awkward.ts';
+
+/** Two steels within the published line, and a third knife of so much HRC beside them. */
+function beside(hrc: number): LineUpEntry {
+  const two = pair({ hrc: 63 }, { hrc: 57 });
+  const [plover] = two.knives;
+  return {
+    ...two,
+    knives: [...two.knives, ...(plover ? [{ ...plover, id: 'curlew', name: 'Curlew', hrc }] : [])],
+  };
+}
+
+// The published line is used from 50 to 66 HRC (Thomas 2018), once for a whole line-up.
+test.each([
+  [60, ['plover', 'dunlin']],
+  [46, ['plover', 'dunlin', 'curlew']],
+])('a third knife of %d HRC leaves %j for what is asked of the two', (hrc, ids) => {
+  const scene = sceneOf(beside(hrc));
+  const held = pairOf(scene);
+  expect(held.knives.map(({ id }) => id)).toEqual(ids);
+  expect(ofKnife(compare(held).rows, 'dunlin').product).toBe(scene.row.close.product);
+});
+
+test('the two alone would be said to differ otherwise where the third is too soft for the line', () => {
+  const [soft, firm] = [sceneOf(beside(46)), sceneOf(beside(60))];
+  expect(soft.row.close.product).not.toBeCloseTo(firm.row.close.product, 3);
+});

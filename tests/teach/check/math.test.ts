@@ -1,0 +1,49 @@
+import katex from 'katex';
+import { parseHTML } from 'linkedom';
+import { describe, expect, test } from 'vitest';
+import { smallMath } from '../../../src/teach/check/math.ts';
+import { blanksOf, kinds } from '../../../src/exercises/index.ts';
+import { problems } from '../../exercises/seeds.ts';
+
+/** What stands on the page, part by part: the outermost names and texts, without what only groups. */
+function parts(html: string): string {
+  const { document } = parseHTML(`<body>${html}</body>`);
+  for (const note of document.querySelectorAll('annotation')) note.remove();
+  const told = (node: Element): string => {
+    const inner = [...node.children].map(told).join('');
+    const name = node.localName;
+    if (name === 'mspace') return `[${node.getAttribute('width')}]`;
+    if (['math', 'semantics', 'mrow', 'span'].includes(name)) return inner;
+    return `<${name}>${node.children.length ? inner : (node.textContent ?? '').trim()}</${name}>`;
+  };
+  const [math] = document.querySelectorAll('math');
+  if (!math) throw new Error('there is no formula');
+  return (
+    told(math)
+      // KaTeX puts an invisible sign between a function and its argument.
+      .replaceAll('<mo>\u2061</mo>', '')
+      .replaceAll(/<mi>□<\/mi>|<mo>□<\/mo>/g, '□')
+      .replaceAll('\u00a0', ' ')
+  );
+}
+
+describe('the formulas of problems', () => {
+  // KaTeX is the typesetter of all the other formulas of the site.
+  test.each(kinds)('%s are set as KaTeX sets them, with results and without', (kind) => {
+    for (const problem of problems(kind, 90)) {
+      const formulas = [...problem.steps.map(({ tex }) => tex), ...blanksOf(problem).map(({ tex }) => tex)];
+      for (const tex of formulas) {
+        const other = katex.renderToString(tex, { output: 'mathml', displayMode: true, strict: 'error' });
+        expect(parts(smallMath(tex)), tex).toBe(parts(other));
+      }
+    }
+  });
+
+  test('take no command they do not know', () => {
+    expect(() => smallMath('\\int 2')).toThrow(/\\int/);
+  });
+
+  test('keep text from being read as HTML', () => {
+    expect(smallMath('\\text{a <b> & c}')).toContain('a &lt;b&gt; &amp; c');
+  });
+});

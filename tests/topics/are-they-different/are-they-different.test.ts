@@ -1,0 +1,478 @@
+import { describe, expect, it } from 'vitest';
+import {
+  equivalenceRunsNeeded,
+  geometricMeanRatio,
+  measuredRatio,
+  parameters,
+  runsNeeded,
+} from '../../../src/model/index.ts';
+import {
+  chanceAt,
+  chances,
+  meanIn,
+  mostRuns,
+  neededFor,
+  ratioByLot,
+  reached,
+  spread,
+} from '../../../src/topics/are-they-different/values.ts';
+import { differentControls } from '../../../src/topics/are-they-different/controls.ts';
+import { differentWords } from '../../../src/topics/are-they-different/words.ts';
+import { differentWorked } from '../../../src/topics/are-they-different/worked.ts';
+import { sceneOf } from '../../../src/scene/scene.ts';
+import type { LineUpEntry } from '../../../src/comparison/schema.ts';
+import { resultsOf } from '../../../src/topics/worked-results.ts';
+import { inner, trialOf } from '../../../src/topics/are-they-different/trial.ts';
+import { notRecorded } from '../../../src/runs/log.ts';
+import type { Run } from '../../../src/runs/log.ts';
+import { pair } from '../awkward.ts';
+import { loft, loftWith } from '../../comparison/entries.ts';
+
+const nearlyAlike = (change: Partial<LineUpEntry> = {}): LineUpEntry => ({
+  ...loft(),
+  subject: 'curlew',
+  baseline: 'avocet',
+  ...change,
+});
+
+const run = (knife: string, cuts: number, change: Partial<Run> = {}): Run => ({
+  knife,
+  lot: 'one',
+  sharpening: notRecorded,
+  cuts,
+  stop: notRecorded,
+  checkedEvery: notRecorded,
+  startSharpness: notRecorded,
+  angleDeg: notRecorded,
+  burrChecked: notRecorded,
+  judge: notRecorded,
+  ...change,
+});
+
+const told = (name: string, entry: LineUpEntry): string =>
+  (differentWords[name]?.(sceneOf(entry)) ?? []).filter((sentence) => sentence !== '').join(' ');
+
+const runs = (curlew: readonly number[], avocet: readonly number[]): Run[] => [
+  ...curlew.map((cuts) => run('Curlew', cuts)),
+  ...avocet.map((cuts) => run('Avocet', cuts)),
+];
+
+describe('the runs of the example', () => {
+  const trial = trialOf(sceneOf(nearlyAlike()));
+
+  it('are the loft’s, and show alike within lots what all together leave open', () => {
+    expect(trial.origin).toBe('loft');
+    expect(trial.across.verdict).toBe('not told apart');
+    expect(trial.across.alike).toBe(false);
+    expect(trial.within?.verdict).toBe('alike');
+    expect(trial.truth).toBeCloseTo(176 / 170, 12);
+  });
+
+  // In a design with as many runs of each knife in every lot the two ratios are one (any textbook on blocks).
+  it('have one ratio, and within lots the mean of the lots’ ratios', () => {
+    const byLot = ratioByLot(trial);
+    expect(byLot.map(({ lot }) => lot)).toEqual(['coil 1', 'coil 2', 'coil 3']);
+    const mean = Math.exp(byLot.reduce((sum, { ratio }) => sum + Math.log(ratio), 0) / 3);
+    expect(trial.within?.ratio).toBeCloseTo(mean, 5);
+    expect(trial.across.ratio).toBeCloseTo(mean, 9);
+  });
+
+  it('do not belong to a knife with another edge, nor to one that is not invented', () => {
+    const reground = { ...nearlyAlike(), knives: loftWith('curlew', { angle: { deg: 12 } }).knives };
+    expect(trialOf(sceneOf(reground)).origin).toBe('imagined');
+    const { invented: _, ...real } = nearlyAlike();
+    expect(trialOf(sceneOf(real)).origin).toBe('imagined');
+  });
+
+  it('are imagined about the close reading where there are none', () => {
+    const scene = sceneOf({ ...nearlyAlike(), knives: loftWith('curlew', { angle: { deg: 9 } }).knives });
+    const { truth, within } = trialOf(scene);
+    expect(truth).toBe(scene.row.close.product);
+    expect(Math.abs(Math.log((within?.ratio ?? 0) / (truth ?? 1)))).toBeLessThan(0.25);
+  });
+});
+
+it('has a thick interval that is the model’s own of 90 %', () => {
+  const { x, y, across, within } = trialOf(sceneOf(nearlyAlike()));
+  for (const [found, withinLots] of [
+    [across, false],
+    [within, true],
+  ] as const) {
+    const whole = measuredRatio({ x, y, withinLots, confidence: 0.9 });
+    expect(found && inner(found).low).toBeCloseTo(whole.low, 9);
+    expect(found && inner(found).high).toBeCloseTo(whole.high, 9);
+  }
+});
+
+describe('a visitor’s own runs', () => {
+  const own = (all: Run[]): LineUpEntry => nearlyAlike({ runs: all });
+
+  it('are compared as the model compares them', () => {
+    const [x, y] = [
+      [210, 190, 205, 221],
+      [100, 96, 111, 104],
+    ];
+    const trial = trialOf(sceneOf(own(runs(x, y))));
+    expect(trial.origin).toBe('own');
+    expect(trial.truth).toBeNull();
+    expect(trial.across.ratio).toBeCloseTo(geometricMeanRatio(x, y).ratio, 12);
+    expect(trial.across.low).toBeCloseTo(geometricMeanRatio(x, y).low, 9);
+    expect(told('different', own(runs(x, y)))).toMatch(/told apart, and Curlew lasts longer/);
+  });
+
+  it.each([
+    ['the log has none of one', runs([100, 110], []), /no run of Avocet/],
+    ['the log has one of one', runs([100, 110], [90]), /one sharpening of Avocet/],
+    ['none scatters', runs([100, 100], [90, 90]), /do not show how much they scatter/],
+    [
+      'they ended early',
+      [...runs([100, 110], []), run('Avocet', 90, { censored: true }), run('Avocet', 95)],
+      /too few reached their stop/,
+    ],
+  ])('are explained where %s', (_name, all, why) => {
+    const entry = own(all);
+    expect(trialOf(sceneOf(entry)).origin).not.toBe('own');
+    expect(told('different', entry)).toMatch(why);
+  });
+
+  it('are not told by the name where both knives bear one', () => {
+    const entry = own(runs([100, 110], [90, 80]));
+    const twins = { ...entry, knives: entry.knives.map((knife) => ({ ...knife, name: 'Curlew' })) };
+    expect(told('different', twins)).toMatch(/Both knives bear the name/);
+  });
+
+  it('count what ended early as at least so long', () => {
+    const open = [...runs([100, 120, 150], [100, 121, 149]), run('Curlew', 160, { censored: true })];
+    const scene = sceneOf(own(open));
+    const { x, y } = trialOf(scene);
+    expect(trialOf(scene).across.ratio).toBe(measuredRatio({ x, y }).ratio);
+    expect(trialOf(scene).across.ratio).toBeGreaterThan(134.8 / 122);
+    expect(differentWorked['different']?.(scene).givens).toMatch(/ended early \(1\)/);
+  });
+
+  it('ask for more where nothing is settled', () => {
+    expect(told('different', own(runs([100, 160], [90, 150])))).toMatch(
+      /nothing is settled.*more of each would settle it/,
+    );
+  });
+});
+
+describe('the plan', () => {
+  // Exact power of the pooled t test (model’s checks, R’s power.t.test (memory)): CV 20 %, ratio 1.2 → 20 a knife.
+  it('crosses its power where it says', () => {
+    for (const scene of [
+      sceneOf(nearlyAlike()),
+      sceneOf({ ...loft(), subject: 'curlew', baseline: 'plover' }),
+    ]) {
+      const { within, alike } = neededFor(scene);
+      expect(chanceAt(scene, within ?? 2).within).toBeGreaterThanOrEqual(0.8);
+      if (within !== null && within > 2) expect(chanceAt(scene, within - 1).within).toBeLessThan(0.8);
+      if (alike !== null && alike > 2) expect(chanceAt(scene, alike - 1).alike).toBeLessThan(0.8);
+      expect(scene.row.close.product > 1.25).toBe(alike === null);
+    }
+  });
+
+  // Half the difference asks for four times the runs: n goes as 1/Δ² (rule of thumb 16/Δ², common practice).
+  it('asks for about 16 over the square of the difference in spreads', () => {
+    const scene = sceneOf(nearlyAlike());
+    const effect = Math.log(scene.row.close.product) / Math.sqrt(Math.log1p(spread.within ** 2));
+    expect((neededFor(scene).within ?? 0) / (16 / effect ** 2)).toBeGreaterThan(0.95);
+    expect((neededFor(scene).within ?? 0) / (16 / effect ** 2)).toBeLessThan(1.1);
+  });
+
+  // The model seeks the same by doubling and halving, over all numbers of runs.
+  it.each([14, 15, 15.5, 16, 16.5, 17, 17.8, 18.5, 19.5, 21])(
+    'asks for what the model asks for at %d°',
+    (deg) => {
+      const scene = sceneOf({ ...nearlyAlike(), knives: loftWith('curlew', { angle: { deg } }).knives });
+      const ratio = scene.row.close.product;
+      const needed = neededFor(scene);
+      for (const [count, cv] of [
+        [needed.within, spread.within],
+        [needed.mixed, spread.mixed],
+      ] as const) {
+        const exact = runsNeeded({ cv, ratio });
+        if (exact < 140) expect(count).toBe(exact);
+        else expect(Math.abs((count ?? 0) / exact - 1)).toBeLessThan(0.05);
+      }
+      if (needed.alike === null) expect(ratio < 0.8 || ratio > 1.25).toBe(true);
+      else if (needed.alike < 140)
+        expect(needed.alike).toBe(equivalenceRunsNeeded({ cv: spread.within, ratio }));
+    },
+  );
+
+  // The exact count by the model, where the page gives a round one.
+  it('rounds a number of runs nobody cuts, to within a twentieth', () => {
+    const scene = sceneOf(nearlyAlike());
+    const exact = runsNeeded({ cv: spread.mixed, ratio: scene.row.close.product });
+    const { mixed } = neededFor(scene);
+    expect(exact).toBeGreaterThan(150);
+    expect(Math.abs((mixed ?? 0) / exact - 1)).toBeLessThan(0.05);
+    expect(told('runs-plan', nearlyAlike())).toMatch(/about \d+ runs/);
+  });
+
+  it('grows with the runs, and is always a chance', () => {
+    for (const subject of ['dunlin', 'curlew']) {
+      const curve = chances(sceneOf({ ...loft(), subject, baseline: 'avocet' }));
+      expect(curve.length).toBeGreaterThan(8);
+      curve.forEach((at, index) => {
+        for (const share of [at.within, at.mixed, at.alike]) {
+          expect(share).toBeGreaterThanOrEqual(0);
+          expect(share).toBeLessThanOrEqual(1);
+        }
+        expect(at.within).toBeGreaterThanOrEqual((curve[index - 1]?.within ?? 0) - 1e-9);
+        expect(at.mixed).toBeLessThanOrEqual(at.within + 1e-9);
+      });
+    }
+  });
+
+  // Read off between reckoned chances: against the exact ones, which the model reckons by the noncentral t.
+  it('draws the curves within a hundredth of the exact chances', () => {
+    for (const subject of ['dunlin', 'curlew', 'plover']) {
+      const scene = sceneOf({ ...loft(), subject, baseline: 'avocet' });
+      const curve = chances(scene);
+      for (let runs = 2; runs <= mostRuns(scene); runs += 1) {
+        const after = curve.findIndex((at) => at.runs >= runs - 1e-9);
+        const [low, high] = [curve[Math.max(0, after - 1)], curve[after]];
+        if (!low || !high) throw new Error(`no chance is drawn at ${runs} runs`);
+        const share = high.runs === low.runs ? 0 : (runs - low.runs) / (high.runs - low.runs);
+        const exact = chanceAt(scene, runs);
+        for (const of of ['within', 'mixed', 'alike'] as const)
+          expect(Math.abs(low[of] + share * (high[of] - low[of]) - exact[of])).toBeLessThan(0.01);
+      }
+    }
+  });
+
+  it('knows that level knives are never told apart', () => {
+    const entry = nearlyAlike();
+    const [curlew] = entry.knives.filter(({ id }) => id === 'curlew');
+    const twin = curlew ? { ...curlew, id: 'avocet', name: 'Avocet' } : [];
+    const level = { ...entry, knives: [...entry.knives.filter(({ id }) => id !== 'avocet'), twin].flat() };
+    expect(neededFor(sceneOf(level)).within).toBeNull();
+    expect(told('runs-plan', level)).toMatch(/no number of runs tells apart what does not differ/);
+  });
+});
+
+/** Runs of a knife in one lot each. */
+const inLots = (knife: string, lots: Record<string, readonly number[]>, change: Partial<Run> = {}): Run[] =>
+  Object.entries(lots).flatMap(([lot, all]) => all.map((cuts) => run(knife, cuts, { lot, ...change })));
+
+describe('the sentences of a log', () => {
+  const own = (...all: Run[][]): LineUpEntry => nearlyAlike({ runs: all.flat() });
+  const scattered = (cuts: number, knife: string, lots: readonly string[]): Run[] =>
+    inLots(knife, Object.fromEntries(lots.map((lot) => [lot, [cuts * 0.95, cuts * 1.05]])));
+  const mm = (all: Run[]): Run[] => all.map(({ cuts = 0, ...one }) => ({ ...one, cutMm: cuts }));
+
+  it.each<[string, string, LineUpEntry, RegExp]>([
+    [
+      'as many of both, in one lot',
+      'runs-given',
+      own(inLots('Curlew', { a: [100, 110] }), inLots('Avocet', { a: [90, 95] })),
+      /^The log has 2 sharpenings of Curlew and as many of Avocet, in one lot\.$/,
+    ],
+    [
+      'more of one, in several lots',
+      'runs-given',
+      own(inLots('Curlew', { a: [100, 110], b: [120] }), inLots('Avocet', { a: [90, 95] })),
+      /^The log has 3 sharpenings of Curlew and 2 of Avocet, in 2 lots\.$/,
+    ],
+    [
+      'no lot on record',
+      'runs-given',
+      own(inLots('Curlew', { [notRecorded]: [100, 110] }), inLots('Avocet', { [notRecorded]: [90, 95] })),
+      /, without a lot on record\.$/,
+    ],
+    ['the loft’s', 'runs-given', nearlyAlike(), /^The loft has .*They are invented: nobody cut them\.$/],
+    [
+      'what was cut in mm',
+      'runs-trouble',
+      own(mm(runs([100, 110.5], [90, 95]))),
+      /^One sharpening of Curlew made 110\.5 mm of cut, one of Avocet 90\.00: ×1\.23\./,
+    ],
+    [
+      'a difference that is real and hardly matters',
+      'runs-across',
+      own(runs([110, 111, 112, 113], [100, 101, 102, 103])),
+      /told apart, and Curlew lasts longer\. Yet the difference is so small that they are shown alike too/,
+    ],
+    [
+      'the other knife lasting longer',
+      'runs-across',
+      own(runs([50, 51, 52], [100, 101, 102])),
+      /told apart, and Avocet lasts longer\./,
+    ],
+    [
+      'too few in the lots they share',
+      'runs-within',
+      own(inLots('Curlew', { a: [100], b: [110] }), inLots('Avocet', { a: [90], c: [95] })),
+      /^Within their lots there are too few runs of Curlew and Avocet to give an interval\.$/,
+    ],
+    [
+      'no lot they share',
+      'runs-lots',
+      own(inLots('Curlew', { a: [100, 110] }), inLots('Avocet', { b: [90, 95] })),
+      /^No lot on record was cut with both Curlew and Avocet/,
+    ],
+    [
+      'more lots than are listed',
+      'runs-lots',
+      own(
+        scattered(120, 'Curlew', ['a', 'b', 'c', 'd', 'e', 'f', 'g']),
+        scattered(100, 'Avocet', ['a', 'b', 'c', 'd', 'e', 'f', 'g']),
+      ),
+      /^Curlew against Avocet: (×1\.20 in [a-f],? (and )?){5}×1\.20 in f, and so on through 7 lots\.$/,
+    ],
+    [
+      'one lot of one knife only',
+      'runs-within',
+      own(scattered(120, 'Curlew', ['a', 'b']), scattered(100, 'Avocet', ['a'])),
+      / b holds one of the two only and says nothing here\.$/,
+    ],
+    [
+      'several lots of one knife only',
+      'runs-within',
+      own(scattered(120, 'Curlew', ['a', 'b', 'c']), scattered(100, 'Avocet', ['a'])),
+      / b and c hold one of the two only and say nothing here\.$/,
+    ],
+    [
+      'lots that do nothing',
+      'runs-within',
+      own(scattered(120, 'Curlew', ['a', 'b']), scattered(100, 'Avocet', ['a', 'b'])),
+      /with an interval from ×[\d.]+ to ×[\d.]+\. That leaves/,
+    ],
+    [
+      'a truth nobody knows',
+      'runs-truth',
+      own(runs([100, 110], [90, 95])),
+      /^What is true of Curlew and Avocet nobody knows: these were really cut\./,
+    ],
+    [
+      'runs that lean the wrong way',
+      'runs-truth',
+      nearlyAlike(),
+      // The truths are 176 and 170 cuts: 1.035.
+      /×1\.04 for Curlew over Avocet\. The interval holds it\. Yet the runs lean the other way, to ×0\.963/,
+    ],
+    [
+      'runs after the close reading',
+      'runs-truth',
+      { ...nearlyAlike(), knives: loftWith('curlew', { angle: { deg: 12 } }).knives },
+      /for Curlew over Avocet, the close reading\. The interval holds it\./,
+    ],
+    [
+      'lots ignored, and a prediction below',
+      'different',
+      own(
+        inLots('Curlew', { [notRecorded]: [300, 310, 320] }),
+        inLots('Avocet', { [notRecorded]: [100, 101, 102] }),
+      ),
+      /With lots ignored Curlew lasts ×3\.07 .* lies below that interval\.$/,
+    ],
+    [
+      'a prediction above',
+      'different',
+      own(runs([50, 51, 52], [100, 101, 102])),
+      /lies above that interval\.$/,
+    ],
+    [
+      'within lots, and a prediction inside',
+      'different',
+      own(scattered(102, 'Curlew', ['a', 'b']), scattered(100, 'Avocet', ['a', 'b'])),
+      /Within lots Curlew lasts ×1\.02 .* lies inside that interval\.$/,
+    ],
+    [
+      'a scatter no number of runs masters',
+      'different',
+      own(runs([1, 1e9], [1, 2e9])),
+      /At the scatter seen no number of runs within reason would settle it\./,
+    ],
+    [
+      'one run short',
+      'different',
+      own(runs([99.5, 121.6, 99.5, 121.6, 99.5], [90.5, 110.5, 90.5, 110.5, 90.5])),
+      /At the scatter seen, one run more of each would settle it in 80 % of trials\./,
+    ],
+  ])('%s', (_name, of, entry, said) => {
+    expect(told(of, entry)).toMatch(said);
+  });
+});
+
+it('works its example in mm, from lives known to the last look, and names no more than a dozen', () => {
+  const looked = Array.from({ length: 13 }, (_, index) => 400 + 25 * index);
+  const inMm = (all: Run[]): Run[] =>
+    all.map(({ cuts = 0, ...one }) => ({ ...one, cutMm: cuts, checkedEvery: 76 }));
+  const scene = sceneOf(nearlyAlike({ runs: inMm(runs(looked, [400, 500])) }));
+  // A life between two looks counts as their geometric mean: √(324 · 400) = 360.0, √(424 · 500) = 460.4.
+  expect(differentWorked['different']?.(scene).givens).toMatch(
+    /^Curlew: 360\.0, .* and 1 more\. Avocet: 360\.0 and 460\.4\. Millimetres cut after each sharpening\.$/,
+  );
+});
+
+it('asks for no number where two knives differ by less than runs ever show', () => {
+  const { knives } = nearlyAlike();
+  const [curlew] = knives.filter(({ id }) => id === 'curlew');
+  if (!curlew) throw new Error('the loft has no Curlew');
+  const hair = { ...curlew, id: 'avocet', name: 'Avocet', angle: { deg: 17.001 } };
+  const entry = { ...nearlyAlike(), knives: [curlew, hair] };
+  // 16/d² with d = ln ratio over 0.12, far beyond a million (rule of thumb, common practice).
+  expect(16 / (Math.log(sceneOf(entry).row.close.product) / 0.12) ** 2).toBeGreaterThan(1e6);
+  expect(told('runs-plan', entry)).toMatch(
+    /takes more than a million runs a knife; .*, more than a million runs\./,
+  );
+});
+
+it('asks for no number to show alike what lies a hair within the bound', () => {
+  // Alike within ×1.25: of a ratio of 1.25/1.0002 the room to the bound is ln 1.0002. The standard error of n runs a knife
+  // is 0.12 √(2/n), and 2 (1.645 + 0.842)² (0.12/ln 1.0002)² is 4.5 million.
+  const { finishExponent } = parameters;
+  const um = 30 * (1.25 / 1.0002) ** (1 / finishExponent.default);
+  const scene = sceneOf(pair({ finish: { um } }, { finish: { um: 30 } }));
+  expect(scene.row.close.product).toBeCloseTo(1.25 / 1.0002, 6);
+  expect(neededFor(scene).alike).toBeNull();
+});
+
+it('gives no interval by hand where the runs that ended do not scatter', () => {
+  const early = [150, 170].map((cuts) => run('Curlew', cuts, { censored: true }));
+  const scene = sceneOf(nearlyAlike({ runs: [...runs([120, 120], [60, 60]), ...early] }));
+  const work = differentWorked['different']?.(scene);
+  expect(work?.givens).toMatch(/Runs that ended early \(2\) are left out of this sum by hand/);
+  const [, , ratio, error, ...interval] = work?.steps ?? [];
+  expect(ratio?.values['ratio']).toBe('2.000');
+  expect(error?.say).toMatch(/^These logarithms do not scatter, so the sum by hand has no interval\./);
+  expect(error?.values['error']).toBe('0');
+  // What is not reckoned is left open in no blank.
+  expect(interval.map(resultsOf)).toEqual([[], [], []]);
+});
+
+it('counts a life as one number: exact, between two looks, or as far as it went', () => {
+  expect(reached({ low: 90, high: 90 })).toBeCloseTo(90, 12);
+  // √(80 · 125) = 100.
+  expect(reached({ low: 80, high: 125 })).toBeCloseTo(100, 12);
+  expect(reached({ low: 0, high: 25 })).toBe(25);
+  expect(reached({ low: 90, high: Infinity })).toBe(90);
+  const lives = [
+    { low: 40, high: 40, lot: 'a' },
+    { low: 90, high: 90, lot: 'a' },
+    { low: 70, high: 70 },
+  ];
+  // √(40 · 90) = 60.
+  expect(meanIn(lives, 'a')).toEqual({ mean: expect.closeTo(60, 9) as number, runs: 2 });
+  expect(meanIn(lives, undefined)?.runs).toBe(1);
+  expect(meanIn(lives, 'b')).toBeNull();
+});
+
+describe('the choice of the two', () => {
+  it('goes through every other knife and never takes one twice', () => {
+    const control = differentControls['chosen.subject'];
+    const seen = [0, 1, 2].map((value) => control?.write(nearlyAlike(), value).subject);
+    expect(seen).toEqual(['curlew', 'dunlin', 'plover']);
+    expect(control?.last?.(nearlyAlike())).toBe(2);
+    expect(control?.read(nearlyAlike())).toBe(0);
+    const other = differentControls['chosen.baseline'];
+    expect([0, 1, 2].map((value) => other?.write(nearlyAlike(), value).baseline)).toEqual([
+      'avocet',
+      'dunlin',
+      'plover',
+    ]);
+  });
+});

@@ -1,0 +1,116 @@
+import { describe, expect, test } from 'vitest';
+import { bandBehind } from '../../../src/topics/band/words.ts';
+import { callVerdict } from '../../../src/phrases/guess-verdict.ts';
+import { sceneOf } from '../../../src/scene/scene.ts';
+import { times } from '../../../src/scene/show.ts';
+import { depths, tellingText, textForms } from '../../../src/topics/explained/text.ts';
+import { tellingWords } from '../../../src/topics/explained/words.ts';
+import { temptingSum } from '../../../src/phrases/tempting-sum.ts';
+import { compare } from '../../../src/model/index.ts';
+import { notRecorded } from '../../../src/runs/log.ts';
+import type { Run } from '../../../src/runs/log.ts';
+import { awkward } from '../awkward.ts';
+import { loft, loftWith } from '../../comparison/entries.ts';
+
+const link = 'https://keenfold.example/telling/#with=2.x';
+const opposed = () => ({ ...loft(), subject: loft().baseline, baseline: loft().subject });
+
+describe.each(depths.flatMap((depth) => textForms.map((form) => [depth, form] as const)))(
+  'the telling in %s as %s',
+  (depth, form) => {
+    test('says the ratio the model computes, rounded once, and carries the link', () => {
+      const scene = sceneOf(loft());
+      const text = tellingText(scene, depth, form, link);
+      // Asked of the model itself, not of the scene.
+      const row = compare(scene.lineUp, { reading: 'close' }).rows.find(({ knife }) => knife === 'dunlin');
+      expect(text).toContain(times(row?.product ?? NaN));
+      expect(text).toContain(link);
+      expect(text).toContain('Invented');
+      if (depth === 'all of it')
+        for (const { factor } of row?.terms ?? []) expect(text).toContain(times(factor ?? NaN));
+    });
+
+    test('says how sure it is where that was asked of the model', () => {
+      const scene = sceneOf(loft());
+      const band = bandBehind(scene, depth === 'one sentence' ? 'a sentence' : 'more');
+      const told = tellingText(scene, depth, form, link, band);
+      expect(band.join(' ')).toMatch(/sure only to between ×[\d.]+ and ×[\d.]+/);
+      expect(told).toContain(band.join(' '));
+      if (depth === 'one sentence') expect(told.split('\n')[0]).toMatch(/^[^.]+(?:\.\d[^.]*)*\.$/);
+      expect(told).not.toMatch(/ {2}|\n{3}/);
+    });
+
+    test('differs for opposed line-ups', () =>
+      expect(tellingText(sceneOf(opposed()), depth, form, link)).not.toBe(
+        tellingText(sceneOf(loft()), depth, form, link),
+      ));
+
+    test.each(Object.entries(awkward))('is whole for %s', (_name, entry) => {
+      const scene = sceneOf(entry);
+      const text = tellingText(
+        scene,
+        depth,
+        form,
+        link,
+        bandBehind(scene, depth === 'one sentence' ? 'a sentence' : 'more'),
+      );
+      expect(text).not.toMatch(/NaN|undefined|Infinity|null| {2}|\n{3}/);
+      expect(text.endsWith(`${form === 'Markdown' ? `(${link})` : link}\n`)).toBe(true);
+    });
+  },
+);
+
+test('a name cannot break the Markdown it stands in', () => {
+  const scene = sceneOf(loftWith('dunlin', { name: '[x](y) *b* <i> `c` | #' }));
+  const markdown = tellingText(scene, 'all of it', 'Markdown', link);
+  expect(markdown).toContain('\\[x\\](y) \\*b\\* \\<i\\> \\`c\\` \\| \\#');
+  expect(tellingText(scene, 'all of it', 'plain text', link)).toContain('[x](y) *b* <i> `c` | #');
+});
+
+test('the tempting sum of 40 % and 40 % is 1.8, where the product is 1.96', () => {
+  // Worked by hand: 1 + 0.4 + 0.4.
+  const { row } = sceneOf(loft());
+  const [first, second, ...others] = row.close.terms;
+  if (!first || !second) throw new Error('the chain has fewer than two terms');
+  const terms = [
+    { ...first, factor: 1.4 },
+    { ...second, factor: 1.4 },
+    ...others.map((term) => ({ ...term, factor: null })),
+  ];
+  expect(temptingSum({ ...row.close, terms })).toBeCloseTo(1.8, 12);
+});
+
+test('runs that go along are counted by knife', () => {
+  const run = (knife: string): Run => ({
+    knife,
+    lot: notRecorded,
+    sharpening: notRecorded,
+    cuts: 100,
+    stop: notRecorded,
+    checkedEvery: notRecorded,
+    startSharpness: notRecorded,
+    angleDeg: notRecorded,
+    burrChecked: notRecorded,
+    judge: notRecorded,
+  });
+  const scene = sceneOf({ ...loft(), runs: [run('Dunlin'), run('Dunlin'), run('Plover'), run('Heron')] });
+  expect(tellingWords['telling-runs']?.(scene)[0]).toBe(
+    '4 measured runs go along with this line-up: 2 runs of Dunlin, one run of Plover.',
+  );
+});
+
+describe('a guess is judged', () => {
+  const held = { answer: 4, sum: 2.5 };
+  test.each([
+    [4.05, /You called it/],
+    [2.5, /the sum/],
+    [3.4, /a little low/],
+    [4.8, /a little high/],
+    [2, /called it low/],
+    [9, /called it high/],
+    [0.5, /the other knife/],
+  ])('%s', (guess, verdict) => expect(callVerdict(guess, held)).toMatch(verdict));
+
+  test('by how far it is off as a ratio', () =>
+    expect(callVerdict(2, held)).toBe('You called it low: the answer is 2.0 times your call.'));
+});

@@ -1,0 +1,56 @@
+import { describe, expect, test } from 'vitest';
+import { sceneOf } from '../../../src/scene/scene.ts';
+import { validate } from '../../../src/comparison/schema.ts';
+import type { LineUpEntry } from '../../../src/comparison/schema.ts';
+import { sentencesOf } from '../../../src/phrases/sentences-of.ts';
+import { sureWords } from '../../../src/topics/how-sure/words.ts';
+import { exact } from '../../model/knives.ts';
+import { pair } from '../awkward.ts';
+
+function told(of: string, entry: LineUpEntry): string {
+  expect(validate(entry)).toMatchObject({ ok: true });
+  return sentencesOf(sureWords, of, sceneOf(entry))
+    .filter((sentence) => sentence !== '')
+    .join(' ');
+}
+
+describe('the band by hand beside the samples', () => {
+  test('is one and the same where the only doubt is normal and small', () => {
+    const hrc = { value: 61, plusMinus: 1, shape: 'normal' as const };
+    expect(told('band-line', pair({ hrc }, {}, exact))).toMatch(
+      /: as wide as that of 20,000 samples\. The two ends agree as well\.$/,
+    );
+  });
+
+  test('is wider where one even range is the only doubt', () => {
+    // The central nine tenths of an even range of half width h reach to 0.9 h; a normal spread of the same standard
+    // deviation, h/√3, to 1.645 of it: 1.645/(0.9 √3) = 1.055 (JCGM 100, 4.3.7).
+    const open = {
+      ...exact,
+      assumptions: { ...exact.assumptions, angleExponent: { unknown: true as const, low: 1, high: 1.8 } },
+    };
+    const said = told('band-line', pair({ angle: { deg: 10 } }, {}, open));
+    expect(said).toMatch(/: [56] % wider on a log axis than that of 20,000 samples\./);
+    expect(said).toMatch(
+      /where one range spread evenly matters most, the band ends sooner, as the samples show\.$/,
+    );
+  });
+});
+
+test('the nearest two of a line-up may be told apart all the same', () => {
+  const two = pair({ angle: { deg: 10 } }, { angle: { deg: 26 } }, exact);
+  const [plover] = two.knives;
+  if (!plover) throw new Error('the pair has no knife');
+  const three = (deg: number): LineUpEntry => ({
+    ...two,
+    knives: [...two.knives, { ...plover, id: 'curlew', name: 'Curlew', angle: { deg } }],
+  });
+  // The slimmer edge lasts longer, and nothing else differs: the neighbour is that of the nearer angle.
+  expect(told('band-nearest', three(12))).toMatch(
+    /nearest to each other are Dunlin and Curlew\..* Dunlin is ahead in every sample: even these are told apart\.$/,
+  );
+  expect(told('band-nearest', three(22))).toMatch(
+    /nearest to each other are Curlew and Plover\..* Curlew is ahead/,
+  );
+  expect(told('band-nearest', two)).toBe('');
+});

@@ -1,0 +1,453 @@
+import { describe, expect, test } from 'vitest';
+import { lineUpMarkdown } from '../../src/compare/sheet/markdown.ts';
+import { exponentsOf } from '../../src/scene/routes.ts';
+import { sceneOf } from '../../src/scene/scene.ts';
+import { validate } from '../../src/comparison/schema.ts';
+import type { LineUpEntry, PlanEntry } from '../../src/comparison/schema.ts';
+import { tellingText } from '../../src/topics/explained/text.ts';
+import { sentencesOf } from '../../src/phrases/sentences-of.ts';
+import { whatItTakes } from '../../src/model/index.ts';
+import { notRecorded } from '../../src/runs/log.ts';
+import type { Run } from '../../src/runs/log.ts';
+import { everything } from '../../src/topics/all.ts';
+import { aRun } from '../runs/runs.ts';
+import { awkward, pair } from './awkward.ts';
+import { exact } from '../model/knives.ts';
+
+/** Sentences that hardly any line-up calls up, each asked of one made for it; and what it must say there. */
+type Rare = [why: string, words: string, entry: LineUpEntry, said: RegExp];
+
+function told(of: string, entry: LineUpEntry): string {
+  // Nobody ever reads a sentence about a line-up the site refuses.
+  expect(validate(entry)).toMatchObject({ ok: true });
+  return everything
+    .words(of)(sceneOf(entry))
+    .filter((sentence) => sentence !== '')
+    .join(' ');
+}
+const check = (all: readonly Rare[]) => {
+  test.each(all)('%s', (_, of, entry, said) => {
+    expect(told(of, entry)).toMatch(said);
+  });
+};
+
+const unknown = (low: number, high: number) => ({ unknown: true as const, low, high });
+const real = ({ invented: _demo, ...entry }: LineUpEntry): LineUpEntry => entry;
+const withRuns = (runs: Run[], rest: Partial<LineUpEntry> = {}): LineUpEntry =>
+  real({ ...pair({ angle: { deg: 15 } }), runs, ...rest });
+const cut = (knife: string, cuts: readonly number[], change: Partial<Run> = {}): Run[] =>
+  cuts.map((many, index) => aRun({ knife, cuts: many, sharpening: `${knife} ${index}`, ...change }));
+const inMm = (runs: Run[]): Run[] => runs.map(({ cuts = 0, ...run }) => ({ ...run, cutMm: cuts }));
+
+/** Alike but for a carbide that is left out: the published line is used from 50 HRC on (assumed). */
+const softAlike = pair({ hrc: 46, carbide: { volPercent: { CrC: 10 } } }, { hrc: 46 });
+
+/** Alike in slicing, not in rolling: a slimmer edge with a finish so much finer. */
+const slicesAlike = (): LineUpEntry => {
+  const slim = pair({ angle: { deg: 17 }, finish: { um: 30 } });
+  const { lineUp } = sceneOf(slim);
+  const { value } = whatItTakes(lineUp, { knife: 'dunlin', against: 'plover', attribute: 'finish' });
+  return pair({ angle: { deg: 17 }, finish: { um: value ?? 0 } });
+};
+
+describe('the chain', () => {
+  check([
+    [
+      'one measure is not known',
+      'answer',
+      pair({ hrc: unknown(56, 62) }),
+      /One measure in it is not known, so the middle of its range stands in/,
+    ],
+    [
+      'alike as far as terms stand',
+      'reasons',
+      softAlike,
+      /^Dunlin and Plover do not differ in any term that stands\.$/,
+    ],
+    [
+      'a term is left out',
+      'families',
+      pair({ angle: { deg: 15 }, hrc: 46, carbide: { volPercent: { CrC: 10 } } }),
+      /; carbide is left out\.$/,
+    ],
+    [
+      'the terms cancel: (20/16)² of the angle against 32/50 of the grain, in the head',
+      'shares',
+      pair(
+        { angle: { deg: 16 }, finish: { um: 32 } },
+        { angle: { deg: 20 }, finish: { um: 50 } },
+        { reading: 'pocket' },
+      ),
+      /^The terms for and against Dunlin nearly cancel/,
+    ],
+    [
+      'two steels of the table',
+      'steel-tie',
+      pair({ carbide: { designation: 'AISI D2' } }, { carbide: { designation: 'AISI 52100' } }),
+      /^AISI D2 is the steel of Dunlin; Plover is of AISI 52100\./,
+    ],
+    [
+      // FEPA P above P2500 is refused; JIS reaches 8000.
+      'numbers beyond a list',
+      'grits-by-scale',
+      pair({ finish: { scale: 'JIS', grit: 5000 } }, { finish: { scale: 'JIS', grit: 6000 } }),
+      /FEPA P: no answer, since its list here runs from 80 to 2500 and neither 5000 nor 6000 lies in it\./,
+    ],
+    [
+      // Only JIS goes beyond 2500 here.
+      'one number, on one list alone',
+      'grits-by-scale',
+      pair({ finish: { scale: 'JIS', grit: 6000 } }, { finish: { scale: 'JIS', grit: 6000 } }),
+      /^Dunlin and Plover bear one number, 6000\. Read on one scale, whichever it is, that is one size\.$/,
+    ],
+    [
+      // The ordinary room at that exponent, P120 over P2000, is (125/10.3)^0.001 = 1.0025.
+      'a finish that counts for next to nothing, and is still all there is',
+      'range-race',
+      pair({ finish: { um: 200 } }, { finish: { um: 0.5 } }, { assumptions: { finishExponent: 0.001 } }),
+      /By the close reading most of the difference lies in the finish, which speaks for Dunlin: ×1\.01 for Dunlin\.$/,
+    ],
+    ['nothing but steel', 'answer-all-steel', pair({ hrc: 63 }), /it is the steel, and nothing else\.$/],
+    [
+      'alike as far as terms stand, for the ruler',
+      'ruler',
+      softAlike,
+      /do not differ in any term that could be computed: there is no length on the ruler/,
+    ],
+    [
+      'alike as far as terms stand, in per cent',
+      'percentages',
+      softAlike,
+      /do not differ in any term that could be computed, so there is nothing to multiply/,
+    ],
+    [
+      'alike as far as terms stand, stacked',
+      'stack',
+      softAlike,
+      /Dunlin and Plover are alike in every term that stands/,
+    ],
+    [
+      'alike in finish and steel as far as can be computed',
+      'less',
+      softAlike,
+      /alike, as far as they can be computed \(carbide left out\)\.$/,
+    ],
+    [
+      'two effects so small that adding does no harm',
+      'telling-surprise',
+      pair({ edgeMm: 0.36, finish: { scale: 'FEPA-P', grit: 360 } }),
+      /Here the two all but agree, which is chance\.$/,
+    ],
+    [
+      'effects that set each other off',
+      'percentages',
+      slicesAlike(),
+      /Here Dunlin and Plover come out level\./,
+    ],
+    [
+      'two effects whose product is as good as nothing',
+      'percentages',
+      // Each about 2 %, and 0.02 × 0.02 is 0.0004.
+      pair({ angle: { deg: 19.9 }, edgeMm: 0.385, finish: { um: 37.3 } }, { finish: { um: 35 } }),
+      /hardly another number/,
+    ],
+    [
+      'a microbevel against the wedge',
+      'two-routes',
+      pair({ angle: { deg: 12 }, microbevelDeg: 26 }),
+      /pull opposite ways: the wedge speaks for Dunlin, the apex against it\./,
+    ],
+    [
+      'a wedge against the microbevel',
+      'two-routes',
+      pair({ angle: { deg: 20 } }, { angle: { deg: 12 }, microbevelDeg: 26 }),
+      /pull opposite ways: the wedge speaks against Dunlin, the apex for it\./,
+    ],
+    [
+      'two waists',
+      'behind-opened',
+      pair(
+        { grind: { form: 'hollow', spineMm: 3, heightMm: 22, radiusMm: 80 }, edgeMm: 0.8 },
+        { grind: { form: 'hollow', spineMm: 3, heightMm: 22, radiusMm: 80 }, edgeMm: 0.8 },
+      ),
+      /Dunlin and Plover have a waist/,
+    ],
+    [
+      'no carbide',
+      'telling-compared',
+      pair({ carbide: { volPercent: {} } }),
+      /Dunlin: .*hardness 59 HRC, no carbide\. Plover/,
+    ],
+    [
+      'an assumption that is not known',
+      'band',
+      pair({}, {}, { assumptions: { finishExponent: unknown(0, 0.6) } }),
+      /Not known: [^.]*finish/,
+    ],
+  ]);
+});
+
+describe('the limits', () => {
+  check([
+    [
+      'an edge in the doubtful degrees (floor tan 5° √(697/674) = 5.08° at 59 HRC)',
+      'limits-floor',
+      pair({ angle: { deg: 5.5 } }),
+      /At 5\.5° Dunlin is within the doubtful degrees from 4° to 6°\.$/,
+    ],
+    [
+      // (5/(1.12·2000))²/π m = 1.59 µm, and P80 scratches deeper than that (3 to 5 % of 201 µm).
+      'a flaw smaller than the scratches',
+      'limits-flaw',
+      pair({ toughness: 5, finish: { scale: 'FEPA-P', grit: 80 } }, { toughness: 5 }),
+      /a flaw of 1\.6 µm is enough for Dunlin .* deep enough to start a chip\.$/,
+    ],
+    [
+      'slicing level, rolling not',
+      'limits-turning',
+      slicesAlike(),
+      /In slicing all stand level: only the other trials set them apart\./,
+    ],
+    [
+      'rolls later, chips sooner: harder, and half as tough',
+      'limits',
+      pair({ hrc: 62, toughness: 10 }, { hrc: 56, toughness: 20 }),
+      /Rolling and chipping part company: Dunlin rolls later, Plover chips later/,
+    ],
+    [
+      'rolls sooner, chips later',
+      'limits',
+      pair({ hrc: 56, toughness: 20 }, { hrc: 62, toughness: 10 }),
+      /Rolling and chipping part company: Plover rolls later, Dunlin chips later/,
+    ],
+  ]);
+});
+
+describe('a position', () => {
+  const holding = (position: LineUpEntry['position'] & object): LineUpEntry =>
+    pair({ angle: { deg: 15 }, edgeMm: 0.3 }, {}, { position });
+  const between = exponentsOf(sceneOf(pair({})));
+
+  check([
+    [
+      'that is the close reading’s own',
+      'argue-follows',
+      holding({ forces: 'multiply' }),
+      /^You hold that wedge, thickness and grind multiply\. .*, the same as by the close reading\.$/,
+    ],
+    [
+      'that moves the ratio',
+      'argue-follows',
+      holding({ forces: 'add' }),
+      /^You hold that their forces add\. .*, where the close reading has ×[\d.]+\.$/,
+    ],
+    [
+      'of one floor for every steel',
+      'argue-floor',
+      holding({ floor: 'still' }),
+      /^With one floor for every steel, Dunlin at 15\.0° stands above its floor of 5\.00°, and Plover at 20\.0° stands above its floor of 5\.00°\.$/,
+    ],
+    [
+      // At an exponent of the wedge and the whole tooth depth “between” is tooth depth in full.
+      'that no number of runs tells from another',
+      'argue-settle-apex',
+      pair({}, {}, { assumptions: { angleExponent: between.wedge + between.tooth } }),
+      /no number of runs tells, for both say the same\./,
+    ],
+  ]);
+});
+
+describe('a log', () => {
+  const even = [95, 100, 105];
+  const both = [...cut('Dunlin', even), ...cut('Plover', even)];
+  const lots = (knife: string, names: readonly string[]): Run[] =>
+    names.flatMap((lot) =>
+      cut(knife, even, { lot }).map((run) => ({ ...run, sharpening: `${knife} ${lot} ${run.sharpening}` })),
+    );
+  const plan: PlanEntry = { ratio: 1.25, lots: 3, blind: true, seed: 1 };
+
+  check([
+    [
+      'measured in mm',
+      'runs-entered',
+      withRuns(inMm(both)),
+      /^The log has 3 runs of Dunlin and 3 runs of Plover, in mm cut\./,
+    ],
+    [
+      'mostly in mm',
+      'runs-entered',
+      withRuns([...inMm(both), ...cut('Plover', [50])]),
+      /One run of the two in cuts cannot be set beside them and waits in the log\./,
+    ],
+    [
+      'with a lot of one knife only',
+      'runs-verdict',
+      withRuns([...lots('Dunlin', ['a', 'b', 'c']), ...lots('Plover', ['a', 'b'])]),
+      /Only one of the two was cut in c, which says nothing here\./,
+    ],
+    [
+      'with a run that ended early',
+      'runs-verdict',
+      withRuns([...both, aRun({ knife: 'Dunlin', cuts: 130, sharpening: 'last', censored: true })]),
+      /One run ended before the stop and counts as “at least so long”\./,
+    ],
+    [
+      'with runs that ended early',
+      'runs-verdict',
+      withRuns([
+        ...both,
+        ...cut('Dunlin', [130, 131], { censored: true, lot: 'late' }).map((run, i) => ({
+          ...run,
+          sharpening: `late ${i}`,
+        })),
+      ]),
+      /2 runs ended before the stop and count as “at least so long”\./,
+    ],
+    [
+      'with a scatter nobody masters',
+      'runs-verdict',
+      withRuns([...cut('Dunlin', [1, 1e9]), ...cut('Plover', [1, 9e8])]),
+      /With this scatter no number of runs that anybody will cut tells Dunlin from Plover at ×1\.25\./,
+    ],
+    [
+      'with a run far off, of no lot',
+      'runs-odd',
+      withRuns([
+        ...cut('Dunlin', [120, 125, 130, 128, 122, 127, 900], { lot: notRecorded }),
+        ...cut('Plover', even, { lot: notRecorded }),
+      ]),
+      /^Far from the others: Dunlin at 900 cuts\. It is drawn/,
+    ],
+    [
+      'with more runs far off than are listed',
+      'runs-odd',
+      withRuns([
+        ...cut('Dunlin', [
+          ...Array.from({ length: 24 }, (_, i) => 120 + i / 10),
+          900,
+          901,
+          902,
+          903,
+          904,
+          905,
+        ]),
+        ...cut('Plover', even),
+      ]),
+      /Dunlin at 904 cuts in coil 1 and 1 more\. They are drawn/,
+    ],
+    [
+      'with one run',
+      'telling-runs',
+      withRuns(cut('Dunlin', [120])),
+      /^One measured run goes along with this line-up: one run of Dunlin, 0 runs of Plover\./,
+    ],
+    [
+      'of a knife whose name is written from right to left',
+      'telling-runs',
+      { ...real(pair({ name: 'סכין' })), runs: cut('סכין', [120, 130]) },
+      /^2 measured runs go along with this line-up: 2 runs of \u2068סכין\u2069, 0 runs of Plover\./,
+    ],
+    [
+      'that says less than was predicted',
+      'runs-square',
+      withRuns([...cut('Dunlin', [9.5, 10, 10.5]), ...cut('Plover', even)]),
+      /so it needs explaining: Dunlin did worse against Plover than predicted/,
+    ],
+    [
+      'that says more',
+      'runs-square',
+      withRuns([...cut('Dunlin', [1900, 2000, 2100]), ...cut('Plover', even)]),
+      /so it needs explaining: Dunlin did better against Plover than predicted/,
+    ],
+    [
+      'beside a prediction without a band',
+      'runs-square',
+      withRuns(both, exact),
+      /^Without a single cut the model puts Dunlin against Plover at ×1\.48\. The runs say ×1\.00\. With everything entered as exact/,
+    ],
+    [
+      'under a few codes',
+      'runs-entered',
+      withRuns([...both, ...cut('KM47', [120])], { plan }),
+      /Runs under KM47 get their knives when the log is closed\./,
+    ],
+  ]);
+});
+
+describe('a plan of runs', () => {
+  const planned = (change: Partial<PlanEntry>): LineUpEntry =>
+    real({
+      ...pair({ angle: { deg: 15 } }),
+      plan: { ratio: 1.25, lots: 3, blind: true, seed: 1, ...change },
+    });
+
+  check([
+    [
+      // 2 (1.960 + 0.842)² ln 5/(ln 1.01)² = 255,180 and 2 (1.645 + 1.282)² ln 5/(ln 1.01)² = 278,500, the normal
+      // approximations of any handbook of sample sizes, ln 5 being the variance of logarithms at a CV of 2.
+      'as far as a plan may go',
+      'runs-needed',
+      planned({ cv: 2, ratio: 1.01 }),
+      /takes 255,1\d\d sharpenings of each\. To show them alike to within ×1\.01 takes 278,[45]\d\d sharpenings of each\./,
+    ],
+    [
+      'some of whose runs have no recorded start',
+      'runs-start',
+      {
+        ...planned({ start: { low: 90, high: 110 } }),
+        runs: ([100, notRecorded, notRecorded] as const).map((startSharpness, place) =>
+          aRun({ startSharpness, sharpening: `${place}` }),
+        ),
+      },
+      /^All edges whose start is recorded began within the window from 90 to 110\. 2 runs have no recorded start, and may lie outside\.$/,
+    ],
+    [
+      'so plain that the test is not to be trusted with it',
+      'runs-needed',
+      planned({ cv: 0.05, ratio: 2 }),
+      /With fewer than five of each .*: cut five\./,
+    ],
+    [
+      'beyond a sheet',
+      'runs-sheet',
+      planned({ cv: 0.5, ratio: 1.2 }),
+      /The scatter asks for \d+; a sheet holds 40 unless you set more\.$/,
+    ],
+    [
+      'short of what the scatter asks for: 20 a knife by the exact power of the t test',
+      'runs-sheet',
+      planned({ cv: 0.2, ratio: 1.2, runs: 6 }),
+      /That is fewer than the 20 the scatter asks for: Dunlin and Plover may well stay untold apart\./,
+    ],
+    [
+      'with a control knife',
+      'runs-sheet',
+      planned({ cv: 0.2, ratio: 1.2, control: 'Heron' }),
+      /Heron is cut first and last in every lot, so that a change of stock or hand shows\.$/,
+    ],
+    ['in the open', 'runs-sheet', planned({ blind: false }), /It begins with (Dunlin|Plover)\.$/],
+  ]);
+});
+
+test('a line-up that is not invented is not called so, in any text', () => {
+  const entry = pair({ angle: { deg: 15 } });
+  for (const [one, invented] of [
+    [entry, true],
+    [real(entry), false],
+  ] as const) {
+    const scene = sceneOf(one);
+    const texts = [
+      tellingText(scene, 'one sentence', 'plain text', 'https://keenfold.example/'),
+      lineUpMarkdown(scene, 'https://keenfold.example/'),
+      told('telling-compared', one),
+      told('whose', one),
+    ];
+    for (const text of texts) expect(/invented/i.test(text), text).toBe(invented);
+  }
+});
+
+test('sentences nobody wrote are refused by their name', () => {
+  expect(() => sentencesOf({}, 'heron', sceneOf(awkward['equal'] ?? pair({})))).toThrow(
+    'no sentences are named heron',
+  );
+});

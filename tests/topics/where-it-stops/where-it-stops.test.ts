@@ -1,0 +1,175 @@
+import { describe, expect, it, test } from 'vitest';
+import { compare } from '../../../src/model/index.ts';
+import { floorDeg, limitsAt, limitsOf, sharedStretch, stretchOf } from '../../../src/scene/limits.ts';
+import { limitsControls } from '../../../src/topics/where-it-stops/controls.ts';
+import { halved } from '../../../src/topics/where-it-stops/numbers.ts';
+import { limitsWords } from '../../../src/topics/where-it-stops/words.ts';
+import { limitsWorked } from '../../../src/topics/where-it-stops/worked.ts';
+import { allLevel, orders } from '../../../src/topics/where-it-stops/orders.ts';
+import { sceneOf } from '../../../src/scene/scene.ts';
+import type { KnifeEntry, LineUpEntry } from '../../../src/comparison/schema.ts';
+import { loft, loftWith } from '../../comparison/entries.ts';
+
+/** Plover against a Dunlin that differs from it in what is named. */
+function against(change: Partial<KnifeEntry>, baseline: Partial<KnifeEntry> = {}): LineUpEntry {
+  const plover = loft().knives.filter(({ id }) => id === 'plover');
+  return {
+    ...loft(),
+    knives: plover.flatMap((knife) => [
+      { ...knife, ...baseline },
+      { ...knife, ...baseline, id: 'dunlin', name: 'Dunlin', ...change },
+    ]),
+  };
+}
+
+const told = (name: string, entry: LineUpEntry): string =>
+  (limitsWords[name]?.(sceneOf(entry)) ?? []).filter((sentence) => sentence !== '').join(' ');
+
+describe('the three trials', () => {
+  // The model computes the same by another way: a line-up in which the angle itself is changed.
+  it.each([8, 14, 20, 29])('are those of a knife ground to %i°', (deg) => {
+    const tough = (entry: LineUpEntry): LineUpEntry => ({
+      ...entry,
+      knives: entry.knives.map((knife, index) => ({ ...knife, toughness: 10 + 5 * index })),
+    });
+    const scene = sceneOf(tough(loft()));
+    const row = compare(sceneOf(tough(loftWith('dunlin', { angle: { deg } }))).lineUp).rows.find(
+      ({ knife }) => knife === 'dunlin',
+    );
+    const { slicing, rolling, chipping } = limitsAt(scene, deg);
+    expect(slicing).toBeCloseTo(row?.product ?? Number.NaN, 9);
+    expect(rolling).toBeCloseTo(row?.sideLoad.rolling ?? Number.NaN, 9);
+    expect(chipping).toBeCloseTo(row?.sideLoad.chipping ?? Number.NaN, 9);
+  });
+
+  // tan 30° = √⅓ and tan 45° = 1: a third of the side load. School tables.
+  it('go by the square of the tangent', () => {
+    const scene = sceneOf(against({ angle: { deg: 30 } }, { angle: { deg: 45, perSide: true } }));
+    expect(limitsOf(scene).rolling).toBeCloseTo(1 / 3, 12);
+    expect(limitsOf(scene).chipping).toBeNull();
+    expect(halved(scene)?.rolling).toBeCloseTo(3 * (2 - Math.sqrt(3)) ** 2, 12);
+  });
+
+  // ASTM E140 table 1: 57 HRC is 633 HV, 61 HRC is 720 HV.
+  it('take hardness as Vickers', () => {
+    expect(limitsOf(sceneOf(against({ hrc: 61 }))).rolling).toBeCloseTo(720 / 633, 2);
+  });
+
+  it('leave the apex to a microbevel until the bevel is as steep', () => {
+    const scene = sceneOf(against({ angle: { deg: 12 }, microbevelDeg: 20 }));
+    expect(limitsAt(scene, 8).rolling).toBe(limitsAt(scene, 18).rolling);
+    expect(limitsAt(scene, 8).slicing).toBeGreaterThan(limitsAt(scene, 18).slicing);
+    expect(limitsAt(scene, 25).rolling).toBeGreaterThan(limitsAt(scene, 18).rolling);
+  });
+});
+
+// tan θf = tan 5°·√(697/HV): 5.25° at 57 HRC and 4.92° at 61 (the 5° is common practice, no source).
+test('the floor moves with the hardness', () => {
+  const { subjectKnife, baselineKnife } = sceneOf(loft());
+  expect(floorDeg(baselineKnife)).toBeCloseTo(5.25, 2);
+  expect(floorDeg(subjectKnife)).toBeCloseTo(4.92, 2);
+});
+
+describe('the angles at which nothing is lost', () => {
+  it('shrink to a point where the angle is all that differs', () => {
+    const scene = sceneOf(against({ angle: { deg: 15 } }));
+    const shared = sharedStretch(scene);
+    expect(shared?.lowDeg).toBeCloseTo(24, 6);
+    expect(shared?.highDeg).toBeCloseTo(24, 6);
+    expect(told('limits-meeting', against({ angle: { deg: 15 } }))).toMatch(/Only at 24° .* gains nothing/);
+  });
+
+  it('end where the ratio is 1', () => {
+    const scene = sceneOf(against({ angle: { deg: 15 }, edgeMm: 0.3, hrc: 60 }));
+    const { highDeg } = stretchOf(scene, 'slicing') ?? { highDeg: Number.NaN };
+    const { lowDeg } = stretchOf(scene, 'rolling') ?? { lowDeg: Number.NaN };
+    expect(limitsAt(scene, highDeg).slicing).toBeCloseTo(1, 6);
+    expect(limitsAt(scene, lowDeg).rolling).toBeCloseTo(1, 6);
+    expect(sharedStretch(scene)).toEqual({ lowDeg, highDeg });
+  });
+
+  it('are none where the subject starts behind', () => {
+    const entry = against({ angle: { deg: 15 }, edgeMm: 1.2 });
+    expect(sharedStretch(sceneOf(entry))).toBeNull();
+    expect(told('limits-meeting', entry)).toMatch(/No angle of Dunlin holds its own/);
+  });
+
+  it('of chipping are none that could be named while a toughness is missing', () => {
+    const tough = { toughness: 20 };
+    const slim = { angle: { deg: 15 } };
+    expect(stretchOf(sceneOf(against(slim)), 'chipping')).toBeNull();
+    expect(stretchOf(sceneOf(against({ ...slim, ...tough })), 'chipping')).toBeNull();
+    // Equally tough, from the baseline’s own angle on: the load before chipping grows with the angle.
+    const known = stretchOf(sceneOf(against({ ...slim, ...tough }, tough)), 'chipping');
+    expect(known?.lowDeg).toBeCloseTo(24, 6);
+  });
+
+  it('stop at the steepest edge that can be driven', () => {
+    const entry = { ...against({ angle: { deg: 15 }, edgeMm: 0.05 }), friction: 1.2, slicePush: 0 };
+    // arctan 1.2 = 50.19°: from 39.81° on, such a wedge is not driven by any push.
+    expect(stretchOf(sceneOf(entry), 'slicing')?.highDeg).toBeLessThan(39.81);
+  });
+});
+
+describe('the orders of a line-up', () => {
+  it('turn over between slicing and rolling', () => {
+    const { slicing, rolling } = orders(sceneOf(loft()));
+    expect(slicing[0]?.knife).toBe('dunlin');
+    expect(rolling.at(-1)?.knife).toBe('dunlin');
+    expect(told('limits-turning', loft())).toMatch(/Dunlin, first in slicing, is last in bearing/);
+  });
+
+  it('do not cross where all stand level', () => {
+    const scene = sceneOf(against({ edgeMm: 0.3 }));
+    const { slicing, rolling } = orders(scene);
+    expect(allLevel(rolling)).toBe(true);
+    expect(rolling.map(({ knife }) => knife)).toEqual(slicing.map(({ knife }) => knife));
+    expect(told('limits-turning', against({ edgeMm: 0.3 }))).toMatch(/nothing turns over/);
+  });
+});
+
+describe('the words of the limits', () => {
+  it('refuse the chain where wear does not end the edge, and say what tells instead', () => {
+    const jobs = limitsWords['limits-jobs']?.(sceneOf(loft())) ?? [];
+    expect(jobs).toHaveLength(5);
+    expect(jobs.filter((sentence) => sentence.includes('slicing chain is refused'))).toHaveLength(3);
+    expect(jobs.filter((sentence) => sentence.includes('the work of this line-up'))).toHaveLength(1);
+  });
+
+  // a_c = (K/1.12σ)²/π: 25.4 µm for 20 MPa√m and 2000 MPa.
+  it('give the flaw where a toughness is given, and say which is missing', () => {
+    expect(told('limits-flaw', against({ toughness: 20 }, { toughness: 40 }))).toMatch(
+      /flaw of 25 µm .* one of 100 µm/,
+    );
+    expect(told('limits-flaw', against({ toughness: 20 }))).toMatch(/Without a toughness of Plover/);
+  });
+
+  it('say that a tough plain blade can win where chipping ends the edge', () => {
+    const entry = against({ hrc: 62, toughness: 10 }, { toughness: 30 });
+    expect(told('limits', entry)).toMatch(/Dunlin rolls later, Plover chips later/);
+  });
+});
+
+test('the slider goes below the floor, and the hardness keeps its ±', () => {
+  const { 'limits.angle': angle, 'limits.hardness': hardness } = limitsControls;
+  expect(angle?.min).toBe(4);
+  expect(hardness?.read(loft())).toBe(61);
+  expect(hardness?.write(loft(), 58).knives.find(({ id }) => id === 'dunlin')?.hrc).toEqual({
+    value: 58,
+    plusMinus: 1,
+  });
+});
+
+// Worked with the values the page shows: what a reader with a calculator gets.
+test('the worked side load and floor can be followed with the numbers they show', () => {
+  const steps = limitsWorked['limits-side-load']?.(sceneOf(loft())).steps ?? [];
+  const shown = (index: number, name: string): number => Number(steps[index]?.values[name]);
+  const tan = (degrees: number) => Math.tan((degrees * Math.PI) / 180);
+  const rolling = (shown(2, 'va') / shown(2, 'vb')) * (tan(shown(2, 'a')) / tan(shown(2, 'b'))) ** 2;
+  expect(rolling / shown(2, 'rolling')).toBeCloseTo(1, 2);
+  const meets = Math.atan(tan(shown(4, 'b')) * Math.sqrt(shown(4, 'vb') / shown(4, 'va')));
+  expect((meets * 180) / Math.PI).toBeCloseTo(shown(4, 'meets'), 1);
+  const floor = limitsWorked['limits-floor']?.(sceneOf(loft())).steps ?? [];
+  const t = tan(5) * Math.sqrt(697 / Number(floor[0]?.values['v']));
+  expect(t / Number(floor[0]?.values['t'])).toBeCloseTo(1, 3);
+});
