@@ -20,11 +20,11 @@ const lessons = defineCollection({
     take: z.string(),
     minutes: z.number().int().min(1).max(60),
     /** What the example changes in the loft's line-up. */
-    lineUp: z
+    comparison: z
       .strictObject({
         subject: z.string(),
         baseline: z.string(),
-        reading: z.enum(['pocket', 'close']),
+        reading: z.enum(['quick', 'careful']),
         faceValues: z.array(z.number()).max(10).nullable(),
         /** Toughness by the id of a knife: the loft leaves it open, a lesson on chipping invents it. */
         toughness: z.record(z.string(), z.number().positive()),

@@ -2,11 +2,11 @@ import { isUnknown, parameters } from '../model/index.ts';
 import type { ParameterId, Quantity } from '../model/index.ts';
 import { readNumber, readQuantity, showQuantity } from '../comparison/read.ts';
 import type { Unit } from '../comparison/read.ts';
-import type { LineUpEntry } from '../comparison/schema.ts';
+import type { ComparisonEntry } from '../comparison/schema.ts';
 import { brief } from '../scene/show.ts';
 import type { WorkField } from './work-fields.ts';
 
-type AssumptionId = Extract<ParameterId, keyof LineUpEntry['assumptions']>;
+type AssumptionId = Extract<ParameterId, keyof ComparisonEntry['assumptions']>;
 
 /** So many of the field's unit make one of the line-up's: a share is typed as per cent. */
 const scaled = (quantity: Quantity, by: number): Quantity => {
@@ -49,14 +49,14 @@ function assumption(id: AssumptionId, label: string, hint: string, unit?: '%'): 
   };
 }
 
-type Gauge = keyof NonNullable<LineUpEntry['gaugeBias']>;
+type Gauge = keyof NonNullable<ComparisonEntry['gaugeBias']>;
 
 /**
  * How far one gauge may be off for all knives alike. Nothing typed is not known, for which a wide ± stands (assumed).
  */
 function gauge(id: Gauge, label: string, unit: Unit, notKnown: number): WorkField {
   const notKnownText = `not known (±${brief(notKnown)})`;
-  const withBias = (entry: LineUpEntry, plusMinus: number): LineUpEntry => {
+  const withBias = (entry: ComparisonEntry, plusMinus: number): ComparisonEntry => {
     const { gaugeBias, ...rest } = entry;
     const { [id]: _before, ...others } = gaugeBias ?? {};
     const now = plusMinus === 0 ? others : { ...others, [id]: plusMinus };

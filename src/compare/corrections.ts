@@ -2,13 +2,13 @@ import { nominal } from '../model/index.ts';
 import type { Run } from '../runs/log.ts';
 import { notRecorded } from '../runs/log.ts';
 import { reachOf } from '../runs/lives.ts';
-import { readLineUps } from '../comparison/files.ts';
+import { readComparisons } from '../comparison/files.ts';
 import { found } from '../comparison/found.ts';
 import { decodeLink } from '../comparison/link/codec.ts';
 import { runsOf } from '../scene/runs.ts';
 import { sceneOf } from '../scene/scene.ts';
 import type { Scene } from '../scene/scene.ts';
-import type { LineUpEntry } from '../comparison/schema.ts';
+import type { ComparisonEntry } from '../comparison/schema.ts';
 
 /** A number of a published line-up or log that is another now. */
 export interface Correction {
@@ -42,13 +42,13 @@ export function correctionSentence({ what, before, now }: Correction): string {
 type Numbers = Map<string, number | null>;
 
 /** Every number of a line-up a reader may have quoted: what was entered, what was cut, and what both came to. */
-function numbersOf(entry: LineUpEntry): Numbers {
+function numbersOf(entry: ComparisonEntry): Numbers {
   const scene = sceneOf(entry);
   return new Map([...ofKnives(scene), ...ofRuns(entry.runs ?? []), ...ofResults(scene)]);
 }
 
-function* ofKnives({ entry, lineUp }: Scene): Generator<[string, number]> {
-  for (const knife of lineUp.knives) {
+function* ofKnives({ entry, comparison }: Scene): Generator<[string, number]> {
+  for (const knife of comparison.knives) {
     const { name } = found(entry.knives, knife.id, 'knife');
     yield [`${name}, edge angle per side, °`, nominal(knife.angleDeg)];
     yield [`${name}, thickness behind the edge, mm`, nominal(knife.edgeMm)];
@@ -70,7 +70,7 @@ function* ofRuns(runs: readonly Run[]): Generator<[string, number]> {
     counts.set(run.knife, (counts.get(run.knife) ?? 0) + 1);
     const known = [
       run.knife,
-      run.lot === notRecorded ? '' : run.lot,
+      run.batch === notRecorded ? '' : run.batch,
       run.sharpening === notRecorded ? '' : `sharpening ${run.sharpening}`,
     ].filter(Boolean);
     const place = known.join(', ');
@@ -90,8 +90,8 @@ function* ofRuns(runs: readonly Run[]): Generator<[string, number]> {
 function* ofResults(scene: Scene): Generator<[string, number]> {
   const { entry, subject, baseline, row } = scene;
   const pair = `${subject.name} against ${baseline.name}`;
-  yield [`${pair}, by the close reading, times as long`, row.close.product];
-  yield [`${pair}, by the pocket reading, times as long`, row.pocket.product];
+  yield [`${pair}, by the close reading, times as long`, row.careful.product];
+  yield [`${pair}, by the pocket reading, times as long`, row.quick.product];
   if ((entry.runs ?? []).length === 0) return;
   const { measured } = runsOf(scene);
   if (!measured) return;
@@ -107,7 +107,7 @@ function* ofResults(scene: Scene): Generator<[string, number]> {
  * @param before the version that was published
  * @param now the corrected one
  */
-export function corrections(before: LineUpEntry, now: LineUpEntry): Correction[] {
+export function corrections(before: ComparisonEntry, now: ComparisonEntry): Correction[] {
   const has = (id: string): boolean => before.knives.some((knife) => knife.id === id);
   const same = has(now.subject) && has(now.baseline);
   const [old, own] = [
@@ -122,11 +122,11 @@ export function corrections(before: LineUpEntry, now: LineUpEntry): Correction[]
 }
 
 /** The version a link or the text of a file holds, or why there is none. */
-export function publishedIn(given: string): { entry: LineUpEntry; runsLeftBehind?: boolean } | string {
+export function publishedIn(given: string): { entry: ComparisonEntry; runsLeftBehind?: boolean } | string {
   if (given.startsWith('{')) {
-    const file = readLineUps(given);
+    const file = readComparisons(given);
     if (!file.ok) return file.message;
-    const [first] = file.lineUps;
+    const [first] = file.comparisons;
     return first ?? (file.problems.join(' ') || 'The file holds no line-up.');
   }
   const at = given.indexOf('#with=');

@@ -2,7 +2,7 @@ import { carbidesByDesignation } from '../model/index.ts';
 import type { CarbideKind, Grind, GrindForm, GritScale, Quantity } from '../model/index.ts';
 import { readNumber, readQuantity, showQuantity } from '../comparison/read.ts';
 import type { Expected } from '../comparison/read.ts';
-import type { KnifeEntry, LineUpEntry, Placed } from '../comparison/schema.ts';
+import type { KnifeEntry, ComparisonEntry, Placed } from '../comparison/schema.ts';
 import { plain } from '../scene/show.ts';
 
 /**
@@ -16,13 +16,13 @@ interface Shared {
   hint?: string;
   /** True where the field has a meaning for this knife; the others are not shown. */
   applies?(knife: KnifeEntry): boolean;
-  show(knife: KnifeEntry, entry: LineUpEntry): string;
-  write(knife: KnifeEntry, text: string, entry: LineUpEntry): Written;
+  show(knife: KnifeEntry, entry: ComparisonEntry): string;
+  write(knife: KnifeEntry, text: string, entry: ComparisonEntry): Written;
 }
 
 export interface TextField extends Shared {
   kind: 'text';
-  unit?(entry: LineUpEntry): string;
+  unit?(entry: ComparisonEntry): string;
   /** The range that stands for "not known": wide, stated, and shown in the field. */
   unknown?: { low: number; high: number };
 }
@@ -39,7 +39,7 @@ const mmPerThou = 0.0254;
 const good = (knife: KnifeEntry): Written => ({ ok: true, knife });
 const bad = (message: string): Written => ({ ok: false, message });
 
-const scaleOf = ({ lengthUnit }: LineUpEntry): number => (lengthUnit === 'thou' ? mmPerThou : 1);
+const scaleOf = ({ lengthUnit }: ComparisonEntry): number => (lengthUnit === 'thou' ? mmPerThou : 1);
 
 function scaled(quantity: Placed, by: number): Placed {
   const round = (value: number) => Number((value * by).toPrecision(10));
@@ -77,7 +77,7 @@ function readPlaced(text: string, expected: Expected): ReadPlaced {
 interface QuantityFieldOptions {
   label: string;
   hint: string;
-  unit?: (entry: LineUpEntry) => string;
+  unit?: (entry: ComparisonEntry) => string;
   length?: boolean;
   unknown?: { low: number; high: number };
   applies?: (knife: KnifeEntry) => boolean;
@@ -101,9 +101,9 @@ function quantityField({
   none,
   placed,
 }: QuantityFieldOptions): TextField {
-  const by = (entry: LineUpEntry) => (length ? scaleOf(entry) : 1);
+  const by = (entry: ComparisonEntry) => (length ? scaleOf(entry) : 1);
   const theUnit = length
-    ? ({ lengthUnit }: LineUpEntry) => (lengthUnit === 'thou' ? 'thousandths of an inch' : 'mm')
+    ? ({ lengthUnit }: ComparisonEntry) => (lengthUnit === 'thou' ? 'thousandths of an inch' : 'mm')
     : unit;
   return {
     kind: 'text',

@@ -1,24 +1,24 @@
 import { jobProfiles } from '../model/index.ts';
 import { readNumber, readQuantity, showQuantity } from '../comparison/read.ts';
-import type { Evenable, LineUpEntry } from '../comparison/schema.ts';
+import type { Equalisable, ComparisonEntry } from '../comparison/schema.ts';
 import { typedPercent } from '../scene/show.ts';
 import { assumptionFields } from './assumption-fields.ts';
 
 /** The fields of the line-up itself: title, work and units. Like those of a knife, none keeps anything. */
-export type WrittenWork = { ok: true; entry: LineUpEntry } | { ok: false; message: string };
+export type WrittenWork = { ok: true; entry: ComparisonEntry } | { ok: false; message: string };
 
 interface Shared {
   label: string;
   hint?: string;
   unit?: string;
-  show(entry: LineUpEntry): string;
-  write(entry: LineUpEntry, text: string): WrittenWork;
+  show(entry: ComparisonEntry): string;
+  write(entry: ComparisonEntry, text: string): WrittenWork;
 }
 
 export type WorkField = Shared &
   ({ kind: 'text' } | { kind: 'choice'; choices: readonly (readonly [value: string, label: string])[] });
 
-const good = (entry: LineUpEntry): WrittenWork => ({ ok: true, entry });
+const good = (entry: ComparisonEntry): WrittenWork => ({ ok: true, entry });
 
 /** How the knife is moved, as slice/push speed ratios ξ. */
 const motions: readonly (readonly [string, string])[] = [
@@ -90,11 +90,11 @@ const workFields = {
     kind: 'choice',
     label: 'Reading shown first',
     choices: [
-      ['close', 'close: friction, exponents and the regression'],
-      ['pocket', 'pocket: sums one can do in the head'],
+      ['careful', 'close: friction, exponents and the regression'],
+      ['quick', 'pocket: sums one can do in the head'],
     ],
     show: ({ reading }) => reading,
-    write: (entry, reading) => good({ ...entry, reading: reading === 'pocket' ? 'pocket' : 'close' }),
+    write: (entry, reading) => good({ ...entry, reading: reading === 'quick' ? 'quick' : 'careful' }),
   },
   faceValues: {
     kind: 'text',
@@ -125,7 +125,7 @@ export const workFieldNamed = (name: string): WorkField => {
 };
 
 /** The switches that set an attribute of the knife looked at to the baseline's. */
-export const switches: readonly { attribute: Evenable; label: string }[] = [
+export const switches: readonly { attribute: Equalisable; label: string }[] = [
   { attribute: 'angleDeg', label: 'edge angle' },
   { attribute: 'edgeMm', label: 'thickness behind the edge' },
   { attribute: 'grind', label: 'primary grind' },
@@ -135,9 +135,12 @@ export const switches: readonly { attribute: Evenable; label: string }[] = [
 ];
 
 /** What is left to differ when everything else is evened up. */
-export const onlyThese: readonly { label: string; evened: readonly Evenable[] }[] = [
-  { label: 'Nothing evened up', evened: [] },
-  { label: 'Only geometry differs', evened: ['finish', 'hrc', 'carbideVolPercent'] },
-  { label: 'Only the finish differs', evened: ['angleDeg', 'edgeMm', 'grind', 'hrc', 'carbideVolPercent'] },
-  { label: 'Only the steel differs', evened: ['angleDeg', 'edgeMm', 'grind', 'finish'] },
+export const onlyThese: readonly { label: string; equalised: readonly Equalisable[] }[] = [
+  { label: 'Nothing evened up', equalised: [] },
+  { label: 'Only geometry differs', equalised: ['finish', 'hrc', 'carbideVolPercent'] },
+  {
+    label: 'Only the finish differs',
+    equalised: ['angleDeg', 'edgeMm', 'grind', 'hrc', 'carbideVolPercent'],
+  },
+  { label: 'Only the steel differs', equalised: ['angleDeg', 'edgeMm', 'grind', 'finish'] },
 ];

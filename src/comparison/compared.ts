@@ -1,9 +1,9 @@
 import { compareBoth } from '../model/index.ts';
-import { onceFor } from '../model/memoize.ts';
+import { memoizeByObject } from '../model/memoize.ts';
 
 /**
  * The rows of a line-up by both readings, computed once for one object.
  *
  * @throws RangeError where the model refuses the line-up; the message names knife, parameter and range.
  */
-export const compared = onceFor(compareBoth);
+export const compared = memoizeByObject(compareBoth);

@@ -1,23 +1,23 @@
 import { MODEL_NUMBER } from '../model/index.ts';
-import { documentVersion, migrate } from './migrations.ts';
+import { documentVersion, heldDocument, migrate } from './migrations.ts';
 import { validate } from './schema.ts';
-import type { LineUpEntry } from './schema.ts';
+import type { ComparisonEntry } from './schema.ts';
 
 /*
- * A file is JSON: { keenfold: 'line-ups', version, model, lineUps: [{ name, lineUp }] }. One line-up or a drawer of
+ * A file is JSON: { keenfold: 'comparisons', version, model, lineUps: [{ name, lineUp }] }. One line-up or a drawer of
  * them, it is the same file.
  */
 
 /** A line-up with the name it is kept under. */
 export interface Named {
   name: string;
-  entry: LineUpEntry;
+  entry: ComparisonEntry;
 }
 
 export type ReadFile =
   | {
       ok: true;
-      lineUps: Named[];
+      comparisons: Named[];
       /** What of the file could not be read, in words. */
       problems: string[];
     }
@@ -26,13 +26,13 @@ export type ReadFile =
 const longestFile = 20_000_000;
 
 /** Line-ups as the text of a file that `readLineUps` reads back equal. */
-export const lineUpsFile = (lineUps: readonly Named[]): string =>
+export const comparisonsFile = (comparisons: readonly Named[]): string =>
   `${JSON.stringify(
     {
-      keenfold: 'line-ups',
+      keenfold: 'comparisons',
       version: documentVersion,
       model: MODEL_NUMBER,
-      lineUps: lineUps.map(({ name, entry }) => ({ name, lineUp: entry })),
+      comparisons: comparisons.map(({ name, entry }) => ({ name, comparison: entry })),
     },
     null,
     2,
@@ -43,13 +43,14 @@ export const lineUpsFile = (lineUps: readonly Named[]): string =>
  *
  * @param text the text of the file, of this or an earlier version
  */
-export function readLineUps(text: string): ReadFile {
+export function readComparisons(text: string): ReadFile {
   const no = (message: string): ReadFile => ({ ok: false, message });
   if (text.length > longestFile) return no('The file is larger than any drawer of this site.');
   const document = parsed(text);
   if (document === undefined) return no('The file is not JSON: it may have been cut short or changed.');
-  const { keenfold, version, lineUps } = document;
-  if (keenfold !== 'line-ups' || !Array.isArray(lineUps))
+  const { keenfold, version } = document;
+  const held = heldComparisons(document);
+  if ((keenfold !== 'comparisons' && keenfold !== 'line-ups') || !held)
     return no('The file holds no line-ups of this site.');
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1)
     return no('The file does not say its version.');
@@ -59,19 +60,22 @@ export function readLineUps(text: string): ReadFile {
     );
   const read: Named[] = [];
   const problems: string[] = [];
-  lineUps.forEach((item: unknown, index) => {
-    const { name, lineUp } = (typeof item === 'object' && item !== null ? item : {}) as Record<
-      string,
-      unknown
-    >;
-    const checked = validate(migrate(lineUp, version));
+  held.forEach((item, index) => {
+    const { name } = (typeof item === 'object' && item !== null ? item : {}) as { name?: unknown };
+    const checked = validate(migrate(heldDocument(item), version));
     if (checked.ok) read.push({ name: tidyName(name, checked.entry.title), entry: checked.entry });
     else
       problems.push(
         `Line-up ${index + 1} of the file cannot be read: ${checked.problems[0]?.message ?? 'it is empty'}.`,
       );
   });
-  return { ok: true, lineUps: read, problems };
+  return { ok: true, comparisons: read, problems };
+}
+
+/** The list in a file; before version 3 it stood under another name. */
+export function heldComparisons(document: Record<string, unknown>): unknown[] | undefined {
+  const held = document['comparisons'] ?? document['lineUps'];
+  return Array.isArray(held) ? held : undefined;
 }
 
 const longestName = 120;

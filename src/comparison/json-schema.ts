@@ -1,5 +1,5 @@
 import { toJsonSchema } from '@valibot/to-json-schema';
-import { lineUpSchema } from './schema.ts';
+import { comparisonSchema } from './schema.ts';
 
 /**
  * The stored document as JSON Schema (draft 2020-12), for other programs. It covers shape and limits; what fields
@@ -7,7 +7,10 @@ import { lineUpSchema } from './schema.ts';
  */
 export function jsonSchema(): object {
   return {
-    ...toJsonSchema(lineUpSchema, { target: 'draft-2020-12', ignoreActions: ['check', 'trim', 'normalize'] }),
+    ...toJsonSchema(comparisonSchema, {
+      target: 'draft-2020-12',
+      ignoreActions: ['check', 'trim', 'normalize'],
+    }),
     title: 'Keenfold line-up',
     description: 'Lengths in mm, angles per side in degrees, carbide in volume per cent.',
   };

@@ -1,4 +1,4 @@
-import type { KnifeEntry, LineUpEntry } from './schema.ts';
+import type { KnifeEntry, ComparisonEntry } from './schema.ts';
 
 const same = (id: string): KnifeEntry => ({
   id,
@@ -16,19 +16,19 @@ const same = (id: string): KnifeEntry => ({
  * A line-up for pages that speak of percentages alone: two knives alike in everything, which no such page shows, and
  * the chain of percentages it does show.
  */
-export const plainEntry = (faceValues: readonly number[]): LineUpEntry => ({
+export const plainEntry = (faceValues: readonly number[]): ComparisonEntry => ({
   title: 'percentages alone',
   invented: true,
   knives: [same('one'), same('other')],
   subject: 'one',
   baseline: 'other',
-  reading: 'close',
+  reading: 'careful',
   work: 'rope',
   slicePush: 3,
   contactDepthMm: 8,
   friction: 0.3,
   assumptions: {},
   lengthUnit: 'mm',
-  evenedUp: [],
+  madeEqual: [],
   faceValues: [...faceValues],
 });

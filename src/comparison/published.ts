@@ -1,8 +1,8 @@
 import { parseDocument } from 'yaml';
-import { readLineUps } from './files.ts';
-import { migrate } from './migrations.ts';
+import { heldComparisons, readComparisons } from './files.ts';
+import { heldDocument, migrate } from './migrations.ts';
 import { validate } from './schema.ts';
-import type { LineUpEntry, Problem } from './schema.ts';
+import type { ComparisonEntry, Problem } from './schema.ts';
 
 /** A correction of a published comparison. */
 export interface Revision {
@@ -13,10 +13,10 @@ export interface Revision {
 }
 
 /** A line-up published as a page of its own. */
-export interface Comparison {
+export interface PublishedComparison {
   /** Its address below `comparisons/`: the file's name without its ending. */
   name: string;
-  entry: LineUpEntry;
+  entry: ComparisonEntry;
   /** What whoever publishes it has to say about it, a paragraph an item. */
   note: string[];
   /** The newest first. */
@@ -31,26 +31,26 @@ export interface Comparison {
  * @param text what is in it
  * @throws Error naming the file, the field and what to do about it
  */
-export function readComparison(file: string, text: string): Comparison {
-  const stop = (field: string, what: string, fix: string): never => {
+export function readPublished(file: string, text: string): PublishedComparison {
+  const fail = (field: string, what: string, fix: string): never => {
     throw new Error(
       `${file}: ${field === '' ? '' : `${field}: `}${/[.?!]$/.test(what) ? what : `${what}.`} ${fix}`,
     );
   };
   const name = /([^/]+)\.(?:ya?ml|json)$/.exec(file)?.[1] ?? '';
   if (!/^[a-z0-9]+(-[a-z0-9]+)*$/.test(name))
-    stop('', 'its name cannot be an address', 'Name it in small letters, digits and hyphens.');
+    fail('', 'its name cannot be an address', 'Name it in small letters, digits and hyphens.');
 
   const parsed = parseDocument(text.replace(/^\uFEFF/, ''), { prettyErrors: true });
   const [error] = parsed.errors;
   if (error) {
     const { line, col } = error.linePos?.[0] ?? { line: 1, col: 1 };
     const [said = ''] = error.message.split(/ at line \d/);
-    stop(`line ${line}, column ${col}`, said, 'Mend the file there, or save it again.');
+    fail(`line ${line}, column ${col}`, said, 'Mend the file there, or save it again.');
   }
   const value: unknown = parsed.toJS();
   if (typeof value !== 'object' || value === null || Array.isArray(value))
-    return stop('', 'it holds no line-up', 'Save one from the bench or the drawer and put it here.');
+    return fail('', 'it holds no line-up', 'Save one from the bench or the drawer and put it here.');
   const { note, revisions, ...rest } = value as Record<string, unknown>;
   return {
     name,
@@ -59,31 +59,32 @@ export function readComparison(file: string, text: string): Comparison {
     revisions: revised(revisions),
   };
 
-  function saved(document: Record<string, unknown>): LineUpEntry {
-    const read = readLineUps(JSON.stringify(document));
-    if (!read.ok) return stop('', read.message, 'Save the line-up again.');
-    const { lineUps, version } = document as { lineUps: unknown[]; version: number };
-    const [only] = lineUps;
-    if (lineUps.length !== 1)
-      return stop('lineUps', `it holds ${lineUps.length} line-ups`, 'A page shows one: save that one alone.');
-    return own(migrate((only as { lineUp?: unknown } | null)?.lineUp, version), 'lineUps.0.lineUp');
+  function saved(document: Record<string, unknown>): ComparisonEntry {
+    const read = readComparisons(JSON.stringify(document));
+    if (!read.ok) return fail('', read.message, 'Save the line-up again.');
+    const held = heldComparisons(document) ?? [];
+    const list = 'comparisons' in document ? 'comparisons' : 'lineUps';
+    if (held.length !== 1)
+      return fail(list, `it holds ${held.length} line-ups`, 'A page shows one: save that one alone.');
+    const below = list === 'comparisons' ? 'comparisons.0.comparison' : 'lineUps.0.lineUp';
+    return own(migrate(heldDocument(held[0]), document['version'] as number), below);
   }
 
-  function own(lineUp: unknown, below = ''): LineUpEntry {
-    const checked = validate(lineUp);
+  function own(comparison: unknown, below = ''): ComparisonEntry {
+    const checked = validate(comparison);
     return checked.ok ? checked.entry : refuse(checked.problems, below);
   }
 
   function refuse([first]: readonly Problem[], below: string): never {
     // Unreachable: what is no line-up has a problem at least.
     const { path, message } = first ?? { path: '', message: 'it holds no line-up' };
-    return stop([below, path].filter(Boolean).join('.'), message, fixOf(message));
+    return fail([below, path].filter(Boolean).join('.'), message, fixOf(message));
   }
 
   function paragraphs(given: unknown): string[] {
     if (given === undefined) return [];
     if (typeof given !== 'string' || given.trim() === '')
-      return stop('note', 'it is not text', 'Write a few sentences, or leave the note out.');
+      return fail('note', 'it is not text', 'Write a few sentences, or leave the note out.');
     return given
       .trim()
       .split(/\n\s*\n/)
@@ -93,7 +94,7 @@ export function readComparison(file: string, text: string): Comparison {
   function revised(given: unknown): Revision[] {
     if (given === undefined) return [];
     if (!Array.isArray(given))
-      return stop('revisions', 'they are not a list', 'Begin each with a hyphen, or leave them out.');
+      return fail('revisions', 'they are not a list', 'Begin each with a hyphen, or leave them out.');
     return given
       .map((item: unknown, index) => revision(item, `revisions.${index}`))
       .sort((one, other) => (one.date < other.date ? 1 : -1));
@@ -105,13 +106,13 @@ export function readComparison(file: string, text: string): Comparison {
     ) as Record<string, unknown>;
     for (const [field, given] of Object.entries({ date, changed, reason }))
       if (typeof given !== 'string' || given.trim() === '')
-        stop(`${at}.${field}`, 'it is missing', 'A revision has a date, what changed, and the reason.');
+        fail(`${at}.${field}`, 'it is missing', 'A revision has a date, what changed, and the reason.');
     const [odd] = Object.keys(more);
     if (odd !== undefined)
-      stop(`${at}.${odd}`, 'it is no part of a revision', 'Keep date, changed and reason.');
+      fail(`${at}.${odd}`, 'it is no part of a revision', 'Keep date, changed and reason.');
     const day = new Date(`${date as string}T00:00:00Z`);
     if (Number.isNaN(day.getTime()) || day.toISOString().slice(0, 10) !== date)
-      stop(`${at}.date`, `“${date as string}” is no day`, 'Write year, month and day: 2026-11-25.');
+      fail(`${at}.date`, `“${date as string}” is no day`, 'Write year, month and day: 2026-11-25.');
     return { date, changed, reason } as Revision;
   }
 }

@@ -62,8 +62,8 @@ export interface KnifeEntry {
 }
 
 /** What can be evened up: the subject then takes the baseline's value. */
-export const evenable = ['angleDeg', 'edgeMm', 'finish', 'grind', 'hrc', 'carbideVolPercent'] as const;
-export type Evenable = (typeof evenable)[number];
+export const equalisable = ['angleDeg', 'edgeMm', 'finish', 'grind', 'hrc', 'carbideVolPercent'] as const;
+export type Equalisable = (typeof equalisable)[number];
 
 /** The session that is to be cut next. */
 export interface PlanEntry {
@@ -76,11 +76,11 @@ export interface PlanEntry {
   /** Of the logarithms of two runs cut in a pair on the same stock, −1 to 0.99; not in pairs where it is left out. */
   readonly correlation?: number;
   /** How many lots of stock they are spread over. */
-  readonly lots: number;
+  readonly batches: number;
   /** A knife beside the others, cut first and last in every lot. */
   readonly control?: string;
   /** The sharpness at which readings of two knives are compared; halfway where it is left out. */
-  readonly stop?: number;
+  readonly endPoint?: number;
   /** Between which readings an edge must start, in their own unit; no window where it is left out. */
   readonly start?: { low: number; high: number };
   /** The sheet shows codes in place of names. */
@@ -103,7 +103,7 @@ export interface CorrectionEntry {
 }
 
 /** A whole line-up as it is entered, stored, linked and exported. */
-export interface LineUpEntry {
+export interface ComparisonEntry {
   /** 1–120 characters. */
   readonly title: string;
   /** Demo data, shown as such. */
@@ -134,7 +134,7 @@ export interface LineUpEntry {
   readonly corrections?: readonly CorrectionEntry[];
   /** How lengths are shown and typed; they are stored in mm. */
   readonly lengthUnit: 'mm' | 'thou';
-  readonly evenedUp: readonly Evenable[];
+  readonly madeEqual: readonly Equalisable[];
   /** A chain of percentages typed instead of measurements, at most ten; each above −100. */
   readonly faceValues: readonly number[] | null;
 }
@@ -306,13 +306,13 @@ const listOfKnives = <T extends v.GenericSchema<KnifeEntry>>(one: T) =>
 const share = number('a share of the cutting force', '', 0, 1);
 
 /** The shape of the stored document. Checks between fields and the model's own are in `validate`. */
-export const lineUpSchema = v.strictObject({
+export const comparisonSchema = v.strictObject({
   title: words('the title', 120),
   invented: v.exactOptional(v.literal(true)),
   knives: listOfKnives(knife),
   baseline: id,
   subject: id,
-  reading: oneOf('the reading', ['pocket', 'close']),
+  reading: oneOf('the reading', ['quick', 'careful']),
   work: oneOf(
     'the work',
     jobProfiles.map((profile) => profile.id),
@@ -354,9 +354,9 @@ export const lineUpSchema = v.strictObject({
       cv: v.exactOptional(number('the scatter', '', 0.01, 2)),
       ratio: number('the ratio', '', 1.01, 20),
       runs: v.exactOptional(whole('runs', 1, 200)),
-      lots: whole('lots', 1, 20),
+      batches: whole('lots', 1, 20),
       control: v.exactOptional(words('the name', 80)),
-      stop: v.exactOptional(number('the stop', '', 1e-9, 1e9)),
+      endPoint: v.exactOptional(number('the stop', '', 1e-9, 1e9)),
       correlation: v.exactOptional(number('the correlation', '', -1, 0.99)),
       start: v.exactOptional(
         v.pipe(
@@ -395,8 +395,8 @@ export const lineUpSchema = v.strictObject({
     ),
   ),
   lengthUnit: oneOf('the unit of length', ['mm', 'thou']),
-  evenedUp: v.pipe(
-    v.array(oneOf('what is evened up,', evenable)),
+  madeEqual: v.pipe(
+    v.array(oneOf('what is evened up,', equalisable)),
     v.check((list) => new Set(list).size === list.length, 'an attribute is evened up twice'),
   ),
   faceValues: v.nullable(
@@ -411,7 +411,7 @@ export const lineUpSchema = v.strictObject({
       v.maxLength(10, ({ input }) => `a chain has at most ten percentages, not ${input.length}`),
     ),
   ),
-}) satisfies v.GenericSchema<LineUpEntry>;
+}) satisfies v.GenericSchema<ComparisonEntry>;
 
 /** What is wrong and where: `knives.1.angle.deg`. */
 export interface Problem {
@@ -439,7 +439,7 @@ const once = <T extends v.GenericSchema>(schema: T) => {
   return v.lazy((input) => (isObject(input) && taken.has(input) ? passed : noted));
 };
 
-const { entries } = lineUpSchema;
+const { entries } = comparisonSchema;
 const readSchema = v.strictObject({
   ...entries,
   knives: listOfKnives(once(knife)),
@@ -448,9 +448,9 @@ const readSchema = v.strictObject({
   assumptions: once(entries.assumptions),
   gaugeBias: v.exactOptional(once(entries.gaugeBias.wrapped)),
   runs: v.exactOptional(once(entries.runs.wrapped)),
-}) satisfies v.GenericSchema<LineUpEntry>;
+}) satisfies v.GenericSchema<ComparisonEntry>;
 
-export type Validated = { ok: true; entry: LineUpEntry } | { ok: false; problems: Problem[] };
+export type Validated = { ok: true; entry: ComparisonEntry } | { ok: false; problems: Problem[] };
 
 /**
  * Checks a line-up from any source: shape, limits, and whether the model can compute it.
@@ -462,7 +462,7 @@ export function validate(input: unknown): Validated {
   if (Array.isArray(input)) return { ok: false, problems: [{ path: '', message: 'this is not a line-up' }] };
   const read = v.safeParse(readSchema, input, { abortPipeEarly: true });
   if (!read.success) return { ok: false, problems: read.issues.map(problemOf) };
-  const entry: LineUpEntry = read.output;
+  const entry: ComparisonEntry = read.output;
   const problems = [...contradictions(entry)];
   if (problems.length === 0) problems.push(...refusals(entry));
   return problems.length > 0 ? { ok: false, problems } : { ok: true, entry };
@@ -479,7 +479,7 @@ function problemOf(issue: v.InferIssue<typeof readSchema>): Problem {
 }
 
 /** What the fields say about each other. */
-function* contradictions(entry: LineUpEntry): Generator<Problem> {
+function* contradictions(entry: ComparisonEntry): Generator<Problem> {
   const ids = entry.knives.map((knife) => knife.id);
   for (const [index, own] of ids.entries()) {
     if (ids.indexOf(own) < index)
@@ -502,7 +502,7 @@ function* contradictions(entry: LineUpEntry): Generator<Problem> {
 }
 
 /** What the model refuses, knife by knife, so that the message lands on the knife it is about. */
-function* refusals(entry: LineUpEntry): Generator<Problem> {
+function* refusals(entry: ComparisonEntry): Generator<Problem> {
   const whole = refusalOf(entry);
   if (whole === undefined) return;
   let found = false;
@@ -510,7 +510,7 @@ function* refusals(entry: LineUpEntry): Generator<Problem> {
     // A knife beside its own copy: refused only for what it is itself.
     const alone = {
       ...entry,
-      evenedUp: [],
+      madeEqual: [],
       knives: [knife, { ...knife, id: 'copy' }],
       baseline: knife.id,
       subject: 'copy',
@@ -523,7 +523,7 @@ function* refusals(entry: LineUpEntry): Generator<Problem> {
   if (!found) yield { path: '', message: whole };
 }
 
-const refusalOf = (entry: LineUpEntry): string | undefined =>
+const refusalOf = (entry: ComparisonEntry): string | undefined =>
   orRefusal(
     () => {
       compared(toModel(entry));

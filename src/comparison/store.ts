@@ -1,7 +1,7 @@
 import { batch, computed, signal } from '@preact/signals-core';
 import type { ReadonlySignal } from '@preact/signals-core';
 import { validate } from './schema.ts';
-import type { LineUpEntry, Problem } from './schema.ts';
+import type { ComparisonEntry, Problem } from './schema.ts';
 import { orRefusal } from './unless-refused.ts';
 
 /** What became of a change. A refused one leaves everything as it was. */
@@ -9,11 +9,11 @@ export type Changed = { ok: true } | { ok: false; problems: Problem[] };
 
 /** The one state of a page. Only controls and fields write it. */
 export interface Store {
-  entry: ReadonlySignal<LineUpEntry>;
+  entry: ReadonlySignal<ComparisonEntry>;
   /** Changes the line-up. Changes in a row with the same label, each within 800 ms of the last, undo as one. */
-  change(update: (entry: LineUpEntry) => LineUpEntry, label: string): Changed;
+  change(update: (entry: ComparisonEntry) => ComparisonEntry, label: string): Changed;
   /** Puts another line-up in its place, as one step to undo. */
-  replace(entry: LineUpEntry): Changed;
+  replace(entry: ComparisonEntry): Changed;
   undo(): void;
   redo(): void;
   canUndo: ReadonlySignal<boolean>;
@@ -32,10 +32,10 @@ const mostSteps = 200;
  * line-up to be judged once more.
  * @param now The clock, in ms.
  */
-export function createStore(initial: LineUpEntry, now: () => number = () => performance.now()): Store {
+export function createStore(initial: ComparisonEntry, now: () => number = () => performance.now()): Store {
   const entry = signal(initial);
-  const past = signal<readonly LineUpEntry[]>([]);
-  const future = signal<readonly LineUpEntry[]>([]);
+  const past = signal<readonly ComparisonEntry[]>([]);
+  const future = signal<readonly ComparisonEntry[]>([]);
   const message = signal('');
   let last = { label: '', at: -Infinity };
 
@@ -44,7 +44,7 @@ export function createStore(initial: LineUpEntry, now: () => number = () => perf
     return { ok: false, problems };
   };
 
-  const accept = (next: LineUpEntry, merge: boolean): Changed => {
+  const accept = (next: ComparisonEntry, merge: boolean): Changed => {
     batch(() => {
       if (!merge) past.value = [...past.value, entry.value].slice(-mostSteps);
       future.value = [];
@@ -97,8 +97,8 @@ const sentence = (problems: readonly Problem[]): string => problems.map(({ messa
 
 /** A change may itself refuse, as the model's functions do. */
 const attempt = (
-  update: () => LineUpEntry,
-): { ok: true; entry: LineUpEntry } | { ok: false; problems: Problem[] } =>
+  update: () => ComparisonEntry,
+): { ok: true; entry: ComparisonEntry } | { ok: false; problems: Problem[] } =>
   orRefusal(
     () => ({ ok: true, entry: update() }),
     (message) => ({ ok: false, problems: [{ path: '', message }] }),

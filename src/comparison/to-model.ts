@@ -1,15 +1,15 @@
 import {
   carbidesByDesignation,
   edgeAngleDeg,
-  evenUp,
+  makeEqual,
   isUnknown,
   measures,
   nominal,
   rangeOf,
 } from '../model/index.ts';
-import type { CarbideVolPercent, Knife, LineUp, Quantity } from '../model/index.ts';
-import { onceFor } from '../model/memoize.ts';
-import type { AngleEntry, Along, CarbideEntry, KnifeEntry, LineUpEntry, Placed } from './schema.ts';
+import type { CarbideVolPercent, Knife, Comparison, Quantity } from '../model/index.ts';
+import { memoizeByObject } from '../model/memoize.ts';
+import type { AngleEntry, Along, CarbideEntry, KnifeEntry, ComparisonEntry, Placed } from './schema.ts';
 
 const isAlong = (value: Placed): value is Along => typeof value === 'object' && 'heel' in value;
 
@@ -68,7 +68,7 @@ function volumes(carbide: CarbideEntry): CarbideVolPercent {
 }
 
 /** The knife as the model takes it. The same entry always gives the same object. */
-const knifeOf = onceFor((entry: KnifeEntry): Knife => ({
+const knifeOf = memoizeByObject((entry: KnifeEntry): Knife => ({
   id: entry.id,
   name: entry.name,
   angleDeg: perSideDeg(entry.angle),
@@ -82,7 +82,7 @@ const knifeOf = onceFor((entry: KnifeEntry): Knife => ({
 }));
 
 /** What was made last, and of what: an entry that changed only in what the model does not see gives it again. */
-let latest: { parts: readonly unknown[]; lineUp: LineUp } | undefined;
+let latest: { parts: readonly unknown[]; comparison: Comparison } | undefined;
 
 /**
  * The line-up as the model takes it, what is evened up included. The same entry always gives the same object, and so do
@@ -90,16 +90,16 @@ let latest: { parts: readonly unknown[]; lineUp: LineUp } | undefined;
  *
  * @throws RangeError where caliper readings make no bevel, or a designation is not in the model's table.
  */
-export const toModel = onceFor((entry: LineUpEntry): LineUp => {
+export const toModel = memoizeByObject((entry: ComparisonEntry): Comparison => {
   const parts = seenByModel(entry);
   const same = latest?.parts.length === parts.length && parts.every((part, at) => part === latest?.parts[at]);
-  const lineUp = same && latest ? latest.lineUp : converted(entry);
-  latest = { parts, lineUp };
-  return lineUp;
+  const comparison = same && latest ? latest.comparison : converted(entry);
+  latest = { parts, comparison };
+  return comparison;
 });
 
 /** All that a line-up of the model is made of. */
-const seenByModel = (entry: LineUpEntry): unknown[] => [
+const seenByModel = (entry: ComparisonEntry): unknown[] => [
   entry.baseline,
   entry.subject,
   entry.contactDepthMm,
@@ -107,12 +107,12 @@ const seenByModel = (entry: LineUpEntry): unknown[] => [
   entry.slicePush,
   entry.assumptions,
   entry.gaugeBias,
-  ...entry.evenedUp,
+  ...entry.madeEqual,
   ...entry.knives,
 ];
 
-function converted(entry: LineUpEntry): LineUp {
-  const lineUp: LineUp = {
+function converted(entry: ComparisonEntry): Comparison {
+  const comparison: Comparison = {
     knives: entry.knives.map(knifeOf),
     baseline: entry.baseline,
     contactDepthMm: entry.contactDepthMm,
@@ -121,7 +121,7 @@ function converted(entry: LineUpEntry): LineUp {
     assumptions: entry.assumptions,
     ...(entry.gaugeBias ? { gaugeBias: entry.gaugeBias } : {}),
   };
-  return entry.evenedUp.length === 0 ? lineUp : evenUp(lineUp, entry.subject, entry.evenedUp);
+  return entry.madeEqual.length === 0 ? comparison : makeEqual(comparison, entry.subject, entry.madeEqual);
 }
 
 /** An angle that could be an included angle by mistake: what to ask before using it. */
@@ -146,7 +146,7 @@ const largest = (value: Placed): number => {
  * Knives whose typed angle per side is over 30° and not confirmed. Angles from caliper readings are not asked about:
  * nobody typed them.
  */
-export function angleQuestions(entry: LineUpEntry): AngleQuestion[] {
+export function angleQuestions(entry: ComparisonEntry): AngleQuestion[] {
   return entry.knives.flatMap(({ id, angle }) => {
     if (!('deg' in angle) || angle.perSide) return [];
     const deg = largest(angle.deg);

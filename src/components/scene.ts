@@ -1,15 +1,15 @@
 import { sceneOf } from '../scene/scene.ts';
 import type { Scene } from '../scene/scene.ts';
-import type { LineUpEntry } from '../comparison/schema.ts';
+import type { ComparisonEntry } from '../comparison/schema.ts';
 import { topicOf } from '../topics/all.ts';
 import type { Part } from '../topics/topic.ts';
-import { comparisonOf } from './content/comparisons.ts';
+import { publishedComparison } from './content/comparisons.ts';
 
 /** The invented rigging loft, read at build: the line-up every page opens with. */
-export const loft = (): LineUpEntry => comparisonOf('loft.yaml').entry;
+export const loft = (): ComparisonEntry => publishedComparison('loft.yaml').entry;
 
 /** Opens the scene of a page; a page whose own markup shows parts of it calls this before its layout does. */
-export function openScene(locals: App.Locals, entry: LineUpEntry): void {
+export function openScene(locals: App.Locals, entry: ComparisonEntry): void {
   locals.scene = sceneOf(entry);
   locals.figures ??= 0;
 }

@@ -26,11 +26,11 @@ export function chapter(name: string, html: string): string {
   const { body } = document;
   for (const part of body.querySelectorAll(SCREEN_ONLY)) part.remove();
   // Of a guess only the question stays.
-  for (const call of body.querySelectorAll('kf-call')) {
+  for (const guess of body.querySelectorAll('kf-call')) {
     const asked = document.createElement('p');
     asked.setAttribute('class', 'call');
-    asked.innerHTML = call.querySelector('label')?.innerHTML ?? '';
-    call.replaceWith(asked);
+    asked.innerHTML = guess.querySelector('label')?.innerHTML ?? '';
+    guess.replaceWith(asked);
   }
   for (const part of [...body.querySelectorAll('*')].filter(({ tagName }) => LIVE.test(tagName)).reverse())
     still(document, part);

@@ -14,7 +14,7 @@ export type {
   GrindForm,
   GritScale,
   Knife,
-  LineUp,
+  Comparison,
   Quantity,
   Reading,
   Row,
@@ -66,7 +66,7 @@ export { angleFloorDeg, chippingRatio, criticalFlawUm, jobProfiles, rollingRatio
 export type { JobProfile } from './chain/limits.ts';
 export { carryRivalShares, compare, compareBoth } from './chain/compare.ts';
 export { apexExponent } from './chain/factors.ts';
-export { attributesOf, evenUp } from './chain/make-equal.ts';
+export { attributesOf, makeEqual } from './chain/make-equal.ts';
 export type { Attribute } from './chain/make-equal.ts';
 export { disputes, ratioUnder } from './chain/position.ts';
 export type { Dispute, Position } from './chain/position.ts';
@@ -94,22 +94,22 @@ export { withAttribute } from './solve/attributes.ts';
 export type { SolvableAttribute } from './solve/attributes.ts';
 export { fitPower } from './runs/fit.ts';
 export type { PowerFit } from './runs/fit.ts';
-export { lotDrift } from './runs/drift.ts';
+export { batchDrift } from './runs/drift.ts';
 export type { Drift, KnifeLife } from './runs/drift.ts';
 export { explanations } from './runs/explain.ts';
 export type { Explanation } from './runs/explain.ts';
 export { runSheet } from './runs/sheet.ts';
 export { isSheetCode } from './runs/sheet-code.ts';
 export type { RunSheet, SheetPlan, SheetRow } from './runs/sheet.ts';
-export { square } from './runs/check-prediction.ts';
-export type { Squared, Squaring } from './runs/check-prediction.ts';
+export { checkPrediction } from './runs/check-prediction.ts';
+export type { PredictionCheck, PredictionCheckQuestion } from './runs/check-prediction.ts';
 export { equivalencePower, equivalenceRunsNeeded } from './runs/equivalence.ts';
 export type { EquivalencePlan } from './runs/equivalence.ts';
-export type { LotLife } from './runs/estimate.ts';
+export type { BatchLife } from './runs/estimate.ts';
 export { ended } from './runs/lognormal.ts';
 export type { Life } from './runs/lognormal.ts';
 export { measuredRatio } from './runs/measured.ts';
-export type { AlikeBounds, Comparison, Measured, Verdict } from './runs/measured.ts';
+export type { AlikeBounds, RatioQuestion, Measured, Verdict } from './runs/measured.ts';
 export { logSd, pairedPower, pairsNeeded, powerCurve, runsNeeded, twoSamplePower } from './runs/planning.ts';
 export type { Plan } from './runs/planning.ts';
 export { geometricMeanRatio, ratioOfMeans } from './runs/ratios.ts';

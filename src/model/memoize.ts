@@ -4,16 +4,16 @@
  *
  * @param most how many results it keeps before it begins anew
  */
-export function remembered<T extends number[]>(
+export function memoize<T extends number[]>(
   most: number,
-  reckon: (...of: T) => number,
+  compute: (...of: T) => number,
 ): (...of: T) => number {
   const known = new Map<string, number>();
   return (...of) => {
     const asked = of.join(' ');
     const before = known.get(asked);
     if (before !== undefined) return before;
-    const value = reckon(...of);
+    const value = compute(...of);
     if (known.size >= most) known.clear();
     known.set(asked, value);
     return value;
@@ -21,12 +21,12 @@ export function remembered<T extends number[]>(
 }
 
 /** The same, reckoned once for each object it is asked of, for as long as that object lives. */
-export function onceFor<K extends object, T>(reckon: (of: K) => T): (of: K) => T {
+export function memoizeByObject<K extends object, T>(compute: (of: K) => T): (of: K) => T {
   const known = new WeakMap<K, { value: T }>();
   return (of) => {
     const before = known.get(of);
     if (before) return before.value;
-    const value = reckon(of);
+    const value = compute(of);
     known.set(of, { value });
     return value;
   };

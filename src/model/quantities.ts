@@ -1,7 +1,7 @@
 import { refuse } from './check.ts';
 import { edgeAngleRange } from './geometry/geometry.ts';
 import { rockwellRange } from './steel/hardness.ts';
-import type { ExactGrind, Grind, LineUp, Quantity } from './types.ts';
+import type { ExactGrind, Grind, Comparison, Quantity } from './types.ts';
 
 /**
  * The middle of a quantity: its value, or the middle of the stated range where it is not known.
@@ -271,5 +271,6 @@ export const parameters = {
 export type ParameterId = keyof typeof parameters;
 
 /** The depth of contact of a line-up, mm, at its middle. */
-export const contactDepthMmOf = ({ contactDepthMm = parameters.contactDepthMm.default }: LineUp): number =>
-  nominal(contactDepthMm);
+export const contactDepthMmOf = ({
+  contactDepthMm = parameters.contactDepthMm.default,
+}: Comparison): number => nominal(contactDepthMm);

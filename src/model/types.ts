@@ -75,7 +75,7 @@ export interface Assumptions {
   rivalShares?: { wedge: number; thickness: number; grind: number };
 }
 
-export interface LineUp {
+export interface Comparison {
   knives: Knife[];
   /** The id of the knife everything is compared with. */
   baseline: string;
@@ -93,7 +93,7 @@ export interface LineUp {
   gaugeBias?: { angleDeg?: number; edgeMm?: number; hrc?: number };
 }
 
-export type Reading = 'pocket' | 'close';
+export type Reading = 'quick' | 'careful';
 export type TermId = 'wedge' | 'apex' | 'thickness' | 'grind' | 'finish' | 'hardness' | 'carbide';
 export type Family = 'geometry' | 'finish' | 'steel';
 

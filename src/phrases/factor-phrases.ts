@@ -6,13 +6,13 @@ import type { Scene } from '../scene/scene.ts';
 import { times } from '../scene/show.ts';
 
 /** A term told to somebody who has never met it: what is looked at, and why it matters. */
-interface Told {
+interface Described {
   title: string;
   measure(knife: Knife): string;
   why: string;
 }
 
-export const told: Record<TermId, Told> = {
+export const described: Record<TermId, Described> = {
   wedge: {
     title: 'The angle as a wedge',
     measure: ({ angleDeg }) => `${said(angleDeg, '°')} per side`,
@@ -52,9 +52,9 @@ export const told: Record<TermId, Told> = {
 };
 
 /** One term of the chain: both measures, the reason, and what it makes of the ratio. */
-export function termTold(scene: Scene, id: TermId): string[] {
+export function termText(scene: Scene, id: TermId): string[] {
   const { entry, row, subject, baseline, subjectKnife, baselineKnife } = scene;
-  const { measure, why } = told[id];
+  const { measure, why } = described[id];
   const [own, other] = [measure(subjectKnife), measure(baselineKnife)];
   const factor = factorOf(row[entry.reading], id);
   const measures =

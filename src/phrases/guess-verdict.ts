@@ -3,7 +3,7 @@ import { plain } from '../scene/show.ts';
 /** Within this, as a ratio, a guess counts as called. */
 const called = 0.03;
 /** Within this it is close: nobody tells a quarter apart in use. */
-const close = Math.log(1.25);
+const careful = Math.log(1.25);
 
 /**
  * What is said of a guess: kindly, and by how much it was off as a ratio, since these are ratios.
@@ -11,13 +11,13 @@ const close = Math.log(1.25);
  * @param guess above 0
  * @param held the answer, and the tempting sum where there is one
  */
-export function callVerdict(guess: number, { answer, sum }: { answer: number; sum: number | null }): string {
+export function guessVerdict(guess: number, { answer, sum }: { answer: number; sum: number | null }): string {
   const off = Math.log(guess / answer);
   if (Math.abs(off) < called) return 'You called it.';
   if (sum !== null && Math.abs(Math.log(guess / sum)) < called)
     return 'That is the sum, the answer most people give. Read on to see what it misses.';
   const side = off < 0 ? 'low' : 'high';
-  if (Math.abs(off) < close) return `Close: a little ${side}, by less than a quarter.`;
+  if (Math.abs(off) < careful) return `Close: a little ${side}, by less than a quarter.`;
   if (off * Math.log(answer) < 0 && Math.log(guess) * Math.log(answer) < 0)
     return 'You called the other knife. Read on to see what speaks for this one.';
   return `You called it ${side}: the answer is ${plain(answer / guess, 2)} times your call.`;

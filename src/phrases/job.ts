@@ -1,8 +1,8 @@
 import { jobProfiles } from '../model/index.ts';
 import type { JobProfile } from '../model/index.ts';
 import { found } from '../comparison/found.ts';
-import type { LineUpEntry } from '../comparison/schema.ts';
+import type { ComparisonEntry } from '../comparison/schema.ts';
 
 /** The work of a line-up, as the model knows it. */
-export const jobOf = ({ work }: Pick<LineUpEntry, 'work'>): JobProfile =>
+export const jobOf = ({ work }: Pick<ComparisonEntry, 'work'>): JobProfile =>
   found(jobProfiles, work, 'the work');

@@ -5,8 +5,8 @@ import { sceneOf } from '../scene/scene.ts';
 import { times } from '../scene/show.ts';
 
 const waysOfReading: Readonly<Record<keyof Said, string>> = {
-  close: 'by the close reading',
-  pocket: 'by the pocket reading',
+  careful: 'by the close reading',
+  quick: 'by the pocket reading',
   rival: 'by the close reading with the forces added',
 };
 const ways = Object.keys(waysOfReading) as (keyof Said)[];
@@ -23,13 +23,13 @@ export function saidThen(link: OpenedLink): string {
   const { modelNumber, sameModel, said, entry } = link;
   if (sameModel) return '';
   const { row, subject, baseline } = sceneOf(entry);
-  const now: Said = { close: row.close.product, pocket: row.pocket.product, rival: row.close.rival };
+  const now: Said = { careful: row.careful.product, quick: row.quick.product, rival: row.careful.rival };
   const who = `${subject.name} against ${baseline.name}`;
   const list = (values: Said, which: readonly (keyof Said)[]) =>
     which.map((way) => `${times(values[way])} ${waysOfReading[way]}`).join(', ');
   const moved = said ? ways.filter((way) => times(said[way]) !== times(now[way])) : [];
 
-  const told =
+  const described =
     said === undefined
       ? `A link of that age does not carry what was said then. Now, for ${who}, it is ${list(now, [entry.reading])}.`
       : moved.length === 0
@@ -38,13 +38,13 @@ export function saidThen(link: OpenedLink): string {
 
   const at = earlier.indexOf(modelNumber);
   if (at < 0)
-    return `This link was made with factor model no. ${modelNumber}, which this page, with no. ${MODEL_NUMBER}, does not know. ${told} Reload the page for a newer one.`;
+    return `This link was made with factor model no. ${modelNumber}, which this page, with no. ${MODEL_NUMBER}, does not know. ${described} Reload the page for a newer one.`;
   const why = modelChanges
     .filter(({ model }) => earlier.indexOf(model) > at)
     .map(({ model, what }) => `With no. ${model}, ${what}.`);
   return [
     `This link was made with factor model no. ${modelNumber}; this page has no. ${MODEL_NUMBER}.`,
-    told,
+    described,
     ...why,
   ].join(' ');
 }

@@ -5,7 +5,7 @@ import { counted } from './counted.ts';
  *
  * @example drawerWords(0, 1) // → 'The drawer holds one line-up that this page cannot read; it is left as it is.'
  */
-export function drawerWords(read: number, unread: number): string {
+export function savedWords(read: number, unread: number): string {
   if (read + unread === 0) return 'The drawer is empty.';
   const left = unread === 1 ? 'it is left as it is' : 'they are left as they are';
   const more = read > 0 ? counted(unread, 'more', 'more') : counted(unread, 'line-up');

@@ -7,14 +7,14 @@ export type Column = keyof Run;
 /** Every column of a log, in the order they are written. */
 export const columns = [
   'knife',
-  'lot',
+  'batch',
   'sharpening',
   'cutMm',
   'cuts',
   'cycles',
   'series',
   'censored',
-  'stop',
+  'endPoint',
   'checkedEvery',
   'startSharpness',
   'angleDeg',
@@ -24,14 +24,14 @@ export const columns = [
 
 const plainNames: Record<Column, string[]> = {
   knife: ['blade', 'knife name', 'knife id', 'name'],
-  lot: ['batch', 'coil', 'roll', 'stock', 'lot of stock', 'stock lot', 'lot number', 'block'],
+  batch: ['lot', 'coil', 'roll', 'stock', 'lot of stock', 'stock lot', 'lot number', 'block'],
   sharpening: ['sharpening number', 'sharpening no', 'edge number', 'edge no'],
   cutMm: ['length mm', 'mm', 'mm cut', 'cut length mm', 'material cut mm', 'total mm'],
   cuts: ['number of cuts', 'cut count', 'count', 'cuts made', 'strokes'],
   cycles: ['cycles mm', 'cut per cycle', 'depth per cycle', 'depths mm'],
   series: ['readings', 'sharpness series', 'sharpness readings', 'forces', 'force readings'],
   censored: ['ended early', 'stopped early', 'not blunt', 'right censored', 'unfinished'],
-  stop: ['stop criterion', 'stopped at', 'end', 'end point', 'ended by'],
+  endPoint: ['stop', 'stop criterion', 'stopped at', 'end', 'ended by'],
   checkedEvery: ['check every', 'checked every n cuts', 'check interval', 'interval'],
   startSharpness: ['sharpness at start', 'starting sharpness', 'initial sharpness', 'start'],
   angleDeg: ['angle', 'edge angle', 'edge angle per side', 'angle per side', 'degrees per side'],

@@ -10,21 +10,22 @@ import type { SeriesReading } from './log.ts';
  * @param stop In the unit of the readings.
  * @returns Cuts to the stop; null where the readings start at or beyond it, or do not come to it.
  */
-export function crossing(readings: readonly SeriesReading[], stop: number): number | null {
+export function crossing(readings: readonly SeriesReading[], endPoint: number): number | null {
   return curveKindOf(readings) === 'falling'
-    ? fallsTo(readings, stop)
+    ? fallsTo(readings, endPoint)
     : fallsTo(
         readings.map(({ cut, sharpness }) => ({ cut, sharpness: -sharpness })),
-        -stop,
+        -endPoint,
       );
 }
 
-function fallsTo(readings: readonly SeriesReading[], stop: number): number | null {
+function fallsTo(readings: readonly SeriesReading[], endPoint: number): number | null {
   const falling = pooled(readings.map(({ sharpness }) => sharpness));
   for (let i = 1; i < readings.length; i += 1) {
     const [before, after] = [falling[i - 1] ?? Number.NaN, falling[i] ?? Number.NaN];
     const [from, to] = [readings[i - 1]?.cut ?? Number.NaN, readings[i]?.cut ?? Number.NaN];
-    if (before > stop && after <= stop) return from + ((to - from) * (before - stop)) / (before - after);
+    if (before > endPoint && after <= endPoint)
+      return from + ((to - from) * (before - endPoint)) / (before - after);
   }
   return null;
 }

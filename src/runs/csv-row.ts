@@ -38,9 +38,9 @@ const recorded: Read = (cell, decimal) =>
 
 const readers: Record<Column, Read> = {
   knife: text,
-  lot: text,
+  batch: text,
   sharpening: text,
-  stop: text,
+  endPoint: text,
   judge: text,
   cutMm: number,
   cuts: number,

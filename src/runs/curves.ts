@@ -1,6 +1,6 @@
 /** Curves of blunting through the readings of one run. */
 import { studentQuantile } from '../model/statistics/distributions.ts';
-import { onceFor } from '../model/memoize.ts';
+import { memoizeByObject } from '../model/memoize.ts';
 import { leastSquares } from './least-squares.ts';
 import type { Law } from './least-squares.ts';
 import type { SeriesReading } from './log.ts';
@@ -38,7 +38,7 @@ export interface BluntingCurve {
   /** The curve itself, at 0 cuts or more. */
   at: (cut: number) => number;
   /** Cuts to a stop; null where it does not lie beyond the start, or lies beyond the last reading. */
-  cutsTo: (stop: number) => number | null;
+  cutsTo: (endPoint: number) => number | null;
 }
 
 // In x over the last cut and y over the largest reading; a and b as logarithms, so that both stay above 0.
@@ -106,10 +106,10 @@ export function bluntingCurve(
   };
   const start = around(scaledStart, v(0, 0), (value) => value * size);
   const a = around(lnRate, rateVariance, Math.exp);
-  const blunted = (stop: number): number =>
-    kind === 'falling' ? start.value / stop - 1 : stop - start.value;
-  const within = (stop: number): boolean =>
-    kind === 'falling' ? stop >= last.sharpness : stop <= last.sharpness;
+  const blunted = (endPoint: number): number =>
+    kind === 'falling' ? start.value / endPoint - 1 : endPoint - start.value;
+  const within = (endPoint: number): boolean =>
+    kind === 'falling' ? endPoint >= last.sharpness : endPoint <= last.sharpness;
   return {
     kind,
     start,
@@ -120,8 +120,8 @@ export function bluntingCurve(
     df: fit.df,
     last,
     at: (cut) => size * laws[kind].value(fit.parameters, cut / last.cut),
-    cutsTo: (stop) =>
-      blunted(stop) > 0 && within(stop) ? (blunted(stop) / Math.exp(lnRate)) ** (1 / b) : null,
+    cutsTo: (endPoint) =>
+      blunted(endPoint) > 0 && within(endPoint) ? (blunted(endPoint) / Math.exp(lnRate)) ** (1 / b) : null,
   };
 }
 
@@ -143,6 +143,6 @@ function check(readings: readonly SeriesReading[], kind: CurveKind): SeriesReadi
 }
 
 /** The curve of its own kind through the readings of a run, fitted once. @throws RangeError as `bluntingCurve` */
-export const ownCurve = onceFor((readings: readonly SeriesReading[]): BluntingCurve =>
+export const ownCurve = memoizeByObject((readings: readonly SeriesReading[]): BluntingCurve =>
   bluntingCurve(readings, curveKindOf(readings)),
 );

@@ -5,12 +5,12 @@ import { crossing } from './crossing.ts';
 import { curveKindOf, ownCurve } from './curves.ts';
 import type { SeriesReading } from './log.ts';
 
-export interface StopRatio {
+export interface EndPointRatio {
   /**
    * In the unit of the readings, or as a share: of each run's own fitted start that is left of its sharpness, or that its
    * starting force is of the force.
    */
-  stop: number;
+  endPoint: number;
   /** Geometric mean of the cuts of the first knife over that of the second, by the fitted curves. */
   ratio: number;
   /** 95 % by Welch on logarithms; null with a single run of a knife, which shows no scatter. */
@@ -20,9 +20,9 @@ export interface StopRatio {
   curveFree: number | null;
 }
 
-export interface StopOptions {
+export interface EndPointOptions {
   /** Stops to look at; 25 spread over where they may lie, if left out. */
-  stops?: readonly number[];
+  endPoints?: readonly number[];
   /** Stops are shares: equal relative loss in place of equal sharpness. */
   relative?: boolean;
 }
@@ -35,29 +35,30 @@ export interface StopOptions {
  * @returns Stops from sharp to blunt; empty where the runs have no stop in common.
  * @throws RangeError for a knife without a series, or as `bluntingCurve`
  */
-export function ratioByStop(
+export function ratioByEndPoint(
   x: readonly (readonly SeriesReading[])[],
   y: readonly (readonly SeriesReading[])[],
-  { stops, relative = false }: StopOptions = {},
-): StopRatio[] {
+  { endPoints, relative = false }: EndPointOptions = {},
+): EndPointRatio[] {
   for (const [name, series] of [['x', x] as const, ['y', y] as const])
     if (series.length === 0) throw new RangeError(`${name} has no series, at least 1 is needed`);
   const kinds = [...x, ...y].map(curveKindOf);
   const rising = kinds[0] === 'rising';
   if (kinds.some((kind) => kind !== kinds[0])) return [];
   /** How keen an edge is at a stop, higher being keener; and back again. */
-  const keen = (stop: number): number => (rising && !relative ? -stop : stop);
+  const keen = (endPoint: number): number => (rising && !relative ? -endPoint : endPoint);
   const curved = (series: (typeof x)[number]) => {
     const curve = ownCurve(series);
     const start = curve.start.value;
-    const readingAt = (stop: number): number => (!relative ? stop : rising ? start / stop : stop * start);
-    const stopAt = (reading: number): number =>
+    const readingAt = (endPoint: number): number =>
+      !relative ? endPoint : rising ? start / endPoint : endPoint * start;
+    const endPointAt = (reading: number): number =>
       !relative ? reading : rising ? start / reading : reading / start;
     return {
-      highest: keen(stopAt(start)),
-      lowest: keen(stopAt(curve.last.sharpness)),
-      cutsTo: (stop: number) => curve.cutsTo(readingAt(stop)),
-      crosses: (stop: number) => crossing(series, readingAt(stop)),
+      highest: keen(endPointAt(start)),
+      lowest: keen(endPointAt(curve.last.sharpness)),
+      cutsTo: (endPoint: number) => curve.cutsTo(readingAt(endPoint)),
+      crosses: (endPoint: number) => crossing(series, readingAt(endPoint)),
     };
   };
   const [a, b] = [x.map(curved), y.map(curved)];
@@ -65,16 +66,22 @@ export function ratioByStop(
   const highest = Math.min(...all.map((curve) => curve.highest));
   const lowest = Math.max(...all.map((curve) => curve.lowest));
   const looked =
-    stops ?? Array.from({ length: 25 }, (_, i) => keen(highest + ((lowest - highest) * (i + 1)) / 25));
+    endPoints ?? Array.from({ length: 25 }, (_, i) => keen(highest + ((lowest - highest) * (i + 1)) / 25));
   return looked
-    .filter((stop) => keen(stop) < highest && keen(stop) >= lowest)
+    .filter((endPoint) => keen(endPoint) < highest && keen(endPoint) >= lowest)
     .sort((one, other) => keen(other) - keen(one))
-    .flatMap((stop) => {
-      const [cutsA, cutsB] = [known(a.map((c) => c.cutsTo(stop))), known(b.map((c) => c.cutsTo(stop)))];
+    .flatMap((endPoint) => {
+      const [cutsA, cutsB] = [
+        known(a.map((c) => c.cutsTo(endPoint))),
+        known(b.map((c) => c.cutsTo(endPoint))),
+      ];
       if (cutsA === null || cutsB === null) return [];
-      const [freeA, freeB] = [known(a.map((c) => c.crosses(stop))), known(b.map((c) => c.crosses(stop)))];
+      const [freeA, freeB] = [
+        known(a.map((c) => c.crosses(endPoint))),
+        known(b.map((c) => c.crosses(endPoint))),
+      ];
       const curveFree = freeA && freeB ? meanRatio(freeA, freeB) : null;
-      return [{ stop, ratio: meanRatio(cutsA, cutsB), ...band(cutsA, cutsB), curveFree }];
+      return [{ endPoint, ratio: meanRatio(cutsA, cutsB), ...band(cutsA, cutsB), curveFree }];
     });
 }
 
@@ -90,7 +97,7 @@ function meanRatio(x: readonly number[], y: readonly number[]): number {
   return Math.exp(mean(x) - mean(y));
 }
 
-function band(x: readonly number[], y: readonly number[]): Pick<StopRatio, 'low' | 'high'> {
+function band(x: readonly number[], y: readonly number[]): Pick<EndPointRatio, 'low' | 'high'> {
   if (x.length < 2 || y.length < 2) return { low: null, high: null };
   const lives = (cuts: readonly number[]) => cuts.map((cut) => ({ low: cut, high: cut }));
   try {

@@ -1,7 +1,7 @@
 /** Runs that nobody cut: made from truths that are stated, so that what the runs say can be held against them. */
 import { normalScore } from '../model/statistics/normal-score.ts';
 import { logSd } from '../model/index.ts';
-import { fillEven } from '../model/statistics/random.ts';
+import { drawUniform } from '../model/statistics/random.ts';
 import { notRecorded } from './log.ts';
 import type { Run } from './log.ts';
 
@@ -10,7 +10,7 @@ export interface Truths {
   /** Median number of cuts of one sharpening in a lot of factor 1. */
   knives: readonly { knife: string; cuts: number; angleDeg?: number }[];
   /** What every knife's cuts are multiplied by in a lot of stock. */
-  lots: readonly { lot: string; factor: number }[];
+  batches: readonly { batch: string; factor: number }[];
   /** Coefficient of variation from sharpening to sharpening within one lot: 0.1 is 10 %. */
   spreadCv: number;
   /** Sharpenings of each knife in each lot. */
@@ -25,10 +25,10 @@ export const loftTruths: Truths = {
     { knife: 'Curlew', cuts: 176, angleDeg: 17 },
     { knife: 'Avocet', cuts: 170, angleDeg: 17.5 },
   ],
-  lots: [
-    { lot: 'coil 1', factor: 1 },
-    { lot: 'coil 2', factor: 1.5 },
-    { lot: 'coil 3', factor: 0.75 },
+  batches: [
+    { batch: 'coil 1', factor: 1 },
+    { batch: 'coil 2', factor: 1.5 },
+    { batch: 'coil 3', factor: 0.75 },
   ],
   spreadCv: 0.12,
   sharpenings: 3,
@@ -41,21 +41,21 @@ export const loftTruths: Truths = {
  * @param seed a whole number from 0 to 4294967295; the same seed makes the same runs on every machine
  * @throws RangeError for a seed, spread or number of sharpenings outside its limits, or a median or factor not above 0
  */
-export function inventedRuns({ knives, lots, spreadCv, sharpenings }: Truths, seed: number): Run[] {
+export function inventedRuns({ knives, batches, spreadCv, sharpenings }: Truths, seed: number): Run[] {
   if (!Number.isInteger(sharpenings) || sharpenings < 1)
     throw new RangeError(`sharpenings ${sharpenings} is not a whole number of 1 or above`);
   const spread = logSd(spreadCv);
   return knives.flatMap(({ knife, cuts, angleDeg }) =>
-    lots.flatMap(({ lot, factor }, place) => {
+    batches.flatMap(({ batch, factor }, place) => {
       if (!(cuts * factor > 0 && cuts * factor < Infinity))
         throw new RangeError(`cuts ${cuts} times factor ${factor} of ${knife} is not above 0`);
-      const even = fillEven(seed, `${knife} in ${lot}`, new Float64Array(sharpenings));
+      const even = drawUniform(seed, `${knife} in ${batch}`, new Float64Array(sharpenings));
       return Array.from(even, (chance, index): Run => ({
         knife,
-        lot,
+        batch,
         sharpening: String(place * sharpenings + index + 1),
         cuts: Math.max(1, Math.round(cuts * factor * Math.exp(spread * normalScore(chance)))),
-        stop: 'a strand left uncut',
+        endPoint: 'a strand left uncut',
         checkedEvery: 1,
         startSharpness: notRecorded,
         angleDeg: angleDeg ?? notRecorded,

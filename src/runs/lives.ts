@@ -1,5 +1,5 @@
 /** What a log says of one knife's lives: one a sharpening, as the model compares them. */
-import type { LotLife } from '../model/index.ts';
+import type { BatchLife } from '../model/index.ts';
 import { notRecorded } from './log.ts';
 import type { Run } from './log.ts';
 
@@ -7,7 +7,7 @@ import type { Run } from './log.ts';
 export type LifeUnit = 'cuts' | 'mm';
 
 /** A life that knows which sharpening it was, where that is on record. */
-export interface SharpenedLife extends LotLife {
+export interface SharpenedLife extends BatchLife {
   sharpening?: string;
 }
 
@@ -20,14 +20,14 @@ export function reachOf({ cutMm, cuts, cycles, series }: Run): { reach: number; 
 }
 
 /** A run's life: exact, within the last look, or open where it ended early. */
-export function lifeOf(run: Run): LotLife {
+export function lifeOf(run: Run): BatchLife {
   const { reach, unit } = reachOf(run);
-  const lot = run.lot === notRecorded ? {} : { lot: run.lot };
-  if (run.censored) return { low: reach, high: Infinity, ...lot };
+  const batch = run.batch === notRecorded ? {} : { batch: run.batch };
+  if (run.censored) return { low: reach, high: Infinity, ...batch };
   // A stop looked for after every single cut is known to the cut.
   const every =
     run.checkedEvery === notRecorded || (unit === 'cuts' && run.checkedEvery <= 1) ? 0 : run.checkedEvery;
-  return { low: Math.max(0, reach - every), high: reach, ...lot };
+  return { low: Math.max(0, reach - every), high: reach, ...batch };
 }
 
 /** The geometric mean; a single value comes back to the digit. */
@@ -50,7 +50,7 @@ export function livesOf(runs: readonly Run[], knife: string, unit: LifeUnit): Sh
     const { reach, unit: own } = reachOf(run);
     if (run.knife !== knife || own !== unit || !(reach > 0)) return;
     const key =
-      run.sharpening === notRecorded ? `run ${place}` : `sharpening ${run.sharpening} in ${run.lot}`;
+      run.sharpening === notRecorded ? `run ${place}` : `sharpening ${run.sharpening} in ${run.batch}`;
     const named = run.sharpening === notRecorded ? {} : { sharpening: run.sharpening };
     sharpenings.set(key, [...(sharpenings.get(key) ?? []), { ...lifeOf(run), ...named }]);
   });

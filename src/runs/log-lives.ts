@@ -1,12 +1,12 @@
 /** The lives of a whole log, with what was left out of it and what was taken for granted. */
-import type { LotLife } from '../model/index.ts';
+import type { BatchLife } from '../model/index.ts';
 import { lifeOf, middle, reachOf } from './lives.ts';
 import type { LifeUnit } from './lives.ts';
 import { notRecorded } from './log.ts';
 import type { Run } from './log.ts';
 
 /** The life of one sharpening, with the rows of the log it comes from. */
-export interface SharpeningLife extends LotLife {
+export interface SharpeningLife extends BatchLife {
   knife: string;
   /** Places in the log, from 0. */
   rows: number[];
@@ -47,7 +47,7 @@ export function logLives(runs: readonly Run[], options: LogLivesOptions = {}): L
     if (options.startWithin !== undefined && run.startSharpness === notRecorded) unknownStarts += 1;
     if (run.sharpening === notRecorded) unknownSharpenings += 1;
     const own = run.sharpening === notRecorded ? ['row', row] : ['sharpening', run.sharpening];
-    const key = JSON.stringify([run.knife, run.lot, ...own]);
+    const key = JSON.stringify([run.knife, run.batch, ...own]);
     groups.set(key, [...(groups.get(key) ?? []), { ...lifeOf(run), knife: run.knife, rows: [row] }]);
   });
   const lives = [...groups.values()].map(asOne);

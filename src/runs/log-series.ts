@@ -27,10 +27,10 @@ export function seriesOf(runs: readonly Run[], knife: string): LogSeries {
   const seen = new Set<string>();
   const series: CurvedSeries[] = [];
   const leftOut: string[] = [];
-  for (const { knife: own, series: readings, sharpening, lot } of runs) {
+  for (const { knife: own, series: readings, sharpening, batch } of runs) {
     if (own !== knife || readings === undefined) continue;
     const name = sharpening === notRecorded ? `series ${seen.size + 1}` : sharpening;
-    const key = sharpening === notRecorded ? name : JSON.stringify([sharpening, lot]);
+    const key = sharpening === notRecorded ? name : JSON.stringify([sharpening, batch]);
     if (seen.has(key)) {
       leftOut.push(`A second series after sharpening ${name} of ${knife} is left out: one edge counts once.`);
       continue;

@@ -22,7 +22,7 @@ export interface Run {
   /** 1–80 characters. */
   readonly knife: string;
   /** The lot of stock that was cut. */
-  readonly lot: Recorded<string>;
+  readonly batch: Recorded<string>;
   /** Which sharpening of this knife; runs after one sharpening count as one. */
   readonly sharpening: Recorded<string>;
   /** Material cut until the stop, mm. */
@@ -33,7 +33,7 @@ export interface Run {
   /** Depth cut in each cycle of a card test, mm. */
   readonly cycles?: readonly number[];
   /** What ended the run, in words: a sharpness, a force, a torn strand. */
-  readonly stop: Recorded<string>;
+  readonly endPoint: Recorded<string>;
   /** How much was cut between two looks at the stop, in the unit of the run: the true life lies within the last of them. */
   readonly checkedEvery: Recorded<number>;
   readonly startSharpness: Recorded<number>;
@@ -132,13 +132,13 @@ const cycles = v.pipe(
 export const runSchema = v.pipe(
   v.strictObject({
     knife: words('the knife', 80),
-    lot: words('the lot', 80),
+    batch: words('the lot', 80),
     sharpening: words('the sharpening', 80),
     cutMm: v.exactOptional(positive('the cut', ' mm', mostCut)),
     cuts: v.exactOptional(positive('the number of cuts', '', mostCut)),
     series: v.exactOptional(series),
     cycles: v.exactOptional(cycles),
-    stop: words('the stop', 200),
+    endPoint: words('the stop', 200),
     checkedEvery: recorded('checked every', 'a number', positive('checked every', '', mostCut)),
     startSharpness: recorded(
       'the starting sharpness',

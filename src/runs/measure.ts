@@ -10,12 +10,12 @@ export interface MeasureOptions extends LogLivesOptions {
   knife: string;
   against: string;
   /** Compare within lots; where it is left out, wherever at least two lots hold both knives. */
-  withinLots?: boolean;
+  withinBatches?: boolean;
   confidence?: number;
   alikeWithin?: AlikeBounds;
 }
 
-export type LogMeasured = Pick<LogLives, 'leftOut' | 'notes'> & { unit: LifeUnit; withinLots: boolean } & (
+export type LogMeasured = Pick<LogLives, 'leftOut' | 'notes'> & { unit: LifeUnit; withinBatches: boolean } & (
     | { ok: true; measured: Measured }
     /** Why there is no ratio, in words. */
     | { ok: false; why: string }
@@ -30,15 +30,15 @@ export function measureLog(runs: readonly Run[], options: MeasureOptions): LogMe
   const { unit, lives, leftOut, notes } = logLives(runs, options);
   const x = lives.filter((life) => life.knife === knife);
   const y = lives.filter((life) => life.knife === against);
-  const shared = new Set(x.flatMap(({ lot }) => (y.some((life) => life.lot === lot) ? [lot] : [])));
-  const allHaveLots = [...x, ...y].every(({ lot }) => lot !== undefined);
-  const withinLots = options.withinLots ?? (allHaveLots && shared.size >= 2);
-  const about = { unit, withinLots, leftOut, notes };
+  const shared = new Set(x.flatMap(({ batch }) => (y.some((life) => life.batch === batch) ? [batch] : [])));
+  const allHaveBatches = [...x, ...y].every(({ batch }) => batch !== undefined);
+  const withinBatches = options.withinBatches ?? (allHaveBatches && shared.size >= 2);
+  const about = { unit, withinBatches, leftOut, notes };
   try {
     const measured = measuredRatio({
       x,
       y,
-      withinLots,
+      withinBatches,
       ...(confidence === undefined ? {} : { confidence }),
       ...(alikeWithin === undefined ? {} : { alikeWithin }),
     });

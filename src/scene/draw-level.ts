@@ -1,6 +1,13 @@
-import { evenUp, nominal, ratioCurve, rollingRatio, steelRemovedMm2, whatItTakes } from '../model/index.ts';
-import type { Answer, LineUp } from '../model/index.ts';
-import { onceFor } from '../model/memoize.ts';
+import {
+  makeEqual,
+  nominal,
+  ratioCurve,
+  rollingRatio,
+  steelRemovedMm2,
+  whatItTakes,
+} from '../model/index.ts';
+import type { Answer, Comparison } from '../model/index.ts';
+import { memoizeByObject } from '../model/memoize.ts';
 import { pairOf } from './pair.ts';
 import type { Scene } from './scene.ts';
 
@@ -14,7 +21,7 @@ export interface Level {
   /** Its resistance to rolling at that angle over that now; null where there is no angle. */
   rolling: number | null;
   /** The line-up in which the two meet. */
-  lineUp: LineUp;
+  comparison: Comparison;
 }
 
 export interface DrawLevel {
@@ -28,24 +35,24 @@ export interface DrawLevel {
  * The edge angles at which the baseline draws level with the subject, and with the subject's steel alone, by the close
  * reading, and what they cost. The flanks above the bevel count as parallel.
  */
-export const drawLevel = onceFor((scene: Scene): DrawLevel => {
-  const lineUp = pairOf(scene);
+export const drawLevel = memoizeByObject((scene: Scene): DrawLevel => {
+  const comparison = pairOf(scene);
   const found = {
-    whole: levelIn(scene, lineUp),
-    steel: levelIn(scene, evenUp(lineUp, scene.entry.subject, ['geometry', 'finish'])),
+    whole: levelIn(scene, comparison),
+    steel: levelIn(scene, makeEqual(comparison, scene.entry.subject, ['geometry', 'finish'])),
   };
   return found;
 });
 
-function levelIn({ entry, baselineKnife }: Scene, lineUp: LineUp): Level {
+function levelIn({ entry, baselineKnife }: Scene, comparison: Comparison): Level {
   const { subject, baseline } = entry;
   const present = nominal(baselineKnife.angleDeg);
   const asked = { knife: baseline, against: subject, attribute: 'angleDeg' } as const;
   // As it is the model has a ratio, or there would be no scene.
-  const now = ratioCurve(lineUp, { ...asked, values: [present] })[0] ?? 1;
-  const answer = whatItTakes(lineUp, asked);
+  const now = ratioCurve(comparison, { ...asked, values: [present] })[0] ?? 1;
+  const answer = whatItTakes(comparison, asked);
   const { value } = answer;
-  if (value === null) return { now, answer, removedMm2: null, rolling: null, lineUp };
+  if (value === null) return { now, answer, removedMm2: null, rolling: null, comparison };
   const hrc = nominal(baselineKnife.hrc);
   return {
     now,
@@ -59,6 +66,6 @@ function levelIn({ entry, baselineKnife }: Scene, lineUp: LineUp): Level {
           })
         : null,
     rolling: rollingRatio({ angleDeg: value, hrc, baselineAngleDeg: present, baselineHrc: hrc }),
-    lineUp,
+    comparison,
   };
 }

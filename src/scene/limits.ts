@@ -7,7 +7,7 @@ import {
   vickersFromRockwellC,
 } from '../model/index.ts';
 import type { Knife } from '../model/index.ts';
-import { onceFor } from '../model/memoize.ts';
+import { memoizeByObject } from '../model/memoize.ts';
 import { anglesOf, drivable, routesAt, routesOf } from './routes.ts';
 import type { Scene } from './scene.ts';
 
@@ -45,7 +45,7 @@ export function limitsAt(scene: Scene, angleDeg: number): Limits {
   return {
     angleDeg,
     // All but wedge and apex stay as they are.
-    slicing: (row.close.product / routesOf(scene).close) * routesAt(scene, angleDeg).close,
+    slicing: (row.careful.product / routesOf(scene).careful) * routesAt(scene, angleDeg).careful,
     rolling: rollingRatio({ ...angles, hrc: nominal(a.hrc), baselineHrc: nominal(b.hrc) }),
     chipping:
       a.toughness === undefined || b.toughness === undefined
@@ -59,7 +59,9 @@ export function limitsAt(scene: Scene, angleDeg: number): Limits {
 }
 
 /** The three ratios at the angle the subject has. */
-export const limitsOf = onceFor((scene: Scene): Limits => limitsAt(scene, anglesOf(scene).subject.bevel));
+export const limitsOf = memoizeByObject((scene: Scene): Limits =>
+  limitsAt(scene, anglesOf(scene).subject.bevel),
+);
 
 /** The lowest angle per side at which an edge of this hardness stands in clean slicing, degrees. */
 export const floorDeg = ({ hrc }: Knife): number => angleFloorDeg(vickersFromRockwellC(nominal(hrc)));
@@ -102,7 +104,7 @@ export function stretchOf(scene: Scene, trial: Trial): Stretch | null {
 }
 
 /** The angles at which the subject is no worse than the baseline in all that can be said of it; null where there are none. */
-export const sharedStretch = onceFor((scene: Scene): Stretch | null => {
+export const sharedStretch = memoizeByObject((scene: Scene): Stretch | null => {
   const known = trials.filter((trial) => limitsOf(scene)[trial] !== null);
   const stretches = known.map((trial) => stretchOf(scene, trial));
   return stretches.reduce<Stretch | null>(

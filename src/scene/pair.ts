@@ -1,5 +1,5 @@
 import { compare } from '../model/index.ts';
-import type { LineUp, Row } from '../model/index.ts';
+import type { Comparison, Row } from '../model/index.ts';
 import type { Scene } from './scene.ts';
 
 /**
@@ -9,7 +9,7 @@ import type { Scene } from './scene.ts';
  * @param whole the line-up, its baseline one of the two
  * @param row what the other of the two is in it, by the close reading
  */
-export function pairIn(whole: LineUp, { knife: subject, product, complete }: Row): LineUp {
+export function pairIn(whole: Comparison, { knife: subject, product, complete }: Row): Comparison {
   if (whole.knives.length === 2) return whole;
   const pair = { ...whole, knives: whole.knives.filter(({ id }) => id === subject || id === whole.baseline) };
   const alone = compare(pair).rows.find(({ knife }) => knife === subject);
@@ -17,4 +17,4 @@ export function pairIn(whole: LineUp, { knife: subject, product, complete }: Row
 }
 
 /** The two knives that are looked at. */
-export const pairOf = ({ lineUp, row }: Scene): LineUp => pairIn(lineUp, row.close);
+export const pairOf = ({ comparison, row }: Scene): Comparison => pairIn(comparison, row.careful);

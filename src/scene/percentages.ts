@@ -6,7 +6,7 @@ import type { Scene } from './scene.ts';
  */
 export function percentagesOf(scene: Scene): number[] {
   if (scene.entry.faceValues) return [...scene.entry.faceValues];
-  return scene.row.close.terms.flatMap(({ factor }) =>
+  return scene.row.careful.terms.flatMap(({ factor }) =>
     factor === null || Math.abs(factor - 1) < 5e-4 ? [] : [(factor - 1) * 100],
   );
 }

@@ -1,5 +1,5 @@
 import { compare } from '../model/index.ts';
-import type { Family, Knife, LineUp, Reading, Row, Term } from '../model/index.ts';
+import type { Family, Knife, Comparison, Reading, Row, Term } from '../model/index.ts';
 import { ofKnife } from '../comparison/found.ts';
 
 type Attributes = Omit<Knife, 'id' | 'name'>;
@@ -62,7 +62,7 @@ const families: readonly Family[] = ['geometry', 'finish', 'steel'];
  * @param work a line-up, of which only friction, slice and push, contact depth and exponents count; its knives do not
  * @throws RangeError where the model refuses the work
  */
-export function roomOfFamilies(work: Omit<LineUp, 'knives' | 'baseline'>): Record<Reading, Room[]> {
+export function roomOfFamilies(work: Omit<Comparison, 'knives' | 'baseline'>): Record<Reading, Room[]> {
   // Shares of the force belong to the baseline they were given for; the knives of this race take equal ones.
   const { rivalShares: _own, ...assumptions } = work.assumptions ?? {};
   const race = (family: Family, reading: Reading): Room => {
@@ -81,8 +81,8 @@ export function roomOfFamilies(work: Omit<LineUp, 'knives' | 'baseline'>): Recor
     return roomOf(family, ofKnife(rows, 'best'));
   };
   return {
-    pocket: families.map((family) => race(family, 'pocket')),
-    close: families.map((family) => race(family, 'close')),
+    quick: families.map((family) => race(family, 'quick')),
+    careful: families.map((family) => race(family, 'careful')),
   };
 }
 

@@ -9,7 +9,7 @@ import {
   wedgeResistance,
 } from '../model/index.ts';
 import type { Knife } from '../model/index.ts';
-import { onceFor } from '../model/memoize.ts';
+import { memoizeByObject } from '../model/memoize.ts';
 import type { Scene } from './scene.ts';
 
 /** What one edge angle of the subject is worth against the baseline, by each route and by both. */
@@ -26,15 +26,15 @@ export interface Routes {
   /** Wedge and tooth depth, both in full. */
   full: number;
   /** Wedge and damped apex: what the close reading makes of the angle. */
-  close: number;
+  careful: number;
 }
 
 /** Friction, speed ratio and exponent at the middle of what the line-up gives. */
-const workOf = onceFor(
-  ({ entry, lineUp }: Scene): { friction: number; slicePush: number; total: number } => ({
+const workOf = memoizeByObject(
+  ({ entry, comparison }: Scene): { friction: number; slicePush: number; total: number } => ({
     friction: nominal(entry.friction),
     slicePush: entry.slicePush,
-    total: nominal(lineUp.assumptions?.angleExponent ?? parameters.angleExponent.default),
+    total: nominal(comparison.assumptions?.angleExponent ?? parameters.angleExponent.default),
   }),
 );
 
@@ -53,7 +53,7 @@ const apexAngleDeg = ({ microbevelAngleDeg }: Knife, angleDeg: number): number =
   microbevelAngleDeg === undefined ? angleDeg : Math.max(angleDeg, nominal(microbevelAngleDeg));
 
 /** Edge angle and angle at the apex of subject and baseline, degrees per side, at the middle of their ranges. */
-export const anglesOf = onceFor(
+export const anglesOf = memoizeByObject(
   ({
     subjectKnife,
     baselineKnife,
@@ -84,27 +84,31 @@ export function routesAt(scene: Scene, angleDeg: number): Routes {
     baselineAngleDeg: baseline.apex,
   });
   const apex = tooth ** exponentsOf(scene).apex;
-  return { angleDeg, wedge, tooth, wear, apex, full: wedge * tooth, close: wedge * apex };
+  return { angleDeg, wedge, tooth, wear, apex, full: wedge * tooth, careful: wedge * apex };
 }
 
 /** The routes of the subject's edge angle as it is. */
-export const routesOf = onceFor((scene: Scene): Routes => routesAt(scene, anglesOf(scene).subject.bevel));
+export const routesOf = memoizeByObject((scene: Scene): Routes =>
+  routesAt(scene, anglesOf(scene).subject.bevel),
+);
 
 /**
  * The exponents at 15° per side: `total` is the angle's own, `wedge` that of the wedge, `tooth` that of the tooth depth
  * in full, and `apex` the power the tooth depth is raised to, so that wedge + apex × tooth = total.
  */
-export const exponentsOf = onceFor((scene: Scene): Record<'total' | 'wedge' | 'tooth' | 'apex', number> => {
-  const { friction, slicePush, total } = workOf(scene);
-  const theta = Math.PI / 12;
-  const tooth = theta / Math.tan(theta);
-  return {
-    total,
-    tooth,
-    apex: apexExponent(total, friction, slicePush),
-    wedge: -tooth * apexExponent(0, friction, slicePush),
-  };
-});
+export const exponentsOf = memoizeByObject(
+  (scene: Scene): Record<'total' | 'wedge' | 'tooth' | 'apex', number> => {
+    const { friction, slicePush, total } = workOf(scene);
+    const theta = Math.PI / 12;
+    const tooth = theta / Math.tan(theta);
+    return {
+      total,
+      tooth,
+      apex: apexExponent(total, friction, slicePush),
+      wedge: -tooth * apexExponent(0, friction, slicePush),
+    };
+  },
+);
 
 /** The wedge where the spread force is not equal: on an elastic bed at equal depth, and with the bevel buried. */
 export function wedgeSpan(scene: Scene): { elasticBed: number; buriedBevel: number } {

@@ -1,6 +1,6 @@
-import { ended, lotDrift, measuredRatio } from '../model/index.ts';
-import type { Drift, LotLife, Measured } from '../model/index.ts';
-import { onceFor } from '../model/memoize.ts';
+import { ended, batchDrift, measuredRatio } from '../model/index.ts';
+import type { Drift, BatchLife, Measured } from '../model/index.ts';
+import { memoizeByObject } from '../model/memoize.ts';
 import { livesOf, reachOf } from '../runs/lives.ts';
 import type { LifeUnit, SharpenedLife } from '../runs/lives.ts';
 import { found } from '../comparison/found.ts';
@@ -18,11 +18,11 @@ export interface KnifeRuns {
   /** How many sharpenings reached their stop. */
   ended: number;
   /** Lives that lie far from the knife's others. */
-  far: readonly LotLife[];
+  far: readonly BatchLife[];
 }
 
 /** What the runs of a line-up say of the two knives looked at. */
-export interface RunsTold {
+export interface RunsDescribed {
   unit: LifeUnit;
   subject: KnifeRuns;
   baseline: KnifeRuns;
@@ -46,7 +46,7 @@ export interface RunsTold {
 const inLog = (name: string): string => name.trim().normalize('NFC');
 
 /** Where a life is shown: its upper end, or how far it went before it was ended early. */
-export const placeOf = ({ low, high }: LotLife): number => (high < Infinity ? high : low);
+export const placeOf = ({ low, high }: BatchLife): number => (high < Infinity ? high : low);
 
 const meanLog = (values: readonly number[]): number =>
   values.reduce((sum, value) => sum + Math.log(value), 0) / values.length;
@@ -58,9 +58,9 @@ export const middleOf = ({ lives }: KnifeRuns): number | null => {
 };
 
 /** What the runs say, computed once for a scene. */
-export const runsOf = onceFor(read);
+export const runsOf = memoizeByObject(read);
 
-function read({ entry, subject, baseline }: Scene): RunsTold {
+function read({ entry, subject, baseline }: Scene): RunsDescribed {
   const runs = entry.runs ?? [];
   const nameOf = (id: string): string => inLog(found(entry.knives, id, 'knife').name);
   const [own, other] = [nameOf(entry.subject), nameOf(entry.baseline)];
@@ -70,15 +70,15 @@ function read({ entry, subject, baseline }: Scene): RunsTold {
   const names = entry.knives.map(({ name }) => inLog(name));
 
   const livesBy = { subject: livesOf(runs, own, unit), baseline: livesOf(runs, other, unit) };
-  const shared = sharedLots(livesBy.subject, livesBy.baseline);
-  const whole = [...livesBy.subject, ...livesBy.baseline].every(({ lot }) => lot !== undefined);
-  const inLots = whole && shared.length > 1;
-  const withinLots = inLots ? attempt(livesBy.subject, livesBy.baseline, true) : null;
-  const measured = withinLots ?? attempt(livesBy.subject, livesBy.baseline, false);
-  const within = withinLots !== null;
+  const shared = sharedBatches(livesBy.subject, livesBy.baseline);
+  const whole = [...livesBy.subject, ...livesBy.baseline].every(({ batch }) => batch !== undefined);
+  const inBatches = whole && shared.length > 1;
+  const withinBatches = inBatches ? attempt(livesBy.subject, livesBy.baseline, true) : null;
+  const measured = withinBatches ?? attempt(livesBy.subject, livesBy.baseline, false);
+  const within = withinBatches !== null;
 
   const shift = within ? shiftOf([livesBy.subject, livesBy.baseline]) : new Map<string, number>();
-  const level = (life: LotLife): number => Math.log(placeOf(life)) - (shift.get(life.lot ?? '') ?? 0);
+  const level = (life: BatchLife): number => Math.log(placeOf(life)) - (shift.get(life.batch ?? '') ?? 0);
   const knife = (name: string, inTheLog: string, lives: readonly SharpenedLife[]): KnifeRuns => ({
     name,
     runs: ofTwo.filter((run) => run.knife === inTheLog && reachOf(run).unit === unit).length,
@@ -86,14 +86,14 @@ function read({ entry, subject, baseline }: Scene): RunsTold {
     ended: lives.filter(ended).length,
     far: farOff(lives, level),
   });
-  const told = {
+  const described = {
     subject: knife(subject.name, own, livesBy.subject),
     baseline: knife(baseline.name, other, livesBy.baseline),
   };
-  const [a, b] = [middleOf(told.subject), middleOf(told.baseline)];
+  const [a, b] = [middleOf(described.subject), middleOf(described.baseline)];
   return {
     unit,
-    ...told,
+    ...described,
     otherUnit: unit === 'mm' ? ofTwo.length - inMm : inMm,
     strangers: [...new Set(runs.map(({ knife: name }) => name))].filter((name) => !names.includes(name)),
     all: runs.length,
@@ -105,40 +105,40 @@ function read({ entry, subject, baseline }: Scene): RunsTold {
 }
 
 /** The comparison, or null where the runs do not give one. */
-function attempt(x: readonly LotLife[], y: readonly LotLife[], withinLots: boolean): Measured | null {
-  const measured = unlessRefused(() => measuredRatio({ x, y, withinLots }));
+function attempt(x: readonly BatchLife[], y: readonly BatchLife[], withinBatches: boolean): Measured | null {
+  const measured = unlessRefused(() => measuredRatio({ x, y, withinBatches }));
   // Runs that are all alike leave no more scatter than the last digit of their logarithms.
   return measured && measured.high / measured.low > 1 + 1e-9 ? measured : null;
 }
 
-const lotsOf = (lives: readonly LotLife[]): string[] => [
-  ...new Set(lives.map(({ lot }) => lot).filter((lot) => lot !== undefined)),
+const batchesOf = (lives: readonly BatchLife[]): string[] => [
+  ...new Set(lives.map(({ batch }) => batch).filter((batch) => batch !== undefined)),
 ];
 
-const sharedLots = (x: readonly LotLife[], y: readonly LotLife[]): string[] => {
-  const others = lotsOf(y);
-  return lotsOf(x).filter((lot) => others.includes(lot));
+const sharedBatches = (x: readonly BatchLife[], y: readonly BatchLife[]): string[] => {
+  const others = batchesOf(y);
+  return batchesOf(x).filter((batch) => others.includes(batch));
 };
 
 /** ln of what each lot does to a life, knives evened out. */
-function shiftOf(series: readonly (readonly LotLife[])[]): Map<string, number> {
+function shiftOf(series: readonly (readonly BatchLife[])[]): Map<string, number> {
   const drift = driftOf(series);
-  return new Map(drift?.lots.map(({ lot, ratio }) => [lot, Math.log(ratio)]));
+  return new Map(drift?.batches.map(({ batch, ratio }) => [batch, Math.log(ratio)]));
 }
 
-function driftOf(series: readonly (readonly LotLife[])[]): Drift | null {
+function driftOf(series: readonly (readonly BatchLife[])[]): Drift | null {
   const lives = series.flatMap((own, index) =>
     own.flatMap((life) =>
-      life.lot === undefined || !ended(life)
+      life.batch === undefined || !ended(life)
         ? []
-        : [{ knife: String(index), lot: life.lot, life: placeOf(life) }],
+        : [{ knife: String(index), batch: life.batch, life: placeOf(life) }],
     ),
   );
-  return unlessRefused(() => lotDrift(lives));
+  return unlessRefused(() => batchDrift(lives));
 }
 
 /** How far the lots lie apart, by the two knives; null where that cannot be told. */
-export const lotsApart = ({ subject, baseline }: RunsTold): Drift | null =>
+export const batchesApart = ({ subject, baseline }: RunsDescribed): Drift | null =>
   driftOf([subject.lives, baseline.lives]);
 
 /** The value below which the share of the sorted values lies, between neighbours by a straight line. */
@@ -152,7 +152,7 @@ function quantile(sorted: readonly number[], share: number): number {
  * Lives that lie further outside the quartiles than three times what lies between them (J. W. Tukey, Exploratory Data
  * Analysis, 1977, from memory). Under five lives nothing can be called far.
  */
-function farOff(lives: readonly LotLife[], level: (life: LotLife) => number): LotLife[] {
+function farOff(lives: readonly BatchLife[], level: (life: BatchLife) => number): BatchLife[] {
   const whole = lives.filter(ended);
   if (whole.length < 5) return [];
   const levels = whole.map(level).sort((a, b) => a - b);
@@ -163,7 +163,10 @@ function farOff(lives: readonly LotLife[], level: (life: LotLife) => number): Lo
 }
 
 /** The scatter of both knives' runs about their own middles. */
-function scatter(series: readonly (readonly LotLife[])[], level: (life: LotLife) => number): number | null {
+function scatter(
+  series: readonly (readonly BatchLife[])[],
+  level: (life: BatchLife) => number,
+): number | null {
   let [squares, df] = [0, 0];
   for (const lives of series) {
     const levels = lives.filter(ended).map(level);

@@ -1,17 +1,17 @@
 import { rankings } from '../model/index.ts';
-import type { Knife, LineUp, Rankings, Reading, Row } from '../model/index.ts';
+import type { Knife, Comparison, Rankings, Reading, Row } from '../model/index.ts';
 import { compared } from '../comparison/compared.ts';
 import { found, ofKnife } from '../comparison/found.ts';
 import { toModel } from '../comparison/schema.ts';
-import type { KnifeEntry, LineUpEntry } from '../comparison/schema.ts';
+import type { KnifeEntry, ComparisonEntry } from '../comparison/schema.ts';
 
 /**
  * Everything a page shows is a function of one scene: the line-up as entered and what the model makes of it.
  * Numbers, sentences, tables and figures all read this; none of them computes a ratio of its own.
  */
 export interface Scene {
-  entry: LineUpEntry;
-  lineUp: LineUp;
+  entry: ComparisonEntry;
+  comparison: Comparison;
   /** The knives as entered, by the names sentences take. */
   knives: readonly KnifeEntry[];
   /** The knife looked at, as entered and as the model takes it. */
@@ -35,26 +35,26 @@ const isolated = (name: string): string =>
  *
  * @throws RangeError where the model refuses the line-up; the message names knife, parameter and range.
  */
-export function sceneOf(entry: LineUpEntry): Scene {
+export function sceneOf(entry: ComparisonEntry): Scene {
   const turned = entry.knives.some(({ name }) => isolated(name) !== name);
   const knives = turned
     ? entry.knives.map((knife) => ({ ...knife, name: isolated(knife.name) }))
     : entry.knives;
-  const lineUp = toModel(turned ? { ...entry, knives } : entry);
-  const rows = compared(lineUp);
+  const comparison = toModel(turned ? { ...entry, knives } : entry);
+  const rows = compared(comparison);
   let ranked: Rankings | undefined;
   return {
     entry,
-    lineUp,
+    comparison,
     knives,
     subject: found(knives, entry.subject, 'knife'),
-    subjectKnife: found(lineUp.knives, entry.subject, 'knife'),
+    subjectKnife: found(comparison.knives, entry.subject, 'knife'),
     baseline: found(knives, entry.baseline, 'baseline'),
-    baselineKnife: found(lineUp.knives, entry.baseline, 'baseline'),
+    baselineKnife: found(comparison.knives, entry.baseline, 'baseline'),
     rows,
-    row: { pocket: ofKnife(rows.pocket, entry.subject), close: ofKnife(rows.close, entry.subject) },
+    row: { quick: ofKnife(rows.quick, entry.subject), careful: ofKnife(rows.careful, entry.subject) },
     get rankings() {
-      return (ranked ??= rankings(lineUp));
+      return (ranked ??= rankings(comparison));
     },
   };
 }

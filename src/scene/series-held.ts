@@ -1,9 +1,9 @@
 import { found } from '../comparison/found.ts';
 import type { Scene } from './scene.ts';
-import type { LineUpEntry } from '../comparison/schema.ts';
+import type { ComparisonEntry } from '../comparison/schema.ts';
 
 /** The name a knife of the line-up has in a log. */
-export const loggedName = ({ knives }: LineUpEntry, id: string): string =>
+export const loggedName = ({ knives }: ComparisonEntry, id: string): string =>
   found(knives, id, 'knife').name.trim().normalize('NFC');
 
 /** Whether a log holds readings of both knives looked at; whoever has none need not fetch what reads them. */

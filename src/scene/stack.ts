@@ -3,34 +3,34 @@ import { factorOf, ofKnife } from '../comparison/found.ts';
 import type { Scene } from './scene.ts';
 
 /** A whole comparison of one knife with the baseline: by the pocket reading, by the close one, and its rival. */
-export type Way = 'pocket' | 'close' | 'rival';
+export type Way = 'quick' | 'careful' | 'rival';
 
 /** The ways, in the order in which figures, tables and sentences take them. */
-export const ways: readonly Way[] = ['pocket', 'close', 'rival'];
+export const ways: readonly Way[] = ['quick', 'careful', 'rival'];
 
 /** One knife of the line-up. `rival` is the close reading with its forces added. */
 export interface Stacked extends Record<Way, number> {
   id: string;
   name: string;
   isBaseline: boolean;
-  rows: { pocket: Row; close: Row };
+  rows: { quick: Row; careful: Row };
 }
 
 /** Every knife of the line-up, the longest-cutting by the close reading first; equals stay in the line-up's order. */
 export function stackOf({ entry, knives, rows }: Scene): Stacked[] {
   const stacked = knives.map(({ id, name }) => {
-    const [pocket, close] = [ofKnife(rows.pocket, id), ofKnife(rows.close, id)];
+    const [quick, careful] = [ofKnife(rows.quick, id), ofKnife(rows.careful, id)];
     return {
       id,
       name,
       isBaseline: id === entry.baseline,
-      rows: { pocket, close },
-      pocket: pocket.product,
-      close: close.product,
-      rival: close.rival,
+      rows: { quick, careful },
+      quick: quick.product,
+      careful: careful.product,
+      rival: careful.rival,
     };
   });
-  return inOrder(stacked, 'close');
+  return inOrder(stacked, 'careful');
 }
 
 /** The knives by one way, the longest-cutting first. */
@@ -51,7 +51,7 @@ export function nearest(scene: Scene): { longer: Stacked; shorter: Stacked; rati
   const order = stackOf(scene);
   const pairs = order.flatMap((longer, index) => {
     const shorter = order[index + 1];
-    return shorter ? [{ longer, shorter, ratio: longer.close / shorter.close }] : [];
+    return shorter ? [{ longer, shorter, ratio: longer.careful / shorter.careful }] : [];
   });
   const [first, ...others] = pairs;
   // Unreachable: a line-up has two knives at least.
@@ -61,9 +61,9 @@ export function nearest(scene: Scene): { longer: Stacked; shorter: Stacked; rati
 
 /** The tempting sum between first and last by the close reading: 1 and what each standing term adds to it. */
 export function endsAdded(scene: Scene): number {
-  const { first, last } = ends(scene, 'close');
-  return first.rows.close.terms.reduce((sum, { id }) => {
-    const [one, other] = [factorOf(first.rows.close, id), factorOf(last.rows.close, id)];
+  const { first, last } = ends(scene, 'careful');
+  return first.rows.careful.terms.reduce((sum, { id }) => {
+    const [one, other] = [factorOf(first.rows.careful, id), factorOf(last.rows.careful, id)];
     return one === null || other === null ? sum : sum + one / other - 1;
   }, 1);
 }

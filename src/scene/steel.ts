@@ -52,9 +52,9 @@ function steelOf(name: string, { hrc, carbideVolPercent }: Knife, entry: KnifeEn
 /** The steels of subject and baseline. A subject whose carbide is evened up has the baseline's steel. */
 export function steelsOf(scene: Scene): Record<Role, Steel> {
   const { subject, baseline, subjectKnife, baselineKnife, entry } = scene;
-  const evened = entry.evenedUp.includes('carbideVolPercent');
+  const equalised = entry.madeEqual.includes('carbideVolPercent');
   return {
-    subject: steelOf(subject.name, subjectKnife, evened ? baseline : subject),
+    subject: steelOf(subject.name, subjectKnife, equalised ? baseline : subject),
     baseline: steelOf(baseline.name, baselineKnife, baseline),
   };
 }
@@ -101,7 +101,7 @@ export const worthsOf = (scene: Scene, angles: readonly number[] = usedAnglesDeg
 
 /** Whether hardness is taken from the published line, and so the line speaks of this line-up at all. */
 export const lineSpeaks = (scene: Scene): boolean =>
-  termOf(scene.row.close, 'hardness').status.startsWith('published');
+  termOf(scene.row.careful, 'hardness').status.startsWith('published');
 
 /** The steel a tie line is drawn of: the subject's where it has a designation, else the baseline's, else an example. */
 export interface TieSteel {

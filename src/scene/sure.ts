@@ -7,7 +7,7 @@ import {
   shareAbove,
 } from '../model/index.ts';
 import type { Family, FirstOrderBand, Predictor } from '../model/index.ts';
-import { onceFor } from '../model/memoize.ts';
+import { memoizeByObject } from '../model/memoize.ts';
 import { found, ofKnife } from '../comparison/found.ts';
 import { pairIn, pairOf } from './pair.ts';
 import type { Scene } from './scene.ts';
@@ -46,16 +46,16 @@ let predictor: Predictor | undefined;
 /** Of its own: a predictor keeps what its last line-up needed, and two line-ups in turn would keep nothing. */
 let neighbours: Predictor | undefined;
 /** How sure the ratio is, computed once for a scene; the draws are the same for every scene, so a slider moves it smoothly. */
-export const sureOf = onceFor((scene: Scene): Sure => {
+export const sureOf = memoizeByObject((scene: Scene): Sure => {
   predictor ??= createPredictor({ samples, seed: 1 });
   const runs = predictor;
   const pair = pairOf(scene);
   const { subject } = scene.entry;
-  const close = scene.row.close.product;
+  const careful = scene.row.careful.product;
   const logs = runs.logRatios(pair, subject);
   // Where all samples are one, it is the close value to the last digit.
   const varies = logs[0] !== logs.at(-1);
-  const [low = close, median = close, high = close] = varies ? ratiosAt(logs, [0.05, 0.5, 0.95]) : [];
+  const [low = careful, median = careful, high = careful] = varies ? ratiosAt(logs, [0.05, 0.5, 0.95]) : [];
   let matters: Matter[] | undefined;
   const sure: Sure = {
     low,
@@ -88,10 +88,10 @@ export interface Pairing {
 
 /** The two knives of the line-up that lie nearest to each other; null where there are only two. */
 export function nearestPairing(scene: Scene): Pairing | null {
-  if (scene.lineUp.knives.length < 3) return null;
+  if (scene.comparison.knives.length < 3) return null;
   neighbours ??= createPredictor({ samples, seed: 1 });
   const { longer, shorter } = nearest(scene);
-  const whole = { ...scene.lineUp, baseline: shorter.id };
+  const whole = { ...scene.comparison, baseline: shorter.id };
   const pair = pairIn(whole, ofKnife(compare(whole).rows, longer.id));
   const { low, high, beatsBaseline: beats } = ofKnife(neighbours.predict(pair), longer.id);
   return { longer: longer.name, shorter: shorter.name, low, high, beats };

@@ -3,21 +3,21 @@ import type { Run } from '../runs/log.ts';
 import { firstPlan } from '../comparison/first-plan.ts';
 import { planOf, runsOnSheet, sheetOf } from '../topics/plan/values.ts';
 import type { Scene } from '../scene/scene.ts';
-import type { LineUpEntry } from '../comparison/schema.ts';
+import type { ComparisonEntry } from '../comparison/schema.ts';
 
 /**
  * The line-up with its log closed. Runs under a code of the sheet get the knife the key gives them, and where they do not
  * say, their lot; the code stays as the name of the sharpening, since each stands for one. The number of sharpenings is
  * kept in the plan, or the decoded runs would show another scatter and so another sheet.
  */
-export function closeLog(scene: Scene): LineUpEntry {
+export function closeLog(scene: Scene): ComparisonEntry {
   const { entry } = scene;
   const held = sheetOf(scene);
   const plan = { ...(entry.plan ?? firstPlan), closed: true as const };
   if (!held.ok) return { ...entry, plan };
   const { key, rows } = held.sheet;
   const knives = new Set([...entry.knives.map(({ name }) => name), plan.control]);
-  const lots = new Map(rows.map(({ order, lot }) => [order, lot]));
+  const batches = new Map(rows.map(({ order, batch }) => [order, batch]));
   const coded = new Map(key.filter(({ label }) => !knives.has(label)).map((row) => [row.label, row]));
   const decoded = (run: Run): Run => {
     const row = knives.has(run.knife) ? undefined : coded.get(run.knife.trim().toUpperCase());
@@ -27,7 +27,7 @@ export function closeLog(scene: Scene): LineUpEntry {
       knife: row.knife,
       sharpening: run.sharpening === notRecorded ? row.label : run.sharpening,
       // Unreachable: every run of the key has its lot on the sheet.
-      lot: run.lot === notRecorded ? (lots.get(row.order) ?? run.lot) : run.lot,
+      batch: run.batch === notRecorded ? (batches.get(row.order) ?? run.batch) : run.batch,
     };
   };
   return {
@@ -38,7 +38,7 @@ export function closeLog(scene: Scene): LineUpEntry {
 }
 
 /** The line-up with its log open again, which it says from then on. */
-export function openLogAgain(entry: LineUpEntry): LineUpEntry {
+export function openLogAgain(entry: ComparisonEntry): ComparisonEntry {
   const { closed: _closed, ...plan } = entry.plan ?? firstPlan;
   return { ...entry, plan: { ...plan, reopened: true } };
 }

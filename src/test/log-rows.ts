@@ -32,13 +32,13 @@ function reachSaid(run: Run): string {
 
 export const logCells = (run: Run): string[] => [
   run.knife,
-  orOpen(run.lot, text),
+  orOpen(run.batch, text),
   orOpen(run.sharpening, text),
   reachSaid(run),
   orOpen(run.checkedEvery, brief),
   orOpen(run.startSharpness, brief),
   orOpen(run.angleDeg, (deg) => `${brief(deg)}°`),
   orOpen(run.burrChecked, (checked) => (checked ? 'yes' : 'no')),
-  orOpen(run.stop, text),
+  orOpen(run.endPoint, text),
   orOpen(run.judge, text),
 ];

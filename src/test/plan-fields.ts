@@ -73,12 +73,12 @@ const planFields = {
       return read.ok ? good({ ...rest, correlation: read.value }) : read;
     },
   },
-  lots: {
+  batches: {
     kind: 'text',
     label: 'Lots of stock',
     hint: 'Every knife is cut in every lot.',
-    show: ({ lots }) => String(lots),
-    write: (plan, text) => whole('the number of lots', text, 20, (lots) => ({ ...plan, lots })),
+    show: ({ batches }) => String(batches),
+    write: (plan, text) => whole('the number of lots', text, 20, (batches) => ({ ...plan, batches })),
   },
   control: {
     kind: 'text',
@@ -90,16 +90,16 @@ const planFields = {
       return good(text.trim() === '' ? rest : { ...rest, control: text.trim() });
     },
   },
-  stop: {
+  endPoint: {
     kind: 'text',
     label: 'The stop, as a reading',
     hint: 'The sharpness, or the force, at which readings along two edges are compared. Empty: halfway.',
-    show: ({ stop }) => (stop === undefined ? '' : brief(stop)),
+    show: ({ endPoint }) => (endPoint === undefined ? '' : brief(endPoint)),
     write(plan, text) {
-      const { stop: _before, ...rest } = plan;
+      const { endPoint: _before, ...rest } = plan;
       if (text.trim() === '') return good(rest);
       const read = readNumber(text, { what: 'the stop', low: 1e-9, high: 1e9 });
-      return read.ok ? good({ ...rest, stop: read.value }) : read;
+      return read.ok ? good({ ...rest, endPoint: read.value }) : read;
     },
   },
   start: {

@@ -26,7 +26,7 @@ export function sheetRows(scene: Scene): { sheet: string[][]; key: string[][] } 
   if (!held.ok) return { sheet: [], key: [] };
   const { rows, key } = held.sheet;
   return {
-    sheet: rows.map(({ order, lot, label }) => [String(order), lot, label]),
+    sheet: rows.map(({ order, batch, label }) => [String(order), batch, label]),
     key: planOf(scene).blind
       ? key.map(({ order, label, knife, sharpening }) => [String(order), label, knife, String(sharpening)])
       : [],

@@ -1,9 +1,9 @@
-import type { LineUpEntry } from '../comparison/schema.ts';
+import type { ComparisonEntry } from '../comparison/schema.ts';
 
 /** A choice among a few: what it says, and how it reads and writes the line-up. */
 export interface Choice {
   legend: string;
   options: readonly { value: string; label: string }[];
-  read(entry: LineUpEntry): string;
-  write(entry: LineUpEntry, value: string): LineUpEntry;
+  read(entry: ComparisonEntry): string;
+  write(entry: ComparisonEntry, value: string): ComparisonEntry;
 }

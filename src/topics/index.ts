@@ -1,36 +1,23 @@
 import type { Topic } from './topic.ts';
 
-/** The topics a page may name besides `base`, which every page has. Each is a chunk of its own in the browser. */
-export const topicLoaders = {
-  answers: () => import('./answers/index.ts'),
-  argue: () => import('./argue/index.ts'),
-  ask: () => import('./ask/index.ts'),
-  band: () => import('./band/index.ts'),
-  behind: () => import('./behind-the-edge/index.ts'),
-  chain: () => import('./overview/index.ts'),
-  cost: () => import('./cost/index.ts'),
-  different: () => import('./are-they-different/index.ts'),
-  grits: () => import('./what-a-grit-is/index.ts'),
-  limits: () => import('./where-it-stops/index.ts'),
-  nursery: () => import('./nursery/index.ts'),
-  percentages: () => import('./forty-and-forty/index.ts'),
-  plan: () => import('./plan/index.ts'),
-  ranges: () => import('./range-race/index.ts'),
-  'readings-of-less': () => import('./less-of-a-bad-thing/index.ts'),
-  routes: () => import('./two-routes/index.ts'),
-  ruler: () => import('./ruler-of-ratios/index.ts'),
-  runs: () => import('./runs/index.ts'),
-  square: () => import('./check-prediction/index.ts'),
-  stack: () => import('./stack-them/index.ts'),
-  steel: () => import('./steel-fairly/index.ts'),
-  'steel-worth': () => import('./steel-worth/index.ts'),
-  sure: () => import('./how-sure/index.ts'),
-  stops: () => import('./end-points/index.ts'),
-  suspects: () => import('./suspects/index.ts'),
-  telling: () => import('./explained/index.ts'),
-} as const satisfies Record<string, () => Promise<{ topic: Topic }>>;
+/**
+ * The topics a page may name besides `base`, which every page has. A topic is a folder with an `index.ts`, found by
+ * itself; each is a chunk of its own in the browser.
+ */
+const loaders = import.meta.glob<{ topic: Topic }>(['./*/index.ts', '!./base/index.ts']);
 
-export type TopicName = keyof typeof topicLoaders;
+const path = (name: string): string => `./${name}/index.ts`;
 
-export const isTopicName = (name: string | undefined): name is TopicName =>
-  name !== undefined && Object.hasOwn(topicLoaders, name);
+export const isTopicName = (name: string | undefined): name is string =>
+  name !== undefined && Object.hasOwn(loaders, path(name));
+
+/**
+ * Fetches a topic.
+ *
+ * @throws RangeError (rejected) for a name that is no folder of `src/topics`
+ */
+export async function loadTopic(name: string): Promise<Topic> {
+  const load = loaders[path(name)];
+  if (!load) throw new RangeError(`topic "${name}" is no folder of src/topics with an index.ts`);
+  return (await load()).topic;
+}

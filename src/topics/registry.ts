@@ -4,7 +4,7 @@ import type { NumberOf } from './base/numbers.ts';
 import type { WordsOf } from './overview/words.ts';
 import type { WorkedOf } from './worked.ts';
 import type { Figure } from '../figure-kit/figure.ts';
-import type { CallOf, Topic } from './topic.ts';
+import type { GuessOf, Topic } from './topic.ts';
 
 /** Everything the topics at hand can show, by name. At build all are at hand; in the browser those of the page. */
 export interface Registry {
@@ -13,7 +13,7 @@ export interface Registry {
   worked(name: string): WorkedOf;
   control(name: string): Control;
   choice(name: string): Choice;
-  call(name: string): CallOf;
+  guess(name: string): GuessOf;
   figure(name: string): Figure;
 }
 
@@ -56,9 +56,9 @@ export function registryOf(topics: readonly Topic[]): Registry {
       'a choice',
       merged(({ choices }) => choices),
     ),
-    call: named(
-      'a call',
-      merged(({ calls }) => calls),
+    guess: named(
+      'a guess',
+      merged(({ guesses }) => guesses),
     ),
     figure: named(
       'a figure',

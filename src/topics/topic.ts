@@ -7,7 +7,7 @@ import type { WorkedOf } from './worked.ts';
 import type { Figure } from '../figure-kit/figure.ts';
 
 /** What a guess is held against: the answer, and the tempting sum where there is one. */
-export type CallOf = (scene: Scene) => { answer: number; sum: number | null };
+export type GuessOf = (scene: Scene) => { answer: number; sum: number | null };
 
 /**
  * What a page can show about one matter: its numbers, sentences, worked examples, controls and figures, each by its
@@ -19,7 +19,7 @@ export interface Topic {
   worked?: Readonly<Record<string, WorkedOf>>;
   controls?: Readonly<Record<string, Control>>;
   choices?: Readonly<Record<string, Choice>>;
-  calls?: Readonly<Record<string, CallOf>>;
+  guesses?: Readonly<Record<string, GuessOf>>;
   figures?: readonly Figure[];
 }
 

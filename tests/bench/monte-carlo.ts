@@ -10,7 +10,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { quantile } from 'simple-statistics';
-import { compare, createPredictor, type Knife, type LineUp } from '../../src/model/index.ts';
+import { compare, createPredictor, type Knife, type Comparison } from '../../src/model/index.ts';
 import { createMemory } from '../../src/model/uncertainty/memory.ts';
 import { pieces } from '../../src/model/statistics/normal-score.ts';
 import { quantiles } from '../../src/model/statistics/quantiles.ts';
@@ -29,7 +29,7 @@ const knife = (id: string, angleDeg: number, hrc: number, carbide: number): Knif
   hrc: within(hrc, 1),
   carbideVolPercent: { CrC: within(carbide, 2) },
 });
-const loft = (angleDeg: number): LineUp => ({
+const loft = (angleDeg: number): Comparison => ({
   knives: [knife('plover', 20, 59, 6), knife('curlew', angleDeg, 61, 8)],
   baseline: 'plover',
 });

@@ -4,19 +4,19 @@ import { isUnknown, parameters, predict } from '../../src/model/index.ts';
 import { sceneOf } from '../../src/scene/scene.ts';
 import { sureOf } from '../../src/scene/sure.ts';
 import { toModel, validate } from '../../src/comparison/schema.ts';
-import type { LineUpEntry } from '../../src/comparison/schema.ts';
+import type { ComparisonEntry } from '../../src/comparison/schema.ts';
 import { loft } from '../comparison/entries.ts';
 
 type Name = keyof typeof assumptionFields;
 const names = Object.keys(assumptionFields) as Name[];
-const typed = (name: Name, text: string, entry: LineUpEntry = loft()): LineUpEntry => {
+const typed = (name: Name, text: string, entry: ComparisonEntry = loft()): ComparisonEntry => {
   const written = assumptionFields[name].write(entry, text);
   if (!written.ok) throw new Error(written.message);
   return written.entry;
 };
 const shown = (name: Name, text: string): string => assumptionFields[name].show(typed(name, text));
 /** ln of the upper end over the lower, of Dunlin against Plover. */
-const width = (entry: LineUpEntry): number => {
+const width = (entry: ComparisonEntry): number => {
   const found = predict(toModel(entry), { samples: 4000, seed: 1 }).find(({ knife }) => knife === 'dunlin');
   if (!found) throw new Error('no Dunlin');
   return Math.log(found.high / found.low);
@@ -63,7 +63,7 @@ test('with every ± at 0 and every assumption fixed the band is the close value 
     (entry, [name, text]) => typed(name, text, entry),
     loft(),
   );
-  const entry: LineUpEntry = {
+  const entry: ComparisonEntry = {
     ...assumed,
     friction: 0.25,
     knives: assumed.knives.map((knife, index) => ({
@@ -76,7 +76,7 @@ test('with every ± at 0 and every assumption fixed the band is the close value 
   };
   const scene = sceneOf(entry);
   const { low, median, high, matters } = sureOf(scene);
-  expect([low, median, high]).toEqual(Array(3).fill(scene.row.close.product));
+  expect([low, median, high]).toEqual(Array(3).fill(scene.row.careful.product));
   expect(matters).toEqual([]);
   // One thing left open again is all that the band is made of.
   const open = sureOf(sceneOf(typed('finishExponent', '', entry)));

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { compare, measuredRatio } from '../../src/model/index.ts';
 import { comparedSaid, correctionSentence, corrections, publishedIn } from '../../src/compare/corrections.ts';
-import { lineUpsFile } from '../../src/comparison/files.ts';
+import { comparisonsFile } from '../../src/comparison/files.ts';
 import { decodeLink, encodeLink } from '../../src/comparison/link/codec.ts';
 import { toModel, validate } from '../../src/comparison/schema.ts';
-import type { LineUpEntry } from '../../src/comparison/schema.ts';
+import type { ComparisonEntry } from '../../src/comparison/schema.ts';
 import { loftRuns } from '../../src/runs/invented.ts';
 import { livesOf } from '../../src/runs/lives.ts';
 import { notRecorded } from '../../src/runs/log.ts';
@@ -12,12 +12,12 @@ import type { Run } from '../../src/runs/log.ts';
 import { aRun } from '../runs/runs.ts';
 import { loft } from '../comparison/entries.ts';
 
-const before: LineUpEntry = { ...loft(), subject: 'dunlin', baseline: 'plover', runs: loftRuns() };
-const sentences = (old: LineUpEntry, now: LineUpEntry): string[] =>
+const before: ComparisonEntry = { ...loft(), subject: 'dunlin', baseline: 'plover', runs: loftRuns() };
+const sentences = (old: ComparisonEntry, now: ComparisonEntry): string[] =>
   corrections(old, now).map(correctionSentence);
 
 /** The log with one run of Dunlin read wrongly at first. */
-const mended: LineUpEntry = {
+const mended: ComparisonEntry = {
   ...before,
   runs: (before.runs ?? []).map((run, index) =>
     run.knife === 'Dunlin' && before.runs?.findIndex(({ knife }) => knife === 'Dunlin') === index
@@ -29,7 +29,7 @@ const mended: LineUpEntry = {
 describe('the sentences of a correction', () => {
   test('are none where nothing changed', () => {
     expect(corrections(before, structuredClone(before))).toEqual([]);
-    expect(corrections(before, { ...before, title: 'Another', reading: 'pocket' })).toEqual([]);
+    expect(corrections(before, { ...before, title: 'Another', reading: 'quick' })).toEqual([]);
   });
 
   test('of a log name the run and what follows from it, and both numbers are those of the versions', () => {
@@ -41,11 +41,11 @@ describe('the sentences of a correction', () => {
       'Dunlin against Plover, by the runs, upper end of the 95 % interval',
     ]);
     // Recomputed from the logs alone.
-    const ratio = ({ runs = [] }: LineUpEntry) =>
+    const ratio = ({ runs = [] }: ComparisonEntry) =>
       measuredRatio({
         x: livesOf(runs, 'Dunlin', 'cuts'),
         y: livesOf(runs, 'Plover', 'cuts'),
-        withinLots: true,
+        withinBatches: true,
       });
     expect(found[1]).toMatchObject({ before: ratio(before).ratio, now: ratio(mended).ratio });
     expect(found[2]).toMatchObject({ before: ratio(before).low, now: ratio(mended).low });
@@ -57,7 +57,7 @@ describe('the sentences of a correction', () => {
       knife.id === 'dunlin' ? { ...knife, angle: { deg: 15 } } : knife,
     );
     const now = { ...before, knives };
-    const product = (entry: LineUpEntry, reading: 'close' | 'pocket') =>
+    const product = (entry: ComparisonEntry, reading: 'careful' | 'quick') =>
       compare({ ...toModel(entry), baseline: 'plover' }, { reading }).rows.find(
         ({ knife }) => knife === 'dunlin',
       )?.product;
@@ -67,8 +67,8 @@ describe('the sentences of a correction', () => {
       'Dunlin against Plover, by the close reading, times as long',
       'Dunlin against Plover, by the pocket reading, times as long',
     ]);
-    expect(found[1]).toMatchObject({ before: product(before, 'close'), now: product(now, 'close') });
-    expect(found[2]).toMatchObject({ before: product(before, 'pocket'), now: product(now, 'pocket') });
+    expect(found[1]).toMatchObject({ before: product(before, 'careful'), now: product(now, 'careful') });
+    expect(found[2]).toMatchObject({ before: product(before, 'quick'), now: product(now, 'quick') });
     expect(sentences(before, now)[0]).toBe('Dunlin, edge angle per side, °: 14 before, 15 now.');
   });
 
@@ -87,12 +87,12 @@ describe('the sentences of a correction', () => {
 
 describe('what a log or a line-up leaves open', () => {
   const { runs: _runs, ...bare } = before;
-  const whats = (old: LineUpEntry, now: LineUpEntry): string[] =>
+  const whats = (old: ComparisonEntry, now: ComparisonEntry): string[] =>
     corrections(old, now).map(({ what }) => what);
-  const log = (...runs: Partial<Run>[]): LineUpEntry => ({ ...bare, runs: runs.map(aRun) });
+  const log = (...runs: Partial<Run>[]): ComparisonEntry => ({ ...bare, runs: runs.map(aRun) });
 
   test('a run is named by the marks it has, and by its order where it shares them', () => {
-    const unmarked = { lot: notRecorded, sharpening: notRecorded } as const;
+    const unmarked = { batch: notRecorded, sharpening: notRecorded } as const;
     expect(
       whats(log(unmarked, unmarked), log({ ...unmarked, cuts: 130 }, { ...unmarked, cuts: 140 })),
     ).toEqual(['Plover, until the stop, cuts', 'Plover, run 2, until the stop, cuts']);
@@ -108,7 +108,7 @@ describe('what a log or a line-up leaves open', () => {
   });
 
   test('a grain size and a kind of carbide are numbers of the knife', () => {
-    const change = (um: number, CrC: number): LineUpEntry => ({
+    const change = (um: number, CrC: number): ComparisonEntry => ({
       ...bare,
       knives: bare.knives.map((knife) =>
         knife.id === 'plover' ? { ...knife, finish: { um }, carbide: { volPercent: { CrC } } } : knife,
@@ -121,7 +121,7 @@ describe('what a log or a line-up leaves open', () => {
   });
 
   test('a version without one of the knives is looked at for its own two', () => {
-    const without: LineUpEntry = {
+    const without: ComparisonEntry = {
       ...bare,
       knives: bare.knives.filter(({ id }) => id !== 'dunlin'),
       subject: 'curlew',
@@ -138,7 +138,7 @@ describe('what a log or a line-up leaves open', () => {
 });
 
 test('corrections stay in the document and travel in the link', () => {
-  const kept: LineUpEntry = {
+  const kept: ComparisonEntry = {
     ...mended,
     corrections: [
       { date: '2026-11-25', reason: 'A slip of the pen.', changed: sentences(before, mended) },
@@ -164,21 +164,21 @@ describe('a published version is read', () => {
       runsLeftBehind: false,
     });
     const runs = Array.from({ length: 1500 }, (_, index) =>
-      aRun({ cuts: 1 + ((index * 7919) % 1013), lot: `lot ${index}` }),
+      aRun({ cuts: 1 + ((index * 7919) % 1013), batch: `lot ${index}` }),
     );
     expect(publishedIn(encodeLink({ ...entry, runs }))).toMatchObject({ entry, runsLeftBehind: true });
   });
 
   test('from its file', () => {
-    expect(publishedIn(lineUpsFile([{ name: 'a', entry }]))).toMatchObject({ entry });
+    expect(publishedIn(comparisonsFile([{ name: 'a', entry }]))).toMatchObject({ entry });
   });
 
   test.each([
     ['of another place', 'https://example.org/', /no link of a line-up/],
     ['cut short', encodeLink(entry).slice(0, 60), /./],
     ['that is no JSON', '{', /not JSON/],
-    ['whose line-up cannot be read', lineUpsFile([{ name: 'a', entry: { ...entry, knives: [] } }]), /a/],
-    ['with no line-up', lineUpsFile([]), /^The file holds no line-up\.$/],
+    ['whose line-up cannot be read', comparisonsFile([{ name: 'a', entry: { ...entry, knives: [] } }]), /a/],
+    ['with no line-up', comparisonsFile([]), /^The file holds no line-up\.$/],
   ])('or says why not, %s', (_what, given, why) => expect(publishedIn(given)).toMatch(why));
 });
 

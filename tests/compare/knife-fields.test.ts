@@ -3,12 +3,12 @@ import { fieldNamed, fields } from '../../src/compare/knife-fields.ts';
 import { workFieldNamed } from '../../src/compare/work-fields.ts';
 import { sceneOf } from '../../src/scene/scene.ts';
 import { validate } from '../../src/comparison/schema.ts';
-import type { KnifeEntry, LineUpEntry } from '../../src/comparison/schema.ts';
+import type { KnifeEntry, ComparisonEntry } from '../../src/comparison/schema.ts';
 import { sureOf } from '../../src/scene/sure.ts';
 import { carbidesByDesignation, rangeOf } from '../../src/model/index.ts';
 import { loft } from '../comparison/entries.ts';
 
-const knifeOf = ({ knives }: LineUpEntry, id: string): KnifeEntry => {
+const knifeOf = ({ knives }: ComparisonEntry, id: string): KnifeEntry => {
   const found = knives.find((knife) => knife.id === id);
   if (!found) throw new Error(`the loft has no ${id}`);
   return found;
@@ -22,7 +22,7 @@ const chosen = (name: string): [field: string, choice: string][] => [
 ];
 
 /** The loft with one of the fields of Dunlin written into, after what it needs. */
-function written(name: string, text: string): LineUpEntry {
+function written(name: string, text: string): ComparisonEntry {
   const entry = loft();
   const dunlin = [...chosen(name), [name, text] as const].reduce(
     (knife, [field, typed]) => {
@@ -35,7 +35,7 @@ function written(name: string, text: string): LineUpEntry {
   return { ...entry, knives: entry.knives.map((knife) => (knife.id === 'dunlin' ? dunlin : knife)) };
 }
 
-const width = (entry: LineUpEntry): number => {
+const width = (entry: ComparisonEntry): number => {
   const { low, high } = sureOf(sceneOf(entry));
   return high / low;
 };

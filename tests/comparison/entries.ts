@@ -3,22 +3,21 @@ import fc from 'fast-check';
 import { parse } from 'yaml';
 import { carbidesByDesignation, disputes, jobProfiles } from '../../src/model/index.ts';
 import type { Quantity } from '../../src/model/index.ts';
-import { evenable, validate } from '../../src/comparison/schema.ts';
-import type { KnifeEntry, LineUpEntry } from '../../src/comparison/schema.ts';
+import { equalisable, validate } from '../../src/comparison/schema.ts';
+import type { KnifeEntry, ComparisonEntry } from '../../src/comparison/schema.ts';
 import { notRecorded } from '../../src/runs/log.ts';
 import type { Run } from '../../src/runs/log.ts';
 
 /** The committed line-up of the rigging loft, as parsed. */
 export function loftDocument(): Record<string, unknown> {
-  const { note: _note, ...lineUp } = parse(readFileSync('content/comparisons/loft.yaml', 'utf8')) as Record<
-    string,
-    unknown
-  >;
-  return lineUp;
+  const { note: _note, ...comparison } = parse(
+    readFileSync('content/comparisons/loft.yaml', 'utf8'),
+  ) as Record<string, unknown>;
+  return comparison;
 }
 
 /** The same, checked: a line-up to change in tests. */
-export function loft(): LineUpEntry {
+export function loft(): ComparisonEntry {
   const checked = validate(loftDocument());
   if (!checked.ok)
     throw new Error(checked.problems.map(({ path, message }) => `${path}: ${message}`).join('; '));
@@ -26,7 +25,7 @@ export function loft(): LineUpEntry {
 }
 
 /** The loft with one knife changed. */
-export function loftWith(id: string, change: Partial<KnifeEntry>): LineUpEntry {
+export function loftWith(id: string, change: Partial<KnifeEntry>): ComparisonEntry {
   const entry = loft();
   return {
     ...entry,
@@ -154,9 +153,9 @@ const run: fc.Arbitrary<Run> = fc
   .record(
     {
       knife: word,
-      lot: recorded(word),
+      batch: recorded(word),
       sharpening: recorded(word),
-      stop: recorded(word),
+      endPoint: recorded(word),
       checkedEvery: recorded(decimal(1, 100, 0)),
       startSharpness: recorded(decimal(1, 500, 1)),
       angleDeg: recorded(decimal(5, 40, 1)),
@@ -170,9 +169,9 @@ const run: fc.Arbitrary<Run> = fc
     {
       requiredKeys: [
         'knife',
-        'lot',
+        'batch',
         'sharpening',
-        'stop',
+        'endPoint',
         'checkedEvery',
         'startSharpness',
         'angleDeg',
@@ -191,7 +190,7 @@ const run: fc.Arbitrary<Run> = fc
       .map((far) => ({ ...rest, ...far })),
   );
 
-export const anyEntry: fc.Arbitrary<LineUpEntry> = fc
+export const anyEntry: fc.Arbitrary<ComparisonEntry> = fc
   .record(
     {
       title: title(120),
@@ -199,7 +198,7 @@ export const anyEntry: fc.Arbitrary<LineUpEntry> = fc
       knives: fc
         .array(knife, { minLength: 2, maxLength: 8 })
         .map((knives) => knives.map((one, index) => ({ id: `k-${index}`, ...one }))),
-      reading: fc.constantFrom('pocket' as const, 'close' as const),
+      reading: fc.constantFrom('quick' as const, 'careful' as const),
       work: fc.constantFrom(...jobProfiles.map(({ id }) => id as string)),
       slicePush: decimal(0, 10, 1),
       contactDepthMm: quantity(2, 20, 1),
@@ -237,20 +236,20 @@ export const anyEntry: fc.Arbitrary<LineUpEntry> = fc
           cv: decimal(0.01, 2, 2),
           ratio: decimal(1.01, 20, 2),
           runs: fc.integer({ min: 1, max: 200 }),
-          lots: fc.integer({ min: 1, max: 20 }),
+          batches: fc.integer({ min: 1, max: 20 }),
           control: title(80),
           correlation: decimal(-1, 0.99, 2),
-          stop: decimal(1, 300, 1),
+          endPoint: decimal(1, 300, 1),
           start: fc.tuple(decimal(1, 100, 1), decimal(101, 300, 1)).map(([low, high]) => ({ low, high })),
           blind: fc.boolean(),
           seed: fc.nat(999_999),
           closed: fc.constant(true as const),
           reopened: fc.constant(true as const),
         },
-        { requiredKeys: ['ratio', 'lots', 'blind', 'seed'] },
+        { requiredKeys: ['ratio', 'batches', 'blind', 'seed'] },
       ),
       lengthUnit: fc.constantFrom('mm' as const, 'thou' as const),
-      evenedUp: fc.subarray([...evenable]),
+      madeEqual: fc.subarray([...equalisable]),
       faceValues: fc.option(fc.array(decimal(-90, 200, 1), { maxLength: 10 })),
     },
     {
@@ -264,7 +263,7 @@ export const anyEntry: fc.Arbitrary<LineUpEntry> = fc
         'friction',
         'assumptions',
         'lengthUnit',
-        'evenedUp',
+        'madeEqual',
         'faceValues',
       ],
     },

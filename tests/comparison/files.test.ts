@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { lineUpsFile, readLineUps } from '../../src/comparison/files.ts';
-import { lineUpMarkdown } from '../../src/compare/sheet/markdown.ts';
+import { comparisonsFile, readComparisons } from '../../src/comparison/files.ts';
+import { comparisonMarkdown } from '../../src/compare/sheet/markdown.ts';
 import { sceneOf } from '../../src/scene/scene.ts';
 import { times } from '../../src/scene/show.ts';
 import { awkward } from '../topics/awkward.ts';
@@ -9,30 +9,30 @@ import { loft, loftWith } from './entries.ts';
 
 describe('a file of line-ups', () => {
   test.each(Object.entries(awkward))('comes back equal: %s', (name, entry) =>
-    expect(readLineUps(lineUpsFile([{ name, entry }]))).toEqual({
+    expect(readComparisons(comparisonsFile([{ name, entry }]))).toEqual({
       ok: true,
-      lineUps: [{ name, entry }],
+      comparisons: [{ name, entry }],
       problems: [],
     }),
   );
 
   test('comes back equal with a mark before it, as some editors save it', () =>
-    expect(readLineUps(`\uFEFF${lineUpsFile([{ name: 'loft', entry: loft() }])}`)).toMatchObject({
-      lineUps: [{ name: 'loft', entry: loft() }],
+    expect(readComparisons(`\uFEFF${comparisonsFile([{ name: 'loft', entry: loft() }])}`)).toMatchObject({
+      comparisons: [{ name: 'loft', entry: loft() }],
     }));
 
   test('keeps what can be read, and names what cannot', () => {
-    const file = lineUpsFile([
+    const file = comparisonsFile([
       { name: 'one', entry: loft() },
       { name: 'two', entry: loft() },
     ]);
-    const read = readLineUps(file.replace('"reading": "close"', '"reading": "sideways"'));
+    const read = readComparisons(file.replace('"reading": "close"', '"reading": "sideways"'));
     if (!read.ok) throw new Error(read.message);
-    expect(read.lineUps.map(({ name }) => name)).toEqual(['two']);
+    expect(read.comparisons.map(({ name }) => name)).toEqual(['two']);
     expect(read.problems).toEqual([expect.stringMatching(/Line-up 1.*sideways/)]);
   });
 
-  const file = lineUpsFile([{ name: 'loft', entry: loft() }]);
+  const file = comparisonsFile([{ name: 'loft', entry: loft() }]);
   test.each([
     ['empty', '', /not JSON/],
     ['cut short', file.slice(0, 300), /not JSON/],
@@ -43,15 +43,15 @@ describe('a file of line-ups', () => {
     ['of a version before the first', file.replace(/"version": \d+/, '"version": 0'), /does not say/],
     ['far too long', ' '.repeat(20_000_001), /larger/],
   ])('%s says what is wrong', (_how, text, why) => {
-    const read = readLineUps(text);
+    const read = readComparisons(text);
     expect(read.ok ? '' : read.message).toMatch(why);
   });
 
   test('never throws, whatever it holds', () =>
     fc.assert(
       fc.property(fc.json(), fc.anything(), (text, item) => {
-        readLineUps(text);
-        readLineUps(JSON.stringify({ keenfold: 'line-ups', version: 1, lineUps: [item] }) ?? '');
+        readComparisons(text);
+        readComparisons(JSON.stringify({ keenfold: 'line-ups', version: 1, comparisons: [item] }) ?? '');
       }),
     ));
 });
@@ -60,7 +60,7 @@ describe('a line-up as Markdown', () => {
   const link = 'https://keenfold.example/bench/#with=2.x';
 
   test.each(Object.entries(awkward))('is a whole table for %s', (_name, entry) => {
-    const text = lineUpMarkdown(sceneOf(entry), link);
+    const text = comparisonMarkdown(sceneOf(entry), link);
     expect(text).not.toMatch(/NaN|undefined|Infinity|\[object/);
     const lines = text.split('\n').filter((line) => line.startsWith('|'));
     expect(lines.length).toBeGreaterThan(9);
@@ -69,8 +69,8 @@ describe('a line-up as Markdown', () => {
 
   test('holds each knife’s ratio as the model has it, and the link', () => {
     const scene = sceneOf(loft());
-    const text = lineUpMarkdown(scene, link);
-    for (const { product, rival } of scene.rows.close) {
+    const text = comparisonMarkdown(scene, link);
+    for (const { product, rival } of scene.rows.careful) {
       expect(text).toContain(times(product));
       expect(text).toContain(times(rival));
     }
@@ -79,10 +79,10 @@ describe('a line-up as Markdown', () => {
   });
 
   test('says how sure the ratio is behind it', () => {
-    const text = lineUpMarkdown(sceneOf(loft()), link, ['Sure only to a and b.']);
+    const text = comparisonMarkdown(sceneOf(loft()), link, ['Sure only to a and b.']);
     expect(text).toMatch(/by the close reading\. Sure only to a and b\.\n/);
   });
 
   test('is not broken by a name', () =>
-    expect(lineUpMarkdown(sceneOf(loftWith('dunlin', { name: 'a|b' })), link)).toContain('a\\|b'));
+    expect(comparisonMarkdown(sceneOf(loftWith('dunlin', { name: 'a|b' })), link)).toContain('a\\|b'));
 });

@@ -1,19 +1,19 @@
 import { readFileSync } from 'node:fs';
 import { parse, stringify } from 'yaml';
 import { describe, expect, it } from 'vitest';
-import { readComparison } from '../../src/comparison/published.ts';
-import { lineUpsFile } from '../../src/comparison/files.ts';
+import { readPublished } from '../../src/comparison/published.ts';
+import { comparisonsFile } from '../../src/comparison/files.ts';
 import { loft, loftDocument } from './entries.ts';
 
 const read = (value: unknown, file = 'content/comparisons/own.json') =>
-  readComparison(file, JSON.stringify(value));
-const saved = () => JSON.parse(lineUpsFile([{ name: 'Loft', entry: loft() }])) as Record<string, unknown>;
+  readPublished(file, JSON.stringify(value));
+const saved = () => JSON.parse(comparisonsFile([{ name: 'Loft', entry: loft() }])) as Record<string, unknown>;
 
 describe('a comparison', () => {
   it('is read from what the drawer saves, from the fields alone, from JSON and from YAML', () => {
     expect(read(saved()).entry).toEqual(loft());
     expect(read(loftDocument()).entry).toEqual(loft());
-    const yaml = readComparison('content/comparisons/own-two.yaml', `\uFEFF${stringify(loftDocument())}`);
+    const yaml = readPublished('content/comparisons/own-two.yaml', `\uFEFF${stringify(loftDocument())}`);
     expect(yaml).toEqual({ name: 'own-two', entry: loft(), note: [], revisions: [] });
   });
 
@@ -37,7 +37,7 @@ describe('a comparison', () => {
 
   it.each(['loft.yaml', 'curlew-and-avocet.json'])('of the site, %s, is invented and says so', (file) => {
     const path = `content/comparisons/${file}`;
-    const { entry, note } = readComparison(path, readFileSync(path, 'utf8'));
+    const { entry, note } = readPublished(path, readFileSync(path, 'utf8'));
     expect(entry.invented).toBe(true);
     expect(note.length).toBeGreaterThan(0);
   });
@@ -46,15 +46,15 @@ describe('a comparison', () => {
     const document = saved();
     return change(document) ?? document;
   };
-  const lineUps = (document: Record<string, unknown>) =>
-    document['lineUps'] as { lineUp: { knives: Record<string, unknown>[]; [field: string]: unknown } }[];
+  const comparisons = (document: Record<string, unknown>) =>
+    document['lineUps'] as { comparison: { knives: Record<string, unknown>[]; [field: string]: unknown } }[];
   const first = (document: Record<string, unknown>) => {
-    const [item] = lineUps(document);
+    const [item] = comparisons(document);
     if (!item) throw new Error('the saved file holds no line-up');
     return item;
   };
   const knife = (document: Record<string, unknown>) =>
-    first(document).lineUp.knives[1] as Record<string, unknown>;
+    first(document).comparison.knives[1] as Record<string, unknown>;
 
   it.each<[string, (document: Record<string, unknown>) => unknown, RegExp]>([
     [
@@ -72,7 +72,7 @@ describe('a comparison', () => {
     ],
     [
       'nothing where its line-up stands',
-      (d) => ({ ...d, lineUps: [null] }),
+      (d) => ({ ...d, comparisons: [null] }),
       /own\.json: lineUps\.0\.lineUp: .*not a line-up\. Mend it/,
     ],
     [
@@ -87,12 +87,12 @@ describe('a comparison', () => {
     ],
     [
       'a baseline that is not there',
-      (d) => void (first(d).lineUp['baseline'] = 'tern'),
+      (d) => void (first(d).comparison['baseline'] = 'tern'),
       /baseline: .*“tern” is not among the knives/,
     ],
     [
       'two line-ups',
-      (d) => void lineUps(d).push(first(d)),
+      (d) => void comparisons(d).push(first(d)),
       /lineUps: it holds 2 line-ups\. A page shows one/,
     ],
     ['no line-up', () => [], /it holds no line-up\. Save one/],
@@ -145,7 +145,7 @@ describe('a comparison', () => {
 
   it('that is cut short names the line', () => {
     const text = readFileSync('content/comparisons/curlew-and-avocet.json', 'utf8').slice(0, 400);
-    expect(() => readComparison('content/comparisons/own.json', text)).toThrow(
+    expect(() => readPublished('content/comparisons/own.json', text)).toThrow(
       /^content\/comparisons\/own\.json: line \d+, column \d+: .*Mend the file there/,
     );
   });

@@ -4,8 +4,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { attributesOf, compare, jobProfiles, parameters } from '../../src/model/index.ts';
 import { jsonSchema } from '../../src/comparison/json-schema.ts';
-import { angleQuestions, evenable, toModel, validate } from '../../src/comparison/schema.ts';
-import type { AngleEntry, KnifeEntry, LineUpEntry } from '../../src/comparison/schema.ts';
+import { angleQuestions, equalisable, toModel, validate } from '../../src/comparison/schema.ts';
+import type { AngleEntry, KnifeEntry, ComparisonEntry } from '../../src/comparison/schema.ts';
 import { pair } from '../topics/awkward.ts';
 import { anyEntry, loft, loftDocument, loftWith } from './entries.ts';
 
@@ -13,7 +13,7 @@ const problems = (input: unknown) => {
   const checked = validate(input);
   return checked.ok ? [] : checked.problems;
 };
-const knife = (entry: LineUpEntry, id: string) => toModel(entry).knives.find((one) => one.id === id);
+const knife = (entry: ComparisonEntry, id: string) => toModel(entry).knives.find((one) => one.id === id);
 
 describe('the limits of the assumptions are the model’s own', () => {
   const ids = [
@@ -25,7 +25,7 @@ describe('the limits of the assumptions are the model’s own', () => {
   ] as const;
   test.each([...ids, 'friction' as const])('%s', (id) => {
     const { low, high } = parameters[id].accepts;
-    const using = (value: number): LineUpEntry =>
+    const using = (value: number): ComparisonEntry =>
       id === 'friction' ? { ...loft(), friction: value } : { ...loft(), assumptions: { [id]: value } };
     const path = id === 'friction' ? id : `assumptions.${id}`;
     for (const outside of [low - 0.01, high + 0.01])
@@ -179,7 +179,7 @@ describe('what is refused, where and why', () => {
     const thin = { edgeMm: 0.3, grind: { form: 'flat', spineMm: 1.5, heightMm: 16 } } as const;
     const entry = pair(thin, { edgeMm: 2 });
     expect(problems(entry)).toEqual([]);
-    expect(problems({ ...entry, evenedUp: ['edgeMm'] })).toEqual([
+    expect(problems({ ...entry, madeEqual: ['edgeMm'] })).toEqual([
       {
         path: '',
         message: 'Dunlin: thickness behind the edge 2 mm is not at most the spine thickness 1.5 mm',
@@ -205,7 +205,7 @@ describe('what is accepted', () => {
     fc.assert(
       fc.property(anyEntry, (entry) => {
         expect(validate(entry)).toEqual({ ok: true, entry });
-        for (const reading of ['pocket', 'close'] as const) {
+        for (const reading of ['quick', 'careful'] as const) {
           for (const row of compare(toModel(entry), { reading }).rows) expect(row.product).toBeGreaterThan(0);
         }
       }),
@@ -217,7 +217,7 @@ describe('what is accepted', () => {
   );
 
   test('the names of the model are the names of the schema', () => {
-    expect(new Set(evenable)).toEqual(
+    expect(new Set(equalisable)).toEqual(
       new Set([...attributesOf.geometry, ...attributesOf.finish, ...attributesOf.steel]),
     );
     for (const { id } of jobProfiles) expect(problems({ ...loft(), work: id })).toEqual([]);
@@ -278,16 +278,16 @@ describe('to the model', () => {
   });
 
   test('evened up in everything, the subject is worth exactly the baseline', () => {
-    const lineUp = toModel({ ...loft(), evenedUp: [...evenable] });
-    for (const reading of ['pocket', 'close'] as const) {
-      const row = compare(lineUp, { reading }).rows.find(({ knife: id }) => id === 'dunlin');
+    const comparison = toModel({ ...loft(), madeEqual: [...equalisable] });
+    for (const reading of ['quick', 'careful'] as const) {
+      const row = compare(comparison, { reading }).rows.find(({ knife: id }) => id === 'dunlin');
       expect(row?.product).toBe(1);
     }
   });
 
   test('evening up one attribute moves that attribute only', () => {
     const before = knife(loft(), 'dunlin');
-    const after = knife({ ...loft(), evenedUp: ['edgeMm'] }, 'dunlin');
+    const after = knife({ ...loft(), madeEqual: ['edgeMm'] }, 'dunlin');
     expect(after).toEqual({ ...before, edgeMm: knife(loft(), 'plover')?.edgeMm });
   });
 });
@@ -313,7 +313,7 @@ describe('an angle that looks like an included one', () => {
 });
 
 describe('what was read once', () => {
-  const read = (input: unknown): LineUpEntry => {
+  const read = (input: unknown): ComparisonEntry => {
     const checked = validate(input);
     if (!checked.ok) throw new Error('refused');
     return checked.entry;
@@ -341,7 +341,7 @@ describe('what was read once', () => {
     const model = toModel(entry);
     expect(toModel(read({ ...entry, title: 'Another', faceValues: [5] }))).toBe(model);
     expect(toModel(read({ ...entry, slicePush: entry.slicePush + 1 }))).not.toBe(model);
-    expect(toModel(read({ ...entry, evenedUp: ['hrc'] }))).not.toBe(model);
+    expect(toModel(read({ ...entry, madeEqual: ['hrc'] }))).not.toBe(model);
   });
 });
 

@@ -6,7 +6,7 @@ import { sceneOf } from '../../src/scene/scene.ts';
 import { createStore } from '../../src/comparison/store.ts';
 import type { Store } from '../../src/comparison/store.ts';
 import { toModel } from '../../src/comparison/schema.ts';
-import type { LineUpEntry } from '../../src/comparison/schema.ts';
+import type { ComparisonEntry } from '../../src/comparison/schema.ts';
 import { anyEntry, loft } from './entries.ts';
 
 let clock = 0;
@@ -16,7 +16,7 @@ beforeEach(() => {
   store = createStore(loft(), () => clock);
 });
 
-const push = (slicePush: number) => (entry: LineUpEntry) => ({ ...entry, slicePush });
+const push = (slicePush: number) => (entry: ComparisonEntry) => ({ ...entry, slicePush });
 const slicePush = () => store.entry.value.slicePush;
 const start = loft().slicePush;
 
@@ -151,24 +151,24 @@ describe('refusal', () => {
 
 describe('results', () => {
   test('are what the model says of the line-up', () => {
-    const lineUp = toModel(loft());
+    const comparison = toModel(loft());
     const scene = sceneOf(store.entry.value);
-    expect(scene.lineUp).toEqual(lineUp);
+    expect(scene.comparison).toEqual(comparison);
     expect(scene.rows).toEqual({
-      pocket: compare(lineUp, { reading: 'pocket' }).rows,
-      close: compare(lineUp, { reading: 'close' }).rows,
+      quick: compare(comparison, { reading: 'quick' }).rows,
+      close: compare(comparison, { reading: 'careful' }).rows,
     });
-    expect(scene.row.close.knife).toBe('dunlin');
+    expect(scene.row.careful.knife).toBe('dunlin');
   });
 
   test('move with each change, once', () => {
     const seen: number[] = [];
-    const stop = effect(() => {
-      seen.push(sceneOf(store.entry.value).row.close.product);
+    const endPoint = effect(() => {
+      seen.push(sceneOf(store.entry.value).row.careful.product);
     });
     store.change(push(8), 'slice');
     store.undo();
-    stop();
+    endPoint();
     expect(seen).toHaveLength(3);
     expect(seen[1]).not.toBe(seen[0]);
     expect(seen[2]).toBe(seen[0]);

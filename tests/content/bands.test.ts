@@ -10,7 +10,7 @@ import { loft } from '../comparison/entries.ts';
 
 /** The loft's own pair, whose ratio no part of it makes alone. */
 const scene = sceneOf(loft());
-const { product } = scene.row.close;
+const { product } = scene.row.careful;
 const { subject, baseline } = scene;
 
 /** Whether a text says how the two compare in all, by the close reading. */
@@ -46,11 +46,11 @@ describe.each(saying)('%s', (file) => {
 test('a figure that stands alone has its band below it where its caption gives the whole ratio', () => {
   // Of percentages that are worked with, and of a position held and not predicted.
   const others = ['growing-bars', 'positions'];
-  const told = figureIds.filter((id) => {
+  const described = figureIds.filter((id) => {
     const caption = everything.figure(id).caption(scene);
     return saysWhole(caption) && !withBand.test(caption);
   });
-  expect(told.filter((id) => !others.includes(id)).sort()).toEqual([...wholeRatioFigures].sort());
+  expect(described.filter((id) => !others.includes(id)).sort()).toEqual([...wholeRatioFigures].sort());
   for (const id of figureIds) {
     const page = readFileSync(`${dist}/embed/${id}/index.html`, 'utf8');
     expect(page.includes('of="whole-band"')).toBe(wholeRatioFigures.includes(id));

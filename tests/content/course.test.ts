@@ -6,7 +6,7 @@ import { filesBelow } from './reading.ts';
 
 const lessons = filesBelow('content/lessons', '.mdx');
 const headOf = (text: string) =>
-  parse(/^---\n([\s\S]*?)\n---/.exec(text)?.[1] ?? '') as { take: string; order: number; lineUp: unknown };
+  parse(/^---\n([\s\S]*?)\n---/.exec(text)?.[1] ?? '') as { take: string; order: number; comparison: unknown };
 
 describe('what the course is read for', () => {
   const mdx =

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { loft } from '../../src/components/scene.ts';
 import { sceneOf } from '../../src/scene/scene.ts';
 import type { Scene } from '../../src/scene/scene.ts';
-import type { KnifeEntry, LineUpEntry } from '../../src/comparison/schema.ts';
+import type { KnifeEntry, ComparisonEntry } from '../../src/comparison/schema.ts';
 import { inventedRuns, loftTruths } from '../../src/runs/invented.ts';
 import type { Run } from '../../src/runs/log.ts';
 import { draw } from '../../src/figure-kit/draw.ts';
@@ -12,7 +12,7 @@ import { topics } from '../../src/topics/all.ts';
 
 const figures = Object.values(topics).flatMap((topic) => topic.figures ?? []);
 
-const first = (entry: LineUpEntry): KnifeEntry => {
+const first = (entry: ComparisonEntry): KnifeEntry => {
   const [knife] = entry.knives;
   if (!knife) throw new Error('a line-up without knives');
   return knife;
@@ -21,7 +21,7 @@ const base = loft();
 const model = first(base);
 
 /** The line-up of two knives, the second of which differs from the first in what is named. */
-const against = (change: Partial<KnifeEntry>, more: Partial<LineUpEntry> = {}): LineUpEntry => {
+const against = (change: Partial<KnifeEntry>, more: Partial<ComparisonEntry> = {}): ComparisonEntry => {
   const { microbevelDeg: _micro, toughness: _tough, ...plain } = model;
   return {
     ...base,
@@ -44,14 +44,14 @@ const runs: Run[] = inventedRuns(loftTruths, 11).flatMap((run) => {
 });
 
 /** As the first slider of most pages moves it. */
-const moved = (entry: LineUpEntry): LineUpEntry => ({
+const moved = (entry: ComparisonEntry): ComparisonEntry => ({
   ...entry,
   knives: entry.knives.map((knife) =>
     knife.id === entry.subject && 'deg' in knife.angle ? { ...knife, angle: { deg: 18.5 } } : knife,
   ),
 });
 
-const scenes: Record<string, LineUpEntry> = {
+const scenes: Record<string, ComparisonEntry> = {
   'the loft': base,
   'equal knives': against({}),
   'a knife at the finest corner of every range': against({
@@ -98,16 +98,16 @@ const scenes: Record<string, LineUpEntry> = {
     {},
     { runs: runs.map((run) => ({ ...run, censored: true as const })) },
   ),
-  'runs in a lot each': against({}, { runs: runs.map((run, index) => ({ ...run, lot: `lot ${index}` })) }),
+  'runs in a lot each': against({}, { runs: runs.map((run, index) => ({ ...run, batch: `lot ${index}` })) }),
   'a plan beyond anybody’s patience': against(
     {},
-    { plan: { cv: 2, ratio: 1.01, lots: 20, blind: true, seed: 7 } },
+    { plan: { cv: 2, ratio: 1.01, batches: 20, blind: true, seed: 7 } },
   ),
   'a plan for next to no scatter': against(
     {},
-    { plan: { cv: 0.01, ratio: 20, lots: 1, blind: false, seed: 7 } },
+    { plan: { cv: 0.01, ratio: 20, batches: 1, blind: false, seed: 7 } },
   ),
-  'the pocket reading': { ...base, reading: 'pocket' },
+  'the pocket reading': { ...base, reading: 'quick' },
 };
 
 describe.each(figures.map((figure) => [figure.id, figure] as const))('figure %s', (_id, figure) => {
@@ -182,7 +182,7 @@ describe.each(figures.map((figure) => [figure.id, figure] as const))('figure %s'
   });
 
   it('draws something else of another line-up', () => {
-    const drawing = (entry: LineUpEntry): string => {
+    const drawing = (entry: ComparisonEntry): string => {
       const { document } = parseHTML('<html><body></body></html>');
       return draw(figure, sceneOf(entry), sizes.wide, document as unknown as Document, 'x').outerHTML;
     };
@@ -196,7 +196,7 @@ describe.each(figures.map((figure) => [figure.id, figure] as const))('figure %s'
         carbide: { designation: 'AISI D2' },
       },
       {
-        reading: 'pocket',
+        reading: 'quick',
         friction: 0.6,
         runs,
         slicePush: 0,

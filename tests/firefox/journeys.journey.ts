@@ -30,7 +30,7 @@ afterEach(() => {
 });
 afterAll(async () => {
   await firefox.close();
-  await host.stop();
+  await host.endPoint();
 });
 
 /** Opens a page from nowhere: one that differs in its fragment only would not be loaded anew. */

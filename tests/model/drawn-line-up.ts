@@ -1,11 +1,11 @@
 import { drawName } from '../../src/model/uncertainty/drawn.ts';
 import { isUnknown } from '../../src/model/quantities.ts';
 import type { Run } from '../../src/model/uncertainty/sampled-run.ts';
-import type { CarbideKind, Knife, LineUp, Quantity } from '../../src/model/types.ts';
+import type { CarbideKind, Knife, Comparison, Quantity } from '../../src/model/types.ts';
 import { at } from '../../src/model/uncertainty/values.ts';
 
 /** The line-up of one sample of a run, every value exact: what `compare` can compute with. */
-export function drawnLineUp(lineUp: LineUp, run: Run, sample: number): LineUp {
+export function drawnComparison(comparison: Comparison, run: Run, sample: number): Comparison {
   const all = new Map(run.inputs.map((input, j) => [drawName(input), run.drawn[j]?.values ?? 0]));
   const value = (knife: string | null, name: string): number =>
     at(all.get(drawName({ knife, name })) ?? 0, sample);
@@ -38,8 +38,8 @@ export function drawnLineUp(lineUp: LineUp, run: Run, sample: number): LineUp {
     };
   };
   return {
-    ...lineUp,
-    knives: lineUp.knives.map(knifeOf),
+    ...comparison,
+    knives: comparison.knives.map(knifeOf),
     friction: value(null, 'friction'),
     contactDepthMm: value(null, 'contactDepthMm'),
     assumptions: {

@@ -3,13 +3,13 @@ import {
   carbonWeightPercent,
   compare,
   equivalencePower,
-  evenUp,
+  makeEqual,
   nearestGrade,
   predict,
   rankings,
   ratioUnder,
 } from '../../src/model/index.ts';
-import type { Knife, LineUp } from '../../src/model/index.ts';
+import type { Knife, Comparison } from '../../src/model/index.ts';
 import { rivalGeometry } from '../../src/model/chain/compare.ts';
 import { fisherTail, noncentralTCdf, studentCdf } from '../../src/model/statistics/distributions.ts';
 import { lognormalFit } from '../../src/model/runs/lognormal.ts';
@@ -26,7 +26,7 @@ const plover: Knife = {
   carbideVolPercent: { CrC: 6 },
 };
 const dunlin: Knife = { ...plover, id: 'dunlin', angleDeg: 15 };
-const loft: LineUp = { knives: [plover, dunlin], baseline: 'plover' };
+const loft: Comparison = { knives: [plover, dunlin], baseline: 'plover' };
 
 describe('at the ends of what is taken', () => {
   test('a formula without carbon holds none, and brackets multiply what is in them', () => {
@@ -57,23 +57,26 @@ describe('at the ends of what is taken', () => {
   });
 
   test('a knife evened up with a microbevelled baseline takes the microbevel over', () => {
-    const lineUp: LineUp = { knives: [{ ...plover, microbevelAngleDeg: 22 }, dunlin], baseline: 'plover' };
-    const [, evened] = evenUp(lineUp, 'dunlin', ['angleDeg']).knives;
-    expect(evened).toMatchObject({ angleDeg: 20, microbevelAngleDeg: 22 });
-    const [, back] = evenUp({ ...lineUp, baseline: 'dunlin' }, 'plover', ['angleDeg']).knives;
+    const comparison: Comparison = {
+      knives: [{ ...plover, microbevelAngleDeg: 22 }, dunlin],
+      baseline: 'plover',
+    };
+    const [, equalised] = makeEqual(comparison, 'dunlin', ['angleDeg']).knives;
+    expect(equalised).toMatchObject({ angleDeg: 20, microbevelAngleDeg: 22 });
+    const [, back] = makeEqual({ ...comparison, baseline: 'dunlin' }, 'plover', ['angleDeg']).knives;
     expect(back).toEqual(dunlin);
-    const [bare] = evenUp({ ...lineUp, baseline: 'dunlin' }, 'plover', ['angleDeg']).knives;
+    const [bare] = makeEqual({ ...comparison, baseline: 'dunlin' }, 'plover', ['angleDeg']).knives;
     expect(bare).not.toHaveProperty('microbevelAngleDeg');
   });
 
   test('evening up a knife leaves the others as they are', () => {
     const curlew: Knife = { ...plover, id: 'curlew', angleDeg: 12, hrc: 62 };
-    const evened = evenUp({ ...loft, knives: [plover, dunlin, curlew] }, 'curlew', ['angleDeg']);
-    expect(evened.knives).toEqual([plover, dunlin, { ...curlew, angleDeg: 20 }]);
+    const equalised = makeEqual({ ...loft, knives: [plover, dunlin, curlew] }, 'curlew', ['angleDeg']);
+    expect(equalised.knives).toEqual([plover, dunlin, { ...curlew, angleDeg: 20 }]);
   });
 
   test('a position on a line-up with a term left out is the product of those that stand', () => {
-    const soft: LineUp = {
+    const soft: Comparison = {
       ...loft,
       knives: [plover, { ...dunlin, hrc: 45, carbideVolPercent: { CrC: 8 } }],
     };
@@ -93,7 +96,7 @@ describe('at the ends of what is taken', () => {
   });
 
   test('a ± of 0 is a value known exactly', () => {
-    const measured = (hrc: Knife['hrc']): LineUp => ({ ...loft, knives: [plover, { ...dunlin, hrc }] });
+    const measured = (hrc: Knife['hrc']): Comparison => ({ ...loft, knives: [plover, { ...dunlin, hrc }] });
     const run = { samples: 1000, seed: 1 };
     expect(predict(measured({ value: 60, plusMinus: 0 }), run)).toEqual(predict(measured(60), run));
   });

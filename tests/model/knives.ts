@@ -1,4 +1,4 @@
-import type { Knife, LineUp } from '../../src/model/index.ts';
+import type { Knife, Comparison } from '../../src/model/index.ts';
 
 /** An invented knife, to change in tests. */
 export const plover: Knife = {
@@ -22,4 +22,4 @@ export const exact = {
     hardnessExponent: 1.2,
     residualCv: 0,
   },
-} satisfies Partial<LineUp>;
+} satisfies Partial<Comparison>;

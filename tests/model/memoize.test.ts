@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
-import { onceFor, remembered } from '../../src/model/memoize.ts';
+import { memoizeByObject, memoize } from '../../src/model/memoize.ts';
 
 test('what was reckoned is not reckoned again, until there is too much of it', () => {
   const asked: string[] = [];
-  const sum = remembered(2, (a: number, b: number) => {
+  const sum = memoize(2, (a: number, b: number) => {
     asked.push(`${a}+${b}`);
     return a + b;
   });
@@ -14,13 +14,13 @@ test('what was reckoned is not reckoned again, until there is too much of it', (
 });
 
 test('numbers that differ in the last digit are not taken for each other', () => {
-  const same = remembered(10, (a: number) => a);
+  const same = memoize(10, (a: number) => a);
   expect([same(0.1 + 0.2), same(0.3)]).toEqual([0.1 + 0.2, 0.3]);
 });
 
 test('of an object it is reckoned once, nothing included', () => {
   let times = 0;
-  const none = onceFor((of: { answer: null }) => {
+  const none = memoizeByObject((of: { answer: null }) => {
     times += 1;
     return of.answer;
   });

@@ -30,7 +30,7 @@ const row = (a: Knife, b: Knife, reading: Reading) => {
   return found;
 };
 
-describe.each<Reading>(['pocket', 'close'])('the %s reading', (reading) => {
+describe.each<Reading>(['quick', 'careful'])('the %s reading', (reading) => {
   test.each<[string, (v: Values) => Values]>([
     ['a lower angle', (v) => ({ ...v, angleDeg: 4 + (v.angleDeg - 4) * 0.8 })],
     ['a thinner edge', (v) => ({ ...v, edgeMm: v.edgeMm * 0.8 })],

@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import * as model from '../../src/model/index.ts';
-import type { Knife, LineUp } from '../../src/model/index.ts';
+import type { Knife, Comparison } from '../../src/model/index.ts';
 
 /**
  * A fixed panel: every term in both readings, in the regression's range and out of it, predictions, and every table and
@@ -34,7 +34,7 @@ const knives = [
     carbideVolPercent: { CrC: { value: 6, plusMinus: 2 } },
   }),
 ];
-const lineUps: LineUp[] = [
+const comparisons: Comparison[] = [
   { knives, baseline: 'plain' },
   { knives, baseline: 'slim', slicePush: 3, friction: 0.3, contactDepthMm: 12 },
   {
@@ -48,15 +48,15 @@ const range = (from: number, to: number, step: number): number[] =>
   Array.from({ length: Math.floor((to - from) / step) + 1 }, (_, i) => from + i * step);
 
 const panel = (): unknown => [
-  lineUps.flatMap((lineUp) =>
-    (['pocket', 'close'] as const).map((reading) =>
-      model.compare(lineUp, { reading }).rows.map(({ notes: _words, terms, ...numbers }) => ({
+  comparisons.flatMap((comparison) =>
+    (['quick', 'careful'] as const).map((reading) =>
+      model.compare(comparison, { reading }).rows.map(({ notes: _words, terms, ...numbers }) => ({
         ...numbers,
         terms: terms.map(({ id, factor, low, high }) => ({ id, factor, low, high })),
       })),
     ),
   ),
-  lineUps.map((lineUp) => model.predict(lineUp, { samples: 200, seed: 1 })),
+  comparisons.map((comparison) => model.predict(comparison, { samples: 200, seed: 1 })),
   (['FEPA-P', 'FEPA-F', 'JIS', 'CAMI'] as const).map((scale) => model.gritTable(scale).rows),
   range(20, 68, 1).map((hrc) => model.vickersFromRockwellC(hrc)),
   range(250, 650, 10).map((vickers) => model.tensileStrengthMpa(vickers)),

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import * as model from '../../src/model/index.ts';
-import type { Knife, LineUp } from '../../src/model/index.ts';
+import type { Knife, Comparison } from '../../src/model/index.ts';
 import { fisherTail, normalQuantile, studentCdf } from '../../src/model/statistics/distributions.ts';
 import { lognormalFit } from '../../src/model/runs/lognormal.ts';
 import { quantiles } from '../../src/model/statistics/quantiles.ts';
@@ -16,8 +16,8 @@ const plover: Knife = {
   hrc: 58,
   carbideVolPercent: { CrC: 6 },
 };
-const loft: LineUp = { knives: [plover, { ...plover, id: 'dunlin', angleDeg: 15 }], baseline: 'plover' };
-const shares = (wedge: number, thickness: number, grind: number): LineUp => ({
+const loft: Comparison = { knives: [plover, { ...plover, id: 'dunlin', angleDeg: 15 }], baseline: 'plover' };
+const shares = (wedge: number, thickness: number, grind: number): Comparison => ({
   ...loft,
   assumptions: { rivalShares: { wedge, thickness, grind } },
 });
@@ -67,8 +67,8 @@ const refusals: [what: string, ask: () => unknown, says: string][] = [
   ],
   [
     'a reading there is none of',
-    () => model.compare(loft, { reading: 'far' as 'close' }),
-    'reading far is not one of pocket, close',
+    () => model.compare(loft, { reading: 'far' as 'careful' }),
+    'reading far is not one of quick, careful',
   ],
   [
     'shares carried to no knife',
@@ -77,12 +77,12 @@ const refusals: [what: string, ask: () => unknown, says: string][] = [
   ],
   [
     'a knife to even up that is not there',
-    () => model.evenUp(loft, 'heron', []),
+    () => model.makeEqual(loft, 'heron', []),
     'knife heron is not among the knives: plover, dunlin',
   ],
   [
     'an attribute to even up that is none',
-    () => model.evenUp(loft, 'dunlin', ['colour' as 'hrc']),
+    () => model.makeEqual(loft, 'dunlin', ['colour' as 'hrc']),
     'attribute colour is not one of angleDeg, edgeMm, grind, finish, hrc, carbideVolPercent, geometry, finish, steel',
   ],
   [
@@ -367,7 +367,8 @@ const refusals: [what: string, ask: () => unknown, says: string][] = [
   ],
   [
     'more rows than a sheet has codes for',
-    () => model.runSheet({ knives: ['a', 'b', 'c', 'd', 'e', 'f'], runs: 1000, lots: ['coil 1'], seed: 1 }),
+    () =>
+      model.runSheet({ knives: ['a', 'b', 'c', 'd', 'e', 'f'], runs: 1000, batches: ['coil 1'], seed: 1 }),
     'runs 1000 of 6 knives are 6000 rows, at most 5000',
   ],
 ];

@@ -6,7 +6,7 @@ import { readAnswer } from '../../src/exercises/index.ts';
 import type { Asks } from '../../src/exercises/index.ts';
 import { csvCell } from '../../src/exercises/set/csv.ts';
 import { readProgress, writeProgress } from '../../src/teach/check/progress.ts';
-import { createKeeper } from '../../src/comparison/saved/last.ts';
+import { createStorage } from '../../src/comparison/saved/last.ts';
 import { decodeLink, encodeLink } from '../../src/comparison/link/codec.ts';
 import { readNumber, readQuantity } from '../../src/comparison/read.ts';
 import { validate } from '../../src/comparison/schema.ts';
@@ -109,9 +109,9 @@ describe('links and storage', () => {
 
   test('what was kept is refused in words', () => {
     forEveryNaughty((text) => {
-      const recalled = createKeeper(() => ({ getItem: () => text, setItem: () => undefined })).recall();
-      if (!recalled.ok) isSaid(recalled.message);
-      else expect(recalled.entry).toBeNull();
+      const loaded = createStorage(() => ({ getItem: () => text, setItem: () => undefined })).load();
+      if (!loaded.ok) isSaid(loaded.message);
+      else expect(loaded.entry).toBeNull();
     });
   });
 
@@ -129,8 +129,8 @@ describe('logs of runs', () => {
     forEveryNaughty((text) => {
       for (const field of [
         'knife',
-        'lot',
-        'stop',
+        'batch',
+        'endPoint',
         'judge',
         'cuts',
         'angleDeg',

@@ -19,7 +19,7 @@ interface Given {
   then: Said;
   now: Said;
   /** What the page says of it. */
-  told: string;
+  described: string;
 }
 
 const four = (value: number): number => Number(value.toPrecision(4));
@@ -30,7 +30,11 @@ const opened = (fragment: string): OpenedLink => {
 };
 const nowOf = ({ entry }: OpenedLink): Said => {
   const { row } = sceneOf(entry);
-  return { close: four(row.close.product), pocket: four(row.pocket.product), rival: four(row.close.rival) };
+  return {
+    careful: four(row.careful.product),
+    quick: four(row.quick.product),
+    rival: four(row.careful.rival),
+  };
 };
 
 describe('every link of the examples', () => {
@@ -50,7 +54,7 @@ describe('every link of the examples', () => {
       const read = opened(fragment);
       const then = kept.find((given) => given.link === link)?.then ?? read.said;
       if (!then) throw new Error(`${link}: write what it gave then into given.json by hand`);
-      return { link, model: read.modelNumber, then, now: nowOf(read), told: saidThen(read) };
+      return { link, model: read.modelNumber, then, now: nowOf(read), described: saidThen(read) };
     });
     writeFileSync(`${folder}/given.json`, `${JSON.stringify(renewed, null, 2)}\n`);
   }
@@ -63,10 +67,10 @@ describe('every link of the examples', () => {
     const read = opened(fragment);
     if (read.said) expect(read.said).toEqual(given?.then);
     expect(nowOf(read)).toEqual(given?.now);
-    expect(saidThen(read)).toBe(given?.told);
+    expect(saidThen(read)).toBe(given?.described);
     // Where a number moved, the reader is told of it.
-    if (read.said && given && times(given.then.close) !== times(given.now.close))
-      expect(given.told).toMatch(/Now it says/);
+    if (read.said && given && times(given.then.careful) !== times(given.now.careful))
+      expect(given.described).toMatch(/Now it says/);
   });
 });
 
@@ -85,17 +89,17 @@ describe('a link is told', () => {
     ...change,
   });
   const { row } = sceneOf(loft());
-  const now: Said = { close: row.close.product, pocket: row.pocket.product, rival: row.close.rival };
+  const now: Said = { careful: row.careful.product, quick: row.quick.product, rival: row.careful.rival };
 
   test('nothing of where this model made it', () =>
     expect(saidThen(link({ modelNumber: MODEL_NUMBER, sameModel: true, said: now }))).toBe(''));
 
   test('what moved, then and now, with the reason', () => {
-    const text = saidThen(link({ said: { ...now, close: 9.87 } }));
+    const text = saidThen(link({ said: { ...now, careful: 9.87 } }));
     expect(text).toContain('Then it said, for Dunlin against Plover: ×9.87 by the close reading.');
     expect(text).toContain('Now it says: ×12.5 by the close reading.');
     expect(text).toContain('With no. 2, bands moved');
-    expect(text).not.toContain('pocket');
+    expect(text).not.toContain('quick');
   });
 
   test('that nothing moved, where nothing did', () =>

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { drawerWords } from '../../src/phrases/saved-words.ts';
+import { savedWords } from '../../src/phrases/saved-words.ts';
 
 test.each([
   [0, 0, 'The drawer is empty.'],
@@ -10,5 +10,5 @@ test.each([
   [3, 1, 'The drawer holds 3 line-ups, and one more that this page cannot read; it is left as it is.'],
   [1, 2, 'The drawer holds one line-up, and 2 more that this page cannot read; they are left as they are.'],
 ])('%d read and %d unread: %s', (read, unread, words) => {
-  expect(drawerWords(read, unread)).toBe(words);
+  expect(savedWords(read, unread)).toBe(words);
 });

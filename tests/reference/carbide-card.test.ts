@@ -45,8 +45,8 @@ describe('life to a stop from card in a fixed number of cycles', () => {
   });
 
   test('a start without limit squares the ratio; an edge that never blunts is refused', () => {
-    const square = model.lifeRatioFromCardMm({ mm: 500, baselineMm: 250, firstMm: 1e6 });
-    expect(square).toBeCloseTo(4, 4);
+    const checkPrediction = model.lifeRatioFromCardMm({ mm: 500, baselineMm: 250, firstMm: 1e6 });
+    expect(checkPrediction).toBeCloseTo(4, 4);
     expect(() => model.lifeRatioFromCardMm({ mm: 2700, baselineMm: 250 })).toThrow(
       'card 2700 mm is not between 0 mm and 2673 mm',
     );

@@ -39,8 +39,8 @@ it('Welch on logarithms, a thousand times', { timeout: 60_000 }, () => {
 it('paired t on logarithms as lots of one run each', { timeout: 60_000 }, () => {
   expect(oracle.paired).toHaveLength(200);
   for (const [x, y, , low, high] of oracle.paired) {
-    const inLots = (lives: number[]) => lives.map((life, i) => ({ ...exact(life), lot: String(i) }));
-    const { logRatio, error, df } = estimateRatio(inLots(x), inLots(y), true);
+    const inBatches = (lives: number[]) => lives.map((life, i) => ({ ...exact(life), batch: String(i) }));
+    const { logRatio, error, df } = estimateRatio(inBatches(x), inBatches(y), true);
     expect(df).toBe(x.length - 1);
     const half = studentQuantile(0.975, df) * error;
     near(Math.exp(logRatio - half), low, 1e-7);

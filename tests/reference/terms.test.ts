@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import * as model from '../../src/model/index.ts';
-import type { Knife, LineUp, Term, TermId } from '../../src/model/index.ts';
+import type { Knife, Comparison, Term, TermId } from '../../src/model/index.ts';
 
 /** Invented knives; what is checked is the arithmetic, done again here by hand. */
 const baseline: Knife = {
@@ -21,13 +21,15 @@ const slim: Knife = {
   hrc: 61,
   carbideVolPercent: { CrC: 14 },
 };
-const lineUp: LineUp = { knives: [baseline, slim], baseline: 'b' };
-const row = (reading: 'pocket' | 'close', change: Partial<LineUp> = {}) => {
-  const found = model.compare({ ...lineUp, ...change }, { reading }).rows.find(({ knife }) => knife === 'a');
+const comparison: Comparison = { knives: [baseline, slim], baseline: 'b' };
+const row = (reading: 'quick' | 'careful', change: Partial<Comparison> = {}) => {
+  const found = model
+    .compare({ ...comparison, ...change }, { reading })
+    .rows.find(({ knife }) => knife === 'a');
   if (!found) throw new Error('no row');
   return found;
 };
-const term = (id: TermId, reading: 'pocket' | 'close', change: Partial<LineUp> = {}): Term => {
+const term = (id: TermId, reading: 'quick' | 'careful', change: Partial<Comparison> = {}): Term => {
   const found = row(reading, change).terms.find((candidate) => candidate.id === id);
   if (!found) throw new Error(`no term ${id}`);
   return found;
@@ -45,14 +47,14 @@ describe('the pocket reading, in the head', () => {
     // Assumed: twenty volume per cent doubles.
     ['carbide', Math.SQRT2],
   ])('%s', (id, factor) => {
-    expect(term(id, 'pocket').factor).toBeCloseTo(factor, 12);
+    expect(term(id, 'quick').factor).toBeCloseTo(factor, 12);
   });
 
   test('the grind: halving its wedge counts a tenth', () => {
     // Common practice, no source. Over 8 mm: flat grinds whose half angle's tangent is (T − t)/2H.
     const halfAngle = (t: number, height: number) => Math.atan((3 - t) / (2 * height));
     const halvings = Math.log2(halfAngle(0.6, 12) / halfAngle(0.3, 24));
-    expect(term('grind', 'pocket').factor).toBeCloseTo(1.1 ** halvings, 10);
+    expect(term('grind', 'quick').factor).toBeCloseTo(1.1 ** halvings, 10);
   });
 });
 
@@ -60,35 +62,35 @@ describe('the close reading', () => {
   test('wedge and grind, by the statics of a wedge with friction', () => {
     // Statics of a driven wedge, any textbook: F = 2 S tan(θ + φ).
     const phi = (Math.atan(0.25) * 180) / Math.PI;
-    expect(term('wedge', 'close').factor).toBeCloseTo(tan(20 + phi) / tan(10 + phi), 12);
+    expect(term('wedge', 'careful').factor).toBeCloseTo(tan(20 + phi) / tan(10 + phi), 12);
     const halfAngle = (t: number, height: number) => (Math.atan((3 - t) / (2 * height)) * 180) / Math.PI;
-    expect(term('grind', 'close').factor).toBeCloseTo(
+    expect(term('grind', 'careful').factor).toBeCloseTo(
       tan(halfAngle(0.6, 12) + phi) / tan(halfAngle(0.3, 24) + phi),
       12,
     );
   });
 
   test('wedge and friction left in a slice', () => {
-    expect(term('wedge', 'close', { slicePush: 3 }).factor).toBeCloseTo(1.774, 3);
-    expect(term('wedge', 'close', { friction: 0 }).factor).toBeCloseTo(2.064, 3);
+    expect(term('wedge', 'careful', { slicePush: 3 }).factor).toBeCloseTo(1.774, 3);
+    expect(term('wedge', 'careful', { friction: 0 }).factor).toBeCloseTo(2.064, 3);
   });
 
   test('wedge and apex together have the stated exponent at 15°', () => {
     // The definition of E, by a central difference.
     for (const total of [1, 1.3, 1.8]) {
       const knives = [14.999, 15.001].map((angleDeg, i) => ({ ...baseline, id: 'ba'[i] ?? '', angleDeg }));
-      const narrow = row('close', { knives, assumptions: { angleExponent: total } });
+      const narrow = row('careful', { knives, assumptions: { angleExponent: total } });
       expect(-Math.log(narrow.product) / Math.log(15.001 / 14.999)).toBeCloseTo(total, 5);
     }
   });
 
   test('the apex is a power of the sines', () => {
     const exponent = model.apexExponent(1.3, 0.25, 0);
-    expect(term('apex', 'close').factor).toBeCloseTo((sin(20) / sin(10)) ** exponent, 12);
+    expect(term('apex', 'careful').factor).toBeCloseTo((sin(20) / sin(10)) ** exponent, 12);
   });
 
   test('thickness and finish at their assumed exponents, and at the ends of their ranges', () => {
-    const [thickness, finish] = [term('thickness', 'close'), term('finish', 'close')];
+    const [thickness, finish] = [term('thickness', 'careful'), term('finish', 'careful')];
     expect(thickness.factor).toBeCloseTo(Math.SQRT2, 12);
     expect([thickness.low, thickness.high]).toEqual([expect.closeTo(2 ** 0.2, 12), expect.closeTo(2, 12)]);
     expect(finish.factor).toBeCloseTo((68 / 15.3) ** 0.3, 12);
@@ -100,9 +102,9 @@ describe('the close reading', () => {
     const t = (hrc: number, crc: number) => -157 + 15.8 * hrc - 17.8 * 30 + 11.2 * crc;
     const hardness = Math.sqrt((t(61, 14) / t(57, 14)) * (t(61, 4) / t(57, 4)));
     const carbide = Math.sqrt((t(61, 14) / t(61, 4)) * (t(57, 14) / t(57, 4)));
-    expect(term('hardness', 'close').factor).toBeCloseTo(hardness, 12);
-    expect(term('carbide', 'close').factor).toBeCloseTo(carbide, 12);
-    expect(row('close').families.steel).toBeCloseTo(t(61, 14) / t(57, 4), 12);
+    expect(term('hardness', 'careful').factor).toBeCloseTo(hardness, 12);
+    expect(term('carbide', 'careful').factor).toBeCloseTo(carbide, 12);
+    expect(row('careful').families.steel).toBeCloseTo(t(61, 14) / t(57, 4), 12);
   });
 
   test("the regression's own exponent of the angle", () => {
@@ -115,8 +117,8 @@ describe('the close reading', () => {
 
 describe('the rival', () => {
   test('forces side by side, a third each', () => {
-    const found = row('close');
-    const factor = (id: TermId) => term(id, 'close').factor ?? Number.NaN;
+    const found = row('careful');
+    const factor = (id: TermId) => term(id, 'careful').factor ?? Number.NaN;
     const force = (1 / factor('wedge') + 1 / factor('thickness') + 1 / factor('grind')) / 3;
     const others = factor('apex') * found.families.finish * found.families.steel;
     expect(found.rival).toBeCloseTo(others / force, 12);
@@ -124,9 +126,9 @@ describe('the rival', () => {
 
   test('with all the force in the wedge only the wedge tells', () => {
     const rivalShares = { wedge: 2, thickness: 0, grind: 0 };
-    const found = row('pocket', { assumptions: { rivalShares } });
+    const found = row('quick', { assumptions: { rivalShares } });
     expect(found.rival).toBeCloseTo(
-      found.product / (term('thickness', 'pocket').factor ?? 1) / (term('grind', 'pocket').factor ?? 1),
+      found.product / (term('thickness', 'quick').factor ?? 1) / (term('grind', 'quick').factor ?? 1),
       10,
     );
   });

@@ -3,7 +3,7 @@ import { normalQuantile } from '../../src/model/statistics/distributions.ts';
 import { normalScore } from '../../src/model/statistics/normal-score.ts';
 import { firstOrder } from '../../src/model/uncertainty/propagation.ts';
 import { quantiles } from '../../src/model/statistics/quantiles.ts';
-import { fillEven, namedPlaces } from '../../src/model/statistics/random.ts';
+import { drawUniform, namedPlaces } from '../../src/model/statistics/random.ts';
 import { logSd } from '../../src/model/runs/planning.ts';
 import { spreadOf, valueAt, type Spread } from '../../src/model/uncertainty/sampling.ts';
 import { sorted } from '../../src/model/statistics/sorted.ts';
@@ -15,7 +15,7 @@ const sdOf = (values: ArrayLike<number>): number => {
   return Math.sqrt(all.reduce((sum, v) => sum + (v - mean) ** 2, 0) / (all.length - 1));
 };
 const evenDraws = (seed: number, name: string, samples: number): Float64Array =>
-  fillEven(seed, name, new Float64Array(samples));
+  drawUniform(seed, name, new Float64Array(samples));
 const anything = { low: -Infinity, high: Infinity };
 
 describe('normal scores', () => {

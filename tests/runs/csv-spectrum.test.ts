@@ -19,9 +19,9 @@ test.each(names)('%s', (name) => {
   const rows = preview.map((row) =>
     Object.fromEntries(found.headers.map(({ header }, i) => [header, row[i] ?? '']).filter(([key]) => key)),
   );
-  const told = parse(name);
+  const described = parse(name);
   // This file and what it is told to say differ in one number.
   if (name === 'location_coordinates')
-    Object.assign(told as object, { 'Contact Phone Number': '2095257564' });
-  expect(rows).toEqual(Array.isArray(told) ? told : [told]);
+    Object.assign(described as object, { 'Contact Phone Number': '2095257564' });
+  expect(rows).toEqual(Array.isArray(described) ? described : [described]);
 });

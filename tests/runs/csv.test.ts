@@ -37,9 +37,9 @@ const anyRun: fc.Arbitrary<Run> = fc
   .tuple(
     fc.record({
       knife: name,
-      lot: name,
+      batch: name,
       sharpening: name,
-      stop: name,
+      endPoint: name,
       judge: name,
       checkedEvery: orNot(amount),
       startSharpness: orNot(amount),
@@ -75,7 +75,7 @@ describe('a log', () => {
   });
 
   test('cut into pieces anywhere reads as the whole', async () => {
-    const runs = [aRun(), aRun({ knife: 'Dunlin, "the slim one"' }), aRun({ lot: '=2' })];
+    const runs = [aRun(), aRun({ knife: 'Dunlin, "the slim one"' }), aRun({ batch: '=2' })];
     const text = `${logCsv(runs)}\r\n"torn, 3\r\n\r\n`;
     const whole = readCsv(text);
     expect(whole.runs).toEqual(runs);
@@ -108,7 +108,7 @@ describe('a file from elsewhere', () => {
     expect(found.headers.map(({ column }) => column)).toEqual([
       null,
       'knife',
-      'lot',
+      'batch',
       'cutMm',
       'angleDeg',
       'judge',
@@ -127,10 +127,10 @@ describe('a file from elsewhere', () => {
     expect(read.lines).toEqual([2, 9]);
     expect(read.runs[0]).toEqual({
       knife: 'Plover',
-      lot: 'coil 1',
+      batch: 'coil 1',
       sharpening: 'not recorded',
       cutMm: 1250.5,
-      stop: 'not recorded',
+      endPoint: 'not recorded',
       checkedEvery: 'not recorded',
       startSharpness: 'not recorded',
       angleDeg: 20.5,
@@ -142,7 +142,7 @@ describe('a file from elsewhere', () => {
       { line: 3, path: 'cutMm', message: 'the cut “not much” is not a number' },
       { line: 5, path: '', message: 'the row has 4 cells, the header line 7' },
       { line: 6, path: 'cutMm', message: 'the cut “880.5” is not a number' },
-      { line: 7, path: 'lot', message: 'the lot holds a character that cannot be shown' },
+      { line: 7, path: 'batch', message: 'the lot holds a character that cannot be shown' },
     ]);
   });
 

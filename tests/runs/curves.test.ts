@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { crossing } from '../../src/runs/crossing.ts';
 import { bluntingCurve } from '../../src/runs/curves.ts';
-import { ratioByStop } from '../../src/runs/equal-sharpness.ts';
+import { ratioByEndPoint } from '../../src/runs/equal-sharpness.ts';
 import { leastSquares } from '../../src/runs/least-squares.ts';
 import type { SeriesReading } from '../../src/runs/log.ts';
 
@@ -118,8 +118,8 @@ describe('a curve of blunting', () => {
           );
           expect(curve.start.value / start).toBeCloseTo(1, 7);
           expect(curve.b.value / b).toBeCloseTo(1, 6);
-          const stop = falling(start, a, b)(100);
-          expect((curve.cutsTo(stop) ?? NaN) / unit).toBeCloseTo(100, 4);
+          const endPoint = falling(start, a, b)(100);
+          expect((curve.cutsTo(endPoint) ?? NaN) / unit).toBeCloseTo(100, 4);
           expect(curve.at(0)).toBeCloseTo(curve.start.value, 9);
         },
       ),
@@ -218,17 +218,17 @@ describe('forces, which rise as an edge dulls', () => {
     const x = [series(rising(3, 0.02, 0.8))];
     const y = [series(rising(3.2, 0.05, 0.8))];
     const last = Math.min(x[0]?.at(-1)?.sharpness ?? NaN, y[0]?.at(-1)?.sharpness ?? NaN);
-    const stop = 3.2 + (last - 3.2) / 2;
-    const [at] = ratioByStop(x, y, { stops: [stop] });
-    const byHand = (((stop - 3) / 0.02) * (0.05 / (stop - 3.2))) ** (1 / 0.8);
+    const endPoint = 3.2 + (last - 3.2) / 2;
+    const [at] = ratioByEndPoint(x, y, { endPoints: [endPoint] });
+    const byHand = (((endPoint - 3) / 0.02) * (0.05 / (endPoint - 3.2))) ** (1 / 0.8);
     expect(at?.ratio).toBeCloseTo(byHand, 4);
-    const stops = ratioByStop(x, y).map((one) => one.stop);
-    expect(stops).toHaveLength(25);
+    const endPoints = ratioByEndPoint(x, y).map((one) => one.endPoint);
+    expect(endPoints).toHaveLength(25);
     // From sharp to blunt is from little force to much, and only where both knives have been.
-    expect(stops).toEqual([...stops].sort((one, other) => one - other));
-    expect(Math.min(...stops)).toBeGreaterThan(3.2);
-    expect(Math.max(...stops)).toBeLessThanOrEqual(last);
-    expect(ratioByStop(x, y, { stops: [3.1, last * 1.01] })).toEqual([]);
+    expect(endPoints).toEqual([...endPoints].sort((one, other) => one - other));
+    expect(Math.min(...endPoints)).toBeGreaterThan(3.2);
+    expect(Math.max(...endPoints)).toBeLessThanOrEqual(last);
+    expect(ratioByEndPoint(x, y, { endPoints: [3.1, last * 1.01] })).toEqual([]);
   });
 
   test('say the same as the sharpness whose inverse they are', () => {
@@ -237,21 +237,21 @@ describe('forces, which rise as an edge dulls', () => {
     const forcesOf = (all: readonly SeriesReading[][]) =>
       all.map((one) => one.map(({ cut, sharpness }) => ({ cut, sharpness: 1000 / sharpness })));
     const [x, y] = [sharpOf(100, 0.02), sharpOf(92, 0.04)];
-    for (const stop of [80, 60, 50]) {
-      const [byS] = ratioByStop(x, y, { stops: [stop] });
-      const [byF] = ratioByStop(forcesOf(x), forcesOf(y), { stops: [1000 / stop] });
+    for (const endPoint of [80, 60, 50]) {
+      const [byS] = ratioByEndPoint(x, y, { endPoints: [endPoint] });
+      const [byF] = ratioByEndPoint(forcesOf(x), forcesOf(y), { endPoints: [1000 / endPoint] });
       expect(byF?.ratio).toBeCloseTo(byS?.ratio ?? NaN, 5);
     }
     for (const share of [0.9, 0.7, 0.6]) {
-      const options = { stops: [share], relative: true };
-      const [byS] = ratioByStop(x, y, options);
-      const [byF] = ratioByStop(forcesOf(x), forcesOf(y), options);
+      const options = { endPoints: [share], relative: true };
+      const [byS] = ratioByEndPoint(x, y, options);
+      const [byF] = ratioByEndPoint(forcesOf(x), forcesOf(y), options);
       expect(byF?.ratio).toBeCloseTo(byS?.ratio ?? NaN, 5);
     }
   });
 
   test('have no stop in common with a sharpness', () => {
-    expect(ratioByStop([series(rising(3, 0.02, 0.8))], [series(falling(100, 0.05, 0.7))])).toEqual([]);
+    expect(ratioByEndPoint([series(rising(3, 0.02, 0.8))], [series(falling(100, 0.05, 0.7))])).toEqual([]);
   });
 
   test('cross a stop on the straight line between two readings', () => {
@@ -266,7 +266,7 @@ describe('forces, which rise as an edge dulls', () => {
 describe('the ratio at equal sharpness', () => {
   // Two knives that start at 100 and 92, the same shape of blunting: 1/b, and the rate of the second, follow from asking
   // for 3.7 at a stop of 60 and 2.9 at 30: ratio = (a₂/a₁ · (100/s − 1)/(92/s − 1))^(1/b).
-  const at = (stop: number): number => (100 / stop - 1) / (92 / stop - 1);
+  const at = (endPoint: number): number => (100 / endPoint - 1) / (92 / endPoint - 1);
   const b = Math.log(at(60) / at(30)) / Math.log(3.7 / 2.9);
   const a = 0.03;
   const x = [series(falling(100, a, b))];
@@ -274,38 +274,43 @@ describe('the ratio at equal sharpness', () => {
 
   test('hangs on the stop', () => {
     const far = cuts.map((cut) => cut * 40);
-    const [sharp, blunt] = ratioByStop(
+    const [sharp, blunt] = ratioByEndPoint(
       [series(falling(100, a, b), far)],
       [series(falling(92, (a * 3.7 ** b) / at(60), b), far)],
-      { stops: [30, 60] },
+      { endPoints: [30, 60] },
     );
-    expect(sharp).toMatchObject({ stop: 60, ratio: expect.closeTo(3.7, 4) as number, low: null, high: null });
-    expect(blunt).toMatchObject({ stop: 30, ratio: expect.closeTo(2.9, 4) as number });
+    expect(sharp).toMatchObject({
+      endPoint: 60,
+      ratio: expect.closeTo(3.7, 4) as number,
+      low: null,
+      high: null,
+    });
+    expect(blunt).toMatchObject({ endPoint: 30, ratio: expect.closeTo(2.9, 4) as number });
   });
 
   test('is told only where both knives have been', () => {
     const [lastX, lastY] = [x[0]?.at(-1)?.sharpness ?? NaN, y[0]?.at(-1)?.sharpness ?? NaN];
-    const stops = ratioByStop(x, y);
-    expect(stops).toHaveLength(25);
-    for (const { stop } of stops) {
-      expect(stop).toBeLessThan(92);
-      expect(stop).toBeGreaterThanOrEqual(Math.max(lastX, lastY));
+    const endPoints = ratioByEndPoint(x, y);
+    expect(endPoints).toHaveLength(25);
+    for (const { endPoint } of endPoints) {
+      expect(endPoint).toBeLessThan(92);
+      expect(endPoint).toBeGreaterThanOrEqual(Math.max(lastX, lastY));
     }
-    expect(ratioByStop(x, y, { stops: [95, Math.min(lastX, lastY)] })).toEqual([]);
-    expect(() => ratioByStop([], y)).toThrow('x has no series');
+    expect(ratioByEndPoint(x, y, { endPoints: [95, Math.min(lastX, lastY)] })).toEqual([]);
+    expect(() => ratioByEndPoint([], y)).toThrow('x has no series');
   });
 
   test('at equal relative loss does not see where the knives started', () => {
-    const shares = ratioByStop(x, y, { relative: true, stops: [0.9, 0.8, 0.7] });
+    const shares = ratioByEndPoint(x, y, { relative: true, endPoints: [0.9, 0.8, 0.7] });
     const expected = 3.7 / at(60) ** (1 / b);
-    expect(shares.map(({ stop }) => stop)).toEqual([0.9, 0.8, 0.7]);
+    expect(shares.map(({ endPoint }) => endPoint)).toEqual([0.9, 0.8, 0.7]);
     for (const { ratio } of shares) expect(ratio).toBeCloseTo(expected, 4);
   });
 
   test('has a band from several runs, and a curve-free value beside it', () => {
     const runs = (start: number, rate: number): SeriesReading[][] =>
       [0.85, 1, 1.2].map((spread) => series(falling(start, rate * spread, b)));
-    const [middle] = ratioByStop(runs(100, a), runs(92, a * 2), { stops: [75] });
+    const [middle] = ratioByEndPoint(runs(100, a), runs(92, a * 2), { endPoints: [75] });
     expect(middle?.low).toBeLessThan(middle?.ratio ?? NaN);
     expect(middle?.high).toBeGreaterThan(middle?.ratio ?? NaN);
     expect((middle?.curveFree ?? NaN) / (middle?.ratio ?? NaN)).toBeCloseTo(1, 0);

@@ -5,9 +5,9 @@ import { validateRun } from '../../src/runs/log.ts';
 import { inventedRuns, loftRuns, loftTruths } from '../../src/runs/invented.ts';
 import type { Truths } from '../../src/runs/invented.ts';
 
-const cutsOf = (runs: ReturnType<typeof loftRuns>, knife: string, lot?: string): number[] =>
+const cutsOf = (runs: ReturnType<typeof loftRuns>, knife: string, batch?: string): number[] =>
   runs.flatMap((run) =>
-    run.knife === knife && (lot === undefined || run.lot === lot) ? [run.cuts ?? Number.NaN] : [],
+    run.knife === knife && (batch === undefined || run.batch === batch) ? [run.cuts ?? Number.NaN] : [],
   );
 
 it('makes runs a log takes, the same for the same seed, of the knives the loft has', () => {

@@ -5,9 +5,9 @@ import type { Run } from '../../src/runs/log.ts';
 
 const run = (change: Partial<Run>): Run => ({
   knife: 'Knot',
-  lot: 'one',
+  batch: 'one',
   sharpening: notRecorded,
-  stop: notRecorded,
+  endPoint: notRecorded,
   checkedEvery: notRecorded,
   startSharpness: notRecorded,
   angleDeg: notRecorded,
@@ -38,13 +38,13 @@ it('takes a life as exact, as within the last look, or as open', () => {
     run({ cuts: 100, checkedEvery: 25 }),
     run({ cuts: 100, checkedEvery: 1 }),
     run({ cuts: 100, censored: true, checkedEvery: 25 }),
-    run({ cuts: 20, checkedEvery: 25, lot: notRecorded }),
+    run({ cuts: 20, checkedEvery: 25, batch: notRecorded }),
   ];
   expect(livesOf(runs, 'Knot', 'cuts')).toEqual([
-    { low: 100, high: 100, lot: 'one' },
-    { low: 75, high: 100, lot: 'one' },
-    { low: 100, high: 100, lot: 'one' },
-    { low: 100, high: Infinity, lot: 'one' },
+    { low: 100, high: 100, batch: 'one' },
+    { low: 75, high: 100, batch: 'one' },
+    { low: 100, high: 100, batch: 'one' },
+    { low: 100, high: Infinity, batch: 'one' },
     { low: 0, high: 20 },
   ]);
 });
@@ -53,7 +53,7 @@ it('counts two runs after one sharpening as one, and no run of another knife, un
   const runs = [
     run({ cuts: 100, sharpening: '1' }),
     run({ cuts: 400, sharpening: '1' }),
-    run({ cuts: 90, sharpening: '1', lot: 'two' }),
+    run({ cuts: 90, sharpening: '1', batch: 'two' }),
     run({ cuts: 80, knife: 'Ruff' }),
     run({ cutMm: 80 }),
     run({ series: [{ cut: 0, sharpness: 90 }] }),
@@ -61,6 +61,6 @@ it('counts two runs after one sharpening as one, and no run of another knife, un
   const lives = livesOf(runs, 'Knot', 'cuts');
   expect(lives).toHaveLength(2);
   expect(lives[0]?.high).toBeCloseTo(200, 9);
-  expect(lives[1]).toEqual({ low: 90, high: 90, lot: 'two', sharpening: '1' });
-  expect(livesOf(runs, 'Knot', 'mm')).toEqual([{ low: 80, high: 80, lot: 'one' }]);
+  expect(lives[1]).toEqual({ low: 90, high: 90, batch: 'two', sharpening: '1' });
+  expect(livesOf(runs, 'Knot', 'mm')).toEqual([{ low: 80, high: 80, batch: 'one' }]);
 });

@@ -71,15 +71,19 @@ describe('two knives of a log', () => {
       [60, 75, 90],
     ] as const;
     const across = measureLog([...log('Dunlin', [...x]), ...log('Plover', [...y])], pair);
-    expect(across).toMatchObject({ ok: true, withinLots: false, measured: geometricMeanRatio(x, y) });
+    expect(across).toMatchObject({ ok: true, withinBatches: false, measured: geometricMeanRatio(x, y) });
     const within = measureLog(
-      ['coil 1', 'coil 2'].flatMap((lot) => [
-        ...log('Dunlin', [...x], { lot }),
-        ...log('Plover', [...y], { lot }),
+      ['coil 1', 'coil 2'].flatMap((batch) => [
+        ...log('Dunlin', [...x], { batch }),
+        ...log('Plover', [...y], { batch }),
       ]),
       pair,
     );
-    expect(within).toMatchObject({ ok: true, withinLots: true, measured: { verdict: 'apart', longer: 'x' } });
+    expect(within).toMatchObject({
+      ok: true,
+      withinBatches: true,
+      measured: { verdict: 'apart', longer: 'x' },
+    });
   });
 
   test.each<[string, Run[], string]>([

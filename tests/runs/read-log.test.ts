@@ -24,9 +24,9 @@ test('every row of a long log is counted, though few are held', async () => {
 });
 
 test('reading ends where it is told to', async () => {
-  let told = 0;
-  expect(await readLog(log, findCsv(log), { ...most, tell: () => (told += 1) < 2 })).toBeNull();
-  expect(told).toBe(2);
+  let described = 0;
+  expect(await readLog(log, findCsv(log), { ...most, tell: () => (described += 1) < 2 })).toBeNull();
+  expect(described).toBe(2);
 });
 
 test('one old letter far into a file has the whole read as an older spreadsheet wrote it', async () => {

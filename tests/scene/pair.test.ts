@@ -3,11 +3,11 @@ import { compare } from '../../src/model/index.ts';
 import { ofKnife } from '../../src/comparison/found.ts';
 import { pairOf } from '../../src/scene/pair.ts';
 import { sceneOf } from '../../src/scene/scene.ts';
-import type { LineUpEntry } from '../../src/comparison/schema.ts';
+import type { ComparisonEntry } from '../../src/comparison/schema.ts';
 import { pair } from '../topics/awkward.ts';
 
 /** Two steels within the published line, and a third knife of so much HRC beside them. */
-function beside(hrc: number): LineUpEntry {
+function beside(hrc: number): ComparisonEntry {
   const two = pair({ hrc: 63 }, { hrc: 57 });
   const [plover] = two.knives;
   return {
@@ -24,10 +24,10 @@ test.each([
   const scene = sceneOf(beside(hrc));
   const held = pairOf(scene);
   expect(held.knives.map(({ id }) => id)).toEqual(ids);
-  expect(ofKnife(compare(held).rows, 'dunlin').product).toBe(scene.row.close.product);
+  expect(ofKnife(compare(held).rows, 'dunlin').product).toBe(scene.row.careful.product);
 });
 
 test('the two alone would be said to differ otherwise where the third is too soft for the line', () => {
   const [soft, firm] = [sceneOf(beside(46)), sceneOf(beside(60))];
-  expect(soft.row.close.product).not.toBeCloseTo(firm.row.close.product, 3);
+  expect(soft.row.careful.product).not.toBeCloseTo(firm.row.careful.product, 3);
 });

@@ -3,13 +3,13 @@ import { neededOf, pairsFor, planOf, sheetOf } from '../../src/topics/plan/value
 import { planWords } from '../../src/topics/plan/words.ts';
 import { runsWords } from '../../src/topics/runs/words.ts';
 import { placeOf, runsOf } from '../../src/scene/runs.ts';
-import { squareWords } from '../../src/topics/check-prediction/words.ts';
-import { squareOf } from '../../src/scene/check-prediction.ts';
+import { predictionCheckWords } from '../../src/topics/check-prediction/words.ts';
+import { predictionCheckOf } from '../../src/scene/check-prediction.ts';
 import { suspectsOf } from '../../src/topics/suspects/values.ts';
 import { suspectsWords } from '../../src/topics/suspects/words.ts';
 import { sceneOf } from '../../src/scene/scene.ts';
 import type { Scene } from '../../src/scene/scene.ts';
-import type { LineUpEntry } from '../../src/comparison/schema.ts';
+import type { ComparisonEntry } from '../../src/comparison/schema.ts';
 import { loftRuns } from '../../src/runs/invented.ts';
 import type { Run } from '../../src/runs/log.ts';
 import { whatItTakes, withAttribute, compare } from '../../src/model/index.ts';
@@ -17,9 +17,9 @@ import { planCurve } from '../../src/topics/plan/figure-plan-curve.ts';
 import { aRun } from '../runs/runs.ts';
 import { loft } from '../comparison/entries.ts';
 
-const sceneWith = (runs: Run[], more: Partial<LineUpEntry> = {}): Scene =>
+const sceneWith = (runs: Run[], more: Partial<ComparisonEntry> = {}): Scene =>
   sceneOf({ ...loft(), runs, ...more });
-const all = { ...runsWords, ...squareWords, ...planWords, ...suspectsWords };
+const all = { ...runsWords, ...predictionCheckWords, ...planWords, ...suspectsWords };
 const say = (name: string, scene: Scene): string => (all[name]?.(scene) ?? []).filter(Boolean).join(' ');
 
 /** Runs of one knife by their cuts, each a sharpening of its own. */
@@ -47,12 +47,12 @@ describe('the verdict', () => {
   });
 
   test('alike is shown, not assumed', () => {
-    const close = [100, 101, 99, 102, 98, 100];
+    const careful = [100, 101, 99, 102, 98, 100];
     const scene = sceneWith([
-      ...cut('Dunlin', close),
+      ...cut('Dunlin', careful),
       ...cut(
         'Plover',
-        [...close].reverse().map((c) => c + 1),
+        [...careful].reverse().map((c) => c + 1),
       ),
     ]);
     expect(say('runs-verdict', scene)).toMatch(/Alike: .*between ×0\.8 and ×1\.25/);
@@ -95,7 +95,7 @@ describe('runs that give no interval are explained', () => {
   test.each(cases)('%s', (_name, runs, reason) => {
     const scene = sceneWith(runs);
     expect(runsOf(scene).measured).toBeNull();
-    expect(squareOf(scene)).toBeNull();
+    expect(predictionCheckOf(scene)).toBeNull();
     expect(say('runs-verdict', scene)).toMatch(reason);
     for (const name of Object.keys(all)) expect(say(name, scene)).not.toMatch(/NaN|undefined|Infinity|null/);
   });
@@ -141,7 +141,7 @@ test('a run that ended early stands where it ended', () => {
 });
 
 test('every sentence about the two changes when they are exchanged', () => {
-  const entry: LineUpEntry = { ...loft(), runs: loftRuns() };
+  const entry: ComparisonEntry = { ...loft(), runs: loftRuns() };
   const exchanged = { ...entry, subject: entry.baseline, baseline: entry.subject };
   for (const name of Object.keys(all)) {
     // Suspects, the sheet and the starts speak of all knives alike, whichever is looked at.
@@ -157,10 +157,14 @@ test('a suspect put back makes the model say what was measured', () => {
     ({ attribute, knife }) => attribute === 'angleDeg' && knife === 'dunlin',
   );
   expect(found?.to).toBe(
-    whatItTakes(scene.lineUp, { knife: 'dunlin', against: 'plover', attribute: 'angleDeg', target: ratio })
-      .value,
+    whatItTakes(scene.comparison, {
+      knife: 'dunlin',
+      against: 'plover',
+      attribute: 'angleDeg',
+      target: ratio,
+    }).value,
   );
-  const changed = withAttribute(scene.lineUp, 'dunlin', 'angleDeg', found?.to ?? 0);
+  const changed = withAttribute(scene.comparison, 'dunlin', 'angleDeg', found?.to ?? 0);
   expect(compare(changed).rows.find(({ knife }) => knife === 'dunlin')?.product).toBeCloseTo(ratio, 6);
 });
 
@@ -171,7 +175,7 @@ describe('the plan', () => {
     [0.1, 1.1, 19],
     [0.3, 1.5, 10],
   ])('CV %d and ratio %d take %d sharpenings of each', (cv, ratio, needed) => {
-    const plan = { cv, ratio, lots: 2, blind: true, seed: 1 };
+    const plan = { cv, ratio, batches: 2, blind: true, seed: 1 };
     expect(neededOf(plan).apart).toBe(needed);
     expect(say('runs-needed', sceneOf({ ...loft(), plan }))).toContain(`takes ${needed} sharpenings of each`);
   });
@@ -182,7 +186,7 @@ describe('the plan', () => {
     [0.5, 12],
     [0.7, 8],
   ])('with a correlation of %d it takes %d pairs', (correlation, pairs) => {
-    const plan = { cv: 0.2, ratio: 1.2, correlation, lots: 2, blind: true, seed: 1 };
+    const plan = { cv: 0.2, ratio: 1.2, correlation, batches: 2, blind: true, seed: 1 };
     expect(pairsFor(plan.cv, plan.ratio, correlation)).toBe(pairs);
     expect(say('runs-needed', sceneOf({ ...loft(), plan }))).toContain(
       `Cut in pairs on the same stock, with a correlation of ${correlation} between the two, it takes ${pairs} pairs.`,
@@ -222,7 +226,7 @@ describe('the plan', () => {
   });
 
   describe('the window of the start', () => {
-    const plan = { ratio: 1.25, lots: 1, blind: false, seed: 1, start: { low: 90, high: 110 } };
+    const plan = { ratio: 1.25, batches: 1, blind: false, seed: 1, start: { low: 90, high: 110 } };
     const said = (starts: readonly (number | 'not recorded')[]) =>
       say(
         'runs-start',
@@ -269,7 +273,7 @@ describe('the plan', () => {
   });
 
   test('a control knife opens and closes every lot', () => {
-    const plan = { cv: 0.2, ratio: 1.2, runs: 4, lots: 2, blind: true, seed: 1, control: 'Heron' };
+    const plan = { cv: 0.2, ratio: 1.2, runs: 4, batches: 2, blind: true, seed: 1, control: 'Heron' };
     const held = sheetOf(sceneOf({ ...loft(), plan }));
     expect(held.ok && held.sheet.rows.map(({ label }) => label === 'Heron').filter(Boolean)).toHaveLength(4);
     expect(held.ok && held.sheet.rows.some(({ label }) => label === 'Dunlin')).toBe(false);

@@ -111,8 +111,8 @@ for (const path of kindsOfPage()) {
         return seen;
       });
       const missed = async (): Promise<number[]> => {
-        const stops = await reached.evaluate((seen) => [...seen]);
-        return reach.filter((index) => !stops.includes(index));
+        const endPoints = await reached.evaluate((seen) => [...seen]);
+        return reach.filter((index) => !endPoints.includes(index));
       };
       // What is touched may bring more stops along, as the forms of pictures do: the way is longer than it was counted.
       for (let step = 0; step < 3 * reach.length + 5; step += 1) {

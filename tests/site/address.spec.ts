@@ -1,7 +1,7 @@
 import type { Page } from '@playwright/test';
 import { expect, live, test } from './test.ts';
 import { lessons } from './pages.ts';
-import { visitorLineUp, visitorLink } from './visitor.ts';
+import { visitorComparison, visitorLink } from './visitor.ts';
 
 declare global {
   interface Window {
@@ -116,7 +116,7 @@ test('a line-up put into the address of an open page is shown', async ({ page })
   await page.evaluate((hash) => (location.hash = hash), visitorLink);
   await live(page);
   await expect.poll(async () => (await read(page)).join() !== demo.join()).toBe(true);
-  await expect(page.locator('.whose.own').first()).toContainText(visitorLineUp.knives[0]?.name ?? '?');
+  await expect(page.locator('.whose.own').first()).toContainText(visitorComparison.knives[0]?.name ?? '?');
   // A bad one after a good one is explained, and the good one stays.
   // Parts that are worked out late come one after the other.
   await expect(page.locator('[data-stale=yes]')).toHaveCount(0);

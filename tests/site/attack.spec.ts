@@ -4,12 +4,12 @@ import type { Page } from '@playwright/test';
 
 import { FIRST_SET, setCode } from '../../src/teach/set/address.ts';
 import { encodeLink } from '../../src/comparison/link/codec.ts';
-import type { LineUpEntry } from '../../src/comparison/schema.ts';
+import type { ComparisonEntry } from '../../src/comparison/schema.ts';
 import { naughty } from '../naughty/strings.ts';
 import { aRun } from '../runs/runs.ts';
 import { dist, kindsOfPage, pages } from './pages.ts';
 import { expect, test, unfold } from './test.ts';
-import { visitorLineUp } from './visitor.ts';
+import { visitorComparison } from './visitor.ts';
 
 /** The fields of a page that take a text. */
 const fields = 'main :is(input[type=text], input:not([type]), textarea)';
@@ -202,18 +202,18 @@ for (const { path, which } of struck)
 
 /** A line-up with markup wherever a text of the visitor's goes. */
 const [script = '', image = '', drawing = ''] = markup;
-const struckLineUp: LineUpEntry = {
-  ...visitorLineUp,
+const struckComparison: ComparisonEntry = {
+  ...visitorComparison,
   title: image,
-  knives: visitorLineUp.knives.map((knife, index) => ({ ...knife, name: [image, script][index] ?? '' })),
+  knives: visitorComparison.knives.map((knife, index) => ({ ...knife, name: [image, script][index] ?? '' })),
   runs: [image, script].flatMap((knife, index) =>
     [80, 90, 110].map((cuts, sharpening) =>
       aRun({
         knife,
-        lot: drawing,
+        batch: drawing,
         sharpening: String(sharpening),
         cuts: cuts + index * 40,
-        stop: drawing,
+        endPoint: drawing,
         judge: image,
       }),
     ),
@@ -222,13 +222,13 @@ const struckLineUp: LineUpEntry = {
 };
 
 /** Pages that show a line-up of their address; of the lessons, whose elements are the same, one. */
-const withLineUp = kindsOfPage().filter(
+const withComparison = kindsOfPage().filter(
   (page) => built(page).includes('id="page-line-up"') && !/^\/(lessons|answers|class)\//.test(page),
 );
 
 test('names that are markup stay text on every page that a link opens', async ({ page }) => {
-  for (const path of [...withLineUp, '/lessons/how-sure/', '/embed/opened/']) {
-    await page.goto(path + encodeLink(struckLineUp));
+  for (const path of [...withComparison, '/lessons/how-sure/', '/embed/opened/']) {
+    await page.goto(path + encodeLink(struckComparison));
     await expect(page.locator('html'), path).toHaveAttribute('data-line-up', 'own');
     await unfold(page);
     await expect(page.locator('main'), path).toContainText(image);

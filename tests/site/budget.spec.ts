@@ -1,7 +1,7 @@
 import { brotliCompressSync } from 'node:zlib';
 import type { Page } from '@playwright/test';
 import { expect, live, test } from './test.ts';
-import { comesLive, isBench, isBook, isStart, kindsOfPage, lessons } from './pages.ts';
+import { comesLive, isComparePage, isBook, isStart, kindsOfPage, lessons } from './pages.ts';
 
 declare global {
   interface Window {
@@ -37,7 +37,7 @@ const sum = (parts: Fetched[], ...kinds: string[]): number =>
 const KB = 1024;
 
 /** The tools, which are no lessons: the bench, and the page of runs with its log, its tests and its plan. */
-const isTool = (path: string): boolean => isBench(path) || path === '/runs/';
+const isTool = (path: string): boolean => isComparePage(path) || path === '/runs/';
 
 const scriptBar = (path: string): number => (isTool(path) ? 98 : 95);
 
@@ -85,18 +85,19 @@ for (const path of kindsOfPage()) {
     await page.goto(path, { waitUntil: 'networkidle' });
     expect(await shifts(page), 'moved at load').toEqual([]);
     const before = await parts();
-    const told = before.map(({ url, size }) => `${url} ${size}`).join('\n');
+    const described = before.map(({ url, size }) => `${url} ${size}`).join('\n');
     expect(before.filter(({ kind }) => kind === 'document')).toHaveLength(1);
     // The bench is its fields: its live half comes with the page, and is counted as if touched.
     const first = before.filter(({ kind, url }) => !(comesLive(path) && kind === 'script' && !isStart(url)));
-    expect(first.length, told).toBeLessThanOrEqual(6);
-    expect(sum(before, 'font'), told).toBeLessThanOrEqual(60 * KB);
-    if (comesLive(path)) expect(sum(before, 'document', 'stylesheet'), told).toBeLessThanOrEqual(30 * KB);
+    expect(first.length, described).toBeLessThanOrEqual(6);
+    expect(sum(before, 'font'), described).toBeLessThanOrEqual(60 * KB);
+    if (comesLive(path))
+      expect(sum(before, 'document', 'stylesheet'), described).toBeLessThanOrEqual(30 * KB);
     else {
-      expect(sum(before, 'script'), told).toBeLessThanOrEqual(8 * KB);
+      expect(sum(before, 'script'), described).toBeLessThanOrEqual(8 * KB);
       // Twelve lessons with their drawings, and no script.
       const bar = isBook(path) ? 150 : 30;
-      expect(sum(before, 'document', 'stylesheet', 'script'), told).toBeLessThanOrEqual(bar * KB);
+      expect(sum(before, 'document', 'stylesheet', 'script'), described).toBeLessThanOrEqual(bar * KB);
     }
 
     if (await touch(page)) expect(await shifts(page), 'moved at the first touch').toEqual([]);

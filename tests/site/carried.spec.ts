@@ -57,13 +57,13 @@ test('without a line-up of a visitor no way on carries one, and knives kept on t
 
   await page.goto('/bench/');
   await live(page);
-  const telling = page.locator('footer').getByRole('link', { name: 'The explanation' });
-  await expect(telling).toHaveAttribute('href', '/telling/');
+  const explained = page.locator('footer').getByRole('link', { name: 'The explanation' });
+  await expect(explained).toHaveAttribute('href', '/telling/');
   await page.locator('[data-field="name"] input').first().fill('Whimbrel');
-  await expect(telling).toHaveAttribute('href', /\/telling\/#with=/);
+  await expect(explained).toHaveAttribute('href', /\/telling\/#with=/);
   await page.goto('/');
   await page.goto('/bench/');
-  await expect(telling).toHaveAttribute('href', /\/telling\/#with=/);
-  await telling.click();
+  await expect(explained).toHaveAttribute('href', /\/telling\/#with=/);
+  await explained.click();
   await expect(page.locator('main')).toContainText('Whimbrel');
 });

@@ -39,14 +39,14 @@ test('the settings go into the address and come back, and a bad one gets a messa
   await expect(page.locator('[data-part="after"] .kit-item')).toHaveCount(3);
   await page.locator('#forms-seed').fill('41');
   await expect(page.locator('[data-part="before"] header')).toContainText('seed 41');
-  const told = await page.locator('[data-part="before"]').textContent();
+  const described = await page.locator('[data-part="before"]').textContent();
   await page.locator('#forms-count').fill('9');
   await expect(page.locator('#forms-count-problem')).toHaveText('Write a whole number from 1 to 8.');
-  await expect(page.locator('[data-part="before"]')).toHaveText(told ?? '');
+  await expect(page.locator('[data-part="before"]')).toHaveText(described ?? '');
   expect(new URL(page.url()).hash).toBe('#forms=seed-trays.3.41');
   await page.goto('about:blank');
   await page.goto('/class/forms/#forms=seed-trays.3.41');
-  await expect(page.locator('[data-part="before"]')).toHaveText(told ?? '');
+  await expect(page.locator('[data-part="before"]')).toHaveText(described ?? '');
 });
 
 test('each form and the key print on pages of their own', async ({ page }) => {

@@ -13,11 +13,11 @@ test('the set maker shows what its form asks for, and keeps it in the address', 
   expect(new URL(page.url()).hash).toMatch(/^#set=1\.seed-trays\.r\.5\.b\.4294967295\./);
   await expect(page.locator('[data-part="key"] .kit-address')).toHaveText(page.url());
 
-  const told = await page.locator('[data-part="sheet"]').textContent();
+  const described = await page.locator('[data-part="sheet"]').textContent();
   await page.goto('about:blank');
   await page.goBack();
   await live(page);
-  await expect(page.locator('[data-part="sheet"]')).toHaveText(told ?? '');
+  await expect(page.locator('[data-part="sheet"]')).toHaveText(described ?? '');
   await expect(page.locator('#kit-seed')).toHaveValue('4294967295');
 });
 

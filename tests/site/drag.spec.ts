@@ -377,9 +377,9 @@ for (const { path, of, from, to } of [
     await drawing.hover();
     await live(page);
     // Once what drags is there the figure is drawn anew, and tells of its axes.
-    const told = () =>
+    const described = () =>
       drawing.evaluate((element) => 'scale' in (element.querySelector(':scope > svg') ?? element));
-    await expect.poll(told).toBe(true);
+    await expect.poll(described).toBe(true);
     const before = await drawing.innerHTML();
     const [at = { x: 0, y: 0 }, end = { x: 0, y: 0 }] = await onScreen(drawing, from, to);
     await page.mouse.move(10, 10);

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from '@playwright/test';
 import { expect, live, test } from './test.ts';
-import { visitorLink, visitorLineUp } from './visitor.ts';
+import { visitorLink, visitorComparison } from './visitor.ts';
 
 const said = (page: Page) => page.locator('[data-part=said]');
 const rows = (page: Page) => page.locator('[data-kept]');
@@ -27,7 +27,7 @@ test('a line-up is put in, renamed, saved, erased and taken from its file again'
   await page.getByRole('button', { name: 'Save to a file: Blades of mine' }).click();
   const file = await (await saving).path();
   expect(JSON.parse(await readFile(file, 'utf8'))).toMatchObject({
-    lineUps: [{ name: 'Blades of mine', lineUp: visitorLineUp }],
+    comparisons: [{ name: 'Blades of mine', comparison: visitorComparison }],
   });
   await expect(rows(page)).toContainText('Last saved to a file');
 

@@ -96,8 +96,8 @@ plain(
       expect(complaints.filter((text) => !/frame-ancestors|X-Frame-Options/i.test(text))).toEqual([]);
       expect(complaints.some((text) => /frame-ancestors/.test(text))).toBe(true);
     } finally {
-      await site.stop();
-      await around.stop();
+      await site.endPoint();
+      await around.endPoint();
       rmSync(folder, { recursive: true, force: true });
     }
   },

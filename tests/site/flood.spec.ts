@@ -1,7 +1,7 @@
 import type { Locator, Page } from '@playwright/test';
 import { crc32, deflateRaw, toBase64Url } from '../../src/comparison/link/bytes.ts';
 import { expect, live, test } from './test.ts';
-import { visitorLink, visitorLineUp } from './visitor.ts';
+import { visitorLink, visitorComparison } from './visitor.ts';
 
 const megabytes = 2_000_000;
 
@@ -35,7 +35,7 @@ function noise(length: number): Buffer {
 }
 
 const nested = '{"keenfold":"line-ups","version":1,"lineUps":['.repeat(2000);
-const lineUpText = JSON.stringify(visitorLineUp);
+const comparisonText = JSON.stringify(visitorComparison);
 
 /** Files that are none of this site's. */
 const files: Record<string, Buffer> = {
@@ -46,7 +46,7 @@ const files: Record<string, Buffer> = {
     '<svg xmlns="http://www.w3.org/2000/svg" onload="window.struck = 1"><script>window.struck = 1</script></svg>',
   ),
   'prototype.json': Buffer.from(
-    `{"keenfold":"line-ups","version":1,"__proto__":{"struck":1},"lineUps":[{"name":"x","lineUp":{"__proto__":{"struck":1},"constructor":{"prototype":{"struck":1}},${lineUpText.slice(1)}}]}`,
+    `{"keenfold":"line-ups","version":1,"__proto__":{"struck":1},"lineUps":[{"name":"x","lineUp":{"__proto__":{"struck":1},"constructor":{"prototype":{"struck":1}},${comparisonText.slice(1)}}]}`,
   ),
   'deep.json': Buffer.from(nested),
 };

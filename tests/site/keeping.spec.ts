@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
 import { expect, live, test } from './test.ts';
-import { visitorLink, visitorLineUp } from './visitor.ts';
+import { visitorLink, visitorComparison } from './visitor.ts';
 
 /** Every key under which the site keeps something, read from its source. */
 const keys = [
@@ -71,16 +71,16 @@ test('line-ups kept by the first version are read', async ({ page }) => {
   await page.goto('/class/');
   const [link = ''] = readFileSync('tests/comparison/link/links/v1.txt', 'utf8').split('\n');
   await page.evaluate(
-    ([old, lineUp]) => {
+    ([old, comparison]) => {
       localStorage.setItem('keenfold.line-up', old);
       localStorage.setItem(
         'keenfold.drawer',
         JSON.stringify({
-          items: [{ id: '1', name: 'An old one', kept: '', saved: null, version: 1, lineUp }],
+          items: [{ id: '1', name: 'An old one', kept: '', saved: null, version: 1, comparison }],
         }),
       );
     },
-    [link, visitorLineUp] as const,
+    [link, visitorComparison] as const,
   );
   await page.goto('/bench/');
   await live(page);

@@ -27,7 +27,7 @@ const test = site.extend<{ base: string; folder: string; host: StaticHost }>({
   host: async ({ folder, base }, use) => {
     const host = await hostOf(folder, base);
     await use(host);
-    await host.stop();
+    await host.endPoint();
   },
   baseURL: async ({ host }, use) => {
     await use(host.address);
@@ -61,7 +61,7 @@ test('nothing is kept under a hand that moves, but once it rests', async ({ page
 
 test('a visited site opens whole without a network', async ({ page, host }) => {
   await visit(page, 'lessons/forty-and-forty/');
-  await host.stop();
+  await host.endPoint();
   const all = [
     ...pages().filter((page) => !isAlone(page)),
     ...['.js', '.css', '.woff2'].flatMap((kind) =>
@@ -94,7 +94,7 @@ test('a visited site opens whole without a network', async ({ page, host }) => {
 
 test('an address that is nowhere says so without a network too', async ({ page, context, host }) => {
   await visit(page, '.');
-  await host.stop();
+  await host.endPoint();
   // A page of its own: the browser's complaint about the answer 404 is no fault here.
   const nowhere = await context.newPage();
   const answer = await nowhere.goto('nowhere/');
@@ -127,7 +127,7 @@ test('a figure alone is kept once a reader of the site has opened it, and never 
   await page.goto(`embed/chain/${visitorLink}`);
   expect(await kept()).toEqual(['/embed/chain/']);
 
-  await host.stop();
+  await host.endPoint();
   await page.reload();
   await expect(page.locator('html')).toHaveAttribute('data-live', 'on');
   await expect(page.locator('.whose.own')).toContainText('Tern');
@@ -153,7 +153,7 @@ test.describe('below a path', () => {
   }) => {
     test.slow();
     await visit(page, 'lessons/forty-and-forty/');
-    await host.stop();
+    await host.endPoint();
     await page.goto('bench/');
     await live(page);
 

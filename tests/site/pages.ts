@@ -43,10 +43,11 @@ export const lessons = (): string[] =>
   pages().filter((page) => /^\/lessons\/.+\/$/.test(page) && !isBook(page));
 
 /** The tool among the pages: its allowance of script is its own. */
-export const isBench = (page: string): boolean => page === '/bench/';
+export const isComparePage = (page: string): boolean => page === '/bench/';
 
 /** Pages whose live half is their content, and comes with them: the bench's fields, the drawer's list, the log of runs. */
-export const comesLive = (page: string): boolean => isBench(page) || page === '/drawer/' || page === '/runs/';
+export const comesLive = (page: string): boolean =>
+  isComparePage(page) || page === '/drawer/' || page === '/runs/';
 
 /** Whether a script is of those every page runs before it is touched. */
 export const isStart = (url: string): boolean => /\/_astro\/(Boot|start)\./.test(url);

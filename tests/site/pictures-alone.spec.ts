@@ -5,7 +5,7 @@ import { everything } from '../../src/topics/all.ts';
 import { builtFiles, dist, isAlone } from './pages.ts';
 import { apart, asAlone, asOnPage, menuOf, openAlone, saved } from './standing-alone.ts';
 import { expect, live, test } from './test.ts';
-import { visitorLink, visitorLineUp } from './visitor.ts';
+import { visitorLink, visitorComparison } from './visitor.ts';
 
 // On screens of one dot a pixel Plot sets lines on half pixels; at build there is no screen.
 test.use({ deviceScaleFactor: 2, colorScheme: 'light' });
@@ -42,7 +42,7 @@ test('a visitor’s own figure as an SVG that stands alone looks as it does on t
   page,
   context,
 }) => {
-  const scene = sceneOf(visitorLineUp);
+  const scene = sceneOf(visitorComparison);
   await page.goto(`/telling/${visitorLink}`);
   await live(page);
   const sheet = page.locator('#figure-chain');

@@ -6,9 +6,9 @@ import { unguarded } from '../../src/runs/spreadsheet.ts';
 import { everything } from '../../src/topics/all.ts';
 import { menuOf, saved } from './standing-alone.ts';
 import { expect, live, test } from './test.ts';
-import { visitorLink, visitorLineUp } from './visitor.ts';
+import { visitorLink, visitorComparison } from './visitor.ts';
 
-const scene = sceneOf(visitorLineUp);
+const scene = sceneOf(visitorComparison);
 const chain = everything.figure('chain');
 
 /** Opens the telling with a visitor's line-up, and the menu of its chain, by keyboard. */

@@ -3,7 +3,7 @@ import type { Page } from '@playwright/test';
 import { decodeLink, encodeLink } from '../../src/comparison/link/codec.ts';
 import { aRun } from '../runs/runs.ts';
 import { expect, live, test } from './test.ts';
-import { visitorLineUp } from './visitor.ts';
+import { visitorComparison } from './visitor.ts';
 
 const verdict = (page: Page) => page.locator('.runs-verdict');
 const said = (page: Page) => page.locator('[data-part=said]').first();
@@ -211,10 +211,10 @@ test('runs too many for a link come back after a reload, and in their file', asy
   await expect(page.locator('[data-part=more-text]')).toContainText('The first 100 of 1500');
   await expect(page).toHaveURL(/#with=/);
   await expect(verdict(page)).toContainText('Alike');
-  const told = await verdict(page).textContent();
+  const described = await verdict(page).textContent();
   await page.reload();
   await live(page);
-  await expect(verdict(page)).toHaveText(told ?? '?');
+  await expect(verdict(page)).toHaveText(described ?? '?');
   await expect(page.locator('#address-message')).toBeHidden();
 
   const [saved] = await Promise.all([
@@ -227,7 +227,7 @@ test('runs too many for a link come back after a reload, and in their file', asy
     .locator('#log-file')
     .setInputFiles({ name: 'saved.json', mimeType: 'application/json', buffer: Buffer.from(text) });
   await expect(page.locator('[data-part=import-said]')).toContainText('1500 runs');
-  await expect(verdict(page)).toHaveText(told ?? '?');
+  await expect(verdict(page)).toHaveText(described ?? '?');
 });
 
 test('a million rows are read without the page standing still, and can be stopped', async ({
@@ -342,7 +342,7 @@ test('the figures are numbered as they are read, with readings in the log and wi
       series: [0, 10, 30, 100].map((cut) => ({ cut, sharpness: 90 - (index + 1) * 0.2 * cut })),
     };
   });
-  await open(page, encodeLink({ ...visitorLineUp, runs }));
+  await open(page, encodeLink({ ...visitorComparison, runs }));
   await expect.poll(() => numbers(page)).toEqual(upTo(7));
   const regions = page.getByRole('region', { name: /^Numbers of figure/, includeHidden: true });
   expect(await regions.evaluateAll((all) => all.map((region) => region.ariaLabel))).toEqual(

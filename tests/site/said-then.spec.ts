@@ -2,13 +2,13 @@ import { readFileSync } from 'node:fs';
 import { crc32, deflateRawSync } from 'node:zlib';
 import { pack } from '../../src/comparison/link/positions.ts';
 import { expect, live, test } from './test.ts';
-import { visitorLineUp, visitorLink } from './visitor.ts';
+import { visitorComparison, visitorLink } from './visitor.ts';
 
 const [old = ''] = readFileSync('tests/comparison/link/links/v1.txt', 'utf8').split('\n');
 
 /** A link of the form of today as another model would have made it. */
 function madeWith(model: string, head: readonly number[]): string {
-  const packed = deflateRawSync(Buffer.from(JSON.stringify([model, head, ...pack(visitorLineUp)])));
+  const packed = deflateRawSync(Buffer.from(JSON.stringify([model, head, ...pack(visitorComparison)])));
   const bytes = Buffer.alloc(6);
   bytes.writeUInt32BE(crc32(packed));
   bytes.writeUInt16BE(packed.length, 4);

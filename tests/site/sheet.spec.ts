@@ -1,9 +1,9 @@
 import { pdfPages } from './pdf.ts';
 import { expect, live, test } from './test.ts';
-import { visitorLink, visitorLineUp } from './visitor.ts';
+import { visitorLink, visitorComparison } from './visitor.ts';
 import { bandBehind } from '../../src/topics/band/words.ts';
 import { encodeLink } from '../../src/comparison/link/codec.ts';
-import { lineUpMarkdown } from '../../src/compare/sheet/markdown.ts';
+import { comparisonMarkdown } from '../../src/compare/sheet/markdown.ts';
 import { sceneOf } from '../../src/scene/scene.ts';
 
 test('the line-up is copied as Markdown, and its sheet is reached from bench and telling', async ({
@@ -17,16 +17,16 @@ test('the line-up is copied as Markdown, and its sheet is reached from bench and
   await page.getByRole('link', { name: 'Print it on one sheet' }).click();
   await expect(page).toHaveURL(/\/sheet\/#with=/);
   await live(page);
-  await expect(page.locator('h1')).toHaveText(visitorLineUp.title);
+  await expect(page.locator('h1')).toHaveText(visitorComparison.title);
   await expect(page.locator('[data-part=invented]')).toBeHidden();
   await expect(page.getByRole('img', { name: 'A code that opens this line-up' })).toBeVisible();
   await page.getByRole('button', { name: 'Copy as Markdown' }).press('Enter');
   await expect(page.locator('[data-part=said]')).toContainText('Copied');
   const copied = await page.evaluate(() => navigator.clipboard.readText());
-  const scene = sceneOf(visitorLineUp);
+  const scene = sceneOf(visitorComparison);
   const band = bandBehind(scene, 'more');
   expect(band.join(' ')).toMatch(/sure only to between/);
-  expect(copied).toBe(lineUpMarkdown(scene, new URL(`/bench/${visitorLink}`, baseURL).href, band));
+  expect(copied).toBe(comparisonMarkdown(scene, new URL(`/bench/${visitorLink}`, baseURL).href, band));
   await page.goto('/telling/');
   await expect(page.getByRole('link', { name: 'Print it on one sheet' })).toBeVisible();
 });
@@ -34,7 +34,7 @@ test('the line-up is copied as Markdown, and its sheet is reached from bench and
 test('the sheet is one page of A4 and of Letter with two knives and with eight, its words selectable', async ({
   page,
 }) => {
-  const [first, second] = visitorLineUp.knives;
+  const [first, second] = visitorComparison.knives;
   if (!first || !second) throw new Error('the visitor has two knives');
   const eight = [
     first,
@@ -47,14 +47,14 @@ test('the sheet is one page of A4 and of Letter with two knives and with eight, 
   ];
   // What browsers leave about a page of their own accord.
   const margin = { top: '10mm', right: '10mm', bottom: '10mm', left: '10mm' };
-  for (const entry of [visitorLineUp, { ...visitorLineUp, knives: eight }]) {
+  for (const entry of [visitorComparison, { ...visitorComparison, knives: eight }]) {
     await page.goto('about:blank');
     await page.goto(`/sheet/${encodeLink(entry)}`);
     await live(page);
     for (const format of ['A4', 'Letter']) {
       const pages = await pdfPages(await page.pdf({ format, margin }));
       expect(pages.length, `${format}, ${entry.knives.length} knives`).toBe(1);
-      for (const words of [visitorLineUp.title, 'Tern', 'Knot', 'Pocket', '×1.61', 'not a measurement'])
+      for (const words of [visitorComparison.title, 'Tern', 'Knot', 'Pocket', '×1.61', 'not a measurement'])
         expect(pages[0]).toContain(words);
     }
   }

@@ -71,10 +71,10 @@ async function squares(png: Buffer): Promise<Squares> {
   const inks = new Float64Array(across * down * 3);
   for (let y = 0; y < down * side; y += 1)
     for (let x = 0; x < across * side; x += 1) {
-      const square = (Math.floor(y / side) * across + Math.floor(x / side)) * 3;
+      const checkPrediction = (Math.floor(y / side) * across + Math.floor(x / side)) * 3;
       const dot = (y * info.width + x) * 3;
       for (let ink = 0; ink < 3; ink += 1)
-        inks[square + ink] = (inks[square + ink] ?? 0) + (data[dot + ink] ?? 0) / side ** 2;
+        inks[checkPrediction + ink] = (inks[checkPrediction + ink] ?? 0) + (data[dot + ink] ?? 0) / side ** 2;
     }
   return { across, down, inks };
 }
@@ -89,9 +89,11 @@ export async function apart(one: Buffer, two: Buffer): Promise<{ most: number; s
   const [a, b] = [await squares(one), await squares(two)];
   if (a.across !== b.across || a.down !== b.down) return { most: 255, share: 1 };
   let [most, many] = [0, 0];
-  for (let square = 0; square < a.inks.length; square += 3) {
+  for (let checkPrediction = 0; checkPrediction < a.inks.length; checkPrediction += 3) {
     const far = Math.max(
-      ...[0, 1, 2].map((ink) => Math.abs((a.inks[square + ink] ?? 0) - (b.inks[square + ink] ?? 0))),
+      ...[0, 1, 2].map((ink) =>
+        Math.abs((a.inks[checkPrediction + ink] ?? 0) - (b.inks[checkPrediction + ink] ?? 0)),
+      ),
     );
     most = Math.max(most, far);
     if (far > 8) many += 1;

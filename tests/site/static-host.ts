@@ -29,7 +29,7 @@ export interface StaticHost {
   /** The site's address, with the slash at its end. */
   address: string;
   /** Leaves every later question unanswered, as where there is no network. */
-  stop: () => Promise<void>;
+  endPoint: () => Promise<void>;
   /** Answers again, at the same address. */
   start: () => Promise<void>;
 }
@@ -57,7 +57,7 @@ export async function hostOf(folder: string, base = '/'): Promise<StaticHost> {
   return {
     address: `http://127.0.0.1:${port}${base}`,
     start,
-    stop: () =>
+    endPoint: () =>
       new Promise((resolve) => {
         server.close(() => {
           resolve();

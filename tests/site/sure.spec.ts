@@ -1,8 +1,8 @@
 import type { Locator, Page } from '@playwright/test';
 import { expect, live, test } from './test.ts';
-import { visitorLineUp, visitorLink } from './visitor.ts';
+import { visitorComparison, visitorLink } from './visitor.ts';
 import { encodeLink } from '../../src/comparison/link/codec.ts';
-import type { LineUpEntry } from '../../src/comparison/schema.ts';
+import type { ComparisonEntry } from '../../src/comparison/schema.ts';
 
 const band = (page: Page) => page.locator('kf-words[of=band]');
 const headline = (page: Page) => page.locator('kf-words[of=answer-band]');
@@ -34,9 +34,9 @@ test('the band comes with another line-up, never with the example’s numbers, a
 });
 
 /** Two knives with a degree between them, and a gauge that is a degree off either way. */
-const alike: LineUpEntry = {
-  ...visitorLineUp,
-  knives: visitorLineUp.knives.map((knife, index) => ({
+const alike: ComparisonEntry = {
+  ...visitorComparison,
+  knives: visitorComparison.knives.map((knife, index) => ({
     ...knife,
     angle: { deg: { value: 19 + index, plusMinus: 1.5 } },
     edgeMm: { value: 0.42, plusMinus: 0.03 },

@@ -2,7 +2,7 @@ import type { Page } from '@playwright/test';
 import { encodeLink } from '../../src/comparison/link/codec.ts';
 import { comesLive } from './pages.ts';
 import { expect, live, test } from './test.ts';
-import { visitorLink, visitorLineUp } from './visitor.ts';
+import { visitorLink, visitorComparison } from './visitor.ts';
 
 const angle = (page: Page) => page.locator('[data-field=angle] input').first();
 
@@ -68,8 +68,8 @@ test('what two tabs put into the drawer is all kept, and each tab shows it', asy
 });
 
 const secondLink = encodeLink({
-  ...visitorLineUp,
-  knives: visitorLineUp.knives.map((knife) => ({ ...knife, name: `${knife.name} 2nd` })),
+  ...visitorComparison,
+  knives: visitorComparison.knives.map((knife) => ({ ...knife, name: `${knife.name} 2nd` })),
 });
 
 for (const path of ['/lessons/how-sure/', '/telling/', '/bench/'])
@@ -81,7 +81,7 @@ for (const path of ['/lessons/how-sure/', '/telling/', '/bench/'])
     const said = () => page.locator('kf-words:not(kf-late *, [data-late])').allInnerTexts();
     const demo = await said();
     expect(demo.length).toBeGreaterThan(1);
-    const names = visitorLineUp.knives.map(({ name }) => name);
+    const names = visitorComparison.knives.map(({ name }) => name);
     const shows = async (texts: readonly string[], not: string) => {
       for (const text of texts) await expect.poll(read).toContain(text);
       await expect.poll(read).not.toContain(not);

@@ -1,5 +1,5 @@
 import { expect, live, test, unfold } from './test.ts';
-import { visitorLink, visitorLineUp } from './visitor.ts';
+import { visitorLink, visitorComparison } from './visitor.ts';
 
 test('a call made first is kept beside the answer, by keyboard alone', async ({ page }) => {
   await page.goto(`/telling/${visitorLink}`);
@@ -28,7 +28,7 @@ test('the telling is copied at three depths, each with the link that shows it', 
     await expect(page.locator('kf-retell [data-part=said]')).toContainText('Copied');
     const copied = await page.evaluate(() => navigator.clipboard.readText());
     expect(copied).toContain('/telling/#with=');
-    expect(copied).toContain(visitorLineUp.knives[0]?.name ?? '?');
+    expect(copied).toContain(visitorComparison.knives[0]?.name ?? '?');
     const ratio = /×[\d.]+/.exec((await page.locator('.lead').textContent()) ?? '')?.[0] ?? '?';
     expect(copied).toContain(ratio);
     expect(copied).toMatch(/sure only to between ×[\d.]+ and ×[\d.]+/);

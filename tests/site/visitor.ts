@@ -1,8 +1,8 @@
 import { encodeLink } from '../../src/comparison/link/codec.ts';
-import type { LineUpEntry } from '../../src/comparison/schema.ts';
+import type { ComparisonEntry } from '../../src/comparison/schema.ts';
 
 /** A visitor's line-up for the tests, invented, in which nothing is as in the pages' own example. */
-export const visitorLineUp: LineUpEntry = {
+export const visitorComparison: ComparisonEntry = {
   title: 'Two blades from a drawer',
   knives: [
     {
@@ -30,16 +30,16 @@ export const visitorLineUp: LineUpEntry = {
   ],
   baseline: 'knot',
   subject: 'tern',
-  reading: 'close',
+  reading: 'careful',
   work: 'rope',
   slicePush: 2,
   contactDepthMm: 6,
   friction: 0.3,
   assumptions: {},
   lengthUnit: 'mm',
-  evenedUp: [],
+  madeEqual: [],
   faceValues: null,
 };
 
 /** The fragment that carries it. */
-export const visitorLink = encodeLink(visitorLineUp);
+export const visitorLink = encodeLink(visitorComparison);

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { notes, plan, standardName, standards } from '../../src/components/content/class-notes.ts';
 
 /** Reckons the left side of a line of the board: numbers, + − × ÷ ^ √ and brackets. */
-function reckoned(text: string): number {
+function computed(text: string): number {
   const parts = text.match(/[\d.]+|[-+−×÷^√()]/g) ?? [];
   let at = 0;
   const atom = (): number => {
@@ -67,7 +67,7 @@ describe.each(Object.entries(notes))('the note on %s', (_, note) => {
       const [, left = '', sign, right = ''] = /^(.+) ([=≈]) ([\d.]+)$/.exec(line) ?? [];
       expect(left, line).not.toBe('');
       const decimals = right.split('.')[1]?.length ?? 0;
-      const off = Math.abs(reckoned(left) - Number(right));
+      const off = Math.abs(computed(left) - Number(right));
       expect(off, line).toBeLessThan(sign === '=' ? 1e-9 : 0.5 * 10 ** -decimals);
       // What is only near is said to be near.
       if (sign === '≈') expect(off, line).toBeGreaterThan(1e-9);

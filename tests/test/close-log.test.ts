@@ -5,7 +5,7 @@ import { planOf, sheetOf } from '../../src/topics/plan/values.ts';
 import { runsOf } from '../../src/scene/runs.ts';
 import { runsWords } from '../../src/topics/runs/words.ts';
 import { sceneOf } from '../../src/scene/scene.ts';
-import type { LineUpEntry } from '../../src/comparison/schema.ts';
+import type { ComparisonEntry } from '../../src/comparison/schema.ts';
 import { isSheetCode } from '../../src/model/index.ts';
 import { keyColumns, sheetRows } from '../../src/test/sheet-rows.ts';
 import { validate } from '../../src/comparison/schema.ts';
@@ -14,10 +14,11 @@ import { notRecorded } from '../../src/runs/log.ts';
 import { aRun } from '../runs/runs.ts';
 import { loft } from '../comparison/entries.ts';
 
-const said = (entry: LineUpEntry): string => (runsWords['runs-entered']?.(sceneOf(entry)) ?? []).join(' ');
+const said = (entry: ComparisonEntry): string =>
+  (runsWords['runs-entered']?.(sceneOf(entry)) ?? []).join(' ');
 
 /** The loft with a run under every code of its sheet, as a judge would log them. */
-function coded(): { entry: LineUpEntry; key: string[][] } {
+function coded(): { entry: ComparisonEntry; key: string[][] } {
   const { key } = sheetRows(sceneOf(loft()));
   const runs = key.map(([order = '', code = ''], index) =>
     aRun({
@@ -25,20 +26,20 @@ function coded(): { entry: LineUpEntry; key: string[][] } {
       knife: index === 0 ? code.toLowerCase() : code,
       cuts: 100 + Number(order),
       sharpening: notRecorded,
-      lot: notRecorded,
+      batch: notRecorded,
     }),
   );
   return { entry: { ...loft(), runs }, key };
 }
 
 /** The plan a line-up has though none was entered: its scatter is not part of what is kept. */
-function planFrom(entry: LineUpEntry) {
+function planFrom(entry: ComparisonEntry) {
   const { cv: _cv, from: _from, ...plan } = planOf(sceneOf(entry));
   return plan;
 }
 
 test('a sheet in the open needs no key: it names the knives', () => {
-  const plan = { ratio: 1.25, lots: 3, blind: false, seed: 1 };
+  const plan = { ratio: 1.25, batches: 3, blind: false, seed: 1 };
   const { sheet, key } = sheetRows(sceneOf({ ...loft(), plan }));
   expect(key).toEqual([]);
   expect(new Set(sheet.map(([, , knife]) => knife))).toEqual(new Set(loft().knives.map(({ name }) => name)));
@@ -51,7 +52,7 @@ describe('a blind log that is closed', () => {
     const { sheet } = sheetRows(sceneOf(entry));
     const closed = closeLog(sceneOf(entry));
     expect(validate(closed)).toMatchObject({ ok: true });
-    expect(closed.runs?.map(({ knife, sharpening, lot }) => [knife, sharpening, lot])).toEqual(
+    expect(closed.runs?.map(({ knife, sharpening, batch }) => [knife, sharpening, batch])).toEqual(
       key.map(([, code, knife], index) => [knife, code, sheet[index]?.[1]]),
     );
     expect(runsOf(sceneOf(closed)).strangers).toEqual([]);
@@ -69,8 +70,8 @@ describe('a blind log that is closed', () => {
     const { entry, key } = coded();
     const [, code = '', knife = ''] = key[0] ?? [];
     const runs = [
-      aRun({ knife: 'Dunlin', lot: notRecorded }),
-      aRun({ knife: code, lot: 'coil 9', sharpening: 'tenth' }),
+      aRun({ knife: 'Dunlin', batch: notRecorded }),
+      aRun({ knife: code, batch: 'coil 9', sharpening: 'tenth' }),
       aRun({ knife: 'ZZ88' }),
     ];
     expect(closeLog(sceneOf({ ...entry, runs })).runs).toEqual([runs[0], { ...runs[1], knife }, runs[2]]);
@@ -102,7 +103,7 @@ describe('a blind log that is closed', () => {
       const read = decodeLink(encodeLink(entry));
       expect(read.ok && read.entry.plan).toEqual(entry.plan);
     }
-    const plan = { ratio: 1.25, lots: 3, blind: true, seed: 1, closed: false };
+    const plan = { ratio: 1.25, batches: 3, blind: true, seed: 1, closed: false };
     expect(validate({ ...loft(), plan })).toMatchObject({
       problems: [{ path: 'plan.closed', message: 'closed is true where the log is closed, else left out' }],
     });
@@ -130,7 +131,7 @@ test('an open log says which codes wait, and takes them for no knife it does not
     /^The log has .*Runs under \w{4}, .* more codes get their knives when the log is closed/,
   );
   expect(said(entry)).not.toMatch(/No knife of the line-up/);
-  const named = { ...entry, plan: { ratio: 1.25, lots: 3, blind: false, seed: 1 } };
+  const named = { ...entry, plan: { ratio: 1.25, batches: 3, blind: false, seed: 1 } };
   expect(said(named)).toMatch(/No knife of the line-up is called/);
   for (const [, code = ''] of key) expect(isSheetCode(code), code).toBe(true);
   for (const name of ['Dunlin', 'KM4', 'AB23', 'KM80', 'KM423']) expect(isSheetCode(name), name).toBe(false);

@@ -6,8 +6,8 @@ import { aRun } from '../runs/runs.ts';
 
 test.each<[(typeof logColumns)[number], Partial<Run>, string]>([
   ['Knife', {}, 'Plover'],
-  ['Lot', { lot: 'coil 3' }, 'coil 3'],
-  ['Lot', { lot: notRecorded }, '–'],
+  ['Lot', { batch: 'coil 3' }, 'coil 3'],
+  ['Lot', { batch: notRecorded }, '–'],
   ['Sharpening', { sharpening: notRecorded }, '–'],
   ['Until the stop', { cuts: 120 }, '120 cuts'],
   ['Until the stop', { cuts: 120, censored: true }, 'over 120 cuts, ended early'],
@@ -18,7 +18,7 @@ test.each<[(typeof logColumns)[number], Partial<Run>, string]>([
   ['Burr checked', { burrChecked: true }, 'yes'],
   ['Burr checked', { burrChecked: false }, 'no'],
   ['Burr checked', { burrChecked: notRecorded }, '–'],
-  ['Stop', { stop: 'a strand tears' }, 'a strand tears'],
+  ['Stop', { endPoint: 'a strand tears' }, 'a strand tears'],
   ['Judged by', { judge: 'the rigger' }, 'the rigger'],
 ])('the column “%s” of a run with %o reads %s', (column, change, text) => {
   const cells = logCells(aRun(change));

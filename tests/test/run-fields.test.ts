@@ -20,9 +20,11 @@ describe('a run typed into fields', () => {
   });
 
   test('empty fields are not recorded', () => {
-    const read = readRun(texts({ lot: ' ', judge: '', angleDeg: '', startSharpness: '', checkedEvery: '' }));
+    const read = readRun(
+      texts({ batch: ' ', judge: '', angleDeg: '', startSharpness: '', checkedEvery: '' }),
+    );
     expect(read.ok && read.run).toMatchObject({
-      lot: 'not recorded',
+      batch: 'not recorded',
       judge: 'not recorded',
       angleDeg: 'not recorded',
       startSharpness: 'not recorded',
@@ -38,8 +40,8 @@ describe('a run typed into fields', () => {
     ['reach', '1e308', /not between|not above/],
     ['angleDeg', '50', /above 45°/],
     ['checkedEvery', '-3', /not between 0 and/],
-    ['lot', 'x'.repeat(200), /at most 80/],
-    ['stop', 'a\u0000b', /cannot be shown/],
+    ['batch', 'x'.repeat(200), /at most 80/],
+    ['endPoint', 'a\u0000b', /cannot be shown/],
     ['knife', '', /Choose the knife/],
   ] as const)('%s “%s” is refused at its field', (field, text, message) => {
     const read = readRun(texts({ [field]: text }));
@@ -120,7 +122,7 @@ describe('the plan’s fields', () => {
     ['cv', '0', /not between/],
     ['ratio', '1', /not between/],
     ['runs', '2.5', /not a whole number/],
-    ['lots', 'three', /not readable/],
+    ['batches', 'three', /not readable/],
   ])('%s “%s” is refused', (name, text, message) => {
     const written = planFieldNamed(name).write(firstPlan, text);
     expect(written.ok ? '' : written.message).toMatch(message);

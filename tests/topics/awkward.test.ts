@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { sceneOf } from '../../src/scene/scene.ts';
 import type { Scene } from '../../src/scene/scene.ts';
 import { validate } from '../../src/comparison/schema.ts';
-import type { LineUpEntry } from '../../src/comparison/schema.ts';
+import type { ComparisonEntry } from '../../src/comparison/schema.ts';
 import { draw } from '../../src/figure-kit/draw.ts';
 import { sizes } from '../../src/figure-kit/figure.ts';
 import { everything, topics } from '../../src/topics/all.ts';
@@ -15,7 +15,7 @@ import { awkward } from './awkward.ts';
 const folder = new URL('awkward/', import.meta.url);
 
 const names = Object.keys(awkward);
-const entryOf = (name: string): LineUpEntry => {
+const entryOf = (name: string): ComparisonEntry => {
   const checked = validate(awkward[name]);
   if (!checked.ok)
     throw new Error(
@@ -41,12 +41,12 @@ const ofNeither = [
 ];
 
 /** Of the whole line-up, whichever of its knives is looked at. */
-const ofTheLineUp = ['band-nearest', 'runs-sheet', 'runs-start'];
+const ofTheComparison = ['band-nearest', 'runs-sheet', 'runs-start'];
 
 const row = (cells: readonly string[]): string => `| ${cells.join(' | ')} |`;
 
 /** All that one topic says of a line-up. */
-function told(name: string, topic: Topic, scene: Scene): string {
+function described(name: string, topic: Topic, scene: Scene): string {
   const sections = Object.keys(topic.words ?? {}).map((of) => {
     const sentences = everything.words(of)(scene);
     return `## ${of}\n\n${sentences.length > 0 ? sentences.join('\n') : '(nothing to say)'}\n`;
@@ -84,7 +84,7 @@ describe.each(names)('%s', (name) => {
   const scene = sceneOf(entryOf(name));
 
   test.each(Object.entries(topics))('says of %s what was read and approved', (topicName, topic) => {
-    const text = told(name, topic, scene);
+    const text = described(name, topic, scene);
     expect(text).not.toMatch(/NaN|Infinity|undefined|\[object|null/);
     kept(`${topicName}/${name}.md`, text);
   });
@@ -92,7 +92,7 @@ describe.each(names)('%s', (name) => {
   test.each(['chain', 'sections'])('draws the %s that was looked at', (of) => {
     const drawing = drawn(of, scene);
     expect(drawing).not.toMatch(/NaN|Infinity|undefined|style=/);
-    kept(`chain/${name}.${of}.svg`, drawing);
+    kept(`overview/${name}.${of}.svg`, drawing);
   });
 
   test('says nothing broken', () => {
@@ -110,7 +110,7 @@ describe.each(names)('%s', (name) => {
     for (const of of words) {
       const paragraph = everything.words(of)(scene).join(' ');
       if (ofNeither.includes(of)) expect(paragraph).not.toMatch(/Dunlin|Plover/);
-      else if (paragraph !== '' && !ofTheLineUp.includes(of))
+      else if (paragraph !== '' && !ofTheComparison.includes(of))
         expect(everything.words(of)(opposite).join(' '), of).not.toBe(paragraph);
     }
   });
@@ -120,8 +120,8 @@ test('thirty or more, and nothing is kept of any other', () => {
   expect(names.length).toBeGreaterThanOrEqual(30);
   const files = names.flatMap((name) => [
     ...Object.keys(topics).map((topic) => `${topic}/${name}.md`),
-    `chain/${name}.chain.svg`,
-    `chain/${name}.sections.svg`,
+    `overview/${name}.chain.svg`,
+    `overview/${name}.sections.svg`,
   ]);
   const found = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((file) =>
     file.includes('.'),

@@ -1,4 +1,4 @@
-import type { KnifeEntry, LineUpEntry } from '../../src/comparison/schema.ts';
+import type { KnifeEntry, ComparisonEntry } from '../../src/comparison/schema.ts';
 
 /**
  * Thirty line-ups that make sentences and drawings stumble. All invented, as is every knife in them; `awkward.test.ts`
@@ -26,21 +26,21 @@ const dunlin = (change: Change = {}): KnifeEntry => ({ ...plain, id: 'dunlin', n
 export const pair = (
   subject: Change,
   baseline: Change = {},
-  rest: Partial<Omit<LineUpEntry, 'knives' | 'baseline' | 'subject'>> = {},
-): LineUpEntry => ({
+  rest: Partial<Omit<ComparisonEntry, 'knives' | 'baseline' | 'subject'>> = {},
+): ComparisonEntry => ({
   title: 'Two knives of the loft',
   invented: true,
   knives: [{ ...plain, ...baseline }, dunlin(subject)],
   baseline: 'plover',
   subject: 'dunlin',
-  reading: 'close',
+  reading: 'careful',
   work: 'rope',
   slicePush: 3,
   contactDepthMm: 8,
   friction: 0.25,
   assumptions: {},
   lengthUnit: 'mm',
-  evenedUp: [],
+  madeEqual: [],
   faceValues: null,
   ...rest,
 });
@@ -80,9 +80,9 @@ const flock = ['Curlew', 'Avocet', 'Knot', 'Ruff', 'Whimbrel', 'Sanderling'].map
   }),
 );
 
-export const awkward: Record<string, LineUpEntry> = {
+export const awkward: Record<string, ComparisonEntry> = {
   equal: pair({}),
-  'equal-pocket': pair({}, {}, { reading: 'pocket' }),
+  'equal-pocket': pair({}, {}, { reading: 'quick' }),
   microbevel: pair({ angle: { deg: 12 }, microbevelDeg: 20 }),
   'microbevel-on-both': pair({ angle: { deg: 12 }, microbevelDeg: 16 }, { microbevelDeg: 24 }),
   convex: pair({ grind: { form: 'convex', spineMm: 3, heightMm: 16, radiusMm: 80 } }),
@@ -103,7 +103,7 @@ export const awkward: Record<string, LineUpEntry> = {
   'readings-disagree': pair({ angle: { deg: 14 }, finish: { scale: 'FEPA-P', grit: 2000 } }),
   'too-soft-for-the-regression': pair({ ...better, hrc: 46 }),
   'too-hard-for-the-regression': pair({ ...better, hrc: 68 }),
-  'refused-carbide-pocket': pair({ ...better, hrc: 46 }, {}, { reading: 'pocket' }),
+  'refused-carbide-pocket': pair({ ...better, hrc: 46 }, {}, { reading: 'quick' }),
   'at-the-floor': pair({ angle: { deg: 5 } }),
   'looks-included': pair({ angle: { deg: 40, perSide: true } }),
   'measured-with-a-caliper': pair({
@@ -154,13 +154,13 @@ export const awkward: Record<string, LineUpEntry> = {
   'pocket-waist': pair(
     { ...better, grind: { form: 'hollow', spineMm: 2.6, heightMm: 18, radiusMm: 90 } },
     {},
-    { reading: 'pocket' },
+    { reading: 'quick' },
   ),
-  'geometry-evened-up': pair(better, {}, { evenedUp: ['angleDeg', 'edgeMm', 'grind'] }),
+  'geometry-evened-up': pair(better, {}, { madeEqual: ['angleDeg', 'edgeMm', 'grind'] }),
   'all-evened-up': pair(
     better,
     {},
-    { evenedUp: ['angleDeg', 'edgeMm', 'finish', 'grind', 'hrc', 'carbideVolPercent'] },
+    { madeEqual: ['angleDeg', 'edgeMm', 'finish', 'grind', 'hrc', 'carbideVolPercent'] },
   ),
   'face-values': pair(better, {}, { faceValues: [40, 40, -30] }),
   'much-slicing': pair(

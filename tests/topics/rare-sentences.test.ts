@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { lineUpMarkdown } from '../../src/compare/sheet/markdown.ts';
+import { comparisonMarkdown } from '../../src/compare/sheet/markdown.ts';
 import { exponentsOf } from '../../src/scene/routes.ts';
 import { sceneOf } from '../../src/scene/scene.ts';
 import { validate } from '../../src/comparison/schema.ts';
-import type { LineUpEntry, PlanEntry } from '../../src/comparison/schema.ts';
-import { tellingText } from '../../src/topics/explained/text.ts';
+import type { ComparisonEntry, PlanEntry } from '../../src/comparison/schema.ts';
+import { explainedText } from '../../src/topics/explained/text.ts';
 import { sentencesOf } from '../../src/phrases/sentences-of.ts';
 import { whatItTakes } from '../../src/model/index.ts';
 import { notRecorded } from '../../src/runs/log.ts';
@@ -15,9 +15,9 @@ import { awkward, pair } from './awkward.ts';
 import { exact } from '../model/knives.ts';
 
 /** Sentences that hardly any line-up calls up, each asked of one made for it; and what it must say there. */
-type Rare = [why: string, words: string, entry: LineUpEntry, said: RegExp];
+type Rare = [why: string, words: string, entry: ComparisonEntry, said: RegExp];
 
-function told(of: string, entry: LineUpEntry): string {
+function described(of: string, entry: ComparisonEntry): string {
   // Nobody ever reads a sentence about a line-up the site refuses.
   expect(validate(entry)).toMatchObject({ ok: true });
   return everything
@@ -27,13 +27,13 @@ function told(of: string, entry: LineUpEntry): string {
 }
 const check = (all: readonly Rare[]) => {
   test.each(all)('%s', (_, of, entry, said) => {
-    expect(told(of, entry)).toMatch(said);
+    expect(described(of, entry)).toMatch(said);
   });
 };
 
 const unknown = (low: number, high: number) => ({ unknown: true as const, low, high });
-const real = ({ invented: _demo, ...entry }: LineUpEntry): LineUpEntry => entry;
-const withRuns = (runs: Run[], rest: Partial<LineUpEntry> = {}): LineUpEntry =>
+const real = ({ invented: _demo, ...entry }: ComparisonEntry): ComparisonEntry => entry;
+const withRuns = (runs: Run[], rest: Partial<ComparisonEntry> = {}): ComparisonEntry =>
   real({ ...pair({ angle: { deg: 15 } }), runs, ...rest });
 const cut = (knife: string, cuts: readonly number[], change: Partial<Run> = {}): Run[] =>
   cuts.map((many, index) => aRun({ knife, cuts: many, sharpening: `${knife} ${index}`, ...change }));
@@ -43,10 +43,10 @@ const inMm = (runs: Run[]): Run[] => runs.map(({ cuts = 0, ...run }) => ({ ...ru
 const softAlike = pair({ hrc: 46, carbide: { volPercent: { CrC: 10 } } }, { hrc: 46 });
 
 /** Alike in slicing, not in rolling: a slimmer edge with a finish so much finer. */
-const slicesAlike = (): LineUpEntry => {
+const slicesAlike = (): ComparisonEntry => {
   const slim = pair({ angle: { deg: 17 }, finish: { um: 30 } });
-  const { lineUp } = sceneOf(slim);
-  const { value } = whatItTakes(lineUp, { knife: 'dunlin', against: 'plover', attribute: 'finish' });
+  const { comparison } = sceneOf(slim);
+  const { value } = whatItTakes(comparison, { knife: 'dunlin', against: 'plover', attribute: 'finish' });
   return pair({ angle: { deg: 17 }, finish: { um: value ?? 0 } });
 };
 
@@ -76,7 +76,7 @@ describe('the chain', () => {
       pair(
         { angle: { deg: 16 }, finish: { um: 32 } },
         { angle: { deg: 20 }, finish: { um: 50 } },
-        { reading: 'pocket' },
+        { reading: 'quick' },
       ),
       /^The terms for and against Dunlin nearly cancel/,
     ],
@@ -224,7 +224,7 @@ describe('the limits', () => {
 });
 
 describe('a position', () => {
-  const holding = (position: LineUpEntry['position'] & object): LineUpEntry =>
+  const holding = (position: ComparisonEntry['position'] & object): ComparisonEntry =>
     pair({ angle: { deg: 15 }, edgeMm: 0.3 }, {}, { position });
   const between = exponentsOf(sceneOf(pair({})));
 
@@ -260,11 +260,14 @@ describe('a position', () => {
 describe('a log', () => {
   const even = [95, 100, 105];
   const both = [...cut('Dunlin', even), ...cut('Plover', even)];
-  const lots = (knife: string, names: readonly string[]): Run[] =>
-    names.flatMap((lot) =>
-      cut(knife, even, { lot }).map((run) => ({ ...run, sharpening: `${knife} ${lot} ${run.sharpening}` })),
+  const batches = (knife: string, names: readonly string[]): Run[] =>
+    names.flatMap((batch) =>
+      cut(knife, even, { batch }).map((run) => ({
+        ...run,
+        sharpening: `${knife} ${batch} ${run.sharpening}`,
+      })),
     );
-  const plan: PlanEntry = { ratio: 1.25, lots: 3, blind: true, seed: 1 };
+  const plan: PlanEntry = { ratio: 1.25, batches: 3, blind: true, seed: 1 };
 
   check([
     [
@@ -282,7 +285,7 @@ describe('a log', () => {
     [
       'with a lot of one knife only',
       'runs-verdict',
-      withRuns([...lots('Dunlin', ['a', 'b', 'c']), ...lots('Plover', ['a', 'b'])]),
+      withRuns([...batches('Dunlin', ['a', 'b', 'c']), ...batches('Plover', ['a', 'b'])]),
       /Only one of the two was cut in c, which says nothing here\./,
     ],
     [
@@ -296,7 +299,7 @@ describe('a log', () => {
       'runs-verdict',
       withRuns([
         ...both,
-        ...cut('Dunlin', [130, 131], { censored: true, lot: 'late' }).map((run, i) => ({
+        ...cut('Dunlin', [130, 131], { censored: true, batch: 'late' }).map((run, i) => ({
           ...run,
           sharpening: `late ${i}`,
         })),
@@ -313,8 +316,8 @@ describe('a log', () => {
       'with a run far off, of no lot',
       'runs-odd',
       withRuns([
-        ...cut('Dunlin', [120, 125, 130, 128, 122, 127, 900], { lot: notRecorded }),
-        ...cut('Plover', even, { lot: notRecorded }),
+        ...cut('Dunlin', [120, 125, 130, 128, 122, 127, 900], { batch: notRecorded }),
+        ...cut('Plover', even, { batch: notRecorded }),
       ]),
       /^Far from the others: Dunlin at 900 cuts\. It is drawn/,
     ],
@@ -375,10 +378,10 @@ describe('a log', () => {
 });
 
 describe('a plan of runs', () => {
-  const planned = (change: Partial<PlanEntry>): LineUpEntry =>
+  const planned = (change: Partial<PlanEntry>): ComparisonEntry =>
     real({
       ...pair({ angle: { deg: 15 } }),
-      plan: { ratio: 1.25, lots: 3, blind: true, seed: 1, ...change },
+      plan: { ratio: 1.25, batches: 3, blind: true, seed: 1, ...change },
     });
 
   check([
@@ -437,10 +440,10 @@ test('a line-up that is not invented is not called so, in any text', () => {
   ] as const) {
     const scene = sceneOf(one);
     const texts = [
-      tellingText(scene, 'one sentence', 'plain text', 'https://keenfold.example/'),
-      lineUpMarkdown(scene, 'https://keenfold.example/'),
-      told('telling-compared', one),
-      told('whose', one),
+      explainedText(scene, 'one sentence', 'plain text', 'https://keenfold.example/'),
+      comparisonMarkdown(scene, 'https://keenfold.example/'),
+      described('telling-compared', one),
+      described('whose', one),
     ];
     for (const text of texts) expect(/invented/i.test(text), text).toBe(invented);
   }

@@ -11,7 +11,7 @@ import type { Drawing } from '../../pictures/drawing.ts';
 import { draw } from '../../figure-kit/draw.ts';
 import { sizes } from '../../figure-kit/figure.ts';
 import { everything } from '../../topics/all.ts';
-import { comparisons } from '../../components/content/comparisons.ts';
+import { publishedComparisons } from '../../components/content/comparisons.ts';
 import { lessonEntry } from '../../components/content/lesson-entry.ts';
 import { loft } from '../../components/scene.ts';
 
@@ -73,10 +73,10 @@ async function all(): Promise<Preview[]> {
   const lessons = await getCollection('lessons');
   const plain = (await getCollection('plain')).sort((a, b) => a.data.order - b.data.order);
   const whole = sceneOf(loft());
-  const told = plain.map(({ id, body, data }) =>
+  const described = plain.map(({ id, body, data }) =>
     asked(`plain/${id}`, body, data.question, sceneOf(plainEntry(data.faceValues))),
   );
-  const [first] = told;
+  const [first] = described;
   return [
     {
       name: 'site',
@@ -87,11 +87,11 @@ async function all(): Promise<Preview[]> {
         alt: `Why does one knife outlast another? A drawing beside it: ${everything.figure('chain').caption(whole)}`,
       },
     },
-    ...comparisons().map(({ name, entry }) => compared(`comparisons/${name}`, sceneOf(entry))),
+    ...publishedComparisons().map(({ name, entry }) => compared(`comparisons/${name}`, sceneOf(entry))),
     ...lessons.map(({ id, body, data }) =>
-      asked(`lessons/${id}`, body, data.question, sceneOf(lessonEntry(data.lineUp))),
+      asked(`lessons/${id}`, body, data.question, sceneOf(lessonEntry(data.comparison))),
     ),
-    ...told,
+    ...described,
     ...(first ? [{ name: 'plain', card: { ...first.card, title: 'Percentages that multiply' } }] : []),
   ];
 }

@@ -1,6 +1,6 @@
 import { MODEL_NUMBER } from '../../model/index.ts';
 import { jobOf } from '../../phrases/job.ts';
-import { lineUpTable } from './table.ts';
+import { comparisonTable } from './table.ts';
 import { escapeMarkdown } from '../../phrases/markdown.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { sentencesOf } from '../../phrases/sentences-of.ts';
@@ -12,9 +12,9 @@ import { words } from '../../topics/overview/words.ts';
  * @param link the address that opens it
  * @param band what is said of how sure the ratio is (`bandBehind`), which takes many samples
  */
-export function lineUpMarkdown(scene: Scene, link: string, band: readonly string[] = []): string {
+export function comparisonMarkdown(scene: Scene, link: string, band: readonly string[] = []): string {
   const { entry, baseline } = scene;
-  const { columns, rows } = lineUpTable(scene);
+  const { columns, rows } = comparisonTable(scene);
   const line = (cells: readonly string[]) => `| ${cells.map(escapeMarkdown).join(' | ')} |`;
   const work = jobOf(entry).name;
   const say = (name: string) => sentencesOf(words, name, scene).filter((sentence) => sentence !== '');

@@ -1,26 +1,29 @@
 import type { Scene } from '../../scene/scene.ts';
 import { times } from '../../scene/show.ts';
-import { told } from '../../phrases/factor-phrases.ts';
+import { described } from '../../phrases/factor-phrases.ts';
 
 /** A whole line-up in one table: a knife a column, its measures, and its ratio to the baseline three ways. */
-export function lineUpTable({ knives, lineUp, rows }: Scene): { columns: string[]; rows: string[][] } {
-  const { wedge, apex, ...others } = told;
+export function comparisonTable({ knives, comparison, rows }: Scene): {
+  columns: string[];
+  rows: string[][];
+} {
+  const { wedge, apex, ...others } = described;
   const measures = [
     { title: 'Edge angle', measure: wedge.measure },
-    ...(lineUp.knives.some(({ microbevelAngleDeg }) => microbevelAngleDeg !== undefined)
+    ...(comparison.knives.some(({ microbevelAngleDeg }) => microbevelAngleDeg !== undefined)
       ? [{ title: 'At the apex', measure: apex.measure }]
       : []),
     ...Object.values(others),
   ];
-  const ratio = (reading: 'close' | 'pocket', of: 'product' | 'rival') =>
+  const ratio = (reading: 'careful' | 'quick', of: 'product' | 'rival') =>
     rows[reading].map((row) => times(row[of]));
   return {
     columns: ['', ...knives.map(({ name }) => name)],
     rows: [
-      ...measures.map(({ title, measure }) => [title, ...lineUp.knives.map(measure)]),
-      ['Close reading', ...ratio('close', 'product')],
-      ['Forces added instead', ...ratio('close', 'rival')],
-      ['Pocket reading', ...ratio('pocket', 'product')],
+      ...measures.map(({ title, measure }) => [title, ...comparison.knives.map(measure)]),
+      ['Close reading', ...ratio('careful', 'product')],
+      ['Forces added instead', ...ratio('careful', 'rival')],
+      ['Pocket reading', ...ratio('quick', 'product')],
     ],
   };
 }

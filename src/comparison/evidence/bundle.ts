@@ -2,16 +2,16 @@
 import * as v from 'valibot';
 import { MODEL_NUMBER } from '../../model/index.ts';
 import { validate } from '../schema.ts';
-import type { LineUpEntry } from '../schema.ts';
+import type { ComparisonEntry } from '../schema.ts';
 import { evidenceOf } from './evidence.ts';
 import type { Evidence, EvidenceQuestion } from './evidence.ts';
 
 /** The file as parsed. `digest` is the SHA-256 of everything else, so that no cell changes unnoticed. */
 export interface EvidenceBundle {
   kind: 'keenfold evidence';
-  version: 1;
+  version: 2;
   modelNumber: string;
-  entry: LineUpEntry;
+  entry: ComparisonEntry;
   question: EvidenceQuestion;
   results: Evidence;
   digest: string;
@@ -30,14 +30,14 @@ const questionSchema = v.strictObject({
   against: v.string(),
   samples: v.pipe(v.number(), v.integer(), v.minValue(100), v.maxValue(1_000_000)),
   seed: v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(0xffffffff)),
-  withinLots: v.boolean(),
+  withinBatches: v.boolean(),
   confidence: v.pipe(v.number(), v.minValue(0.5), v.ltValue(1)),
   alikeWithin: v.strictObject({ low: v.number(), high: v.number() }),
 }) satisfies v.GenericSchema<EvidenceQuestion>;
 
 const bundleSchema = v.strictObject({
   kind: v.literal('keenfold evidence'),
-  version: v.literal(1),
+  version: v.literal(2),
   modelNumber: v.string(),
   entry: v.unknown(),
   question: questionSchema,
@@ -53,10 +53,10 @@ const tolerance = 1e-9;
  *
  * @throws RangeError as `evidenceOf`
  */
-export async function evidenceBundle(entry: LineUpEntry, question: EvidenceQuestion): Promise<string> {
+export async function evidenceBundle(entry: ComparisonEntry, question: EvidenceQuestion): Promise<string> {
   const content = {
     kind: 'keenfold evidence' as const,
-    version: 1 as const,
+    version: 2 as const,
     modelNumber: MODEL_NUMBER,
     entry,
     question,
@@ -124,19 +124,19 @@ async function digestOf(content: object): Promise<string> {
 }
 
 /** Where what is stated differs from what was reckoned. */
-function* differences(path: string, reckoned: unknown, stated: unknown): Generator<BundleProblem> {
-  if (typeof reckoned === 'number' && typeof stated === 'number') {
-    if (!(Math.abs(reckoned - stated) <= tolerance * Math.max(1, Math.abs(reckoned))))
-      yield { path, message: `${stated} is stated, ${reckoned} is reckoned` };
+function* differences(path: string, computed: unknown, stated: unknown): Generator<BundleProblem> {
+  if (typeof computed === 'number' && typeof stated === 'number') {
+    if (!(Math.abs(computed - stated) <= tolerance * Math.max(1, Math.abs(computed))))
+      yield { path, message: `${stated} is stated, ${computed} is reckoned` };
     return;
   }
-  if (isRecord(reckoned) && isRecord(stated)) {
-    for (const key of new Set([...Object.keys(reckoned), ...Object.keys(stated)]))
-      yield* differences(`${path}.${key}`, reckoned[key], stated[key]);
+  if (isRecord(computed) && isRecord(stated)) {
+    for (const key of new Set([...Object.keys(computed), ...Object.keys(stated)]))
+      yield* differences(`${path}.${key}`, computed[key], stated[key]);
     return;
   }
-  if (reckoned !== stated)
-    yield { path, message: `${JSON.stringify(stated)} is stated, ${JSON.stringify(reckoned)} is reckoned` };
+  if (computed !== stated)
+    yield { path, message: `${JSON.stringify(stated)} is stated, ${JSON.stringify(computed)} is reckoned` };
 }
 
 const isRecord = (value: unknown): value is Record<string, unknown> =>

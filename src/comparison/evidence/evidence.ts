@@ -1,8 +1,8 @@
 /** What a line-up and its runs come to, reckoned from nothing but themselves: the results an evidence bundle states. */
-import { compare, predict, square } from '../../model/index.ts';
-import type { AlikeBounds, Measured, Prediction, Row, Squared } from '../../model/index.ts';
+import { compare, predict, checkPrediction } from '../../model/index.ts';
+import type { AlikeBounds, Measured, Prediction, Row, PredictionCheck } from '../../model/index.ts';
 import { toModel } from '../schema.ts';
-import type { LineUpEntry } from '../schema.ts';
+import type { ComparisonEntry } from '../schema.ts';
 import { measureLog } from '../../runs/measure.ts';
 
 /** What was asked of the line-up. */
@@ -13,7 +13,7 @@ export interface EvidenceQuestion {
   /** Samples of the prediction, and their seed. */
   samples: number;
   seed: number;
-  withinLots: boolean;
+  withinBatches: boolean;
   confidence: number;
   alikeWithin: AlikeBounds;
 }
@@ -25,27 +25,27 @@ export interface Evidence {
   /** The measured ratio, or why there is none. */
   measured: Measured | { why: string };
   /** Null where nothing was measured. */
-  squared: Squared | null;
+  predictionCheck: PredictionCheck | null;
 }
 
 /**
  * @throws RangeError for a knife that is not in the line-up, or what `predict` and `compare` refuse
  */
-export function evidenceOf(entry: LineUpEntry, question: EvidenceQuestion): Evidence {
-  const { knife, against, samples, seed, withinLots, confidence, alikeWithin } = question;
+export function evidenceOf(entry: ComparisonEntry, question: EvidenceQuestion): Evidence {
+  const { knife, against, samples, seed, withinBatches, confidence, alikeWithin } = question;
   const nameOf = (id: string): string => {
     const found = entry.knives.find((candidate) => candidate.id === id);
     if (found === undefined) throw new RangeError(`knife ${id} is not one of the line-up's`);
     return found.name;
   };
   const names = { knife: nameOf(knife), against: nameOf(against) };
-  const lineUp = { ...toModel(entry), baseline: against };
-  const predicted = predict(lineUp, { samples, seed }).find((prediction) => prediction.knife === knife);
+  const comparison = { ...toModel(entry), baseline: against };
+  const predicted = predict(comparison, { samples, seed }).find((prediction) => prediction.knife === knife);
   if (predicted === undefined) throw new RangeError(`knife ${knife} is not among the predicted`);
   const { variance: _variance, ...band } = predicted;
-  const log = measureLog(entry.runs ?? [], { ...names, withinLots, confidence, alikeWithin });
+  const log = measureLog(entry.runs ?? [], { ...names, withinBatches, confidence, alikeWithin });
   return {
-    rows: compare(lineUp).rows.map(({ knife: id, terms, product, rival, complete }) => ({
+    rows: compare(comparison).rows.map(({ knife: id, terms, product, rival, complete }) => ({
       knife: id,
       terms,
       product,
@@ -54,9 +54,9 @@ export function evidenceOf(entry: LineUpEntry, question: EvidenceQuestion): Evid
     })),
     predicted: band,
     measured: log.ok ? log.measured : { why: log.why },
-    squared:
+    predictionCheck:
       log.ok && band.low < band.high
-        ? square({ predicted: band, measured: log.measured, measuredConfidence: confidence })
+        ? checkPrediction({ predicted: band, measured: log.measured, measuredConfidence: confidence })
         : null,
   };
 }

@@ -5,13 +5,13 @@ import { ofKnife } from '../found.ts';
 import { documentVersion, migrate } from '../migrations.ts';
 import { pack, unpack } from './positions.ts';
 import { validate } from '../schema.ts';
-import type { LineUpEntry } from '../schema.ts';
+import type { ComparisonEntry } from '../schema.ts';
 import { toModel } from '../to-model.ts';
 
 /*
  * A link's fragment is `#with=<version>.<payload>`; the payload is base64url of
  *
- *     4 bytes  CRC-32 of the packed bytes
+ *     4 bytes  CRC-32 of the packed bytes, from version 3 on with the version before them
  *     2 bytes  how many packed bytes there are
  *     …        packed bytes: raw deflate of JSON [model number, …positions]
  *
@@ -29,7 +29,7 @@ export type LinkTrouble =
 
 export interface OpenedLink {
   ok: true;
-  entry: LineUpEntry;
+  entry: ComparisonEntry;
   /** The model the link was made with. */
   modelNumber: string;
   /** True where that is this model: the numbers are those its maker saw. */
@@ -44,24 +44,24 @@ export type DecodedLink = OpenedLink | { ok: false; kind: LinkTrouble; why: stri
 
 /** What a link says the model said when it was made: the subject's ratio to the baseline. */
 export interface Said {
-  close: number;
-  pocket: number;
+  careful: number;
+  quick: number;
   rival: number;
 }
 
 const trouble = (kind: LinkTrouble, why: string): DecodedLink => ({ ok: false, kind, why });
 
 /** What reads the lists of each version. A version once sent stays here for good. */
-const readers: Readonly<Record<number, (packed: unknown) => unknown>> = { 1: unpack, 2: unpack };
+const readers: Readonly<Record<number, (packed: unknown) => unknown>> = { 1: unpack, 2: unpack, 3: unpack };
 
 /**
  * A line-up as the fragment of an address.
  *
  * @param entry A line-up that `validate` accepts.
- * @returns `#with=2.…`; about 600 characters for four knives, and what a reader takes for the longest line-up. Runs go
+ * @returns `#with=3.…`; about 600 characters for four knives, and what a reader takes for the longest line-up. Runs go
  * along where they fit: a link of more than 4,000 characters leaves them behind and says so when it is opened.
  */
-export function encodeLink(entry: LineUpEntry): string {
+export function encodeLink(entry: ComparisonEntry): string {
   const whole = packedOf(entry, 0);
   if (entry.runs === undefined || whole.length <= mostPackedWithRuns) return fragmentOf(whole);
   const { runs: _left, ...rest } = entry;
@@ -71,13 +71,13 @@ export function encodeLink(entry: LineUpEntry): string {
 /** Some of the programs that pass links on cut those of more than 4,000 characters. */
 const mostPackedWithRuns = 3000;
 
-function saidNow(entry: LineUpEntry): number[] {
+function saidNow(entry: ComparisonEntry): number[] {
   const rows = compared(toModel(entry));
-  const [close, pocket] = [ofKnife(rows.close, entry.subject), ofKnife(rows.pocket, entry.subject)];
-  return [close.product, pocket.product, close.rival].map((ratio) => Number(ratio.toPrecision(4)));
+  const [careful, quick] = [ofKnife(rows.careful, entry.subject), ofKnife(rows.quick, entry.subject)];
+  return [careful.product, quick.product, careful.rival].map((ratio) => Number(ratio.toPrecision(4)));
 }
 
-function packedOf(entry: LineUpEntry, leftBehind: 0 | 1): Uint8Array {
+function packedOf(entry: ComparisonEntry, leftBehind: 0 | 1): Uint8Array {
   const head = [...saidNow(entry), ...(leftBehind ? [leftBehind] : [])];
   return deflateRaw(new TextEncoder().encode(JSON.stringify([MODEL_NUMBER, head, ...pack(entry)])));
 }
@@ -85,7 +85,7 @@ function packedOf(entry: LineUpEntry, leftBehind: 0 | 1): Uint8Array {
 function fragmentOf(packed: Uint8Array): string {
   const bytes = new Uint8Array(headBytes + packed.length);
   const view = new DataView(bytes.buffer);
-  view.setUint32(0, crc32(packed));
+  view.setUint32(0, checksum(packed, documentVersion));
   view.setUint16(4, packed.length);
   bytes.set(packed, headBytes);
   return `${opening}${documentVersion}.${toBase64Url(bytes)}`;
@@ -119,12 +119,12 @@ export function decodeLink(fragment: string): DecodedLink {
     );
   }
   if (!payload) return trouble('cut short', 'The link ends before its line-up begins. Copy it again, whole.');
-  const packed = payloadBytes(payload);
+  const packed = payloadBytes(payload, version);
   return packed instanceof Uint8Array ? opened(packed, version) : packed;
 }
 
 /** The packed bytes of a payload whose length and checksum hold. */
-function payloadBytes(payload: string): Uint8Array | DecodedLink {
+function payloadBytes(payload: string, version: number): Uint8Array | DecodedLink {
   const altered = trouble(
     'altered',
     'The link was altered on its way: its checksum does not hold. Copy it again.',
@@ -138,11 +138,15 @@ function payloadBytes(payload: string): Uint8Array | DecodedLink {
   const missing = head.getUint16(4) > Math.floor((payload.length * 3) / 4) - headBytes;
   const bytes = fromBase64Url(payload);
   const packed = bytes?.subarray(headBytes);
-  const holds = packed !== undefined && crc32(packed) === head.getUint32(0);
+  const holds = packed !== undefined && checksum(packed, version) === head.getUint32(0);
   if (!holds) return missing ? cutShort : altered;
   if (head.getUint16(4) !== packed.length) return altered;
   return packed;
 }
+
+/** Of the packed bytes; from version 3 on of the version too, so that an altered version does not open. */
+const checksum = (packed: Uint8Array, version: number): number =>
+  crc32(version < 3 ? packed : Uint8Array.of(version, ...packed));
 
 function opened(packed: Uint8Array, version: number): DecodedLink {
   const unpacked = inflateRaw(packed, mostUnpackedBytes);
@@ -173,10 +177,10 @@ function opened(packed: Uint8Array, version: number): DecodedLink {
 /** What the head of a link says; nothing where it says nothing sensible, for it is only told, never used. */
 function saidThen(head: unknown): { said?: Said; runsLeftBehind?: true } {
   if (!Array.isArray(head)) return {};
-  const [close, pocket, rival, leftBehind] = head as unknown[];
+  const [careful, quick, rival, leftBehind] = head as unknown[];
   const sensible = (value: unknown): value is number => typeof value === 'number' && value > 0 && value < 1e9;
   return {
-    ...(sensible(close) && sensible(pocket) && sensible(rival) ? { said: { close, pocket, rival } } : {}),
+    ...(sensible(careful) && sensible(quick) && sensible(rival) ? { said: { careful, quick, rival } } : {}),
     ...(leftBehind === 1 ? { runsLeftBehind: true } : {}),
   };
 }

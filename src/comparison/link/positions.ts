@@ -14,9 +14,9 @@ import { packRun, unpackRun } from './run-positions.ts';
 import type {
   AngleEntry,
   CarbideEntry,
-  Evenable,
+  Equalisable,
   KnifeEntry,
-  LineUpEntry,
+  ComparisonEntry,
   Placed,
   PlanEntry,
 } from '../schema.ts';
@@ -39,8 +39,8 @@ const states = [
 const scales = ['FEPA-P', 'FEPA-F', 'JIS', 'CAMI'] as const satisfies GritScale[];
 const forms = ['flat', 'hollow', 'convex'] as const satisfies GrindForm[];
 const carbides = ['Fe3C', 'CrC', 'CrVC', 'MC', 'M6C', 'MN', 'CrN'] as const satisfies CarbideKind[];
-const readings = ['pocket', 'close'] as const satisfies LineUpEntry['reading'][];
-const lengthUnits = ['mm', 'thou'] as const satisfies LineUpEntry['lengthUnit'][];
+const readings = ['quick', 'careful'] as const satisfies ComparisonEntry['reading'][];
+const lengthUnits = ['mm', 'thou'] as const satisfies ComparisonEntry['lengthUnit'][];
 const attributes = [
   'angleDeg',
   'edgeMm',
@@ -48,7 +48,7 @@ const attributes = [
   'grind',
   'hrc',
   'carbideVolPercent',
-] as const satisfies Evenable[];
+] as const satisfies Equalisable[];
 const exponents = [
   'angleExponent',
   'thicknessExponent',
@@ -63,17 +63,17 @@ const held = {
   floor: ['moving', 'still'],
 } as const satisfies { [D in Dispute]: readonly NonNullable<Position[D]>[] };
 const gauges = ['angleDeg', 'edgeMm', 'hrc'] as const satisfies (keyof NonNullable<
-  LineUpEntry['gaugeBias']
+  ComparisonEntry['gaugeBias']
 >)[];
 const planned = [
   'cv',
   'ratio',
-  'lots',
+  'batches',
   'seed',
   'blind',
   'runs',
   'control',
-  'stop',
+  'endPoint',
   'closed',
   'reopened',
   'start',
@@ -171,7 +171,7 @@ const packPlan = (plan: PlanEntry): Packed =>
   );
 
 /** The line-up as lists. What version 1 did not have stands at the end. */
-export function pack(entry: LineUpEntry): Packed[] {
+export function pack(entry: ComparisonEntry): Packed[] {
   const place = (id: string) => entry.knives.findIndex((knife) => knife.id === id);
   return [
     entry.title,
@@ -186,7 +186,7 @@ export function pack(entry: LineUpEntry): Packed[] {
     packQuantity(entry.friction),
     packAssumptions(entry.assumptions),
     lengthUnits.indexOf(entry.lengthUnit),
-    entry.evenedUp.map((attribute) => attributes.indexOf(attribute)),
+    entry.madeEqual.map((attribute) => attributes.indexOf(attribute)),
     entry.faceValues,
     orNull(entry.gaugeBias, (bias) => trimmed(gauges.map((gauge) => bias[gauge] ?? null))),
     orNull(entry.position, packPosition),
@@ -318,7 +318,7 @@ export function unpack(packed: Unread): unknown {
     friction,
     assumptions,
     lengthUnit,
-    evenedUp,
+    madeEqual,
     faceValues,
     gaugeBias,
     position,
@@ -341,7 +341,7 @@ export function unpack(packed: Unread): unknown {
     friction: unpackQuantity(friction),
     assumptions: unpackAssumptions(assumptions),
     lengthUnit: named(lengthUnits, lengthUnit),
-    evenedUp: list(evenedUp).map((index) => named(attributes, index)),
+    madeEqual: list(madeEqual).map((index) => named(attributes, index)),
     faceValues,
     ...field('gaugeBias', gaugeBias, (bias) => unpackNamed(gauges, bias, (_, value) => value)),
     ...field('position', position, (stands) =>

@@ -13,10 +13,10 @@ const same = (value: string | number): Packed => value;
 export function packRun(run: Run): Packed {
   const list: Packed[] = [
     run.knife,
-    packRecorded(run.lot, same),
+    packRecorded(run.batch, same),
     packRecorded(run.sharpening, same),
     run.cutMm ?? null,
-    packRecorded(run.stop, same),
+    packRecorded(run.endPoint, same),
     packRecorded(run.checkedEvery, same),
     packRecorded(run.startSharpness, same),
     packRecorded(run.angleDeg, same),
@@ -39,10 +39,10 @@ const field = (name: string, value: unknown): object =>
 export function unpackRun(packed: unknown): unknown {
   const [
     knife,
-    lot,
+    batch,
     sharpening,
     cutMm,
-    stop,
+    endPoint,
     every,
     start,
     angle,
@@ -55,10 +55,10 @@ export function unpackRun(packed: unknown): unknown {
   ] = Array.isArray(packed) ? (packed as unknown[]) : [];
   return {
     knife,
-    lot: unpackRecorded(lot),
+    batch: unpackRecorded(batch),
     sharpening: unpackRecorded(sharpening),
     ...field('cutMm', cutMm),
-    stop: unpackRecorded(stop),
+    endPoint: unpackRecorded(endPoint),
     checkedEvery: unpackRecorded(every),
     startSharpness: unpackRecorded(start),
     angleDeg: unpackRecorded(angle),

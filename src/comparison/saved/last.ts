@@ -1,29 +1,29 @@
 import { decodeLink, encodeLink } from '../link/codec.ts';
 import { validate } from '../schema.ts';
-import type { LineUpEntry } from '../schema.ts';
+import type { ComparisonEntry } from '../schema.ts';
 
 const key = 'keenfold.line-up';
 /** Where one that cannot be read is kept aside. */
 export const unreadKey = 'keenfold.line-up.unread';
 
-export type KeepTrouble = 'denied' | 'full' | 'corrupted';
+export type StorageTrouble = 'denied' | 'full' | 'corrupted';
 
 /** Trouble with the storage. `first` is true once for each kind: then it is said, afterwards it is known. */
-export interface NotKept {
+export interface NotSaved {
   ok: false;
-  kind: KeepTrouble;
+  kind: StorageTrouble;
   message: string;
   first: boolean;
 }
 
 /** Keeps the last line-up on the visitor's machine. Never throws: without storage the page goes on in memory. */
-export interface Keeper {
-  keep(entry: LineUpEntry): { ok: true } | NotKept;
+export interface ComparisonStorage {
+  keep(entry: ComparisonEntry): { ok: true } | NotSaved;
   /** The line-up kept, null where there is none yet. */
-  recall(): { ok: true; entry: LineUpEntry | null } | NotKept;
+  load(): { ok: true; entry: ComparisonEntry | null } | NotSaved;
 }
 
-const messages: Record<KeepTrouble, string> = {
+const messages: Record<StorageTrouble, string> = {
   denied:
     'This browser does not let the page keep your line-up. It is here until you close the page; copy its link to keep it.',
   full: 'There is no room left on this machine to keep your line-up. It is here until you close the page; copy its link to keep it.',
@@ -36,9 +36,9 @@ export type Shelf = Pick<Storage, 'getItem' | 'setItem'>;
 /**
  * @param openShelf Opens the storage. A function, since a browser that denies storage throws on the mere mention of it.
  */
-export function createKeeper(openShelf: () => Shelf = () => localStorage): Keeper {
-  const said = new Set<KeepTrouble>();
-  const notKept = (kind: KeepTrouble, detail = ''): NotKept => {
+export function createStorage(openShelf: () => Shelf = () => localStorage): ComparisonStorage {
+  const said = new Set<StorageTrouble>();
+  const notKept = (kind: StorageTrouble, detail = ''): NotSaved => {
     const first = !said.has(kind);
     said.add(kind);
     return {
@@ -59,7 +59,7 @@ export function createKeeper(openShelf: () => Shelf = () => localStorage): Keepe
         return notKept(isFull(error) ? 'full' : 'denied');
       }
     },
-    recall() {
+    load() {
       let shelf: Shelf;
       let text: string | null;
       try {
@@ -71,7 +71,7 @@ export function createKeeper(openShelf: () => Shelf = () => localStorage): Keepe
       if (text === null) return { ok: true, entry: null };
       const read = kept(text);
       if (read.ok) return read;
-      const aside = layAside(shelf, text) ? ' It is kept aside: the drawer saves it to a file.' : '';
+      const aside = setAside_(shelf, text) ? ' It is kept aside: the drawer saves it to a file.' : '';
       return notKept('corrupted', `${read.why}${aside}`);
     },
   };
@@ -83,7 +83,7 @@ export function createKeeper(openShelf: () => Shelf = () => localStorage): Keepe
  *
  * @returns whether it lies there now
  */
-function layAside(shelf: Shelf, text: string): boolean {
+function setAside_(shelf: Shelf, text: string): boolean {
   try {
     if (shelf.getItem(unreadKey) === null) shelf.setItem(unreadKey, text);
     return shelf.getItem(unreadKey) === text;
@@ -93,7 +93,7 @@ function layAside(shelf: Shelf, text: string): boolean {
 }
 
 /** The line-up of a kept text: a link, and below it the runs where there are any. */
-function kept(text: string): { ok: true; entry: LineUpEntry } | { ok: false; why: string } {
+function kept(text: string): { ok: true; entry: ComparisonEntry } | { ok: false; why: string } {
   const [link = '', runs] = text.split('\n', 2);
   const read = decodeLink(link);
   if (!read.ok) return read;

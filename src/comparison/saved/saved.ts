@@ -1,9 +1,9 @@
-import { readLineUps, tidyName } from '../files.ts';
+import { readComparisons, tidyName } from '../files.ts';
 import type { Named } from '../files.ts';
 import type { Shelf } from './last.ts';
-import { documentVersion, migrate } from '../migrations.ts';
+import { documentVersion, heldDocument, migrate } from '../migrations.ts';
 import { validate } from '../schema.ts';
-import type { LineUpEntry } from '../schema.ts';
+import type { ComparisonEntry } from '../schema.ts';
 
 /** A line-up in the drawer. Times are ISO 8601. */
 export interface Kept extends Named {
@@ -20,7 +20,7 @@ export interface Outcome {
 }
 
 /** The visitor's saved line-ups. Never throws: without storage they stay in memory, and that is said once. */
-export interface Drawer {
+export interface SavedList {
   items(): readonly Kept[];
   /** How many line-ups are stored that this version of the page cannot read. They are left as they are. */
   unread(): number;
@@ -28,7 +28,7 @@ export interface Drawer {
   unreadText(): string;
   /** Erases them for good. */
   eraseUnread(): Outcome;
-  put(entry: LineUpEntry, name?: string): Outcome;
+  put(entry: ComparisonEntry, name?: string): Outcome;
   rename(id: string, name: string): Outcome;
   copy(id: string): Outcome;
   erase(id: string): Outcome;
@@ -42,7 +42,7 @@ export interface Drawer {
 
 const key = 'keenfold.drawer';
 /** Where a stored text that cannot be read is laid aside, so that nothing writes over it. */
-export const unreadDrawerKey = 'keenfold.drawer.unreadable';
+export const unreadSavedKey = 'keenfold.drawer.unreadable';
 
 interface Stored {
   items: Kept[];
@@ -54,18 +54,18 @@ interface Stored {
  * @param openShelf opens the storage; a browser that denies storage throws on the mere mention of it
  * @param now the clock
  */
-export function createDrawer(
+export function createSavedList(
   openShelf: () => Shelf = () => localStorage,
   now: () => Date = () => new Date(),
-): Drawer {
+): SavedList {
   /** What is true where the storage could not be written, and what was stored when it was last looked at. */
   let memory: { mine: Stored; stored: Stored } | undefined;
-  let told = false;
+  let described = false;
   let erased: { item: Kept; at: number } | undefined;
 
   const trouble = (): string => {
-    if (told) return '';
-    told = true;
+    if (described) return '';
+    described = true;
     return ' This browser does not keep the drawer, or has no room for it: it is here until you close the page. Save it to a file.';
   };
 
@@ -93,7 +93,11 @@ export function createDrawer(
         key,
         JSON.stringify({
           items: [
-            ...next.items.map(({ entry, ...rest }) => ({ ...rest, version: documentVersion, lineUp: entry })),
+            ...next.items.map(({ entry, ...rest }) => ({
+              ...rest,
+              version: documentVersion,
+              comparison: entry,
+            })),
             ...next.unread,
           ],
         }),
@@ -176,14 +180,15 @@ export function createDrawer(
       );
     },
     take(text) {
-      const read = readLineUps(text);
+      const read = readComparisons(text);
       if (!read.ok) return { message: read.message };
       const { items, unread } = look();
       const all = [...items];
       let here = 0;
-      for (const lineUp of read.lineUps) {
-        if (all.some((item) => item.name === lineUp.name && same(item.entry, lineUp.entry))) here += 1;
-        else all.push(fresh(all, lineUp));
+      for (const comparison of read.comparisons) {
+        if (all.some((item) => item.name === comparison.name && same(item.entry, comparison.entry)))
+          here += 1;
+        else all.push(fresh(all, comparison));
       }
       const taken = all.length - items.length;
       const said = [
@@ -219,7 +224,8 @@ function merged(before: Stored, mine: Stored, now: Stored): Stored {
   return { items, unread: now.unread };
 }
 
-const same = (one: LineUpEntry, other: LineUpEntry): boolean => JSON.stringify(one) === JSON.stringify(other);
+const same = (one: ComparisonEntry, other: ComparisonEntry): boolean =>
+  JSON.stringify(one) === JSON.stringify(other);
 
 /** An id that nothing in the drawer has, what cannot be read included. */
 function freeId(items: readonly unknown[]): string {
@@ -245,7 +251,7 @@ function storedIn(shelf: Shelf): Stored {
   const document = parsed(text);
   if (!document) {
     // Before anything is written over it.
-    if (shelf.getItem(unreadDrawerKey) === null) shelf.setItem(unreadDrawerKey, text);
+    if (shelf.getItem(unreadSavedKey) === null) shelf.setItem(unreadSavedKey, text);
     return { items: [], unread: [] };
   }
   const read: Stored = { items: [], unread: [] };
@@ -259,11 +265,11 @@ function storedIn(shelf: Shelf): Stored {
 
 function keptOf(found: unknown, before: readonly Kept[]): Kept | undefined {
   if (typeof found !== 'object' || found === null) return undefined;
-  const { id, name, kept, saved, version, lineUp } = found as Record<string, unknown>;
+  const { id, name, kept, saved, version } = found as Record<string, unknown>;
   if (typeof id !== 'string' || before.some((item) => item.id === id)) return undefined;
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1 || version > documentVersion)
     return undefined;
-  const checked = validate(migrate(lineUp, version));
+  const checked = validate(migrate(heldDocument(found), version));
   if (!checked.ok) return undefined;
   return {
     id,

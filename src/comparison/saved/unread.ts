@@ -1,11 +1,11 @@
-import { unreadDrawerKey } from './saved.ts';
+import { unreadSavedKey } from './saved.ts';
 import { unreadKey } from './last.ts';
 
 /** What a text was kept from before it was laid aside: the last line-up, and the drawer as a whole. */
-const keys = [unreadKey, unreadDrawerKey];
+const keys = [unreadKey, unreadSavedKey];
 
 /** What lies aside, a text a line; empty where nothing does, or storage is denied. */
-export function laidAside(openShelf: () => Pick<Storage, 'getItem'> = () => localStorage): string {
+export function setAside(openShelf: () => Pick<Storage, 'getItem'> = () => localStorage): string {
   try {
     return keys.flatMap((key) => openShelf().getItem(key) ?? []).join('\n');
   } catch {
@@ -14,6 +14,6 @@ export function laidAside(openShelf: () => Pick<Storage, 'getItem'> = () => loca
 }
 
 /** Erases what lies aside, for good. */
-export function eraseLaidAside(openShelf: () => Pick<Storage, 'removeItem'> = () => localStorage): void {
+export function eraseSetAside(openShelf: () => Pick<Storage, 'removeItem'> = () => localStorage): void {
   for (const key of keys) openShelf().removeItem(key);
 }

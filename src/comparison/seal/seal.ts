@@ -1,10 +1,10 @@
 import { MODEL_NUMBER } from '../../model/index.ts';
 import { tidyBase32, toBase32 } from './base32.ts';
 import { canonicalJson } from './canonical-json.ts';
-import { documentVersion, migrate } from '../migrations.ts';
+import { documentVersion, heldDocument, migrate } from '../migrations.ts';
 import { sceneOf } from '../../scene/scene.ts';
 import { validate } from '../schema.ts';
-import type { LineUpEntry } from '../schema.ts';
+import type { ComparisonEntry } from '../schema.ts';
 
 /*
  * A seal is the beginning of the SHA-256 of the prediction as canonical JSON, salt included: 24 characters of base32,
@@ -21,8 +21,8 @@ interface SealedPrediction {
   version: number;
   model: string;
   /** The subject's ratio to the baseline, by each reading and by the rival. */
-  said: { close: number; pocket: number; rival: number };
-  lineUp: LineUpEntry;
+  said: { careful: number; quick: number; rival: number };
+  comparison: ComparisonEntry;
   salt: string;
 }
 
@@ -36,7 +36,7 @@ export interface Sealed {
 export type OpenedSeal =
   | {
       ok: true;
-      entry: LineUpEntry;
+      entry: ComparisonEntry;
       said: SealedPrediction['said'];
       /** The model the prediction was made with. */
       modelNumber: string;
@@ -59,7 +59,7 @@ const four = (value: number): number => Number(value.toPrecision(4));
  * @param salt random bytes; drawn anew where none are given
  */
 export async function sealPrediction(
-  entry: LineUpEntry,
+  entry: ComparisonEntry,
   salt: Uint8Array = crypto.getRandomValues(new Uint8Array(saltBytes)),
 ): Promise<Sealed> {
   const { row } = sceneOf(entry);
@@ -67,8 +67,12 @@ export async function sealPrediction(
     keenfold: 'seal',
     version: documentVersion,
     model: MODEL_NUMBER,
-    said: { close: four(row.close.product), pocket: four(row.pocket.product), rival: four(row.close.rival) },
-    lineUp: entry,
+    said: {
+      careful: four(row.careful.product),
+      quick: four(row.quick.product),
+      rival: four(row.careful.rival),
+    },
+    comparison: entry,
     salt: toBase32(salt, Math.floor((salt.length * 8) / 5)),
   };
   return { seal: await sealOf(prediction), file: `${JSON.stringify(prediction, null, 2)}\n` };
@@ -92,22 +96,31 @@ export async function openSeal(file: string, seal: string): Promise<OpenedSeal> 
     return no(
       'File and seal do not belong together: one of them was changed, or they are of two predictions.',
     );
-  const { version, model, said, lineUp } = prediction;
+  const { version, model } = prediction;
+  const said = saidThen(prediction['said']);
   if (typeof version !== 'number' || version > documentVersion)
     return no(
       'File and seal belong together, but the file is of a newer version than this page reads. Reload it.',
     );
   const known = Number.isInteger(version) && version >= 1;
-  const checked = validate(known ? migrate(lineUp, version) : undefined);
-  if (!checked.ok || typeof model !== 'string' || !isSaid(said))
+  const checked = validate(known ? migrate(heldDocument(prediction), version) : undefined);
+  if (!checked.ok || typeof model !== 'string' || !said)
     return no('File and seal belong together, but what was sealed is no prediction of this site.');
   return { ok: true, entry: checked.entry, said, modelNumber: model, sameModel: model === MODEL_NUMBER };
 }
 
-function isSaid(said: unknown): said is SealedPrediction['said'] {
-  if (typeof said !== 'object' || said === null) return false;
+/** What a seal's file says the model said; before version 3 the readings had other names. */
+function saidThen(said: unknown): SealedPrediction['said'] | undefined {
+  if (typeof said !== 'object' || said === null) return undefined;
   const parts = said as Record<string, unknown>;
-  return ['close', 'pocket', 'rival'].every((part) => typeof parts[part] === 'number');
+  const [careful, quick, rival] = [
+    parts['careful'] ?? parts['close'],
+    parts['quick'] ?? parts['pocket'],
+    parts['rival'],
+  ];
+  return typeof careful === 'number' && typeof quick === 'number' && typeof rival === 'number'
+    ? { careful, quick, rival }
+    : undefined;
 }
 
 function parsed(text: string): Record<string, unknown> | undefined {

@@ -1,18 +1,18 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { readComparison } from '../../comparison/published.ts';
-import type { Comparison } from '../../comparison/published.ts';
+import { readPublished } from '../../comparison/published.ts';
+import type { PublishedComparison } from '../../comparison/published.ts';
 
 const folder = 'content/comparisons';
 
 /** The comparison of a file in `content/comparisons`; a damaged one fails the build and says what to mend. */
-export const comparisonOf = (file: string): Comparison =>
-  readComparison(`${folder}/${file}`, readFileSync(`${folder}/${file}`, 'utf8'));
+export const publishedComparison = (file: string): PublishedComparison =>
+  readPublished(`${folder}/${file}`, readFileSync(`${folder}/${file}`, 'utf8'));
 
 /** Every comparison there is, by title. */
-export function comparisons(): Comparison[] {
+export function publishedComparisons(): PublishedComparison[] {
   const all = readdirSync(folder)
     .filter((file) => !file.startsWith('.'))
-    .map(comparisonOf);
+    .map(publishedComparison);
   const twice = all.find(({ name }, index) => all.findIndex((other) => other.name === name) < index);
   if (twice)
     throw new Error(`${folder}: two files are named “${twice.name}”, so both want its page. Rename one.`);

@@ -1,14 +1,14 @@
-import type { LineUpEntry } from '../../comparison/schema.ts';
+import type { ComparisonEntry } from '../../comparison/schema.ts';
 import { loft } from '../scene.ts';
 
 /** What a lesson's example changes in the loft's line-up, as its head says it. */
-export type LessonLineUp = { [Part in keyof LineUpEntry]?: LineUpEntry[Part] | undefined } & {
+export type LessonComparison = { [Part in keyof ComparisonEntry]?: ComparisonEntry[Part] | undefined } & {
   toughness?: Record<string, number> | undefined;
 };
 
 /** The line-up a lesson opens with. */
-export function lessonEntry({ toughness = {}, ...changes }: LessonLineUp): LineUpEntry {
-  const example = { ...loft(), ...(changes as Partial<LineUpEntry>) };
+export function lessonEntry({ toughness = {}, ...changes }: LessonComparison): ComparisonEntry {
+  const example = { ...loft(), ...(changes as Partial<ComparisonEntry>) };
   return {
     ...example,
     knives: example.knives.map((knife) => {

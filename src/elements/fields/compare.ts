@@ -1,9 +1,9 @@
 import { effect } from '@preact/signals-core';
 import { fieldNamed } from '../../compare/knife-fields.ts';
 import { workFieldNamed } from '../../compare/work-fields.ts';
-import { createKeeper } from '../../comparison/saved/last.ts';
+import { createStorage } from '../../comparison/saved/last.ts';
 import { angleQuestions } from '../../comparison/schema.ts';
-import type { Evenable, KnifeEntry, LineUpEntry } from '../../comparison/schema.ts';
+import type { Equalisable, KnifeEntry, ComparisonEntry } from '../../comparison/schema.ts';
 import { plain } from '../../scene/show.ts';
 import { keepsOwn } from '../page/keep-own.ts';
 import { becomesOwn, changeOwn, linkTo, store } from '../page/page.ts';
@@ -17,9 +17,9 @@ const isTyped = (target: EventTarget | null): target is Typed =>
   target instanceof HTMLInputElement || target instanceof HTMLSelectElement;
 
 /** The bench: binds the fields on the page to the line-up, and the line-up to address and storage. Owns no number. */
-export class BenchElement extends HTMLElement {
+export class CompareElement extends HTMLElement {
   #dispose: (() => void)[] = [];
-  #keeper = createKeeper();
+  #keeper = createStorage();
   #timers = new Map<Element, number>();
   #save = keepsOwn(this.#keeper, (text) => this.#say(text));
   /** The text field somebody is typing in: its text is theirs until they leave it. */
@@ -59,7 +59,7 @@ export class BenchElement extends HTMLElement {
   /** Without a line-up in the address, the last one kept on this machine comes back. */
   #recall(): void {
     if (location.hash.startsWith('#with=')) return;
-    const kept = this.#keeper.recall();
+    const kept = this.#keeper.load();
     if (!kept.ok) this.#say(kept.message);
     else if (kept.entry) {
       store.replace(kept.entry);
@@ -77,7 +77,7 @@ export class BenchElement extends HTMLElement {
     } else if (target.dataset['even'] !== undefined) {
       this.#even(
         [...this.querySelectorAll<HTMLInputElement>('[data-even]:checked')].map(
-          ({ value }) => value as Evenable,
+          ({ value }) => value as Equalisable,
         ),
       );
     } else if (target.closest('[data-field]')) {
@@ -130,8 +130,8 @@ export class BenchElement extends HTMLElement {
     );
   }
 
-  #even(evenedUp: Evenable[]): void {
-    changeOwn((entry) => ({ ...entry, evenedUp }), 'even up');
+  #even(madeEqual: Equalisable[]): void {
+    changeOwn((entry) => ({ ...entry, madeEqual }), 'even up');
   }
 
   #pressed = (event: Event): void => {
@@ -146,13 +146,13 @@ export class BenchElement extends HTMLElement {
       'copy-telling': () => this.#copy(linkTo('telling/')),
       loft: () =>
         store.replace(
-          JSON.parse(document.getElementById('page-line-up')?.textContent ?? 'null') as LineUpEntry,
+          JSON.parse(document.getElementById('page-line-up')?.textContent ?? 'null') as ComparisonEntry,
         ),
       add: () => this.#add(),
       remove: () => this.#remove(id),
       included: () => this.#answer(id, (deg) => ({ deg: deg / 2 })),
       'per-side': () => this.#answer(id, (deg) => ({ deg, perSide: true })),
-      even: () => this.#even((button.dataset['evened'] ?? '').split(' ').filter(Boolean) as Evenable[]),
+      even: () => this.#even((button.dataset['evened'] ?? '').split(' ').filter(Boolean) as Equalisable[]),
     };
     acts[button.dataset['act'] ?? '']?.();
   };
@@ -238,7 +238,7 @@ export class BenchElement extends HTMLElement {
   }
 
   /** Brings every field to what the line-up holds; a field being typed in, or with a problem, keeps its text. */
-  #show(entry: LineUpEntry): void {
+  #show(entry: ComparisonEntry): void {
     this.#cards(entry);
     for (const place of this.querySelectorAll<HTMLElement>('.work[data-line-up] [data-field]')) {
       this.#fill(place, workFieldNamed(place.dataset['field'] ?? '').show(entry));
@@ -255,7 +255,7 @@ export class BenchElement extends HTMLElement {
         );
     }
     for (const box of this.querySelectorAll<HTMLInputElement>('[data-even]'))
-      box.checked = entry.evenedUp.includes(box.value as Evenable);
+      box.checked = entry.madeEqual.includes(box.value as Equalisable);
     const invented = this.querySelector<HTMLElement>('[data-part="invented"]');
     if (invented) invented.hidden = entry.invented !== true;
   }
@@ -263,7 +263,7 @@ export class BenchElement extends HTMLElement {
   #showKnife(
     card: HTMLElement,
     knife: KnifeEntry,
-    entry: LineUpEntry,
+    entry: ComparisonEntry,
     question: ReturnType<typeof angleQuestions>[number] | undefined,
   ): void {
     for (const place of card.querySelectorAll<HTMLElement>('[data-field]')) {
@@ -296,7 +296,7 @@ export class BenchElement extends HTMLElement {
   }
 
   /** One card a knife, in the order of the line-up. */
-  #cards({ knives }: LineUpEntry): void {
+  #cards({ knives }: ComparisonEntry): void {
     const holder = this.querySelector('.knives');
     const template = this.querySelector<HTMLTemplateElement>('#knife-card');
     if (!holder || !template) return;
@@ -321,7 +321,7 @@ export class BenchElement extends HTMLElement {
   }
 }
 
-const withKnife = (entry: LineUpEntry, knife: KnifeEntry): LineUpEntry => ({
+const withKnife = (entry: ComparisonEntry, knife: KnifeEntry): ComparisonEntry => ({
   ...entry,
   knives: entry.knives.map((other) => (other.id === knife.id ? knife : other)),
 });

@@ -1,5 +1,5 @@
 import { effect } from '@preact/signals-core';
-import type { LineUpEntry } from '../../comparison/schema.ts';
+import type { ComparisonEntry } from '../../comparison/schema.ts';
 import { copyText } from '../page/copy-text.ts';
 import { store } from '../page/page.ts';
 
@@ -18,7 +18,7 @@ export class CorrectionsElement extends HTMLElement {
     this.#dispose?.();
   }
 
-  #show({ corrections = [] }: LineUpEntry): void {
+  #show({ corrections = [] }: ComparisonEntry): void {
     this.#list(
       'history',
       corrections.map(({ date, reason, changed }) => `${date}: ${reason} ${changed.join(' ')}`.trim()),

@@ -1,4 +1,4 @@
-import type { AnswerBand, LineUp, Question } from '../../model/index.ts';
+import type { AnswerBand, Comparison, Question } from '../../model/index.ts';
 import type { BandAsked, BandFound } from './takes-worker.ts';
 
 /** How long the line-up must rest before bands are worked out for it. */
@@ -31,11 +31,11 @@ export function createBands(tell: (question: Question, band: AnswerBand | null) 
     });
     made.addEventListener('error', () => {
       for (const { question } of waiting.splice(0)) tell(question, null);
-      stop();
+      endPoint();
     });
     return made;
   };
-  const stop = (): void => {
+  const endPoint = (): void => {
     clearTimeout(timer);
     waiting = [];
     running = false;
@@ -44,11 +44,11 @@ export function createBands(tell: (question: Question, band: AnswerBand | null) 
   };
 
   return {
-    ask(lineUp: LineUp, questions: readonly Question[]): void {
-      waiting = questions.map((question) => ({ number: (number += 1), lineUp, question }));
+    ask(comparison: Comparison, questions: readonly Question[]): void {
+      waiting = questions.map((question) => ({ number: (number += 1), comparison, question }));
       clearTimeout(timer);
       timer = window.setTimeout(next, pauseMs);
     },
-    stop,
+    endPoint,
   };
 }

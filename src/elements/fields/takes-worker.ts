@@ -1,10 +1,10 @@
 import { whatItTakesBand } from '../../model/index.ts';
-import type { AnswerBand, LineUp, Question } from '../../model/index.ts';
+import type { AnswerBand, Comparison, Question } from '../../model/index.ts';
 
 /** One band to work out, under the number it is answered with. */
 export interface BandAsked {
   number: number;
-  lineUp: LineUp;
+  comparison: Comparison;
   question: Question;
 }
 
@@ -15,10 +15,10 @@ export interface BandFound {
 }
 
 /** Works out bands away from the page, which would stand still for half a second for each. */
-addEventListener('message', ({ data: { number, lineUp, question } }: MessageEvent<BandAsked>) => {
+addEventListener('message', ({ data: { number, comparison, question } }: MessageEvent<BandAsked>) => {
   let band: AnswerBand | null = null;
   try {
-    band = whatItTakesBand(lineUp, question);
+    band = whatItTakesBand(comparison, question);
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
   }

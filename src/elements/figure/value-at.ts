@@ -1,6 +1,6 @@
 import type { Control } from '../../topics/base/controls.ts';
 import { sceneOf } from '../../scene/scene.ts';
-import type { LineUpEntry } from '../../comparison/schema.ts';
+import type { ComparisonEntry } from '../../comparison/schema.ts';
 import { settled } from '../../topics/base/settled.ts';
 import type { Handle, Place } from '../../figure-kit/figure.ts';
 
@@ -12,7 +12,7 @@ import type { Handle, Place } from '../../figure-kit/figure.ts';
  * @param entry the line-up as it is, all of which stays but what the control writes
  * @throws RangeError where the model refuses a value that is looked at
  */
-export function valueAt(handle: Handle, control: Control, entry: LineUpEntry, at: Place): number {
+export function valueAt(handle: Handle, control: Control, entry: ComparisonEntry, at: Place): number {
   if ('value' in handle) return settled(control, entry, handle.value(at));
   const aim = handle.aim ? handle.aim(at) : at.x;
   const valueOf = (step: number): number => Number((control.min + step * control.step).toFixed(6));

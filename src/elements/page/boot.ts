@@ -1,8 +1,7 @@
 import { savesData } from '../../offline/saves-data.ts';
-import { isTopicName, topicLoaders } from '../../topics/index.ts';
+import { isTopicName, loadTopic } from '../../topics/index.ts';
 import { carry } from './carry.ts';
 import { whenRested } from './when-rested.ts';
-import type { TopicName } from '../../topics/index.ts';
 
 /**
  * All the script a page runs before it is touched. The page is whole without it: it only waits for the first
@@ -15,10 +14,10 @@ let loading: Promise<unknown> | undefined;
 const large: Record<string, () => Promise<CustomElementConstructor>> = {
   'kf-answer': async () => (await import('./answer.ts')).AnswerElement,
   'kf-audience': async () => (await import('./audience.ts')).AudienceElement,
-  'kf-bench': async () => (await import('../fields/compare.ts')).BenchElement,
+  'kf-bench': async () => (await import('../fields/compare.ts')).CompareElement,
   'kf-choice': async () => (await import('../figure/choice.ts')).ChoiceElement,
   'kf-corrections': async () => (await import('../fields/corrections.ts')).CorrectionsElement,
-  'kf-drawer': async () => (await import('./saved.ts')).DrawerElement,
+  'kf-drawer': async () => (await import('./saved.ts')).SavedElement,
   'kf-figure': async () => (await import('../figure/figure.ts')).FigureElement,
   'kf-forms': async () => (await import('../teach/forms.ts')).FormsElement,
   'kf-late': async () => (await import('./late.ts')).LateElement,
@@ -42,7 +41,7 @@ const alone: Record<string, () => Promise<CustomElementConstructor>> = {
   'kf-takes': async () => (await import('../fields/takes.ts')).TakesElement,
 };
 
-const named = (): TopicName[] => {
+const named = (): string[] => {
   const names = [...document.querySelectorAll<HTMLElement>('[data-topic]')].map(
     ({ dataset }) => dataset['topic'],
   );
@@ -53,7 +52,7 @@ async function fetchAll(): Promise<void> {
   const held = Object.keys(large).filter((name) => document.querySelector(name));
   const [{ begin }, topics, elements] = await Promise.all([
     import('./live.ts'),
-    Promise.all(named().map(async (name) => (await topicLoaders[name]()).topic)),
+    Promise.all(named().map(loadTopic)),
     Promise.all(held.map(async (name) => [name, await large[name]?.()] as const)),
   ]);
   begin(topics, Object.fromEntries(elements) as Record<string, CustomElementConstructor>);
@@ -105,7 +104,7 @@ function touched(event: Event): void {
   if (!fetchIt) return;
   // Its topic comes late, but not after all else.
   const late = target.closest<HTMLElement>('[data-late]')?.dataset['late'];
-  if (isTopicName(late)) topicLoaders[late]().catch(() => undefined);
+  if (isTopicName(late)) loadTopic(late).catch(() => undefined);
   const again =
     event.type === 'input' || event.type === 'change' || event.type === 'click' ? event.type : undefined;
   void fetchIt().then((came) => {
@@ -147,7 +146,7 @@ if (document.querySelector('kf-screen')) fetchAlone('kf-screen').catch(() => und
 const isAlone = root.hasAttribute('data-alone');
 if (isAlone && parent !== window) {
   root.dataset['framed'] = '';
-  void import('./tell-height.ts').then(({ tellHeight }) => tellHeight());
+  void import('./tell-height.ts').then(({ sendHeight }) => sendHeight());
 }
 
 /**

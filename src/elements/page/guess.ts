@@ -3,7 +3,7 @@ import { SceneElement } from './scene-element.ts';
 import { registry } from './topics.ts';
 
 /** Keeps the guess beside the answer, and says what it was near to. The guess stays in its own field. */
-export class CallElement extends SceneElement {
+export class GuessElement extends SceneElement {
   override connectedCallback(): void {
     super.connectedCallback();
     this.addEventListener('submit', this.#keep);
@@ -27,11 +27,11 @@ export class CallElement extends SceneElement {
     const said = this.place('said');
     const input = this.querySelector('input');
     if (!said || !input || this.dataset['kept'] !== 'yes') return;
-    const held = registry().call(this.of)(scene);
+    const held = registry().guess(this.of)(scene);
     import('./guess-said.ts').then(
-      ({ callSaid }) => {
+      ({ guessText }) => {
         if (scene !== this.#scene) return;
-        const { ok, text } = callSaid(input.value, held);
+        const { ok, text } = guessText(input.value, held);
         input.toggleAttribute('aria-invalid', false);
         if (!ok) input.setAttribute('aria-invalid', 'true');
         said.textContent = text;

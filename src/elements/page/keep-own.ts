@@ -1,5 +1,5 @@
-import type { Keeper } from '../../comparison/saved/last.ts';
-import type { LineUpEntry } from '../../comparison/schema.ts';
+import type { ComparisonStorage } from '../../comparison/saved/last.ts';
+import type { ComparisonEntry } from '../../comparison/schema.ts';
 import { isOfAddress, writeAddress } from './page.ts';
 
 /** Address and storage follow the line-up after this pause. */
@@ -11,7 +11,10 @@ const keepMs = 300;
  *
  * @param say Where trouble with the storage is told, once for each kind.
  */
-export function keepsOwn(keeper: Keeper, say: (text: string) => void): (entry: LineUpEntry) => void {
+export function keepsOwn(
+  storage: ComparisonStorage,
+  say: (text: string) => void,
+): (entry: ComparisonEntry) => void {
   let timer = 0;
   return (entry) => {
     clearTimeout(timer);
@@ -20,7 +23,7 @@ export function keepsOwn(keeper: Keeper, say: (text: string) => void): (entry: L
       // The reader has gone on or back meanwhile: the other address stays as it is, and what it says is shown.
       if (location.href !== href || isOfAddress(entry)) return;
       writeAddress(entry);
-      const kept = keeper.keep(entry);
+      const kept = storage.keep(entry);
       if (!kept.ok && kept.first) say(kept.message);
     }, keepMs);
   };

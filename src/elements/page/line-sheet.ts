@@ -1,6 +1,6 @@
 import { linkCode } from '../../pictures/link-code.ts';
-import { lineUpMarkdown } from '../../compare/sheet/markdown.ts';
-import { lineUpTable } from '../../compare/sheet/table.ts';
+import { comparisonMarkdown } from '../../compare/sheet/markdown.ts';
+import { comparisonTable } from '../../compare/sheet/table.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { codeSaid } from '../../compare/sheet/words.ts';
 import { bandOf } from './band-of.ts';
@@ -25,7 +25,7 @@ export class LineSheetElement extends SceneElement {
 
   protected override show(scene: Scene): void {
     this.#scene = scene;
-    const { columns, rows } = lineUpTable(scene);
+    const { columns, rows } = comparisonTable(scene);
     const table = this.place('table');
     fillHeads(table, columns);
     fillRows(table, rows);
@@ -47,7 +47,7 @@ export class LineSheetElement extends SceneElement {
   async #copy(): Promise<void> {
     const scene = this.#scene;
     if (!scene) return;
-    const text = lineUpMarkdown(scene, linkTo('bench/'), await bandOf(scene, 'more'));
+    const text = comparisonMarkdown(scene, linkTo('bench/'), await bandOf(scene, 'more'));
     const said = await copyText(
       text,
       `Copied: ${text.length} characters, the link among them.`,

@@ -1,5 +1,5 @@
 import type { Topic } from '../../topics/topic.ts';
-import { CallElement } from './guess.ts';
+import { GuessElement } from './guess.ts';
 import { NumElement } from './num.ts';
 import { start } from './page.ts';
 import { sayAloud } from './say-aloud.ts';
@@ -9,7 +9,7 @@ import { WordsElement } from './words.ts';
 import { WorkedElement } from '../teach/worked.ts';
 
 const small: Record<string, CustomElementConstructor> = {
-  'kf-call': CallElement,
+  'kf-call': GuessElement,
   'kf-num': NumElement,
   'kf-words': WordsElement,
   'kf-worked': WorkedElement,

@@ -6,7 +6,7 @@ import type { OpenedLink } from '../../comparison/link/codec.ts';
 import { plainEntry } from '../../comparison/plain-entry.ts';
 import { sceneOf } from '../../scene/scene.ts';
 import type { Scene } from '../../scene/scene.ts';
-import type { LineUpEntry } from '../../comparison/schema.ts';
+import type { ComparisonEntry } from '../../comparison/schema.ts';
 import { carry } from './carry.ts';
 import { Pause } from './pause.ts';
 
@@ -16,7 +16,7 @@ import { Pause } from './pause.ts';
  */
 const read = (id: string): unknown => JSON.parse(document.getElementById(id)?.textContent ?? 'null');
 /** Null on a page without knives, which holds percentages alone and opens no line-up from its address. */
-const own = read('page-line-up') as LineUpEntry | null;
+const own = read('page-line-up') as ComparisonEntry | null;
 const given = own ?? plainEntry((read('page-percentages') ?? []) as number[]);
 
 export const store = createStore(given);
@@ -77,20 +77,20 @@ function follow(event: MouseEvent): void {
  * What the page showed when its address carried no line-up, for whoever goes back there. A page that is live at once
  * may hold what was kept on this machine; any other showed its example until a line-up came.
  */
-let without: { entry: LineUpEntry; whose: string | undefined } | undefined = root.hasAttribute(
+let without: { entry: ComparisonEntry; whose: string | undefined } | undefined = root.hasAttribute(
   'data-live-at-once',
 )
   ? undefined
   : { entry: example, whose: undefined };
 
 /** The line-up as the address gave it, until another is written there. */
-let ofAddress: LineUpEntry | undefined;
+let ofAddress: ComparisonEntry | undefined;
 
 /** Whether a line-up is no more than what the address says: then the address need not follow it, nor is it kept. */
-export const isOfAddress = (entry: LineUpEntry): boolean => entry === ofAddress;
+export const isOfAddress = (entry: ComparisonEntry): boolean => entry === ofAddress;
 
 /** Puts a line-up into the address, in place of what is there. */
-export function writeAddress(entry: LineUpEntry): void {
+export function writeAddress(entry: ComparisonEntry): void {
   history.replaceState(null, '', encodeLink(entry));
   ofAddress = undefined;
 }
@@ -163,7 +163,7 @@ function tell(id: string, text: string): void {
 }
 
 /** Changes the line-up, which is then the visitor's own; why it is refused, if it is. */
-export function changeOwn(update: (entry: LineUpEntry) => LineUpEntry, label: string): string {
+export function changeOwn(update: (entry: ComparisonEntry) => ComparisonEntry, label: string): string {
   const changed = store.change((entry) => {
     const next = update(entry);
     if (JSON.stringify(next) === JSON.stringify(entry)) return entry;

@@ -1,5 +1,5 @@
 import type { Scene } from '../../scene/scene.ts';
-import { tellingText } from '../../topics/explained/text.ts';
+import { explainedText } from '../../topics/explained/text.ts';
 import type { Depth, TextForm } from '../../topics/explained/text.ts';
 import { bandOf } from './band-of.ts';
 import { linkTo } from './page.ts';
@@ -44,7 +44,7 @@ export class RetellElement extends SceneElement {
       this.querySelector<HTMLInputElement>(`input[name="${name}"]:checked`)?.value ?? '';
     const depth = chosen('depth') as Depth;
     const band = await bandOf(scene, depth === 'one sentence' ? 'a sentence' : 'more');
-    return tellingText(scene, depth, chosen('form') as TextForm, linkTo('telling/'), band);
+    return explainedText(scene, depth, chosen('form') as TextForm, linkTo('telling/'), band);
   }
 
   #copy = (event: Event): void => {

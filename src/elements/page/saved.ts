@@ -1,20 +1,20 @@
-import { drawerWords } from '../../phrases/saved-words.ts';
-import { createDrawer } from '../../comparison/saved/saved.ts';
+import { savedWords } from '../../phrases/saved-words.ts';
+import { createSavedList } from '../../comparison/saved/saved.ts';
 import type { Kept } from '../../comparison/saved/saved.ts';
 import { fileName } from '../../comparison/saved/file-name.ts';
-import { lineUpsFile } from '../../comparison/files.ts';
-import { lineUpMarkdown } from '../../compare/sheet/markdown.ts';
+import { comparisonsFile } from '../../comparison/files.ts';
+import { comparisonMarkdown } from '../../compare/sheet/markdown.ts';
 import { encodeLink } from '../../comparison/link/codec.ts';
 import { sceneOf } from '../../scene/scene.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { eraseLaidAside, laidAside } from '../../comparison/saved/unread.ts';
+import { eraseSetAside, setAside } from '../../comparison/saved/unread.ts';
 import { bandOf } from './band-of.ts';
 import { download } from './download.ts';
 import { SceneElement } from './scene-element.ts';
 
 /** The drawer: lists what is kept, and binds its buttons to it. What is kept lives in the drawer, not here. */
-export class DrawerElement extends SceneElement {
-  #drawer = createDrawer();
+export class SavedElement extends SceneElement {
+  #drawer = createSavedList();
   #scene: Scene | undefined;
 
   override connectedCallback(): void {
@@ -54,7 +54,7 @@ export class DrawerElement extends SceneElement {
       'aside-erase': () => {
         // First: what stands in the drawer's own place is laid aside whenever it is looked at.
         const { message } = this.#drawer.eraseUnread();
-        eraseLaidAside();
+        eraseSetAside();
         return `What was kept aside is erased.${message}`;
       },
       markdown: () => {
@@ -101,7 +101,7 @@ export class DrawerElement extends SceneElement {
 
   #save(items: readonly Kept[], name: string): string {
     if (items.length === 0) return 'The drawer is empty.';
-    download(name, lineUpsFile(items));
+    download(name, comparisonsFile(items));
     const { message } = this.#drawer.markSaved(items.map(({ id }) => id));
     return `${items.length === 1 ? 'One line-up is' : `${items.length} line-ups are`} in the file ${name}.${message}`;
   }
@@ -114,13 +114,13 @@ export class DrawerElement extends SceneElement {
 
   /** All that cannot be read, as it was found. */
   #aside(): string {
-    return [laidAside(), this.#drawer.unreadText()].filter((text) => text !== '').join('\n');
+    return [setAside(), this.#drawer.unreadText()].filter((text) => text !== '').join('\n');
   }
 
   async #markdown({ name, entry }: Kept): Promise<string> {
     const link = `${location.origin}${document.documentElement.dataset['base'] ?? '/'}bench/${encodeLink(entry)}`;
     const scene = sceneOf(entry);
-    const text = lineUpMarkdown(scene, link, await bandOf(scene, 'more'));
+    const text = comparisonMarkdown(scene, link, await bandOf(scene, 'more'));
     download(fileName(name, 'md'), text, 'text/markdown');
     return `“${name}” is in the file ${fileName(name, 'md')}.`;
   }
@@ -153,7 +153,7 @@ export class DrawerElement extends SceneElement {
     const aside = this.place('aside');
     if (aside) aside.hidden = this.#aside() === '';
     const state = this.place('state');
-    if (state) state.textContent = drawerWords(items.length, this.#drawer.unread());
+    if (state) state.textContent = savedWords(items.length, this.#drawer.unread());
   };
 }
 

@@ -1,6 +1,5 @@
 import { effect } from '@preact/signals-core';
 import type { Scene } from '../../scene/scene.ts';
-import type { TopicName } from '../../topics/index.ts';
 import { afterDrawing } from './after-drawing.ts';
 import { atNextTouch } from './next-touch.ts';
 import { example, isOfAddress, scene } from './page.ts';
@@ -78,7 +77,7 @@ export abstract class SceneElement extends HTMLElement {
     if (scene.value.entry !== example) this.dataset['stale'] = 'yes';
     // Of the address, it is waited for; beside a hand that moves it waits for the pause.
     const pause = isOfAddress(scene.value.entry) ? 0 : pauseMs;
-    lateTopic(this.dataset['late'] as TopicName).then(
+    lateTopic(this.dataset['late'] as string).then(
       () => {
         clearTimeout(this.#arrival);
         if (this.#underHand) this.#arrived();

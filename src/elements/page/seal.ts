@@ -1,17 +1,18 @@
 import { fileName } from '../../comparison/saved/file-name.ts';
 import { openSeal, sealPrediction } from '../../comparison/seal/seal.ts';
 import type { Sealed } from '../../comparison/seal/seal.ts';
-import type { LineUpEntry } from '../../comparison/schema.ts';
+import type { ComparisonEntry } from '../../comparison/schema.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { ratioInWords, times } from '../../scene/show.ts';
 import { MODEL_NUMBER } from '../../model/index.ts';
 import { copyText } from './copy-text.ts';
 import { download } from './download.ts';
 import { SceneElement } from './scene-element.ts';
+import { readingName } from '../../phrases/reading-name.ts';
 
 /** Seals the prediction of the page's line-up, and checks a seal against its file. */
 export class SealElement extends SceneElement {
-  #entry: LineUpEntry | undefined;
+  #entry: ComparisonEntry | undefined;
   #sealed: Sealed | undefined;
 
   override connectedCallback(): void {
@@ -61,7 +62,7 @@ export class SealElement extends SceneElement {
     }
   };
 
-  async #seal(entry: LineUpEntry): Promise<void> {
+  async #seal(entry: ComparisonEntry): Promise<void> {
     if (!globalThis.isSecureContext) {
       this.#say('problem', 'The browser seals only on a page that came over https. Open the page that way.');
       return;
@@ -91,7 +92,7 @@ export class SealElement extends SceneElement {
       const ratio = said[entry.reading];
       this.#say(
         'checked',
-        `They belong together, to the last digit. Sealed was “${entry.title}”: ${nameOf(entry.subject)} cuts ${ratioInWords(ratio)} as ${nameOf(entry.baseline)}, ${times(ratio)} by the ${entry.reading} reading (${times(said.rival)} with the forces added), by model no. ${modelNumber}${sameModel ? ', which is this page’s own' : '; this page has another, so look at what was said then'}.`,
+        `They belong together, to the last digit. Sealed was “${entry.title}”: ${nameOf(entry.subject)} cuts ${ratioInWords(ratio)} as ${nameOf(entry.baseline)}, ${times(ratio)} by the ${readingName[entry.reading]} reading (${times(said.rival)} with the forces added), by model no. ${modelNumber}${sameModel ? ', which is this page’s own' : '; this page has another, so look at what was said then'}.`,
       );
     });
   };

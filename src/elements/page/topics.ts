@@ -1,5 +1,4 @@
-import { topicLoaders } from '../../topics/index.ts';
-import type { TopicName } from '../../topics/index.ts';
+import { loadTopic } from '../../topics/index.ts';
 import { topic as base } from '../../topics/base/index.ts';
 import { registryOf } from '../../topics/registry.ts';
 import type { Registry } from '../../topics/registry.ts';
@@ -7,7 +6,7 @@ import type { Topic } from '../../topics/topic.ts';
 
 let held: readonly Topic[] = [];
 let atHand: Registry | undefined;
-const asked = new Map<TopicName, Promise<void>>();
+const asked = new Map<string, Promise<void>>();
 
 /** Puts the topics of the page at hand of its elements; once, before any of them is defined. */
 export function useTopics(topics: readonly Topic[]): void {
@@ -16,10 +15,10 @@ export function useTopics(topics: readonly Topic[]): void {
 }
 
 /** Puts one more topic at hand. A fetch that failed is tried again at the next asking. */
-export function lateTopic(name: TopicName): Promise<void> {
+export function lateTopic(name: string): Promise<void> {
   const before = asked.get(name);
   if (before) return before;
-  const fetched = topicLoaders[name]().then(({ topic }) => {
+  const fetched = loadTopic(name).then((topic) => {
     held = [...held, topic];
     atHand = registryOf(held);
   });

@@ -2,21 +2,21 @@ import { dayOf, dueOn, withMisstep, withRight } from '../../teach/check/progress
 import type { Note, Progress } from '../../teach/check/progress.ts';
 import { progressKeeper } from '../../teach/check/progress-kept.ts';
 
-const keeper = progressKeeper();
+const storage = progressKeeper();
 const today = (): number => dayOf(new Date());
 
 /** Notes a right answer. */
 export const noteRight = (at: Parameters<typeof withRight>[1]): boolean =>
-  keeper.keep((progress) => withRight(progress, at, today()));
+  storage.keep((progress) => withRight(progress, at, today()));
 
 /** Notes a wrong idea, to come back after a while. */
 export const noteMisstep = (at: Parameters<typeof withMisstep>[1]): boolean =>
-  keeper.keep((progress) => withMisstep(progress, at, today()));
+  storage.keep((progress) => withMisstep(progress, at, today()));
 
 /** Marks in the list of lessons what the reader has done, and lists what is worth another look. */
 export class CourseElement extends HTMLElement {
   connectedCallback(): void {
-    this.#show(keeper.recall());
+    this.#show(storage.load());
     this.addEventListener('click', this.#erase);
   }
 
@@ -28,8 +28,8 @@ export class CourseElement extends HTMLElement {
 
   #erase = (event: Event): void => {
     if (!(event.target instanceof Element) || !event.target.closest('[data-does="erase"]')) return;
-    const gone = keeper.erase();
-    this.#show(keeper.recall());
+    const gone = storage.erase();
+    this.#show(storage.load());
     this.#say(gone ? 'It is erased.' : 'This browser does not let the page erase it.');
   };
 

@@ -2,7 +2,7 @@ import type { PlanEntry } from '../../comparison/schema.ts';
 
 /** What would change a closed log, or the sheet that its key belongs to. */
 const writers = ['empty', 'take-add', 'take-replace', 'shuffle'];
-const ofTheSheet = ['runs', 'lots', 'control', 'blind', 'seed'];
+const ofTheSheet = ['runs', 'batches', 'control', 'blind', 'seed'];
 
 /** Opens or shuts what belongs to a closed log: its key, its fields, and those of the sheet. */
 export function showClosed(root: HTMLElement, plan: PlanEntry): void {

@@ -1,19 +1,19 @@
 import { fileName } from '../../comparison/saved/file-name.ts';
-import { lineUpsFile } from '../../comparison/files.ts';
+import { comparisonsFile } from '../../comparison/files.ts';
 import { decodeLink } from '../../comparison/link/codec.ts';
-import type { LineUpEntry } from '../../comparison/schema.ts';
+import type { ComparisonEntry } from '../../comparison/schema.ts';
 import { logCsv } from '../../runs/csv-out.ts';
 import { copyText } from '../page/copy-text.ts';
 import { download } from '../page/download.ts';
 
 /** Saves a line-up with its runs and plan; what to say of it. */
-export function saveLineUp(entry: LineUpEntry): string {
-  download(fileName(entry.title, 'json'), lineUpsFile([{ name: entry.title, entry }]));
+export function saveComparison(entry: ComparisonEntry): string {
+  download(fileName(entry.title, 'json'), comparisonsFile([{ name: entry.title, entry }]));
   return 'Saved: the line-up, its runs and its plan. “From a spreadsheet” opens it again.';
 }
 
 /** Saves a line-up's runs alone; what to say of it. */
-export function saveLog({ title, runs = [] }: LineUpEntry): string {
+export function saveLog({ title, runs = [] }: ComparisonEntry): string {
   download(fileName(title, 'csv'), logCsv(runs), 'text/csv');
   return `Saved: ${runs.length} ${runs.length === 1 ? 'run' : 'runs'} as CSV.`;
 }

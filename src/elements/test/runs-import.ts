@@ -1,5 +1,5 @@
-import { readLineUps } from '../../comparison/files.ts';
-import type { LineUpEntry } from '../../comparison/schema.ts';
+import { readComparisons } from '../../comparison/files.ts';
+import type { ComparisonEntry } from '../../comparison/schema.ts';
 import { thousands } from '../../scene/show.ts';
 import { columns } from '../../runs/columns.ts';
 import type { Column } from '../../runs/columns.ts';
@@ -15,7 +15,7 @@ import { readLongLog } from './read-long-log.ts';
 /** What a text becomes: runs or a whole line-up; both say why they were refused, or ''. */
 export interface Taking {
   takeRuns(runs: Run[]): string;
-  takeLineUp(entry: LineUpEntry): string;
+  takeComparison(entry: ComparisonEntry): string;
 }
 
 /** The part of the page that reads texts: what is found is shown, and taken only when somebody says so. */
@@ -42,14 +42,14 @@ const tellMs = 3000;
 
 const columnWord: Record<Column, string> = {
   knife: 'knife',
-  lot: 'lot',
+  batch: 'lot',
   sharpening: 'sharpening',
   cutMm: 'mm cut',
   cuts: 'cuts',
   cycles: 'mm of each cycle',
   series: 'series of readings',
   censored: 'ended early',
-  stop: 'stop',
+  endPoint: 'stop',
   checkedEvery: 'looked every',
   startSharpness: 'sharpness at start',
   angleDeg: 'angle per side',
@@ -207,18 +207,18 @@ export function createImport(root: HTMLElement, taking: Taking): Import {
     part('found-title')?.focus();
   }
 
-  function lineUp(text: string): void {
-    const read = readLineUps(text);
+  function comparison(text: string): void {
+    const read = readComparisons(text);
     if (!read.ok) {
       problem(read.message);
       return;
     }
-    const [first, ...others] = read.lineUps;
+    const [first, ...others] = read.comparisons;
     if (!first) {
       problem(read.problems.join(' ') || 'The file holds no line-up.');
       return;
     }
-    const refused = taking.takeLineUp(first.entry);
+    const refused = taking.takeComparison(first.entry);
     write(
       'import-said',
       refused ||
@@ -244,14 +244,14 @@ export function createImport(root: HTMLElement, taking: Taking): Import {
   /** Shows how far the reading is; it is said aloud now and then only. */
   function teller(): (tally: LogTally, share: number) => boolean {
     const progress = root.querySelector<HTMLProgressElement>('[data-part="progress"]');
-    let told = Date.now();
+    let described = Date.now();
     write('progress-told', '');
     return ({ rows, problems }, share) => {
       const text = `${of(rows, 'row')} read, ${of(problems, 'problem')}`;
       if (progress) progress.value = share;
       write('progress-said', text);
-      if (Date.now() - told > tellMs) {
-        told = Date.now();
+      if (Date.now() - described > tellMs) {
+        described = Date.now();
         write('progress-told', `${text}, ${Math.round(share * 100)} per cent of the file.`);
       }
       return !cancelled;
@@ -307,7 +307,7 @@ export function createImport(root: HTMLElement, taking: Taking): Import {
     const { text, encoding } = textOf(head, file.size > beginning);
     if (isFile(text)) {
       clear();
-      lineUp(textOf(new Uint8Array(await file.arrayBuffer())).text);
+      comparison(textOf(new Uint8Array(await file.arrayBuffer())).text);
     } else
       begin(
         file,
@@ -319,7 +319,7 @@ export function createImport(root: HTMLElement, taking: Taking): Import {
   const pastedText = (text: string, said = ''): void => {
     if (isFile(text)) {
       clear();
-      lineUp(text);
+      comparison(text);
     } else begin(text, text, said);
   };
 

@@ -3,7 +3,7 @@ import { isSheetCode } from '../../model/index.ts';
 import { firstPlan } from '../../comparison/first-plan.ts';
 import { planOf, runsOnSheet } from '../../topics/plan/values.ts';
 import type { Scene } from '../../scene/scene.ts';
-import type { LineUpEntry, PlanEntry } from '../../comparison/schema.ts';
+import type { ComparisonEntry, PlanEntry } from '../../comparison/schema.ts';
 import { sheetColumns, sheetRows, sheetSet } from '../../test/sheet-rows.ts';
 import { fillRows } from '../page/table-rows.ts';
 import { writeText } from '../page/write-text.ts';
@@ -15,7 +15,7 @@ export const writtenPlan = (plan: PlanEntry | undefined, name: string, text: str
   planFieldNamed(name).write(plan ?? firstPlan, text);
 
 /** The line-up with another order of its sheet. */
-export const shuffled = ({ plan = firstPlan, ...entry }: LineUpEntry): LineUpEntry => ({
+export const shuffled = ({ plan = firstPlan, ...entry }: ComparisonEntry): ComparisonEntry => ({
   ...entry,
   plan: { ...plan, seed: (plan.seed + 1) % 1_000_000 },
 });
@@ -23,7 +23,7 @@ export const shuffled = ({ plan = firstPlan, ...entry }: LineUpEntry): LineUpEnt
 export { closedSaid, closeLog, openedSaid, openLogAgain } from '../../test/close-log.ts';
 
 /** The line-up with as many sharpenings as its sheet has now: a printed sheet must not follow the runs that come in. */
-export const keptSheet = (now: Scene): LineUpEntry => ({
+export const keptSheet = (now: Scene): ComparisonEntry => ({
   ...now.entry,
   plan: { ...(now.entry.plan ?? firstPlan), runs: runsOnSheet(planOf(now)) },
 });

@@ -2,12 +2,12 @@ import { effect } from '@preact/signals-core';
 import type * as RunFields from '../../test/run-fields.ts';
 import type { RunTexts } from '../../test/run-fields.ts';
 import { firstPlan } from '../../comparison/first-plan.ts';
-import { createKeeper } from '../../comparison/saved/last.ts';
+import { createStorage } from '../../comparison/saved/last.ts';
 import { decodeLink } from '../../comparison/link/codec.ts';
 import { logCells } from '../../test/log-rows.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { hasSeries } from '../../scene/series-held.ts';
-import type { LineUpEntry } from '../../comparison/schema.ts';
+import type { ComparisonEntry } from '../../comparison/schema.ts';
 import type { Run } from '../../runs/log.ts';
 import { keepsOwn } from '../page/keep-own.ts';
 import { atNextTouch } from '../page/next-touch.ts';
@@ -28,19 +28,23 @@ const longPaste = 256 * 1024;
 const shownFirst = 100;
 
 /** What the log is shown by: its runs, and whether they can be changed. */
-const logOf = ({ runs, invented, plan }: LineUpEntry): readonly unknown[] => [runs, invented, plan?.closed];
+const logOf = ({ runs, invented, plan }: ComparisonEntry): readonly unknown[] => [
+  runs,
+  invented,
+  plan?.closed,
+];
 
 const isTyped = (target: EventTarget | null): target is Typed =>
   target instanceof HTMLInputElement ||
   target instanceof HTMLSelectElement ||
   target instanceof HTMLTextAreaElement;
 
-const withoutRuns = ({ runs: _runs, ...rest }: LineUpEntry): string => JSON.stringify(rest);
+const withoutRuns = ({ runs: _runs, ...rest }: ComparisonEntry): string => JSON.stringify(rest);
 
 /** The page of runs: binds its fields to log and plan of the line-up, and the line-up to address and storage. */
 export class RunsElement extends HTMLElement {
   #dispose: (() => void)[] = [];
-  #keeper = createKeeper();
+  #keeper = createStorage();
   #save = keepsOwn(this.#keeper, (text) => this.#say(text));
   #timers = new Map<Element, number>();
   #import: Promise<Import> | undefined;
@@ -93,7 +97,7 @@ export class RunsElement extends HTMLElement {
     const read = linked ? decodeLink(location.hash) : undefined;
     const behind = read?.ok && read.runsLeftBehind ? withoutRuns(read.entry) : undefined;
     if (linked && behind === undefined) return;
-    const kept = this.#keeper.recall();
+    const kept = this.#keeper.load();
     if (!kept.ok) this.#say(kept.message);
     else if (kept.entry && (behind === undefined || behind === withoutRuns(kept.entry))) {
       store.replace(kept.entry);
@@ -342,8 +346,8 @@ export class RunsElement extends HTMLElement {
 
   #saveFile(what: 'line-up' | 'log'): void {
     const entry = store.entry.value;
-    this.#withFiles(({ saveLineUp, saveLog }) =>
-      this.#say(what === 'log' ? saveLog(entry) : saveLineUp(entry)),
+    this.#withFiles(({ saveComparison, saveLog }) =>
+      this.#say(what === 'log' ? saveLog(entry) : saveComparison(entry)),
     );
   }
 
@@ -400,7 +404,7 @@ export class RunsElement extends HTMLElement {
     this.#import ??= import('./runs-import.ts').then(({ createImport }) =>
       createImport(this, {
         takeRuns: (runs) => this.#setRuns(runs, 'import'),
-        takeLineUp: (entry) => this.#problems(store.replace(entry)),
+        takeComparison: (entry) => this.#problems(store.replace(entry)),
       }),
     );
     return this.#import.then(
@@ -447,12 +451,12 @@ export class RunsElement extends HTMLElement {
     const invented = this.#part('invented');
     if (invented) invented.hidden = entry.invented !== true;
     if (logOf(entry).some((part, at) => part !== this.#logged[at]) || !entry.runs) this.#showLog(false);
-    const stops = this.#part('stops');
-    if (stops) {
-      stops.hidden = !hasSeries(now);
+    const endPoints = this.#part('stops');
+    if (endPoints) {
+      endPoints.hidden = !hasSeries(now);
       // What is about readings is put in, and fetched, once there are such.
-      const kept = stops.querySelector('template');
-      if (kept && !stops.hidden) kept.replaceWith(kept.content);
+      const kept = endPoints.querySelector('template');
+      if (kept && !endPoints.hidden) kept.replaceWith(kept.content);
     }
     // The page was built with the sheet of its own example.
     if (now.entry !== example || this.#planAsked)

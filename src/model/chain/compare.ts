@@ -13,37 +13,37 @@ import { unknownMeasures } from './unknown-measures.ts';
 import { signedShares } from '../ratio/log-shares.ts';
 import { nameOf, pointOf, terms, workOf } from './factors.ts';
 import type { Point, Work } from './factors.ts';
-import type { Family, Knife, LineUp, Quantity, Reading, Row, Term, TermId } from '../types.ts';
+import type { Family, Knife, Comparison, Quantity, Reading, Row, Term, TermId } from '../types.ts';
 
 interface Laid {
-  lineUp: LineUp;
+  comparison: Comparison;
   work: Work;
   points: { knife: Knife; point: Point }[];
   baseline: { knife: Knife; point: Point };
 }
 
 /** Refuses what cannot be computed, naming the knife, and lays the rest out for the terms. */
-function lay(lineUp: LineUp): Laid {
-  const ids = lineUp.knives.map(({ id }) => id);
+function lay(comparison: Comparison): Laid {
+  const ids = comparison.knives.map(({ id }) => id);
   const twice = ids.length === new Set(ids).size ? undefined : ids.find((id, i) => ids.indexOf(id) !== i);
   if (twice !== undefined) refuse(`knife id ${twice} stands twice in the line-up: every id is used once`);
-  checkParameter('contactDepthMm', lineUp.contactDepthMm, ' mm');
-  checkParameter('slicePush', lineUp.slicePush);
-  checkParameter('friction', lineUp.friction);
-  for (const id of assumed) checkParameter(id, lineUp.assumptions?.[id]);
-  const contactDepthMm = contactDepthMmOf(lineUp);
-  const points = lineUp.knives.map((knife) => ({
+  checkParameter('contactDepthMm', comparison.contactDepthMm, ' mm');
+  checkParameter('slicePush', comparison.slicePush);
+  checkParameter('friction', comparison.friction);
+  for (const id of assumed) checkParameter(id, comparison.assumptions?.[id]);
+  const contactDepthMm = contactDepthMmOf(comparison);
+  const points = comparison.knives.map((knife) => ({
     knife,
     point: named(knife, () => checkedPoint(knife, contactDepthMm)),
   }));
-  const baseline = points.find(({ knife }) => knife.id === lineUp.baseline);
-  if (!baseline) return refuse(`baseline ${lineUp.baseline} is not among the knives: ${ids.join(', ')}`);
+  const baseline = points.find(({ knife }) => knife.id === comparison.baseline);
+  if (!baseline) return refuse(`baseline ${comparison.baseline} is not among the knives: ${ids.join(', ')}`);
   return {
-    lineUp,
+    comparison,
     points,
     baseline,
     work: workOf(
-      lineUp,
+      comparison,
       points.map(({ point }) => point),
     ),
   };
@@ -104,8 +104,12 @@ function named<T>(knife: Knife, compute: () => T): T {
 const cancelling = 0.1;
 
 /** The baseline's shares of the cutting force: given, or a third each; always adding up to 1. */
-function sharesOf(lineUp: LineUp): { wedge: number; thickness: number; grind: number } {
-  const { wedge, thickness, grind } = lineUp.assumptions?.rivalShares ?? { wedge: 1, thickness: 1, grind: 1 };
+function sharesOf(comparison: Comparison): { wedge: number; thickness: number; grind: number } {
+  const { wedge, thickness, grind } = comparison.assumptions?.rivalShares ?? {
+    wedge: 1,
+    thickness: 1,
+    grind: 1,
+  };
   for (const [name, share] of Object.entries({ wedge, thickness, grind }))
     within(`share of ${name}`, share, 0, 1e6);
   const sum = wedge + thickness + grind;
@@ -120,15 +124,15 @@ const factorOf = (all: readonly Pick<Term, 'id' | 'factor'>[], id: TermId): numb
   all.find((term) => term.id === id)?.factor ?? 1;
 
 /** Wedge, thickness and grind as resistances side by side: their forces add. */
-export function rivalGeometry(all: readonly Pick<Term, 'id' | 'factor'>[], lineUp: LineUp): number {
-  const c = sharesOf(lineUp);
+export function rivalGeometry(all: readonly Pick<Term, 'id' | 'factor'>[], comparison: Comparison): number {
+  const c = sharesOf(comparison);
   const [w, t, g] = [factorOf(all, 'wedge'), factorOf(all, 'thickness'), factorOf(all, 'grind')];
   // Written so that equal knives give exactly 1.
   return 1 / (1 + c.wedge * (1 / w - 1) + c.thickness * (1 / t - 1) + c.grind * (1 / g - 1));
 }
 
 function rowOf(laid: Laid, { knife, point }: Laid['points'][number], reading: Reading): Row {
-  const { work, baseline, lineUp } = laid;
+  const { work, baseline, comparison } = laid;
   const all: Term[] = named(knife, () =>
     terms.map((term) => ({
       id: term.id,
@@ -139,7 +143,7 @@ function rowOf(laid: Laid, { knife, point }: Laid['points'][number], reading: Re
   const standing = all.filter((term): term is Term & { factor: number } => term.factor !== null);
   const product = standing.reduce((total, { factor }) => total * factor, 1);
   const forces = standing.filter(({ id }) => id !== 'wedge' && id !== 'thickness' && id !== 'grind');
-  const rival = rivalGeometry(all, lineUp) * forces.reduce((total, { factor }) => total * factor, 1);
+  const rival = rivalGeometry(all, comparison) * forces.reduce((total, { factor }) => total * factor, 1);
 
   const logs = standing.map(({ factor }) => Math.log(factor));
   const total = logs.reduce((sum, log) => sum + log, 0);
@@ -208,7 +212,7 @@ function notesOf(
   const frictionAngle = frictionAngleDeg(
     effectiveFriction({ friction, slicePush, angleDeg: point.angleDeg }),
   );
-  if (reading === 'close' && point.angleDeg <= frictionAngle) {
+  if (reading === 'careful' && point.angleDeg <= frictionAngle) {
     notes.push(
       `At ${short(point.angleDeg)}° per side ${name} is no wider than the friction angle of ${short(frictionAngle)}°, so it sticks in the cut when you let go; that changes nothing in the ratio.`,
     );
@@ -262,10 +266,10 @@ function notesOf(
  * @returns one row a knife, in the order of the line-up; the baseline's own factors are exactly 1
  * @throws RangeError naming knife, parameter, value and range for input outside what the model takes
  */
-export function compare(lineUp: LineUp, options?: { reading: Reading }): { rows: Row[] } {
-  const reading = options?.reading ?? 'close';
-  if (!['pocket', 'close'].includes(reading)) refuse(`reading ${reading} is not one of pocket, close`);
-  return { rows: rowsOf(lay(lineUp), reading) };
+export function compare(comparison: Comparison, options?: { reading: Reading }): { rows: Row[] } {
+  const reading = options?.reading ?? 'careful';
+  if (!['quick', 'careful'].includes(reading)) refuse(`reading ${reading} is not one of quick, careful`);
+  return { rows: rowsOf(lay(comparison), reading) };
 }
 
 /**
@@ -275,9 +279,9 @@ export function compare(lineUp: LineUp, options?: { reading: Reading }): { rows:
  * @returns one row a knife, in the order of the line-up, under the name of each reading
  * @throws RangeError where `compare` does
  */
-export function compareBoth(lineUp: LineUp): Record<Reading, Row[]> {
-  const laid = lay(lineUp);
-  return { pocket: rowsOf(laid, 'pocket'), close: rowsOf(laid, 'close') };
+export function compareBoth(comparison: Comparison): Record<Reading, Row[]> {
+  const laid = lay(comparison);
+  return { quick: rowsOf(laid, 'quick'), careful: rowsOf(laid, 'careful') };
 }
 
 /**
@@ -288,16 +292,16 @@ export function compareBoth(lineUp: LineUp): Record<Reading, Row[]> {
  * @throws RangeError where the knife is not in the line-up
  */
 export function carryRivalShares(
-  lineUp: LineUp,
+  comparison: Comparison,
   newBaseline: string,
   options?: { reading: Reading },
-): LineUp {
-  const row = compare(lineUp, options).rows.find(({ knife }) => knife === newBaseline);
+): Comparison {
+  const row = compare(comparison, options).rows.find(({ knife }) => knife === newBaseline);
   if (!row)
     return refuse(
-      `baseline ${newBaseline} is not among the knives: ${lineUp.knives.map(({ id }) => id).join(', ')}`,
+      `baseline ${newBaseline} is not among the knives: ${comparison.knives.map(({ id }) => id).join(', ')}`,
     );
-  const c = sharesOf(lineUp);
+  const c = sharesOf(comparison);
   const carried = {
     wedge: c.wedge / factorOf(row.terms, 'wedge'),
     thickness: c.thickness / factorOf(row.terms, 'thickness'),
@@ -305,10 +309,10 @@ export function carryRivalShares(
   };
   const sum = carried.wedge + carried.thickness + carried.grind;
   return {
-    ...lineUp,
+    ...comparison,
     baseline: newBaseline,
     assumptions: {
-      ...lineUp.assumptions,
+      ...comparison.assumptions,
       rivalShares: {
         wedge: carried.wedge / sum,
         thickness: carried.thickness / sum,

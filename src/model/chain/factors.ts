@@ -10,7 +10,7 @@ import {
 } from '../geometry/geometry.ts';
 import { vickersFromRockwellC } from '../steel/hardness.ts';
 import { contactDepthMmOf, exactGrind, nominal, parameters, rangeOf } from '../quantities.ts';
-import type { CarbideKind, Family, Knife, LineUp, Quantity, TermId } from '../types.ts';
+import type { CarbideKind, Family, Knife, Comparison, Quantity, TermId } from '../types.ts';
 
 /** What a term reads of the whole line-up: its parameters' middle values and ranges, and what reaches where. */
 export interface Work {
@@ -97,18 +97,18 @@ const parameter = (
   return { middle, range: { low, high } };
 };
 
-export function workOf(lineUp: LineUp, points: readonly Point[]): Work {
-  const friction = parameter(lineUp.friction, 'friction');
-  const angle = parameter(lineUp.assumptions?.angleExponent, 'angleExponent');
-  const thickness = parameter(lineUp.assumptions?.thicknessExponent, 'thicknessExponent');
-  const finish = parameter(lineUp.assumptions?.finishExponent, 'finishExponent');
-  const hardness = parameter(lineUp.assumptions?.hardnessExponent, 'hardnessExponent');
-  const residual = parameter(lineUp.assumptions?.residualCv, 'residualCv');
+export function workOf(comparison: Comparison, points: readonly Point[]): Work {
+  const friction = parameter(comparison.friction, 'friction');
+  const angle = parameter(comparison.assumptions?.angleExponent, 'angleExponent');
+  const thickness = parameter(comparison.assumptions?.thicknessExponent, 'thicknessExponent');
+  const finish = parameter(comparison.assumptions?.finishExponent, 'finishExponent');
+  const hardness = parameter(comparison.assumptions?.hardnessExponent, 'hardnessExponent');
+  const residual = parameter(comparison.assumptions?.residualCv, 'residualCv');
   return {
     friction: friction.middle,
     frictionRange: friction.range,
-    slicePush: lineUp.slicePush ?? 0,
-    contactDepthMm: contactDepthMmOf(lineUp),
+    slicePush: comparison.slicePush ?? 0,
+    contactDepthMm: contactDepthMmOf(comparison),
     angleExponent: angle.middle,
     angleExponentRange: angle.range,
     thicknessExponent: thickness.middle,
@@ -241,12 +241,12 @@ const leftOut = (status: string): Valued => ({ factor: null, low: null, high: nu
  * A step ("a tenth if clearly slimmer") could not satisfy a/b · b/c = a/c. Below 0.5° it counts as 0.5°, so that a grind
  * with parallel faces still has a ratio.
  */
-export const terms: readonly { id: TermId; family: Family; pocket: TermOf; close: TermOf }[] = [
+export const terms: readonly { id: TermId; family: Family; quick: TermOf; careful: TermOf }[] = [
   {
     id: 'wedge',
     family: 'geometry',
-    pocket: (a, b) => single(b.angleDeg / a.angleDeg, 'angle against angle'),
-    close: (a, b, { friction, frictionRange, slicePush }) =>
+    quick: (a, b) => single(b.angleDeg / a.angleDeg, 'angle against angle'),
+    careful: (a, b, { friction, frictionRange, slicePush }) =>
       ranged(
         (µ) => wedgeAt(b.angleDeg, µ, slicePush) / wedgeAt(a.angleDeg, µ, slicePush),
         friction,
@@ -257,8 +257,8 @@ export const terms: readonly { id: TermId; family: Family; pocket: TermOf; close
   {
     id: 'apex',
     family: 'geometry',
-    pocket: (a, b) => single(b.apexAngleDeg / a.apexAngleDeg, 'angle against angle'),
-    close: (a, b, { angleExponent, angleExponentRange, friction, slicePush }) =>
+    quick: (a, b) => single(b.apexAngleDeg / a.apexAngleDeg, 'angle against angle'),
+    careful: (a, b, { angleExponent, angleExponentRange, friction, slicePush }) =>
       ranged(
         (total) =>
           (Math.sin(radians(b.apexAngleDeg)) / Math.sin(radians(a.apexAngleDeg))) **
@@ -271,8 +271,8 @@ export const terms: readonly { id: TermId; family: Family; pocket: TermOf; close
   {
     id: 'thickness',
     family: 'geometry',
-    pocket: (a, b) => single(b.edgeMm / a.edgeMm, 'thickness against thickness'),
-    close: (a, b, { thicknessExponent, thicknessExponentRange }) =>
+    quick: (a, b) => single(b.edgeMm / a.edgeMm, 'thickness against thickness'),
+    careful: (a, b, { thicknessExponent, thicknessExponentRange }) =>
       ranged(
         (e) => (b.edgeMm / a.edgeMm) ** e,
         thicknessExponent,
@@ -283,13 +283,13 @@ export const terms: readonly { id: TermId; family: Family; pocket: TermOf; close
   {
     id: 'grind',
     family: 'geometry',
-    pocket: (a, b) =>
+    quick: (a, b) =>
       single(
         (Math.max(b.grindHalfAngleDeg, flattestDeg) / Math.max(a.grindHalfAngleDeg, flattestDeg)) **
           Math.log2(1.1),
         'a tenth for each halving; common practice, no source',
       ),
-    close: (a, b, { friction, frictionRange, slicePush }) =>
+    careful: (a, b, { friction, frictionRange, slicePush }) =>
       ranged(
         (µ) => grindAt(b, µ, slicePush) / grindAt(a, µ, slicePush),
         friction,
@@ -302,8 +302,8 @@ export const terms: readonly { id: TermId; family: Family; pocket: TermOf; close
   {
     id: 'finish',
     family: 'finish',
-    pocket: (a, b) => single(a.finishUm / b.finishUm, 'grain size against grain size; slicing only'),
-    close: (a, b, { finishExponent, finishExponentRange }) =>
+    quick: (a, b) => single(a.finishUm / b.finishUm, 'grain size against grain size; slicing only'),
+    careful: (a, b, { finishExponent, finishExponentRange }) =>
       ranged(
         (e) => (a.finishUm / b.finishUm) ** e,
         finishExponent,
@@ -314,8 +314,8 @@ export const terms: readonly { id: TermId; family: Family; pocket: TermOf; close
   {
     id: 'hardness',
     family: 'steel',
-    pocket: (a, b) => single((a.hrc / b.hrc) ** 2, 'hardness squared'),
-    close: (a, b, { regressionRefused, residualCv, hardnessExponent, hardnessExponentRange }) =>
+    quick: (a, b) => single((a.hrc / b.hrc) ** 2, 'hardness squared'),
+    careful: (a, b, { regressionRefused, residualCv, hardnessExponent, hardnessExponentRange }) =>
       regressionRefused === null
         ? withResidual(
             exchanged(cardMm(a, a) / cardMm(b, a), cardMm(a, b) / cardMm(b, b)),
@@ -332,12 +332,12 @@ export const terms: readonly { id: TermId; family: Family; pocket: TermOf; close
   {
     id: 'carbide',
     family: 'steel',
-    pocket: (a, b) =>
+    quick: (a, b) =>
       single(
         2 ** ((a.carbideVolPercent - b.carbideVolPercent) / 20),
         'twenty volume per cent doubles; assumed',
       ),
-    close: (a, b, { regressionRefused, residualCv }) => {
+    careful: (a, b, { regressionRefused, residualCv }) => {
       // Alike by whatever law: this 1 is known, not taken for want of better.
       if (sameCarbides(a, b)) return single(1, 'the same carbide in both');
       return regressionRefused === null

@@ -1,5 +1,5 @@
 import { refuse } from '../check.ts';
-import type { Family, Knife, LineUp } from '../types.ts';
+import type { Family, Knife, Comparison } from '../types.ts';
 
 /** What can be set equal to the baseline's. The angle takes the microbevel with it. */
 export type Attribute = 'angleDeg' | 'edgeMm' | 'finish' | 'grind' | 'hrc' | 'carbideVolPercent';
@@ -21,11 +21,15 @@ const every = Object.values(attributesOf).flat();
  * @param attributes attributes, or whole families
  * @throws RangeError where knife or baseline is not in the line-up, or an attribute is none of these
  */
-export function evenUp(lineUp: LineUp, knifeId: string, attributes: readonly (Attribute | Family)[]): LineUp {
+export function makeEqual(
+  comparison: Comparison,
+  knifeId: string,
+  attributes: readonly (Attribute | Family)[],
+): Comparison {
   const find = (id: string): Knife =>
-    lineUp.knives.find((knife) => knife.id === id) ??
-    refuse(`knife ${id} is not among the knives: ${lineUp.knives.map((knife) => knife.id).join(', ')}`);
-  const baseline = find(lineUp.baseline);
+    comparison.knives.find((knife) => knife.id === id) ??
+    refuse(`knife ${id} is not among the knives: ${comparison.knives.map((knife) => knife.id).join(', ')}`);
+  const baseline = find(comparison.baseline);
   find(knifeId);
   const all = attributes.flatMap((attribute) =>
     Object.hasOwn(attributesOf, attribute) ? attributesOf[attribute as Family] : [attribute as Attribute],
@@ -34,10 +38,10 @@ export function evenUp(lineUp: LineUp, knifeId: string, attributes: readonly (At
   if (unknown !== undefined)
     refuse(`attribute ${unknown} is not one of ${[...every, ...Object.keys(attributesOf)].join(', ')}`);
   return {
-    ...lineUp,
-    knives: lineUp.knives.map((knife) =>
+    ...comparison,
+    knives: comparison.knives.map((knife) =>
       knife.id === knifeId
-        ? all.reduce((evened, attribute) => withAttribute(evened, baseline, attribute), knife)
+        ? all.reduce((equalised, attribute) => withAttribute(equalised, baseline, attribute), knife)
         : knife,
     ),
   };

@@ -2,7 +2,7 @@ import { refuse } from '../check.ts';
 import { compare, rivalGeometry } from './compare.ts';
 import { contactDepthMmOf } from '../quantities.ts';
 import { pointOf, type Point } from './factors.ts';
-import type { Knife, LineUp, Term } from '../types.ts';
+import type { Knife, Comparison, Term } from '../types.ts';
 
 /**
  * The model's disputed assumptions of form, and what may be held instead. The first of each is the close reading's own.
@@ -37,18 +37,18 @@ const sin = (degrees: number): number => Math.sin((degrees * Math.PI) / 180);
  * @throws RangeError for what `compare` refuses, a knife not in the line-up, and a position there is none of
  * @example ratioUnder({ knives: [{ id: 'plover', angleDeg: 20, edgeMm: 0.5, finish: { um: 15 }, grind: { form: 'flat', spineMm: 3, heightMm: 25 }, hrc: 58, carbideVolPercent: {} }, { id: 'dunlin', angleDeg: 10, edgeMm: 0.5, finish: { um: 15 }, grind: { form: 'flat', spineMm: 3, heightMm: 25 }, hrc: 58, carbideVolPercent: {} }], baseline: 'plover' }, 'dunlin', { apex: 'wear', push: 'bed' }) // → 6.453
  */
-export function ratioUnder(lineUp: LineUp, knife: string, position: Position): number {
+export function ratioUnder(comparison: Comparison, knife: string, position: Position): number {
   for (const [dispute, held] of Object.entries(position)) {
     const options: readonly string[] = Object.hasOwn(disputes, dispute) ? disputes[dispute as Dispute] : [];
     if (!options.includes(held)) refuse(`position ${dispute}: ${held} is not one of ${options.join(', ')}`);
   }
-  const row = compare(lineUp).rows.find((candidate) => candidate.knife === knife);
+  const row = compare(comparison).rows.find((candidate) => candidate.knife === knife);
   const find = (id: string): Knife =>
-    lineUp.knives.find((candidate) => candidate.id === id) ??
-    refuse(`knife ${id} is not among the knives: ${lineUp.knives.map((k) => k.id).join(', ')}`);
-  const depthMm = contactDepthMmOf(lineUp);
-  const [a, b] = [pointOf(find(knife), depthMm), pointOf(find(lineUp.baseline), depthMm)];
-  if (!row || knife === lineUp.baseline) return 1;
+    comparison.knives.find((candidate) => candidate.id === id) ??
+    refuse(`knife ${id} is not among the knives: ${comparison.knives.map((k) => k.id).join(', ')}`);
+  const depthMm = contactDepthMmOf(comparison);
+  const [a, b] = [pointOf(find(knife), depthMm), pointOf(find(comparison.baseline), depthMm)];
+  if (!row || knife === comparison.baseline) return 1;
 
   const terms = row.terms.map((term): Term => ({
     ...term,
@@ -58,7 +58,7 @@ export function ratioUnder(lineUp: LineUp, knife: string, position: Position): n
   const product = (of: typeof standing): number => of.reduce((total, { factor }) => total * factor, 1);
   if (position.forces !== 'add') return product(standing);
   const forces: readonly string[] = ['wedge', 'thickness', 'grind'];
-  return rivalGeometry(terms, lineUp) * product(standing.filter(({ id }) => !forces.includes(id)));
+  return rivalGeometry(terms, comparison) * product(standing.filter(({ id }) => !forces.includes(id)));
 }
 
 function heldFactor(term: Term, a: Point, b: Point, { apex, push }: Position): number | null {

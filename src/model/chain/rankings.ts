@@ -1,5 +1,5 @@
 import { compare } from './compare.ts';
-import type { LineUp, Reading } from '../types.ts';
+import type { Comparison, Reading } from '../types.ts';
 
 export interface Ranked {
   knife: string;
@@ -23,8 +23,8 @@ export interface Rankings {
  * @param options.reading of the slicing ranking; `close` is the default
  * @throws RangeError for what `compare` refuses
  */
-export function rankings(lineUp: LineUp, options?: { reading: Reading }): Rankings {
-  const { rows } = compare(lineUp, options);
+export function rankings(comparison: Comparison, options?: { reading: Reading }): Rankings {
+  const { rows } = compare(comparison, options);
   const by = (value: (row: (typeof rows)[number]) => number | null): Ranked[] =>
     rows
       .flatMap((row) => {
@@ -33,7 +33,7 @@ export function rankings(lineUp: LineUp, options?: { reading: Reading }): Rankin
       })
       .sort((a, b) => b.value - a.value);
   const chipping = by((row) => row.sideLoad.chipping);
-  const missing = lineUp.knives.filter(({ toughness }) => toughness === undefined);
+  const missing = comparison.knives.filter(({ toughness }) => toughness === undefined);
   return {
     slicing: by((row) => row.product),
     rolling: by((row) => row.sideLoad.rolling),

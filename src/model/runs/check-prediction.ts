@@ -3,7 +3,7 @@
 import { normalQuantile } from '../statistics/distributions.ts';
 import type { RatioInterval } from './ratios.ts';
 
-export interface Squaring {
+export interface PredictionCheckQuestion {
   /** The model's prediction of the ratio: middle and ends of its central band. */
   predicted: { median: number; low: number; high: number };
   /** Share of the band's samples; 0.9, that of the model, if left out. */
@@ -13,7 +13,7 @@ export interface Squaring {
   measuredConfidence?: number;
 }
 
-export interface Squared {
+export interface PredictionCheck {
   /** Measured over predicted, with its central 90 %. */
   leftover: RatioInterval;
   /** Both weighted by their inverse variance in logarithms, with the central 90 %; `logSd` its standard deviation. */
@@ -32,12 +32,12 @@ export interface Squared {
  * @throws RangeError for ratios that are not finite, above 0 and in order, bands without width, or shares outside 0–1
  * @example square({ predicted: { median: 8.58, low: 8.58 * Math.exp(-1.6449 * 0.208), high: 8.58 * Math.exp(1.6449 * 0.208) }, measured: { ratio: 5, low: 5 * Math.exp(-1.96 * 0.15), high: 5 * Math.exp(1.96 * 0.15) } }).leftover.ratio // → 0.583
  */
-export function square({
+export function checkPrediction({
   predicted,
   predictedShare = 0.9,
   measured,
   measuredConfidence = 0.95,
-}: Squaring): Squared {
+}: PredictionCheckQuestion): PredictionCheck {
   const predictedLogSd = logSdOf(
     'predicted',
     predicted.median,

@@ -5,14 +5,14 @@ import { fisherTail } from '../statistics/distributions.ts';
 /** A life read exactly, with what it belongs to. */
 export interface KnifeLife {
   knife: string;
-  lot: string;
+  batch: string;
   /** Above 0, any unit, the same for all. */
   life: number;
 }
 
 export interface Drift {
   /** How many times as long knives last in each lot as in the geometric middle of the lots, knife for knife. */
-  lots: { lot: string; ratio: number; runs: number }[];
+  batches: { batch: string; ratio: number; runs: number }[];
   /** Chance of lots this far apart if they were alike; null where too few runs are left to tell. */
   p: number | null;
 }
@@ -25,16 +25,16 @@ export interface Drift {
  * @throws RangeError for a life not above 0, a single lot, or lots that no knife ties together
  * @example lotDrift([{ knife: 'plover', lot: 'a', life: 200 }, { knife: 'plover', lot: 'b', life: 50 }]).lots[0].ratio // → 2.000000
  */
-export function lotDrift(lives: readonly KnifeLife[]): Drift {
+export function batchDrift(lives: readonly KnifeLife[]): Drift {
   lives.forEach(({ life }, i) => {
     if (!(life > 0 && Number.isFinite(life)))
       throw new RangeError(`life ${i} ${life} is not a finite number above 0`);
   });
   const knives = [...new Set(lives.map(({ knife }) => knife))];
-  const lots = [...new Set(lives.map(({ lot }) => lot))];
-  if (lots.length < 2) throw new RangeError(`there is ${lots.length} lot, at least 2 are needed`);
-  checkTied(lives, lots);
-  const shift = new Map(lots.map((lot) => [lot, 0]));
+  const batches = [...new Set(lives.map(({ batch }) => batch))];
+  if (batches.length < 2) throw new RangeError(`there is ${batches.length} lot, at least 2 are needed`);
+  checkTied(lives, batches);
+  const shift = new Map(batches.map((batch) => [batch, 0]));
   const level = new Map(knives.map((knife) => [knife, 0]));
   // Unreachable: every knife and every lot has its entry.
   const of = (all: ReadonlyMap<string, number>, name: string): number => all.get(name) ?? 0;
@@ -57,28 +57,28 @@ export function lotDrift(lives: readonly KnifeLife[]): Drift {
     const moved = settle(
       level,
       ({ knife }) => knife,
-      ({ lot }) => of(shift, lot),
+      ({ batch }) => of(shift, batch),
     );
     if (
       Math.max(
         moved,
         settle(
           shift,
-          ({ lot }) => lot,
+          ({ batch }) => batch,
           ({ knife }) => of(level, knife),
         ),
       ) < 1e-14
     )
       break;
   }
-  const middle = [...shift.values()].reduce((sum, s) => sum + s, 0) / lots.length;
+  const middle = [...shift.values()].reduce((sum, s) => sum + s, 0) / batches.length;
   return {
-    lots: lots.map((lot) => ({
-      lot,
-      ratio: Math.exp(of(shift, lot) - middle),
-      runs: lives.filter((life) => life.lot === lot).length,
+    batches: batches.map((batch) => ({
+      batch,
+      ratio: Math.exp(of(shift, batch) - middle),
+      runs: lives.filter((life) => life.batch === batch).length,
     })),
-    p: chance(lives, knives, lots, ({ knife, lot }) => of(level, knife) + of(shift, lot)),
+    p: chance(lives, knives, batches, ({ knife, batch }) => of(level, knife) + of(shift, batch)),
   };
 }
 
@@ -86,10 +86,10 @@ export function lotDrift(lives: readonly KnifeLife[]): Drift {
 function chance(
   lives: readonly KnifeLife[],
   knives: readonly string[],
-  lots: readonly string[],
+  batches: readonly string[],
   fitted: (life: KnifeLife) => number,
 ): number | null {
-  const [between, left] = [lots.length - 1, lives.length - knives.length - lots.length + 1];
+  const [between, left] = [batches.length - 1, lives.length - knives.length - batches.length + 1];
   if (left < 1) return null;
   const rss = (value: (life: KnifeLife) => number): number =>
     lives.reduce((sum, life) => sum + (Math.log(life.life) - value(life)) ** 2, 0);
@@ -105,16 +105,16 @@ function chance(
   return fisherTail(Math.max(0, without - within) / between / (within / left), between, left);
 }
 
-function checkTied(lives: readonly KnifeLife[], lots: readonly string[]): void {
-  const reached = new Set(lots.slice(0, 1));
+function checkTied(lives: readonly KnifeLife[], batches: readonly string[]): void {
+  const reached = new Set(batches.slice(0, 1));
   for (let before = 0; before < reached.size;) {
     before = reached.size;
-    const knives = new Set(lives.filter(({ lot }) => reached.has(lot)).map(({ knife }) => knife));
-    for (const { knife, lot } of lives) if (knives.has(knife)) reached.add(lot);
+    const knives = new Set(lives.filter(({ batch }) => reached.has(batch)).map(({ knife }) => knife));
+    for (const { knife, batch } of lives) if (knives.has(knife)) reached.add(batch);
   }
-  const loose = lots.find((lot) => !reached.has(lot));
+  const loose = batches.find((batch) => !reached.has(batch));
   if (loose !== undefined)
     throw new RangeError(
-      `lot ${loose} shares no knife with lot ${lots[0] ?? ''}: cut a control knife in both`,
+      `lot ${loose} shares no knife with lot ${batches[0] ?? ''}: cut a control knife in both`,
     );
 }

@@ -1,7 +1,7 @@
 /** How many runs it takes to show that two knives are alike. */
 
 import { normalCdf, studentQuantile } from '../statistics/distributions.ts';
-import { remembered } from '../memoize.ts';
+import { memoize } from '../memoize.ts';
 import { leastRuns, logSd } from './planning.ts';
 
 /** What is to be shown alike, and how surely. */
@@ -33,7 +33,7 @@ export function equivalencePower(below: number, above: number, df: number, alpha
   return chanceOfBoth(below, above, df, alpha);
 }
 
-const chanceOfBoth = remembered(5000, (below: number, above: number, df: number, alpha: number): number => {
+const chanceOfBoth = memoize(5000, (below: number, above: number, df: number, alpha: number): number => {
   const limit = studentQuantile(1 - alpha, df);
   // s, the estimated scatter over the true one, has the density s^(df−1)·exp(−df·s²/2) up to a factor, near 1.
   const width = 12 / Math.sqrt(2 * df);

@@ -5,9 +5,9 @@ import type { Life } from './lognormal.ts';
 import { satterthwaite, summarise } from './series.ts';
 
 /** The life of one sharpening within one lot of stock. */
-export interface LotLife extends Life {
+export interface BatchLife extends Life {
   /** The lot of stock; needed where runs are compared within lots. */
-  lot?: string;
+  batch?: string;
 }
 
 /** ln(x/y) as estimated, and what its interval is made of. */
@@ -21,7 +21,7 @@ export interface RatioEstimate {
   /** Runs a knife that counted, of the knife that has fewer. */
   runs: number;
   /** Lots that hold only one of the knives and say nothing within lots. */
-  unusedLots: string[];
+  unusedBatches: string[];
 }
 
 /**
@@ -36,16 +36,16 @@ export interface RatioEstimate {
  * @example Math.exp(estimateRatio([120, 150, 180].map((v) => ({ low: v, high: v })), [60, 75, 90].map((v) => ({ low: v, high: v })), false).logRatio) // → 2.000000
  */
 export function estimateRatio(
-  x: readonly LotLife[],
-  y: readonly LotLife[],
-  withinLots: boolean,
+  x: readonly BatchLife[],
+  y: readonly BatchLife[],
+  withinBatches: boolean,
 ): RatioEstimate {
   check(x, 'x');
   check(y, 'y');
-  return withinLots ? byLots(x, y) : bySeries(x, y);
+  return withinBatches ? byBatches(x, y) : bySeries(x, y);
 }
 
-function check(lives: readonly LotLife[], name: string): void {
+function check(lives: readonly BatchLife[], name: string): void {
   if (lives.length === 0) throw new RangeError(`${name} has no run, at least 2 are needed`);
   lives.forEach(({ low, high }, i) => {
     if (!(low >= 0 && Number.isFinite(low) && high >= low && high > 0)) {
@@ -96,41 +96,42 @@ function bySeries(x: readonly Life[], y: readonly Life[]): RatioEstimate {
     df: satterthwaite(a.squaredError, a.df + 1, b.squaredError, b.df + 1),
     sd: Math.sqrt(variance),
     runs: Math.min(x.length, y.length),
-    unusedLots: [],
+    unusedBatches: [],
   };
 }
 
-function lotOf({ lot }: LotLife, name: string, i: number): string {
-  if (lot === undefined) throw new RangeError(`${name}[${i}] has no lot, which comparing within lots needs`);
-  return lot;
+function batchOf({ batch }: BatchLife, name: string, i: number): string {
+  if (batch === undefined)
+    throw new RangeError(`${name}[${i}] has no lot, which comparing within lots needs`);
+  return batch;
 }
 
-function lotsOfOne(x: readonly LotLife[], y: readonly LotLife[]): string[] {
-  const [a, b] = [x.map((life, i) => lotOf(life, 'x', i)), y.map((life, i) => lotOf(life, 'y', i))];
-  return [...new Set([...a, ...b])].filter((lot) => !(a.includes(lot) && b.includes(lot)));
+function batchesOfOne(x: readonly BatchLife[], y: readonly BatchLife[]): string[] {
+  const [a, b] = [x.map((life, i) => batchOf(life, 'x', i)), y.map((life, i) => batchOf(life, 'y', i))];
+  return [...new Set([...a, ...b])].filter((batch) => !(a.includes(batch) && b.includes(batch)));
 }
 
-function byLots(x: readonly LotLife[], y: readonly LotLife[]): RatioEstimate {
-  const unused = lotsOfOne(x, y);
-  const within = ({ lot }: LotLife): boolean => lot !== undefined && !unused.includes(lot);
+function byBatches(x: readonly BatchLife[], y: readonly BatchLife[]): RatioEstimate {
+  const unused = batchesOfOne(x, y);
+  const within = ({ batch }: BatchLife): boolean => batch !== undefined && !unused.includes(batch);
   const [a, b] = [x.filter(within), y.filter(within)];
-  const lots = [...new Set(a.map(({ lot }) => lot))];
-  if (lots.length === 0) throw new RangeError('no lot holds runs of both x and y, at least one must');
-  const row = (life: LotLife, first: number): number[] => [
+  const batches = [...new Set(a.map(({ batch }) => batch))];
+  if (batches.length === 0) throw new RangeError('no lot holds runs of both x and y, at least one must');
+  const row = (life: BatchLife, first: number): number[] => [
     first,
-    ...lots.map((lot) => (lot === life.lot ? 1 : 0)),
+    ...batches.map((batch) => (batch === life.batch ? 1 : 0)),
   ];
   const fit = lognormalFit(
     [...a, ...b],
     [...a.map((life) => row(life, 1)), ...b.map((life) => row(life, 0))],
   );
-  const count = fit.df + lots.length + 1;
+  const count = fit.df + batches.length + 1;
   return {
     logRatio: fit.beta[0] ?? Number.NaN,
     error: Math.sqrt(fit.covariance[0]?.[0] ?? Number.NaN),
     df: fit.df,
     sd: fit.sigma * Math.sqrt(count / fit.df),
     runs: Math.min(a.length, b.length),
-    unusedLots: unused,
+    unusedBatches: unused,
   };
 }

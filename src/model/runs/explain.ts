@@ -6,7 +6,7 @@ import { rangeOf } from '../quantities.ts';
 import { attributeValue } from '../solve/attributes.ts';
 import type { SolvableAttribute } from '../solve/attributes.ts';
 import { whatItTakes } from '../solve/what-it-takes.ts';
-import type { Knife, LineUp } from '../types.ts';
+import type { Knife, Comparison } from '../types.ts';
 
 export interface Explanation {
   knife: string;
@@ -41,7 +41,7 @@ const tried: readonly SolvableAttribute[] = [
  * @throws RangeError as `whatItTakes`
  */
 export function explanations(
-  lineUp: LineUp,
+  comparison: Comparison,
   measured: { knife: string; against: string; ratio: number },
 ): Explanation[] {
   const { knife, against, ratio } = measured;
@@ -51,20 +51,20 @@ export function explanations(
     target: number,
     attribute: SolvableAttribute,
   ): Explanation => {
-    const { value, note } = whatItTakes(lineUp, { knife: changing, against: held, attribute, target });
-    const { low, high } = stated(knifeOf(lineUp, changing), attribute);
+    const { value, note } = whatItTakes(comparison, { knife: changing, against: held, attribute, target });
+    const { low, high } = stated(knifeOf(comparison, changing), attribute);
     return {
       knife: changing,
       attribute,
-      from: attributeValue(knifeOf(lineUp, changing), attribute),
+      from: attributeValue(knifeOf(comparison, changing), attribute),
       to: value,
       withinStated: value !== null && value >= low * (1 - 1e-9) && value <= high * (1 + 1e-9),
       ...(note === undefined ? {} : { note }),
     };
   };
   const all = [
-    ...attributesOf(knifeOf(lineUp, knife)).map((attribute) => explain(knife, against, ratio, attribute)),
-    ...attributesOf(knifeOf(lineUp, against)).map((attribute) =>
+    ...attributesOf(knifeOf(comparison, knife)).map((attribute) => explain(knife, against, ratio, attribute)),
+    ...attributesOf(knifeOf(comparison, against)).map((attribute) =>
       explain(against, knife, 1 / ratio, attribute),
     ),
   ];
@@ -73,8 +73,10 @@ export function explanations(
   return all.sort((a, b) => Number(b.withinStated) - Number(a.withinStated) || moved(a) - moved(b));
 }
 
-function knifeOf(lineUp: LineUp, id: string): Knife {
-  return lineUp.knives.find((knife) => knife.id === id) ?? refuse(`knife ${id} is not one of the line-up's`);
+function knifeOf(comparison: Comparison, id: string): Knife {
+  return (
+    comparison.knives.find((knife) => knife.id === id) ?? refuse(`knife ${id} is not one of the line-up's`)
+  );
 }
 
 /** What can be changed of a knife: a microbevel only where there is one. */

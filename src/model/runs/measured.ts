@@ -3,7 +3,7 @@
 import { studentCdf, studentQuantile } from '../statistics/distributions.ts';
 import { equivalenceRunsNeeded } from './equivalence.ts';
 import { estimateRatio } from './estimate.ts';
-import type { LotLife } from './estimate.ts';
+import type { BatchLife } from './estimate.ts';
 import { runsNeeded } from './planning.ts';
 
 /** Two ratios between which two knives count as alike in use, below and above 1. */
@@ -12,13 +12,13 @@ export interface AlikeBounds {
   high: number;
 }
 
-export interface Comparison {
+export interface RatioQuestion {
   /** Lives of the first knife, one a sharpening. */
-  x: readonly LotLife[];
+  x: readonly BatchLife[];
   /** Lives of the second, same unit. */
-  y: readonly LotLife[];
+  y: readonly BatchLife[];
   /** Compare within lots only, so that a shift between lots takes no part. */
-  withinLots?: boolean;
+  withinBatches?: boolean;
   /** Of the interval, 0.5 to below 1; 0.95 if left out. */
   confidence?: number;
   /** 0.8 and 1.25 if left out. */
@@ -48,7 +48,7 @@ export interface Measured {
    */
   runsMore: number | null;
   /** Lots that hold only one of the knives and say nothing within lots. */
-  unusedLots: string[];
+  unusedBatches: string[];
 }
 
 /**
@@ -60,13 +60,13 @@ export interface Measured {
  * out where it is needed, lots that never hold both knives, or a confidence or bounds outside their limits
  * @example measuredRatio({ x: [120, 150, 180].map((v) => ({ low: v, high: v })), y: [60, 75, 90].map((v) => ({ low: v, high: v })) }).ratio // → 2.000000
  */
-export function measuredRatio(comparison: Comparison): Measured {
-  const { x, y, withinLots = false, confidence = 0.95, alikeWithin = { low: 0.8, high: 1.25 } } = comparison;
+export function measuredRatio(question: RatioQuestion): Measured {
+  const { x, y, withinBatches = false, confidence = 0.95, alikeWithin = { low: 0.8, high: 1.25 } } = question;
   if (!(confidence >= 0.5 && confidence < 1))
     throw new RangeError(`confidence ${confidence} is not from 0.5 to below 1`);
   if (!(alikeWithin.low > 0 && alikeWithin.low < 1 && alikeWithin.high > 1 && alikeWithin.high < Infinity))
     throw new RangeError(`alikeWithin ${alikeWithin.low} to ${alikeWithin.high} does not lie around 1`);
-  const { logRatio: difference, error, df, sd, runs, unusedLots } = estimateRatio(x, y, withinLots);
+  const { logRatio: difference, error, df, sd, runs, unusedBatches } = estimateRatio(x, y, withinBatches);
   const half = studentQuantile((1 + confidence) / 2, df) * error;
   const p = 2 * studentCdf(-Math.abs(difference) / error, df);
   const pAlike = Math.max(
@@ -86,7 +86,7 @@ export function measuredRatio(comparison: Comparison): Measured {
     alike,
     longer: verdict === 'apart' ? (difference > 0 ? 'x' : 'y') : null,
     runsMore: verdict === 'not told apart' ? more(sd, runs, alikeWithin, 1 - confidence) : 0,
-    unusedLots,
+    unusedBatches,
   };
 }
 

@@ -1,7 +1,7 @@
 /** How many runs it takes to tell a ratio apart from the scatter. */
 
 import { noncentralTCdf, studentQuantile } from '../statistics/distributions.ts';
-import { remembered } from '../memoize.ts';
+import { memoize } from '../memoize.ts';
 
 /** What is to be told apart, and how surely. */
 export interface Plan {
@@ -30,7 +30,7 @@ export function logSd(cv: number): number {
 }
 
 /** Chance that a two-sided t test at level alpha notices a difference of `delta` standard errors; both tails count. */
-const tTestPower = remembered(5000, (delta: number, df: number, alpha: number): number => {
+const tTestPower = memoize(5000, (delta: number, df: number, alpha: number): number => {
   const limit = studentQuantile(1 - alpha / 2, df);
   return 1 - noncentralTCdf(limit, df, delta) + noncentralTCdf(-limit, df, delta);
 });

@@ -9,7 +9,7 @@ export interface SheetPlan {
   /** Sharpenings of each knife, whole, 1 to 1000. */
   runs: number;
   /** Names of the lots of stock, at least one, each once: every lot is a block. */
-  lots: readonly string[];
+  batches: readonly string[];
   /** Whole, 0 to 4294967295: the same seed gives the same sheet. */
   seed: number;
   /** A knife beside the others, cut first and last in every lot, so that a drift of stock or hand shows. */
@@ -22,7 +22,7 @@ export interface SheetPlan {
 export interface SheetRow {
   /** From 1, the order of work. */
   order: number;
-  lot: string;
+  batch: string;
   /** The knife's name or, blind, the code of this one run: a judge cannot learn it. The control bears its name. */
   label: string;
 }
@@ -41,27 +41,27 @@ export interface RunSheet {
  * limits
  * @example runSheet({ knives: ['plover', 'dunlin'], runs: 3, lots: ['coil 1'], seed: 1 }).rows.length // → 6
  */
-export function runSheet({ knives, runs, lots, seed, control, blind = false }: SheetPlan): RunSheet {
-  check(knives, runs, lots, control);
+export function runSheet({ knives, runs, batches, seed, control, blind = false }: SheetPlan): RunSheet {
+  check(knives, runs, batches, control);
   const next = uniformStream(seed);
   const codes = blind ? codeMaker(next) : null;
   const sharpened = new Map<string, number>();
   const rows: SheetRow[] = [];
   const key: RunSheet['key'] = [];
-  const add = (knife: string, lot: string): void => {
+  const add = (knife: string, batch: string): void => {
     const order = rows.length + 1;
     const sharpening = (sharpened.get(knife) ?? 0) + 1;
     sharpened.set(knife, sharpening);
     const label = codes === null || knife === control ? knife : codes();
-    rows.push({ order, lot, label });
+    rows.push({ order, batch, label });
     key.push({ order, label, knife, sharpening });
   };
-  lots.forEach((lot, i) => {
-    if (control !== undefined) add(control, lot);
-    const rounds = Math.floor(runs / lots.length) + (i < runs % lots.length ? 1 : 0);
+  batches.forEach((batch, i) => {
+    if (control !== undefined) add(control, batch);
+    const rounds = Math.floor(runs / batches.length) + (i < runs % batches.length ? 1 : 0);
     for (let round = 0; round < rounds; round += 1)
-      for (const knife of shuffled(knives, next)) add(knife, lot);
-    if (control !== undefined) add(control, lot);
+      for (const knife of shuffled(knives, next)) add(knife, batch);
+    if (control !== undefined) add(control, batch);
   });
   return { rows, key };
 }
@@ -98,19 +98,20 @@ const mostRows = 5000;
 function check(
   knives: readonly string[],
   runs: number,
-  lots: readonly string[],
+  batches: readonly string[],
   control: string | undefined,
 ): void {
   if (knives.length < 2) throw new RangeError(`knives has ${knives.length} names, at least 2 are needed`);
   const names = control === undefined ? knives : [...knives, control];
   const twice = names.find((name, i) => names.indexOf(name) < i);
   if (twice !== undefined) throw new RangeError(`knives and control have “${twice}” twice, each name once`);
-  if (lots.length < 1) throw new RangeError('lots has no name, at least 1 is needed');
-  const lotTwice = lots.find((name, i) => lots.indexOf(name) < i);
-  if (lotTwice !== undefined) throw new RangeError(`lots has “${lotTwice}” twice, each name once`);
+  if (batches.length < 1) throw new RangeError('lots has no name, at least 1 is needed');
+  const batchTwice = batches.find((name, i) => batches.indexOf(name) < i);
+  if (batchTwice !== undefined) throw new RangeError(`lots has “${batchTwice}” twice, each name once`);
   if (!Number.isInteger(runs) || runs < 1 || runs > 1000)
     throw new RangeError(`runs ${runs} is not a whole number from 1 to 1000`);
-  if (runs < lots.length) throw new RangeError(`runs ${runs} is below the number of lots, ${lots.length}`);
+  if (runs < batches.length)
+    throw new RangeError(`runs ${runs} is below the number of lots, ${batches.length}`);
   if (runs * knives.length > mostRows)
     throw new RangeError(
       `runs ${runs} of ${knives.length} knives are ${runs * knives.length} rows, at most ${mostRows}`,

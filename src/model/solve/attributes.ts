@@ -4,7 +4,7 @@ import { regression } from '../steel/carbide.ts';
 import { refuse } from '../check.ts';
 import { finishUm } from '../finish/finish.ts';
 import { measures, nominal } from '../quantities.ts';
-import type { CarbideKind, CarbideVolPercent, Knife, LineUp } from '../types.ts';
+import type { CarbideKind, CarbideVolPercent, Knife, Comparison } from '../types.ts';
 
 /**
  * An attribute that can be solved for. `edgeMm` moves the wedge of the primary grind with it; `finish` is a particle
@@ -127,13 +127,15 @@ export const changedKnife = (knife: Knife, attribute: SolvableAttribute, value: 
  * @throws RangeError for an unknown attribute
  */
 export function withAttribute(
-  lineUp: LineUp,
+  comparison: Comparison,
   id: string,
   attribute: SolvableAttribute,
   value: number,
-): LineUp {
+): Comparison {
   return {
-    ...lineUp,
-    knives: lineUp.knives.map((knife) => (knife.id === id ? changedKnife(knife, attribute, value) : knife)),
+    ...comparison,
+    knives: comparison.knives.map((knife) =>
+      knife.id === id ? changedKnife(knife, attribute, value) : knife,
+    ),
   };
 }

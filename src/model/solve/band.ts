@@ -11,7 +11,7 @@ import { gapOf } from './gap.ts';
 import { nearestRoot } from './roots.ts';
 import { breaksAway, checkQuestion, type Question } from './what-it-takes.ts';
 import { sorted } from '../statistics/sorted.ts';
-import type { Knife, LineUp, Quantity } from '../types.ts';
+import type { Knife, Comparison, Quantity } from '../types.ts';
 import { at } from '../uncertainty/values.ts';
 
 /** The answers over all samples. */
@@ -37,20 +37,20 @@ export interface AnswerBand {
  * @example whatItTakesBand({ knives: [{ id: 'plover', angleDeg: 20, edgeMm: 0.5, finish: { um: 15 }, grind: { form: 'flat', spineMm: 3, heightMm: 25 }, hrc: 58, carbideVolPercent: {} }, { id: 'dunlin', angleDeg: 15, edgeMm: 0.5, finish: { um: 15 }, grind: { form: 'flat', spineMm: 3, heightMm: 25 }, hrc: 58, carbideVolPercent: {} }], baseline: 'plover' }, { knife: 'plover', against: 'dunlin', attribute: 'angleDeg' }).median // → 15.000000
  */
 export function whatItTakesBand(
-  lineUp: LineUp,
+  comparison: Comparison,
   question: Question,
   options: { samples?: number; seed?: number } = {},
 ): AnswerBand {
   const { samples = 300, seed = 1 } = options;
   if (!Number.isInteger(samples) || samples < 100 || samples > 10_000)
     refuse(`samples ${samples} is not a whole number from 100 to 10000`);
-  const { changing, target } = checkQuestion(lineUp, question);
+  const { changing, target } = checkQuestion(comparison, question);
   const { knife: id, against, attribute } = question;
-  compare(lineUp);
+  compare(comparison);
 
   // At an exact value the solved attribute is no input, and nothing of it is drawn.
   const present = attributeValue(changing, attribute);
-  const exact = withAttribute(lineUp, id, attribute, present);
+  const exact = withAttribute(comparison, id, attribute, present);
   const { inputs, drawn, worths } = runOf(exact, samples, seed, noMemory);
   const read = readerOf(inputs, drawn);
   const place = (of: string): number => exact.knives.findIndex((knife) => knife.id === of);
@@ -79,11 +79,14 @@ export function whatItTakesBand(
 }
 
 /** The line-up of one sample: every input at its drawn value, a gauge's bias added to what it measured. */
-function sampleOf(lineUp: LineUp, valueOf: (knife: string | null, name: string) => number): LineUp {
-  const knives = lineUp.knives.map((knife): Knife => {
+function sampleOf(
+  comparison: Comparison,
+  valueOf: (knife: string | null, name: string) => number,
+): Comparison {
+  const knives = comparison.knives.map((knife): Knife => {
     const { microbevelAngleDeg, finish, grind } = knife;
     const read = (name: string, quantity: Quantity): number => {
-      const gauge = gaugeOf(lineUp, name, quantity);
+      const gauge = gaugeOf(comparison, name, quantity);
       return valueOf(knife.id, name) + (gauge === null ? 0 : valueOf(null, `gauge.${gauge}`));
     };
     return {
@@ -110,7 +113,7 @@ function sampleOf(lineUp: LineUp, valueOf: (knife: string | null, name: string) 
   });
   const shared = (name: string): number => valueOf(null, name);
   return {
-    ...lineUp,
+    ...comparison,
     knives,
     friction: shared('friction'),
     contactDepthMm: shared('contactDepthMm'),

@@ -7,7 +7,7 @@ import { steelRemovedMm2, toothDepthUm } from '../geometry/apex.ts';
 import { vickersFromRockwellC } from '../steel/hardness.ts';
 import { angleFloorDeg } from '../chain/limits.ts';
 import { checkQuantity, measures, nominal } from '../quantities.ts';
-import type { CarbideVolPercent, Finish, Knife, LineUp, Quantity } from '../types.ts';
+import type { CarbideVolPercent, Finish, Knife, Comparison, Quantity } from '../types.ts';
 
 /** What is offered. A service is work by someone else: any of the changes, its minutes only those it costs the user. */
 export type Offer =
@@ -86,16 +86,16 @@ export interface Cost {
  * twice, an offer that changes nothing or would put steel on, and lengths, rates, minutes or prices out of range
  * @example costOf({ knives: [{ id: 'plover', angleDeg: 20, edgeMm: 0.5, finish: { um: 15 }, grind: { form: 'flat', spineMm: 3, heightMm: 25 }, hrc: 58, carbideVolPercent: {} }, { id: 'dunlin', angleDeg: 10, edgeMm: 0.5, finish: { um: 15 }, grind: { form: 'flat', spineMm: 3, heightMm: 25 }, hrc: 58, carbideVolPercent: {} }], baseline: 'plover' }, { knife: 'plover', against: 'dunlin', offer: { kind: 'regrind', angleDeg: 10 }, edgeLengthMm: 100 }).steelMm3 // → 18.2738
  */
-export function costOf(lineUp: LineUp, question: CostQuestion): Cost {
+export function costOf(comparison: Comparison, question: CostQuestion): Cost {
   const { knife: id, against, offer } = question;
   const lengthMm = within('edge length', question.edgeLengthMm, 0.1, 5000, ' mm');
-  const now = lineUp.knives.find((knife) => knife.id === id);
+  const now = comparison.knives.find((knife) => knife.id === id);
   if (now === undefined) return refuse(`knife ${id} is not one of the line-up's`);
   if (id === against) refuse(`against ${against} is the knife itself, another is needed`);
-  if (!lineUp.knives.some((knife) => knife.id === against))
+  if (!comparison.knives.some((knife) => knife.id === against))
     refuse(`against ${against} is not one of the line-up's knives`);
   // What is wrong with the line-up is told of the knife as it is.
-  compare(lineUp);
+  compare(comparison);
 
   const then = offered(now, offer);
   const { areaMm2, heightMm } = removed(now, then);
@@ -103,11 +103,11 @@ export function costOf(lineUp: LineUp, question: CostQuestion): Cost {
   const minutes = minutesOf(question, steelMm3);
   const price = question.price === undefined ? null : within('price', question.price, 0, 1e9);
 
-  const other = lineUp.knives.map((knife) => knife.id).join(' ') + ' offered';
+  const other = comparison.knives.map((knife) => knife.id).join(' ') + ' offered';
   const { rows } = compare({
-    ...lineUp,
+    ...comparison,
     baseline: id,
-    knives: [...lineUp.knives, { ...then, id: other, name: `${now.name ?? id} as offered` }],
+    knives: [...comparison.knives, { ...then, id: other, name: `${now.name ?? id} as offered` }],
   });
   // Unreachable: both are among the knives that were compared.
   const row = (of: string) => rows.find(({ knife }) => knife === of) ?? refuse(`no row of ${of}`);

@@ -4,7 +4,7 @@ import { refuse } from '../check.ts';
 import { contactDepthMmOf } from '../quantities.ts';
 import { changedKnife, type SolvableAttribute } from './attributes.ts';
 import { pointOf, terms, workOf, type Point, type Work } from '../chain/factors.ts';
-import type { LineUp } from '../types.ts';
+import type { Comparison } from '../types.ts';
 
 /** Where a knife stands at one value of the attribute. */
 export interface Gap {
@@ -18,8 +18,8 @@ export interface Gap {
 function logProduct(a: Point, b: Point, work: Work): { log: number; complete: boolean } {
   let [log, complete] = [0, true];
   if (a === b) return { log, complete };
-  for (const { close } of terms) {
-    const { factor } = close(a, b, work);
+  for (const { careful } of terms) {
+    const { factor } = careful(a, b, work);
     if (factor === null) complete = false;
     else log += Math.log(factor);
   }
@@ -36,14 +36,18 @@ const picked = <T>(all: readonly T[], place: number): T =>
  * @returns null for a value the model refuses, or where other terms would stand than do now
  */
 export function gapOf(
-  lineUp: LineUp,
+  comparison: Comparison,
   question: { knife: string; against: string; attribute: SolvableAttribute; target: number },
 ): (value: number) => Gap | null {
-  const { knives } = lineUp;
+  const { knives } = comparison;
   const { attribute } = question;
-  const depthMm = contactDepthMmOf(lineUp);
+  const depthMm = contactDepthMmOf(comparison);
   const place = (id: string): number => knives.findIndex((knife) => knife.id === id);
-  const [changing, against, base] = [place(question.knife), place(question.against), place(lineUp.baseline)];
+  const [changing, against, base] = [
+    place(question.knife),
+    place(question.against),
+    place(comparison.baseline),
+  ];
   const knife = picked(knives, changing);
   const at = (points: readonly Point[], work: Work) => {
     const baseline = picked(points, base);
@@ -53,7 +57,7 @@ export function gapOf(
     };
   };
   const now = knives.map((present) => pointOf(present, depthMm));
-  const workNow = workOf(lineUp, now);
+  const workNow = workOf(comparison, now);
   const standing = at(now, workNow);
   const steel = attribute === 'hrc' || attribute === 'carbide';
   const logTarget = Math.log(question.target);
@@ -62,7 +66,7 @@ export function gapOf(
     const changed = pointOf(changedKnife(knife, attribute, value), depthMm);
     if (changed.apexAngleDeg < changed.angleDeg) return null;
     const points = now.with(changing, changed);
-    const work = steel ? workOf(lineUp, points) : workNow;
+    const work = steel ? workOf(comparison, points) : workNow;
     const here = at(points, work);
     if (here.a.complete !== standing.a.complete || here.b.complete !== standing.b.complete) return null;
     return { short: here.a.log - here.b.log - logTarget, regression: work.regressionRefused === null };

@@ -2,7 +2,7 @@ import { refuse } from '../check.ts';
 import { compare } from '../chain/compare.ts';
 import type { SolvableAttribute } from './attributes.ts';
 import { gapOf } from './gap.ts';
-import type { LineUp } from '../types.ts';
+import type { Comparison } from '../types.ts';
 
 /**
  * How many times as long one knife cuts as another over many values of one of its attributes, by the close reading and
@@ -15,15 +15,15 @@ import type { LineUp } from '../types.ts';
  * @example ratioCurve({ knives: [{ id: 'plover', angleDeg: 20, edgeMm: 0.5, finish: { um: 15 }, grind: { form: 'flat', spineMm: 3, heightMm: 25 }, hrc: 58, carbideVolPercent: {} }, { id: 'dunlin', angleDeg: 15, edgeMm: 0.5, finish: { um: 15 }, grind: { form: 'flat', spineMm: 3, heightMm: 25 }, hrc: 58, carbideVolPercent: {} }], baseline: 'plover' }, { knife: 'plover', against: 'dunlin', attribute: 'angleDeg', values: [15] })[0] // → 1
  */
 export function ratioCurve(
-  lineUp: LineUp,
+  comparison: Comparison,
   question: { knife: string; against: string; attribute: SolvableAttribute; values: readonly number[] },
 ): (number | null)[] {
   const { knife, against, attribute, values } = question;
-  compare(lineUp);
+  compare(comparison);
   for (const id of [knife, against])
-    if (!lineUp.knives.some((candidate) => candidate.id === id))
-      refuse(`knife ${id} is not among the knives: ${lineUp.knives.map((k) => k.id).join(', ')}`);
-  const gap = gapOf(lineUp, { knife, against, attribute, target: 1 });
+    if (!comparison.knives.some((candidate) => candidate.id === id))
+      refuse(`knife ${id} is not among the knives: ${comparison.knives.map((k) => k.id).join(', ')}`);
+  const gap = gapOf(comparison, { knife, against, attribute, target: 1 });
   return values.map((value) => {
     const found = gap(value);
     return found === null ? null : Math.exp(found.short);

@@ -3,7 +3,7 @@
 import type { Search } from './attributes.ts';
 import type { Gap } from './gap.ts';
 
-interface Stop extends Gap {
+interface EndPoint extends Gap {
   value: number;
 }
 
@@ -21,21 +21,21 @@ const REACHED = 1e-12;
  * @param from the present value: where the gap is closed there already, it is the answer
  */
 export function nearestRoot(gap: (value: number) => Gap | null, from: number, search: Search): number | null {
-  const stop = (value: number): Stop | null => {
+  const endPoint = (value: number): EndPoint | null => {
     const here = gap(value);
     return here && { ...here, value };
   };
-  const present = stop(from);
+  const present = endPoint(from);
   if (present && reached(present)) return from;
   const distance = (value: number): number =>
     search.ratio ? Math.abs(Math.log(value / from)) : Math.abs(value - from);
-  const roots = pieces(stop, from, search)
-    .flatMap((piece) => rootsOf(stop, piece))
+  const roots = pieces(endPoint, from, search)
+    .flatMap((piece) => rootsOf(endPoint, piece))
     .toSorted((a, b) => distance(a) - distance(b));
   return roots[0] ?? null;
 }
 
-const reached = ({ short }: Stop): boolean => Math.abs(short) <= REACHED;
+const reached = ({ short }: EndPoint): boolean => Math.abs(short) <= REACHED;
 
 /** The values looked at first, rising. */
 function grid(from: number, { low, high, ratio, seams }: Search): number[] {
@@ -47,15 +47,15 @@ function grid(from: number, { low, high, ratio, seams }: Search): number[] {
 }
 
 /** The stretches on which the model speaks and by one law, each as the stops looked at. */
-function pieces(stop: (value: number) => Stop | null, from: number, search: Search): Stop[][] {
-  const found: Stop[][] = [];
-  let current: Stop[] = [];
-  let before: Stop | null = null;
+function pieces(endPoint: (value: number) => EndPoint | null, from: number, search: Search): EndPoint[][] {
+  const found: EndPoint[][] = [];
+  let current: EndPoint[] = [];
+  let before: EndPoint | null = null;
   let last: number | null = null;
   for (const value of grid(from, search)) {
-    const here = stop(value);
+    const here = endPoint(value);
     if (last !== null && lawOf(before) !== lawOf(here)) {
-      const [left, right] = seam(stop, last, before, value, here);
+      const [left, right] = seam(endPoint, last, before, value, here);
       if (left) current.push(left);
       found.push(current);
       current = right ? [right] : [];
@@ -68,77 +68,82 @@ function pieces(stop: (value: number) => Stop | null, from: number, search: Sear
 }
 
 /** Whether the regression speaks; undefined where the model refuses. */
-const lawOf = (stop: Stop | null): boolean | undefined => stop?.regression;
+const lawOf = (endPoint: EndPoint | null): boolean | undefined => endPoint?.regression;
 
 /** The last stop of one law and the first of the next, by halving; null on a side where the model refuses. */
 function seam(
-  stop: (value: number) => Stop | null,
+  endPoint: (value: number) => EndPoint | null,
   from: number,
-  atFrom: Stop | null,
+  atFrom: EndPoint | null,
   to: number,
-  atTo: Stop | null,
-): [Stop | null, Stop | null] {
+  atTo: EndPoint | null,
+): [EndPoint | null, EndPoint | null] {
   let [low, high, left, right] = [from, to, atFrom, atTo];
   while (high - low > 1e-14 * to) {
     const middle = (low + high) / 2;
-    const here = stop(middle);
+    const here = endPoint(middle);
     if (lawOf(here) === lawOf(atFrom)) [low, left] = [middle, here];
     else [high, right] = [middle, here];
   }
   return [left, right];
 }
 
-function rootsOf(stop: (value: number) => Stop | null, piece: readonly Stop[]): number[] {
-  const stops = withTurns(stop, withEnds(stop, piece));
-  const roots = stops.filter(reached).map(({ value }) => value);
-  stops.forEach((after, i) => {
-    const before = stops[i - 1];
+function rootsOf(endPoint: (value: number) => EndPoint | null, piece: readonly EndPoint[]): number[] {
+  const endPoints = withTurns(endPoint, withEnds(endPoint, piece));
+  const roots = endPoints.filter(reached).map(({ value }) => value);
+  endPoints.forEach((after, i) => {
+    const before = endPoints[i - 1];
     if (before && !reached(before) && !reached(after) && before.short * after.short < 0)
-      roots.push(close(stop, before, after));
+      roots.push(close(endPoint, before, after));
   });
   return roots;
 }
 
-const inOrder = (stops: readonly (Stop | null)[]): Stop[] =>
-  stops.filter((here) => here !== null).sort((a, b) => a.value - b.value);
+const inOrder = (endPoints: readonly (EndPoint | null)[]): EndPoint[] =>
+  endPoints.filter((here) => here !== null).sort((a, b) => a.value - b.value);
 
 /** The stops with one more just inside either end: a turn within the outermost step shows there. */
-function withEnds(stop: (value: number) => Stop | null, piece: readonly Stop[]): Stop[] {
-  const inside = (end?: Stop, next?: Stop): Stop | null =>
-    end && next ? stop(end.value + 1e-4 * (next.value - end.value)) : null;
+function withEnds(endPoint: (value: number) => EndPoint | null, piece: readonly EndPoint[]): EndPoint[] {
+  const inside = (end?: EndPoint, next?: EndPoint): EndPoint | null =>
+    end && next ? endPoint(end.value + 1e-4 * (next.value - end.value)) : null;
   return inOrder([...piece, inside(piece[0], piece[1]), inside(piece.at(-1), piece.at(-2))]);
 }
 
 /** The stops with the turning points between them that face the target. */
-function withTurns(stop: (value: number) => Stop | null, stops: readonly Stop[]): Stop[] {
-  const turns = stops.flatMap((here, i) => {
-    const [before, after] = [stops[i - 1], stops[i + 1]];
+function withTurns(endPoint: (value: number) => EndPoint | null, endPoints: readonly EndPoint[]): EndPoint[] {
+  const turns = endPoints.flatMap((here, i) => {
+    const [before, after] = [endPoints[i - 1], endPoints[i + 1]];
     if (!before || !after) return [];
     const side = Math.sign(here.short);
     const [first, middle, last] = [before.short * side, here.short * side, after.short * side];
     // Level with both neighbours is a plateau, not a turn.
     const faces = middle <= first && middle <= last && middle < first + last - middle;
-    return faces ? [turn(stop, before.value, after.value, side)] : [];
+    return faces ? [turn(endPoint, before.value, after.value, side)] : [];
   });
-  return inOrder([...stops, ...turns]);
+  return inOrder([...endPoints, ...turns]);
 }
 
 const GOLDEN = (Math.sqrt(5) - 1) / 2;
 
 /** The point nearest the target between two values, by golden section; the first one past the target will do. */
-function turn(stop: (value: number) => Stop | null, from: number, to: number, side: number): Stop | null {
+function turn(
+  endPoint: (value: number) => EndPoint | null,
+  from: number,
+  to: number,
+  side: number,
+): EndPoint | null {
   let [low, high] = [from, to];
-  let left = stop(high - GOLDEN * (high - low));
-  let right = stop(low + GOLDEN * (high - low));
+  let left = endPoint(high - GOLDEN * (high - low));
+  let right = endPoint(low + GOLDEN * (high - low));
   while (left && right && high - low > 1e-9 * to) {
     const best = left.short * side < right.short * side ? left : right;
     if (best.short * side <= 0) return best;
     if (best === left) {
       [high, right] = [right.value, left];
-      left = stop(high - GOLDEN * (high - low));
+      left = endPoint(high - GOLDEN * (high - low));
     } else {
       [low, left] = [left.value, right];
-      right = stop(low + GOLDEN * (high - low));
+      right = endPoint(low + GOLDEN * (high - low));
     }
   }
   return left;
@@ -148,7 +153,7 @@ function turn(stop: (value: number) => Stop | null, from: number, to: number, si
  * Closes a change of sign by the ITP method: as fast as the secant where the function is smooth, never slower than
  * halving by more than one step (Oliveira & Takahashi, ACM Transactions on Mathematical Software 47:5, 2020; memory).
  */
-function close(stop: (value: number) => Stop | null, before: Stop, after: Stop): number {
+function close(endPoint: (value: number) => EndPoint | null, before: EndPoint, after: EndPoint): number {
   let [a, b] = [before, after];
   const tolerance = 1e-15 * Math.max(Math.abs(a.value), Math.abs(b.value));
   const flatter = 0.2 / (b.value - a.value);
@@ -163,7 +168,7 @@ function close(stop: (value: number) => Stop | null, before: Stop, after: Stop):
     const truncated = secant + towards * nudge;
     const radius = Math.max(0, slack - width / 2);
     const value = Math.abs(truncated - middle) <= radius ? truncated : middle - towards * radius;
-    const here = stop(value);
+    const here = endPoint(value);
     // Where a step moves neither end any more, the root is closed as far as numbers go.
     if (here === null || here.short === 0 || value <= a.value || value >= b.value) return value;
     if (here.short * after.short > 0) b = here;

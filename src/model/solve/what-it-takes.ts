@@ -8,7 +8,7 @@ import { gapOf } from './gap.ts';
 import { nearestRoot } from './roots.ts';
 import { nominal } from '../quantities.ts';
 import { vickersFromRockwellC } from '../steel/hardness.ts';
-import type { Knife, LineUp } from '../types.ts';
+import type { Knife, Comparison } from '../types.ts';
 
 export interface Question {
   /** Id of the knife that changes. */
@@ -45,12 +45,12 @@ export interface Answer {
  * asked of a knife without one, or a target not above 0
  * @example whatItTakes({ knives: [{ id: 'plover', angleDeg: 20, edgeMm: 0.5, finish: { um: 15 }, grind: { form: 'flat', spineMm: 3, heightMm: 25 }, hrc: 58, carbideVolPercent: {} }, { id: 'dunlin', angleDeg: 15, edgeMm: 0.5, finish: { um: 15 }, grind: { form: 'flat', spineMm: 3, heightMm: 25 }, hrc: 58, carbideVolPercent: {} }], baseline: 'plover' }, { knife: 'plover', against: 'dunlin', attribute: 'angleDeg' }).value // → 15.000000
  */
-export function whatItTakes(lineUp: LineUp, question: Question): Answer {
-  const { changing, target } = checkQuestion(lineUp, question);
+export function whatItTakes(comparison: Comparison, question: Question): Answer {
+  const { changing, target } = checkQuestion(comparison, question);
   const { attribute } = question;
-  compare(lineUp);
+  compare(comparison);
 
-  const gap = gapOf(lineUp, { ...question, target });
+  const gap = gapOf(comparison, { ...question, target });
   const value = nearestRoot(gap, attributeValue(changing, attribute), attributeSearch(changing, attribute));
   if (value === null) return { value, note: 'not in reach' };
   if (breaksAway(changedKnife(changing, attribute, value), attribute))
@@ -61,12 +61,15 @@ export function whatItTakes(lineUp: LineUp, question: Question): Answer {
 }
 
 /** The knife that changes and the target, if the question is one. */
-export function checkQuestion(lineUp: LineUp, question: Question): { changing: Knife; target: number } {
+export function checkQuestion(
+  comparison: Comparison,
+  question: Question,
+): { changing: Knife; target: number } {
   const { knife, against, attribute, target = 1 } = question;
   if (!(target > 0 && Number.isFinite(target))) refuse(`target ${target} is not a number above 0`);
-  const changing = lineUp.knives.find(({ id }) => id === knife);
+  const changing = comparison.knives.find(({ id }) => id === knife);
   if (changing === undefined) return refuse(`knife ${knife} is not one of the line-up's`);
-  if (!lineUp.knives.some(({ id }) => id === against))
+  if (!comparison.knives.some(({ id }) => id === against))
     refuse(`against ${against} is not one of the line-up's knives`);
   if (knife === against) refuse(`against ${against} is the knife itself, another is needed`);
   attributeValue(changing, attribute);

@@ -1,6 +1,6 @@
 /** The normal, Student's and the noncentral t distribution, to about twelve digits and without a library. */
 
-import { remembered } from '../memoize.ts';
+import { memoize } from '../memoize.ts';
 
 const LANCZOS = [
   0.99999999999980993, 676.5203681218851, -1259.1392167224028, 771.32342877765313, -176.61502916214059,
@@ -132,7 +132,7 @@ export function studentQuantile(p: number, df: number): number {
   return studentLimit(p, df);
 }
 
-const studentLimit = remembered(1000, (p: number, df: number): number => {
+const studentLimit = memoize(1000, (p: number, df: number): number => {
   const cdf = (t: number): number => studentCdf(t, df);
   return p > 0.5 ? -invert(cdf, 1 - p) : invert(cdf, p);
 });

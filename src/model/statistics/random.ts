@@ -86,7 +86,7 @@ function namedState(seed: number, name: string): State {
  * @param out is filled and given back
  * @example fillEven(7, 'friction', new Float64Array(1))[0] === fillEven(7, 'edgeMm', new Float64Array(1))[0] // → false
  */
-export function fillEven(seed: number, name: string, out: Float64Array): Float64Array {
+export function drawUniform(seed: number, name: string, out: Float64Array): Float64Array {
   checkSeed(seed);
   const state = Int32Array.from(namedState(seed, name));
   for (let i = 0; i < out.length; i += 1) out[i] = (step(state) + 0.5) / 0x100000000;

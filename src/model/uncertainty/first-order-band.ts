@@ -5,7 +5,7 @@ import { noMemory } from './memory.ts';
 import { firstOrder } from './propagation.ts';
 import { readerOf, regressionSpeaks } from './sampled-run.ts';
 import { NORMAL_95, type Spread } from './sampling.ts';
-import type { LineUp } from '../types.ts';
+import type { Comparison } from '../types.ts';
 import { at, type Values } from './values.ts';
 import { worthsOf } from './log-worth.ts';
 
@@ -44,13 +44,18 @@ const STEP = 1e-3;
  * @throws RangeError for what `compare` refuses, and a knife that is not in the line-up
  * @example firstOrderBand({ knives: [{ id: 'plover', angleDeg: 20, edgeMm: 0.5, finish: { um: 15 }, grind: { form: 'flat', spineMm: 3, heightMm: 25 }, hrc: 58, carbideVolPercent: {} }], baseline: 'plover' }, 'plover').logSd // → 0
  */
-export function firstOrderBand(lineUp: LineUp, knife: string): FirstOrderBand {
-  const row = compare(lineUp).rows.find((candidate) => candidate.knife === knife);
+export function firstOrderBand(comparison: Comparison, knife: string): FirstOrderBand {
+  const row = compare(comparison).rows.find((candidate) => candidate.knife === knife);
   if (!row)
-    return refuse(`knife ${knife} is not among the knives: ${lineUp.knives.map(({ id }) => id).join(', ')}`);
-  const speaks = regressionSpeaks(lineUp);
+    return refuse(
+      `knife ${knife} is not among the knives: ${comparison.knives.map(({ id }) => id).join(', ')}`,
+    );
+  const speaks = regressionSpeaks(comparison);
   // The ratio is of two: what the others are does not move it.
-  const two = { ...lineUp, knives: lineUp.knives.filter(({ id }) => id === knife || id === lineUp.baseline) };
+  const two = {
+    ...comparison,
+    knives: comparison.knives.filter(({ id }) => id === knife || id === comparison.baseline),
+  };
   const inputs = inputsOf(two, speaks);
   const moved = inputs.flatMap((input) => {
     const { middle, allowed } = input.spread;
@@ -74,7 +79,7 @@ export function firstOrderBand(lineUp: LineUp, knife: string): FirstOrderBand {
   });
   const worths = worthsOf(two, speaks, readerOf(inputs, drawn), noMemory).knives;
   const worthOf = (id: string): Values => worths[two.knives.findIndex((own) => own.id === id)] ?? 0;
-  const [own, other] = [worthOf(knife), worthOf(lineUp.baseline)];
+  const [own, other] = [worthOf(knife), worthOf(comparison.baseline)];
   const logRatio = (sample: number): number => at(own, sample) - at(other, sample);
   const sensitivities = moved.flatMap(
     ({ input: { name, knife: owner }, u, below, above }, j): Sensitivity[] => {

@@ -4,7 +4,7 @@ import { refuse } from '../check.ts';
 import { regression } from '../steel/carbide.ts';
 import { isUnknown, measures, parameters, rangeOf } from '../quantities.ts';
 import { NORMAL_95, spreadOf, type Limits, type Spread } from './sampling.ts';
-import type { CarbideKind, Knife, LineUp, Quantity } from '../types.ts';
+import type { CarbideKind, Knife, Comparison, Quantity } from '../types.ts';
 
 /** One input; one known exactly has a spread of no width. */
 export interface Input {
@@ -31,9 +31,9 @@ export type GaugeName = (typeof gaugeNames)[number];
 const anything: Limits = { low: -Infinity, high: Infinity };
 
 /** The gauge a measure is read from, or null where it has none or was never measured. */
-export function gaugeOf(lineUp: LineUp, name: string, quantity: Quantity): GaugeName | null {
+export function gaugeOf(comparison: Comparison, name: string, quantity: Quantity): GaugeName | null {
   const gauge = gaugeNames.find((of) => name === of || (name === 'microbevelAngleDeg' && of === 'angleDeg'));
-  if (gauge === undefined || isUnknown(quantity) || (lineUp.gaugeBias?.[gauge] ?? 0) === 0) return null;
+  if (gauge === undefined || isUnknown(quantity) || (comparison.gaugeBias?.[gauge] ?? 0) === 0) return null;
   return gauge;
 }
 
@@ -42,12 +42,12 @@ export const hardnessLimits = (regressionSpeaks: boolean): Limits =>
   regressionSpeaks ? regression.hrc : measures.hrc;
 
 /** All inputs, those of the knives first. */
-export function inputsOf(lineUp: LineUp, regressionSpeaks: boolean): Input[] {
+export function inputsOf(comparison: Comparison, regressionSpeaks: boolean): Input[] {
   const inputs: Input[] = [];
-  for (const knife of lineUp.knives) {
+  for (const knife of comparison.knives) {
     for (const [name, quantity, allowed] of measuresOf(knife, regressionSpeaks)) {
       // Under a gauge's bias it is the sum that must be allowed, not the reading.
-      const limits = gaugeOf(lineUp, name, quantity) === null ? allowed : anything;
+      const limits = gaugeOf(comparison, name, quantity) === null ? allowed : anything;
       inputs.push({ knife: knife.id, name, spread: spreadOf(quantity, limits) });
     }
   }
@@ -55,10 +55,10 @@ export function inputsOf(lineUp: LineUp, regressionSpeaks: boolean): Input[] {
   inputs.push({
     knife: null,
     name: 'contactDepthMm',
-    spread: spreadOf(lineUp.contactDepthMm ?? depthMm, accepts),
+    spread: spreadOf(comparison.contactDepthMm ?? depthMm, accepts),
   });
   for (const name of sharedNames) {
-    const given = name === 'friction' ? lineUp.friction : lineUp.assumptions?.[name];
+    const given = name === 'friction' ? comparison.friction : comparison.assumptions?.[name];
     const { default: middle, low, high, accepts: allowed } = parameters[name];
     const spread: Spread =
       given === undefined
@@ -67,7 +67,7 @@ export function inputsOf(lineUp: LineUp, regressionSpeaks: boolean): Input[] {
     inputs.push({ knife: null, name, spread });
   }
   for (const name of gaugeNames) {
-    const plusMinus = lineUp.gaugeBias?.[name] ?? 0;
+    const plusMinus = comparison.gaugeBias?.[name] ?? 0;
     if (!(plusMinus >= 0 && plusMinus <= measures[name].high))
       refuse(
         `gauge bias of ${measures[name].name} ± ${String(plusMinus)}${measures[name].unit} is not between 0 and ${measures[name].high}${measures[name].unit}`,
@@ -75,20 +75,20 @@ export function inputsOf(lineUp: LineUp, regressionSpeaks: boolean): Input[] {
     const spread = spreadOf({ value: 0, plusMinus }, anything);
     if (plusMinus > 0) inputs.push({ knife: null, name: `gauge.${name}`, spread });
   }
-  return [...inputs, ...residualsOf(lineUp, regressionSpeaks)];
+  return [...inputs, ...residualsOf(comparison, regressionSpeaks)];
 }
 
 /** The residual belongs to the steel: one standard normal draw for every steel, where the regression speaks at all. */
-function residualsOf(lineUp: LineUp, regressionSpeaks: boolean): Input[] {
-  const cv = lineUp.assumptions?.residualCv ?? parameters.residualCv.default;
+function residualsOf(comparison: Comparison, regressionSpeaks: boolean): Input[] {
+  const cv = comparison.assumptions?.residualCv ?? parameters.residualCv.default;
   const { low, high } = rangeOf(cv);
   if (!regressionSpeaks || (low === 0 && high === 0)) return [];
   const spread = spreadOf({ value: 0, plusMinus: NORMAL_95, shape: 'normal' }, anything);
-  return [...new Set(steelOwners(lineUp))].map((knife) => ({ knife, name: 'residual', spread }));
+  return [...new Set(steelOwners(comparison))].map((knife) => ({ knife, name: 'residual', spread }));
 }
 
 /** For every knife the first one of the same steel: of the same entries for hardness and carbide. */
-export function steelOwners({ knives }: LineUp): string[] {
+export function steelOwners({ knives }: Comparison): string[] {
   const owners = new Map<string, string>();
   return knives.map((knife) => {
     const carbides = carbidesOf(knife).filter(([, volume]) => volume !== 0);

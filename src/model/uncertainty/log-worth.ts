@@ -21,7 +21,7 @@ import {
 } from './parts.ts';
 import { measures } from '../quantities.ts';
 import type { Limits } from './sampling.ts';
-import type { Knife, LineUp, Quantity } from '../types.ts';
+import type { Knife, Comparison, Quantity } from '../types.ts';
 import { weightedSum, type Values } from './values.ts';
 
 /**
@@ -48,10 +48,15 @@ type Read = (knife: string | null, name: string) => Values;
  * @param regressionSpeaks decided once, at the middle values, for all samples
  * @param read the values of an input, all of one length or a number each
  */
-export function worthsOf(lineUp: LineUp, regressionSpeaks: boolean, read: Read, memory: Memory): Worths {
-  const owners = steelOwners(lineUp);
-  const laid = lineUp.knives.map((knife, k) =>
-    worthOf(lineUp, knife, owners[k] ?? knife.id, regressionSpeaks, read, memory),
+export function worthsOf(
+  comparison: Comparison,
+  regressionSpeaks: boolean,
+  read: Read,
+  memory: Memory,
+): Worths {
+  const owners = steelOwners(comparison);
+  const laid = comparison.knives.map((knife, k) =>
+    worthOf(comparison, knife, owners[k] ?? knife.id, regressionSpeaks, read, memory),
   );
   const hardnesses = laid.map(({ hrc }) => hrc);
   const carbides = laid.map(({ carbideMm }) => carbideMm);
@@ -69,7 +74,7 @@ export function worthsOf(lineUp: LineUp, regressionSpeaks: boolean, read: Read, 
  * @param steelOwner the knife whose residual it takes, as `steelOwners` says
  */
 export function worthOf(
-  lineUp: LineUp,
+  comparison: Comparison,
   knife: Knife,
   steelOwner: string,
   regressionSpeaks: boolean,
@@ -77,13 +82,13 @@ export function worthOf(
   { keep }: Memory,
 ) {
   const { id } = knife;
-  const slicePush = lineUp.slicePush ?? 0;
+  const slicePush = comparison.slicePush ?? 0;
   /** A part, kept under its name for as long as what it is made of stays. */
   const part = (name: string, of: readonly unknown[], make: (old?: Values) => Values): Values =>
     keep<Values>(`${id}/${name} part`, of, make);
   const measured = (name: string, quantity: Quantity, allowed: Limits): Values => {
     const own = read(id, name);
-    const gauge = gaugeOf(lineUp, name, quantity);
+    const gauge = gaugeOf(comparison, name, quantity);
     if (gauge === null) return own;
     const bias = read(null, `gauge.${gauge}`);
     return part(name, [own, bias, allowed.low, allowed.high], (old) => biased(own, bias, allowed, old));

@@ -2,7 +2,7 @@
 
 import type { Prediction } from './prediction.ts';
 import { createPredictor } from './predictor.ts';
-import type { LineUp } from '../types.ts';
+import type { Comparison } from '../types.ts';
 
 /**
  * Runs the close reading of `compare` on samples of every uncertain input.
@@ -26,6 +26,6 @@ import type { LineUp } from '../types.ts';
  * @example predict({ knives: [{ id: 'plover', angleDeg: 20, edgeMm: 0.5, finish: { um: 15 }, grind: { form: 'flat', spineMm: 3, heightMm: 25 }, hrc: 58, carbideVolPercent: {} }, { id: 'dunlin', angleDeg: 15, edgeMm: 0.5, finish: { um: 15 }, grind: { form: 'flat', spineMm: 3, heightMm: 25 }, hrc: 58, carbideVolPercent: {} }], baseline: 'plover' }, { samples: 500, seed: 1 })[0].median // → 1
  * @example predict({ knives: [{ id: 'plover', angleDeg: 20, edgeMm: 0.5, finish: { um: 15 }, grind: { form: 'flat', spineMm: 3, heightMm: 25 }, hrc: 58, carbideVolPercent: {} }, { id: 'dunlin', angleDeg: 15, edgeMm: 0.5, finish: { um: 15 }, grind: { form: 'flat', spineMm: 3, heightMm: 25 }, hrc: 58, carbideVolPercent: {} }], baseline: 'plover' }, { samples: 500, seed: 1 })[1].beatsBaseline // → 1
  */
-export function predict(lineUp: LineUp, options: { samples: number; seed: number }): Prediction[] {
-  return createPredictor(options).predict(lineUp);
+export function predict(comparison: Comparison, options: { samples: number; seed: number }): Prediction[] {
+  return createPredictor(options).predict(comparison);
 }

@@ -7,19 +7,19 @@ import { quantiles, shareAbove } from '../statistics/quantiles.ts';
 import { namedPlaces } from '../statistics/random.ts';
 import { runOf, type Run } from './sampled-run.ts';
 import { sorted } from '../statistics/sorted.ts';
-import type { LineUp } from '../types.ts';
+import type { Comparison } from '../types.ts';
 import { weightedSum, type Values } from './values.ts';
 import { evenSlices, slices, varianceShares } from './variance.ts';
 
 /** Runs of one seed and number of samples, over line-ups that resemble each other. */
 export interface Predictor {
   /** As `predict`: one prediction a knife, in the order of the line-up. */
-  predict: (lineUp: LineUp) => Prediction[];
+  predict: (comparison: Comparison) => Prediction[];
   /**
    * ln of all sample ratios of one knife to the baseline, from the lowest to the highest: for dots and histograms. They
    * are kept, and not to be changed.
    */
-  logRatios: (lineUp: LineUp, knife: string) => Float64Array;
+  logRatios: (comparison: Comparison, knife: string) => Float64Array;
 }
 
 /**
@@ -40,9 +40,9 @@ export function createPredictor(options: { samples: number; seed: number }): Pre
   const memory = createMemory();
 
   /** ln of a knife's ratio to the baseline over the samples; a number where it does not vary. */
-  const logRatio = ({ worths }: Run, lineUp: LineUp, k: number): Values => {
+  const logRatio = ({ worths }: Run, comparison: Comparison, k: number): Values => {
     const own = worths.knives[k] ?? 0;
-    const other = worths.knives[baselineOf(lineUp)] ?? 0;
+    const other = worths.knives[baselineOf(comparison)] ?? 0;
     if (own === other) return 0;
     return memory.keep<Values>(`ratio ${k}`, [own, other], (old) =>
       weightedSum(
@@ -62,10 +62,10 @@ export function createPredictor(options: { samples: number; seed: number }): Pre
   /** The slices of every input that may move a knife's ratio, by the name it is reported under. */
   const slicesOf = (
     { inputs, drawn, worths }: Run,
-    lineUp: LineUp,
+    comparison: Comparison,
     k: number,
   ): Record<string, Uint8Array> => {
-    const id = lineUp.knives[k]?.id;
+    const id = comparison.knives[k]?.id;
     const out: Record<string, Uint8Array> = {};
     inputs.forEach((input, j) => {
       const even = drawn[j]?.even ?? null;
@@ -73,10 +73,10 @@ export function createPredictor(options: { samples: number; seed: number }): Pre
       if (even === null || input.name === 'residual' || input.name === 'residualCv') return;
       const sliced = () => memory.keep(`${drawName(input)} slices`, [even], () => evenSlices(even));
       if (input.knife === null || input.knife === id) out[input.name] = sliced();
-      else if (input.knife === lineUp.baseline) out[`baseline.${input.name}`] = sliced();
+      else if (input.knife === comparison.baseline) out[`baseline.${input.name}`] = sliced();
     });
     const own = worths.residuals[k] ?? 0;
-    const other = worths.residuals[baselineOf(lineUp)] ?? 0;
+    const other = worths.residuals[baselineOf(comparison)] ?? 0;
     const residual = memory.keep(`${k} residual slices`, [own, other], () => {
       const difference = weightedSum([
         [1, own],
@@ -89,12 +89,12 @@ export function createPredictor(options: { samples: number; seed: number }): Pre
   };
 
   return {
-    predict(lineUp) {
+    predict(comparison) {
       // The middle values first: what is wrong with them is told as it stands, not as a failed draw.
-      const { rows } = compare(lineUp);
-      const now = runOf(lineUp, samples, seed, memory);
+      const { rows } = compare(comparison);
+      const now = runOf(comparison, samples, seed, memory);
       const predictions = rows.map(({ knife, product }, k): Prediction => {
-        const logs = logRatio(now, lineUp, k);
+        const logs = logRatio(now, comparison, k);
         const { redrawn } = now;
         if (typeof logs === 'number')
           return {
@@ -114,25 +114,26 @@ export function createPredictor(options: { samples: number; seed: number }): Pre
           median: Math.exp(median),
           high: Math.exp(high),
           beatsBaseline: shareAbove(order, 0),
-          variance: varianceShares(logs, slicesOf(now, lineUp, k)),
+          variance: varianceShares(logs, slicesOf(now, comparison, k)),
           redrawn,
         };
       });
       memory.sweep();
       return predictions;
     },
-    logRatios(lineUp, knife) {
-      const { rows } = compare(lineUp);
+    logRatios(comparison, knife) {
+      const { rows } = compare(comparison);
       const k = rows.findIndex((row) => row.knife === knife);
       const product = rows[k]?.product;
       if (product === undefined)
         return refuse(
-          `knife ${knife} is not among the knives: ${lineUp.knives.map(({ id }) => id).join(', ')}`,
+          `knife ${knife} is not among the knives: ${comparison.knives.map(({ id }) => id).join(', ')}`,
         );
-      const logs = logRatio(runOf(lineUp, samples, seed, memory), lineUp, k);
+      const logs = logRatio(runOf(comparison, samples, seed, memory), comparison, k);
       return typeof logs === 'number' ? new Float64Array(samples).fill(Math.log(product)) : inOrder(logs, k);
     },
   };
 }
 
-const baselineOf = ({ knives, baseline }: LineUp): number => knives.findIndex(({ id }) => id === baseline);
+const baselineOf = ({ knives, baseline }: Comparison): number =>
+  knives.findIndex(({ id }) => id === baseline);

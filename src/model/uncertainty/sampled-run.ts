@@ -4,9 +4,9 @@ import { drawName, drawnFrom, MOST_ATTEMPTS, redraw, type Drawn } from './drawn.
 import { inputsOf, type Input } from './inputs.ts';
 import { noMemory, type Memory } from './memory.ts';
 import { contactDepthMmOf } from '../quantities.ts';
-import { fillEven, namedPlaces } from '../statistics/random.ts';
+import { drawUniform, namedPlaces } from '../statistics/random.ts';
 import { pointOf, workOf } from '../chain/factors.ts';
-import type { LineUp } from '../types.ts';
+import type { Comparison } from '../types.ts';
 import { replaced, roomFor, type Values } from './values.ts';
 import { refusedSamples, worthsOf, type Worths } from './log-worth.ts';
 
@@ -26,28 +26,28 @@ export interface Run {
  * good until the next one with this memory.
  * @throws RangeError where hardly any draw is accepted, or a gauge's bias is no ±
  */
-export function runOf(lineUp: LineUp, samples: number, seed: number, memory: Memory): Run {
-  const speaks = regressionSpeaks(lineUp);
-  const inputs = inputsOf(lineUp, speaks);
+export function runOf(comparison: Comparison, samples: number, seed: number, memory: Memory): Run {
+  const speaks = regressionSpeaks(comparison);
+  const inputs = inputsOf(comparison, speaks);
   const drawn = inputs.map((input) => {
     const name = drawName(input);
     const { shape, low, middle, high, allowed } = input.spread;
     if (low === high) return { even: null, values: middle, repeated: 0 };
     const even = memory.keep<Float64Array>(`${name} even`, [seed, samples], (old) =>
-      fillEven(seed, name, roomFor(samples, old)),
+      drawUniform(seed, name, roomFor(samples, old)),
     );
     return memory.keep<Drawn>(name, [even, shape, low, middle, high, allowed.low, allowed.high], (old) =>
       drawnFrom(even, seed, input, old?.values),
     );
   });
-  const worths = worthsOf(lineUp, speaks, readerOf(inputs, drawn), memory);
+  const worths = worthsOf(comparison, speaks, readerOf(inputs, drawn), memory);
   const refused = memory.keep('refused', [...worths.knives, worths.margin], () =>
     refusedSamples(worths, samples),
   );
   const repeated = drawn.reduce((sum, { repeated: count }) => sum + count, 0);
   if (refused.length === 0) return { inputs, drawn, worths, refused, redrawn: repeated };
 
-  const again = redrawTogether(lineUp, speaks, inputs, refused, seed);
+  const again = redrawTogether(comparison, speaks, inputs, refused, seed);
   const put = (values: Values, k: number, others: readonly Values[]): Values =>
     replaced(values, samples, refused, others[k] ?? 0);
   return {
@@ -68,12 +68,12 @@ export function runOf(lineUp: LineUp, samples: number, seed: number, memory: Mem
 }
 
 /** Decided once, at the middle values, and held for all samples. */
-export function regressionSpeaks(lineUp: LineUp): boolean {
-  const depthMm = contactDepthMmOf(lineUp);
+export function regressionSpeaks(comparison: Comparison): boolean {
+  const depthMm = contactDepthMmOf(comparison);
   return (
     workOf(
-      lineUp,
-      lineUp.knives.map((knife) => pointOf(knife, depthMm)),
+      comparison,
+      comparison.knives.map((knife) => pointOf(knife, depthMm)),
     ).regressionRefused === null
   );
 }
@@ -98,7 +98,7 @@ function replacedEven(
 
 /** Draws every input of some samples again, together, until the model accepts each of them. */
 function redrawTogether(
-  lineUp: LineUp,
+  comparison: Comparison,
   speaks: boolean,
   inputs: readonly Input[],
   places: Uint32Array,
@@ -130,12 +130,12 @@ function redrawTogether(
       attempts[j] = (attempts[j] ?? 0) + MOST_ATTEMPTS;
     }
     const tried = values.map((all) => ({ values: Float64Array.from(open, (j) => all[j] ?? 0) }));
-    const worths = worthsOf(lineUp, speaks, readerOf(inputs, tried), noMemory);
+    const worths = worthsOf(comparison, speaks, readerOf(inputs, tried), noMemory);
     const still = refusedSamples(worths, open.length);
     open = still.map((j) => open[j] ?? 0);
   }
   const drawn = values.map((all) => ({ values: all }));
-  return { even, values, worths: worthsOf(lineUp, speaks, readerOf(inputs, drawn), noMemory), repeated };
+  return { even, values, worths: worthsOf(comparison, speaks, readerOf(inputs, drawn), noMemory), repeated };
 }
 
 /** Rounds of drawing whole samples again, or refusals without one accepted, before the line-up is called impossible. */

@@ -9,7 +9,7 @@ type Shelf = Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>;
 /** Progress on the reader's own machine. Never throws: where storage is denied or full nothing is kept. */
 export interface ProgressKeeper {
   /** null where the browser lets nothing be read. */
-  recall(): Progress | null;
+  load(): Progress | null;
   /** @returns whether it was kept */
   keep(change: (progress: Progress) => Progress): boolean;
   /** @returns whether it is gone */
@@ -26,7 +26,7 @@ export function progressKeeper(openShelf: () => Shelf = () => localStorage): Pro
     }
   };
   return {
-    recall: () => attempt(() => readProgress(openShelf().getItem(key)), null),
+    load: () => attempt(() => readProgress(openShelf().getItem(key)), null),
     keep: (change) =>
       attempt(() => {
         const shelf = openShelf();

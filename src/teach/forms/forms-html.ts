@@ -29,8 +29,8 @@ export const formsKeyHtml = (forms: MatchedForms): string =>
             const place = (form: readonly FormQuestion[]) =>
               form[index]?.options.find((option) => option.idea === idea);
             const [first, second] = [place(forms.before), place(forms.after)];
-            const told = problem.missteps.find(({ id }) => id === idea)?.idea ?? '';
-            return `<li><b>${first?.letter ?? ''} and ${second?.letter ?? ''}</b> (${escaped(first?.text ?? '')}; ${escaped(second?.text ?? '')}): ${escaped(idea)}. ${escaped(told)}</li>`;
+            const described = problem.missteps.find(({ id }) => id === idea)?.idea ?? '';
+            return `<li><b>${first?.letter ?? ''} and ${second?.letter ?? ''}</b> (${escaped(first?.text ?? '')}; ${escaped(second?.text ?? '')}): ${escaped(idea)}. ${escaped(described)}</li>`;
           })
           .join('')}</ul></li>`,
     )

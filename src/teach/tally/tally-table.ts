@@ -39,6 +39,6 @@ function row(
     const [answer, count] = of(asking);
     return `<td>${escaped(answer ?? '—')}</td><td>${answer === undefined ? '—' : (count ?? '')}</td>`;
   });
-  const told = idea === '' ? '' : `<br><small>${escaped(idea)}</small>`;
-  return `<tr><th scope="row">${escaped(name)}${told}</th>${cells.join('')}</tr>`;
+  const described = idea === '' ? '' : `<br><small>${escaped(idea)}</small>`;
+  return `<tr><th scope="row">${escaped(name)}${described}</th>${cells.join('')}</tr>`;
 }

@@ -4,6 +4,7 @@ import { leftOut, list } from '../../phrases/lists.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { times } from '../../scene/show.ts';
 import { isExact, sureOf } from '../../scene/sure.ts';
+import { readingName } from '../../phrases/reading-name.ts';
 
 /** Whether wear does not end the edge in the work of the scene, so that its slicing chain is refused. */
 export const isRefused = ({ entry }: Scene): boolean => !jobOf(entry).slicingChain;
@@ -11,11 +12,11 @@ export const isRefused = ({ entry }: Scene): boolean => !jobOf(entry).slicingCha
 /** The ratio by one reading with the band about it, which only the close reading has. */
 function ratioSaid(scene: Scene, reading: Reading): string {
   const sure = sureOf(scene);
-  const { pocket, close } = scene.row;
+  const { quick, careful } = scene.row;
   const band = isExact(sure) ? null : `${times(sure.low)} to ${times(sure.high)}`;
-  return reading === 'close'
-    ? `${times(close.product)} (${band === null ? 'no band' : `band ${band}`})`
-    : `${times(pocket.product)} (no band; the close one’s ${times(close.product)} has ${band ?? 'none'})`;
+  return reading === 'careful'
+    ? `${times(careful.product)} (${band === null ? 'no band' : `band ${band}`})`
+    : `${times(quick.product)} (no band; the close one’s ${times(careful.product)} has ${band ?? 'none'})`;
 }
 
 /**
@@ -27,5 +28,5 @@ export function opening(scene: Scene, reading: Reading = scene.entry.reading): s
   const missing = leftOut(row[reading]);
   const as = isRefused(scene) ? ', as they would slice, which this work is not' : '';
   const without = missing.length > 0 ? `, without ${list(missing)}` : '';
-  return `${subject.name} against ${baseline.name}, ${reading} reading${as}${without}: ${ratioSaid(scene, reading)}.`;
+  return `${subject.name} against ${baseline.name}, ${readingName[reading]} reading${as}${without}: ${ratioSaid(scene, reading)}.`;
 }

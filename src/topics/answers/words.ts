@@ -1,4 +1,4 @@
-import { compare, evenUp, isUnknown, nominal, runsNeeded } from '../../model/index.ts';
+import { compare, makeEqual, isUnknown, nominal, runsNeeded } from '../../model/index.ts';
 import { isRefused, opening } from './opening.ts';
 import { factorOf, ofKnife, termOf } from '../../comparison/found.ts';
 import { jobOf } from '../../phrases/job.ts';
@@ -19,10 +19,10 @@ const alike = (ratio: number): boolean => Math.abs(Math.log(ratio)) < 5e-3;
 const chosen = ({ row, entry }: Scene) => row[entry.reading];
 
 /** The ratio once it is sharpened as the baseline is; null where the two measures do not go together. */
-const sharpenedAlike = ({ lineUp, entry }: Scene): number | null =>
+const sharpenedAlike = ({ comparison, entry }: Scene): number | null =>
   unlessRefused(() => {
-    const evened = evenUp(lineUp, entry.subject, ['angleDeg', 'edgeMm', 'finish']);
-    return ofKnife(compare(evened, { reading: entry.reading }).rows, entry.subject).product;
+    const equalised = makeEqual(comparison, entry.subject, ['angleDeg', 'edgeMm', 'finish']);
+    return ofKnife(compare(equalised, { reading: entry.reading }).rows, entry.subject).product;
   });
 
 /**
@@ -118,18 +118,18 @@ export const answersWords: Record<string, WordsOf> = {
       alike(wedge) && alike(apex)
         ? 'Both have the same angle, so counted once or twice it makes no difference between them.'
         : `As a wedge that opens the cut the angle makes ${times(wedge)}, at the apex that wears ${times(apex)}: together ${times(wedge * apex)}.`,
-      scene.entry.reading === 'pocket'
+      scene.entry.reading === 'quick'
         ? 'They are two places, so both count. This reading takes both in full and so may say too much; the close one damps the second.'
         : 'They are two places, so both count. The second is damped, so that both together stay near what published tests found.',
     ];
   },
 
   'answer-only-a-model': (scene) => {
-    const { pocket, close } = scene.row;
-    const values = [pocket.product, close.product, close.rival];
+    const { quick, careful } = scene.row;
+    const values = [quick.product, careful.product, careful.rival];
     return [
       opening(scene),
-      `Yes, it is only a model. Read three ways it says ${times(pocket.product)} (pocket), ${times(close.product)} (close) and ${times(close.rival)} (forces added).`,
+      `Yes, it is only a model. Read three ways it says ${times(quick.product)} (pocket), ${times(careful.product)} (close) and ${times(careful.rival)} (forces added).`,
       values.every(alike)
         ? 'All three see no difference.'
         : values.every((value) => value > 1.005) || values.every((value) => value < 0.995)
@@ -141,7 +141,7 @@ export const answersWords: Record<string, WordsOf> = {
   'answer-too-exact': (scene) => {
     const sure = sureOf(scene);
     return [
-      opening(scene, 'close'),
+      opening(scene, 'careful'),
       isExact(sure)
         ? 'As everything was given without a ±, no band comes out. That is not the same as being sure.'
         : 'Nobody does. The band holds nine of ten samples drawn from the ± of measures and assumptions, and one of ten lies outside it.',
@@ -169,9 +169,9 @@ export const answersWords: Record<string, WordsOf> = {
   },
 
   'answer-forces-add': (scene) => {
-    const { product, rival } = scene.row.close;
+    const { product, rival } = scene.row.careful;
     return [
-      opening(scene, 'close'),
+      opening(scene, 'careful'),
       `Where wedge, thickness and grind resist side by side, adding is right, so both are shown: multiplied ${times(product)}, with these forces added ${times(rival)}.`,
       Math.abs(Math.log(product / rival)) < 0.05
         ? 'Here it makes next to no difference.'

@@ -1,9 +1,9 @@
 import { knifeOf } from '../base/controls.ts';
 import type { Control, Role } from '../base/controls.ts';
-import type { KnifeEntry, LineUpEntry } from '../../comparison/schema.ts';
+import type { KnifeEntry, ComparisonEntry } from '../../comparison/schema.ts';
 
 /** The knives that may take a role: all but the one in the other. The last of a line-up, mostly the newest, is first. */
-const candidates = (entry: LineUpEntry, role: Role): KnifeEntry[] => {
+const candidates = (entry: ComparisonEntry, role: Role): KnifeEntry[] => {
   const taken = role === 'subject' ? entry.baseline : entry.subject;
   return entry.knives.filter(({ id }) => id !== taken).reverse();
 };

@@ -1,7 +1,7 @@
 import * as Plot from '@observablehq/plot';
-import type { LotLife } from '../../model/index.ts';
+import type { BatchLife } from '../../model/index.ts';
 import { differentWords } from './words.ts';
-import { amount, extent, lotsOf, meanIn, reached } from './values.ts';
+import { amount, extent, batchesOf, meanIn, reached } from './values.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { times } from '../../scene/show.ts';
 import { trialOf } from './trial.ts';
@@ -11,18 +11,18 @@ import { ratioAxis, tickValues } from '../../figure-kit/ratio-axis.ts';
 import { shortName } from '../../figure-kit/short-name.ts';
 
 /** More lots than these are drawn together as one. */
-const mostLots = 8;
+const mostBatches = 8;
 
 type Role = 'x' | 'y';
 
 interface Mark {
   role: Role;
   y: number;
-  life: LotLife;
+  life: BatchLife;
 }
 
 interface Lane {
-  lot: string;
+  batch: string;
   y: number;
   marks: Mark[];
   means: { y: number; mean: number }[];
@@ -31,23 +31,23 @@ interface Lane {
 const [headPx, rowPx, gapPx, keyPx] = [18, 17, 8, 24];
 const lanePx = headPx + 2 * rowPx + gapPx;
 
-const lotName = (lot: string | undefined): string => lot ?? 'lot not recorded';
+const batchName = (batch: string | undefined): string => batch ?? 'lot not recorded';
 
 /** One lane a lot, a row a knife in it. */
 function lanesOf(trial: Trial): Lane[] {
-  const lots = lotsOf(trial);
+  const batches = batchesOf(trial);
   const groups =
-    lots.length <= mostLots
-      ? lots.map((lot) => ({ name: lotName(lot), lots: [lot] }))
+    batches.length <= mostBatches
+      ? batches.map((batch) => ({ name: batchName(batch), batches: [batch] }))
       : [
-          ...lots.slice(0, mostLots - 1).map((lot) => ({ name: lotName(lot), lots: [lot] })),
-          { name: `${lots.length - mostLots + 1} more lots`, lots: lots.slice(mostLots - 1) },
+          ...batches.slice(0, mostBatches - 1).map((batch) => ({ name: batchName(batch), batches: [batch] })),
+          { name: `${batches.length - mostBatches + 1} more lots`, batches: batches.slice(mostBatches - 1) },
         ];
-  return groups.map(({ name, lots: own }, index) => {
+  return groups.map(({ name, batches: own }, index) => {
     const top = keyPx + index * lanePx;
     const rows = (['x', 'y'] as const).map((role, place) => {
       const y = top + headPx + rowPx * (place + 0.5);
-      const lives = trial[role].filter(({ lot }) => own.includes(lot));
+      const lives = trial[role].filter(({ batch }) => own.includes(batch));
       const mean = own.length === 1 ? meanIn(lives, own[0]) : null;
       return {
         marks: lives.map((life) => ({ role, y, life })),
@@ -55,7 +55,7 @@ function lanesOf(trial: Trial): Lane[] {
       };
     });
     return {
-      lot: name,
+      batch: name,
       y: top + headPx - 6,
       marks: rows.flatMap(({ marks }) => marks),
       means: rows.flatMap(({ means }) => means),
@@ -66,7 +66,7 @@ function lanesOf(trial: Trial): Lane[] {
 const unitLabel = ({ unit }: Trial): string => (unit === 'cuts' ? 'cuts to the stop' : 'mm cut to the stop');
 
 /** Every run as a dot, by lot: what scatters from sharpening to sharpening, and what the stock does. */
-export const runsByLot: Figure = {
+export const runsByBatch: Figure = {
   id: 'runs-by-lot',
   title: ({ subject, baseline }) => `Every run of ${subject.name} and ${baseline.name}, by lot`,
   units: 'cuts or mm to the stop; one dot a sharpening',
@@ -139,7 +139,7 @@ export const runsByLot: Figure = {
         Plot.text(lanes, {
           x: low,
           y: 'y',
-          text: ({ lot }: Lane) => shortName(lot, narrow ? 34 : 70),
+          text: ({ batch }: Lane) => shortName(batch, narrow ? 34 : 70),
           textAnchor: 'start',
           className: 'kf-value kf-on-paper',
         }),
@@ -167,7 +167,7 @@ export const runsByLot: Figure = {
       ).flatMap(([lives, name]) =>
         lives.map((life) => [
           name,
-          lotName(life.lot),
+          batchName(life.batch),
           life.high === Infinity || life.low === life.high
             ? amount(reached(life), trial)
             : `${amount(life.low, trial)}–${amount(life.high, trial)}`,

@@ -33,7 +33,7 @@ function rowsOf(scene: Scene): Row[] {
 const lane = 54;
 
 /** The interval, the stretch that counts as alike, and the line of no difference. */
-export const toldOrAlike: Figure = {
+export const differentOrEqual: Figure = {
   id: 'told-or-alike',
   title: ({ subject, baseline }) => `${subject.name} over ${baseline.name}: told apart, or shown alike?`,
   units: 'times as long; thin 95 %, thick 90 % interval',

@@ -5,8 +5,8 @@ import { differentWorked } from './worked.ts';
 import { extent } from './values.ts';
 import { trialOf } from './trial.ts';
 import { powerCurveFigure } from './figure-power-curve.ts';
-import { runsByLot } from './figure-runs-by-lot.ts';
-import { toldOrAlike } from './figure-told-or-alike.ts';
+import { runsByBatch } from './figure-runs-by-lot.ts';
+import { differentOrEqual } from './figure-told-or-alike.ts';
 import type { Topic } from '../topic.ts';
 
 /** When runs have told two knives apart, when they have shown them alike, and how many it takes. */
@@ -15,11 +15,11 @@ export const topic: Topic = {
   words: differentWords,
   worked: differentWorked,
   controls: differentControls,
-  calls: {
+  guesses: {
     spread: (scene) => {
       const { least, most } = extent(trialOf(scene).x);
       return { answer: most / least, sum: null };
     },
   },
-  figures: [runsByLot, toldOrAlike, powerCurveFigure],
+  figures: [runsByBatch, differentOrEqual, powerCurveFigure],
 };

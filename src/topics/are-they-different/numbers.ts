@@ -16,7 +16,7 @@ export const differentNumbers: Record<string, NumberOf> = {
   },
   'runs.cv': () => percent(spread.within),
   'runs.cv.mixed': () => percent(spread.mixed),
-  'runs.lots': () => String(loftTruths.lots.length),
+  'runs.lots': () => String(loftTruths.batches.length),
   'runs.bound.low': () => alikeText.low,
   'runs.bound.high': () => alikeText.high,
   'runs.power': () => percent(power),

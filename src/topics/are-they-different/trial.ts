@@ -1,8 +1,8 @@
 /** The runs of a scene's two knives: a visitor's own, the loft's, or such as the prediction would let one expect. */
 import { measuredRatio, nominal } from '../../model/index.ts';
-import type { Knife, LotLife, Measured } from '../../model/index.ts';
+import type { Knife, BatchLife, Measured } from '../../model/index.ts';
 import { studentQuantile } from '../../model/statistics/distributions.ts';
-import { onceFor } from '../../model/memoize.ts';
+import { memoizeByObject } from '../../model/memoize.ts';
 import { inventedRuns, loftRuns, loftTruths } from '../../runs/invented.ts';
 import { livesOf } from '../../runs/lives.ts';
 import type { LifeUnit } from '../../runs/lives.ts';
@@ -16,8 +16,8 @@ export interface Trial {
   origin: 'own' | 'loft' | 'imagined';
   unit: LifeUnit;
   /** Lives of the knife looked at and of the baseline, one a sharpening. */
-  x: readonly LotLife[];
-  y: readonly LotLife[];
+  x: readonly BatchLife[];
+  y: readonly BatchLife[];
   /** The ratio with the lots ignored. */
   readonly across: Measured;
   /** The ratio within lots; null where no lot holds both knives or too few runs are left. */
@@ -39,7 +39,7 @@ interface Found {
   why: string;
 }
 
-const foundIn = onceFor((scene: Scene): Found => {
+const foundIn = memoizeByObject((scene: Scene): Found => {
   const { runs = [] } = scene.entry;
   const own = runs.length > 0 ? ownTrial(scene, runs) : '';
   const found =
@@ -66,11 +66,11 @@ function ownTrial(scene: Scene, runs: readonly Run[]): Trial | string {
   const names = [nameIn(scene, entry.subject), nameIn(scene, entry.baseline)] as const;
   if (names[0] === names[1])
     return `Both knives bear the name ${subject.name}, so the log cannot say whose runs are whose; ${baseline.name} needs a name of its own.`;
-  const lives = (unit: LifeUnit): [LotLife[], LotLife[]] => [
+  const lives = (unit: LifeUnit): [BatchLife[], BatchLife[]] => [
     livesOf(runs, names[0], unit),
     livesOf(runs, names[1], unit),
   ];
-  const fewer = ([x, y]: [LotLife[], LotLife[]]): number => Math.min(x.length, y.length);
+  const fewer = ([x, y]: [BatchLife[], BatchLife[]]): number => Math.min(x.length, y.length);
   const unit = fewer(lives('mm')) > fewer(lives('cuts')) ? 'mm' : 'cuts';
   const [x, y] = lives(unit);
   for (const [side, name] of [
@@ -97,8 +97,8 @@ export function inner({ ratio, high, df }: Measured): { low: number; high: numbe
 }
 
 /** The comparison, or null where the model refuses it. */
-const attempt = (x: readonly LotLife[], y: readonly LotLife[], withinLots: boolean): Measured | null =>
-  unlessRefused(() => measuredRatio({ x, y, withinLots }));
+const attempt = (x: readonly BatchLife[], y: readonly BatchLife[], withinBatches: boolean): Measured | null =>
+  unlessRefused(() => measuredRatio({ x, y, withinBatches }));
 
 function made(
   runs: readonly Run[],
@@ -148,7 +148,7 @@ function loftPair(x: Truth, y: Truth): Trial {
 
 /** Runs as they might fall if the close reading were true. */
 function imaginedTrial({ entry, row }: Scene): Trial {
-  const truth = row.close.product;
+  const truth = row.careful.product;
   const knives = [
     { knife: entry.subject, cuts: shorterCuts * Math.max(1, truth) },
     { knife: entry.baseline, cuts: shorterCuts * Math.max(1, 1 / truth) },

@@ -1,9 +1,9 @@
 /** When two knives have been told apart, and when shown alike: what the runs of a scene and a plan of runs say. */
 import { equivalencePower, logSd, twoSamplePower } from '../../model/index.ts';
-import type { LotLife } from '../../model/index.ts';
+import type { BatchLife } from '../../model/index.ts';
 import { normalCdf } from '../../model/statistics/distributions.ts';
 import { normalScore } from '../../model/statistics/normal-score.ts';
-import { onceFor } from '../../model/memoize.ts';
+import { memoizeByObject } from '../../model/memoize.ts';
 import { loftTruths } from '../../runs/invented.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { brief, plain, thousands } from '../../scene/show.ts';
@@ -17,7 +17,7 @@ export const power = 0.8;
 export const alpha = 0.05;
 
 /** What a life counts as where one number must stand for it: the middle of its limits, or as far as it went. */
-export const reached = ({ low, high }: LotLife): number =>
+export const reached = ({ low, high }: BatchLife): number =>
   high === Infinity ? low : low > 0 ? Math.sqrt(low * high) : high;
 
 /** A life as readers see it: cuts are whole. */
@@ -25,38 +25,41 @@ export const amount = (life: number, { unit }: Trial): string =>
   unit === 'cuts' ? thousands(Math.round(life)) : plain(life, 4);
 
 /** Least and greatest of a knife's runs. */
-export function extent(lives: readonly LotLife[]): { least: number; most: number } {
+export function extent(lives: readonly BatchLife[]): { least: number; most: number } {
   const all = lives.map(reached);
   return { least: Math.min(...all), most: Math.max(...all) };
 }
 
-export const geometricMean = (lives: readonly LotLife[]): number =>
+export const geometricMean = (lives: readonly BatchLife[]): number =>
   Math.exp(lives.reduce((sum, life) => sum + Math.log(reached(life)), 0) / lives.length);
 
 /** The lots in the order of the log; runs without one stand last. */
-export function lotsOf({ x, y }: Trial): (string | undefined)[] {
-  const lots = [...new Set([...x, ...y].map(({ lot }) => lot))];
-  return [...lots.filter((lot) => lot !== undefined), ...lots.filter((lot) => lot === undefined)];
+export function batchesOf({ x, y }: Trial): (string | undefined)[] {
+  const batches = [...new Set([...x, ...y].map(({ batch }) => batch))];
+  return [
+    ...batches.filter((batch) => batch !== undefined),
+    ...batches.filter((batch) => batch === undefined),
+  ];
 }
 
-const inLot = (lives: readonly LotLife[], lot: string | undefined): LotLife[] =>
-  lives.filter((life) => life.lot === lot);
+const inBatch = (lives: readonly BatchLife[], batch: string | undefined): BatchLife[] =>
+  lives.filter((life) => life.batch === batch);
 
 /** The ratio of the geometric means in each lot that holds both knives. */
-export function ratioByLot(trial: Trial): { lot: string; ratio: number }[] {
-  return lotsOf(trial).flatMap((lot) => {
-    const [x, y] = [inLot(trial.x, lot), inLot(trial.y, lot)];
-    if (lot === undefined || x.length === 0 || y.length === 0) return [];
-    return [{ lot, ratio: geometricMean(x) / geometricMean(y) }];
+export function ratioByBatch(trial: Trial): { batch: string; ratio: number }[] {
+  return batchesOf(trial).flatMap((batch) => {
+    const [x, y] = [inBatch(trial.x, batch), inBatch(trial.y, batch)];
+    if (batch === undefined || x.length === 0 || y.length === 0) return [];
+    return [{ batch, ratio: geometricMean(x) / geometricMean(y) }];
   });
 }
 
 /** Geometric mean and number of a knife's runs in one lot; null where there is none. */
 export function meanIn(
-  lives: readonly LotLife[],
-  lot: string | undefined,
+  lives: readonly BatchLife[],
+  batch: string | undefined,
 ): { mean: number; runs: number } | null {
-  const all = inLot(lives, lot);
+  const all = inBatch(lives, batch);
   return all.length === 0 ? null : { mean: geometricMean(all), runs: all.length };
 }
 
@@ -64,7 +67,7 @@ export function meanIn(
 export const spread = { within: loftTruths.spreadCv, mixed: mixedCv() };
 
 function mixedCv(): number {
-  const logs = loftTruths.lots.map(({ factor }) => Math.log(factor));
+  const logs = loftTruths.batches.map(({ factor }) => Math.log(factor));
   const mean = logs.reduce((sum, log) => sum + log, 0) / logs.length;
   const between = logs.reduce((sum, log) => sum + (log - mean) ** 2, 0) / (logs.length - 1);
   return Math.sqrt(Math.expm1(logSd(loftTruths.spreadCv) ** 2 + between));
@@ -128,10 +131,10 @@ function toShowAlike(ratio: number): number | null {
 }
 
 /** The ratio a plan is made for: the close reading's. */
-export const predicted = ({ row }: Scene): number => row.close.product;
+export const predicted = ({ row }: Scene): number => row.careful.product;
 
 /** How many runs a knife would tell the predicted ratio, or show it alike, at the spread of the loft. */
-export const neededFor = onceFor((scene: Scene): Needed => {
+export const neededFor = memoizeByObject((scene: Scene): Needed => {
   const ratio = predicted(scene);
   const needed = {
     within: toTellApart(spread.within, ratio),
@@ -155,9 +158,9 @@ const certain = 0.99995;
 /** The chances with `runs` a knife, a whole number of 2 or above; `fewer` are those of a smaller number. */
 export function chanceAt(scene: Scene, runs: number, fewer?: Chance): Chance {
   const ratio = predicted(scene);
-  const grown = (curve: 'within' | 'mixed' | 'alike', reckon: () => number): number => {
+  const grown = (curve: 'within' | 'mixed' | 'alike', compute: () => number): number => {
     const before = fewer?.[curve] ?? 0;
-    return before > certain ? before : reckon();
+    return before > certain ? before : compute();
   };
   return {
     runs,
@@ -178,7 +181,7 @@ export function mostRuns(scene: Scene): number {
 }
 
 /** Chances reckoned along a curve; between them they are read off, for each takes longer than a drawing may. */
-const reckoned = 7;
+const computed = 7;
 /** Up to here the curves turn most, and every number of runs is reckoned. */
 const fewRuns = 6;
 const between = 4;
@@ -201,8 +204,8 @@ function readOff(from: Chance, to: Chance, share: number): Chance {
 /** The chances from 2 runs on, closer together where there are few; for drawing only, `runs` need not be whole. */
 export function chances(scene: Scene): Chance[] {
   const most = mostRuns(scene);
-  const spaced = Array.from({ length: reckoned }, (_, step) =>
-    Math.round(fewRuns + (most - fewRuns) * ((step + 1) / reckoned) ** 1.6),
+  const spaced = Array.from({ length: computed }, (_, step) =>
+    Math.round(fewRuns + (most - fewRuns) * ((step + 1) / computed) ** 1.6),
   );
   const counts = [2, 3, 4, 5, fewRuns, ...spaced];
   const exact = [...new Set(counts)].reduce<Chance[]>(

@@ -4,11 +4,11 @@ import {
   amount,
   countedExactly,
   extent,
-  lotsOf,
+  batchesOf,
   neededFor,
   power,
   predicted,
-  ratioByLot,
+  ratioByBatch,
   spread,
 } from './values.ts';
 import { refusedWork } from '../../phrases/refused-work.ts';
@@ -32,12 +32,13 @@ function given(scene: Scene): string {
   const trial = trialOf(scene);
   const { subject, baseline } = scene;
   const { x, y, origin } = trial;
-  const lots = lotsOf(trial).filter((lot) => lot !== undefined).length;
+  const batches = batchesOf(trial).filter((batch) => batch !== undefined).length;
   const number =
     x.length === y.length
       ? `${x.length} sharpenings of ${subject.name} and as many of ${baseline.name}`
       : `${x.length} sharpenings of ${subject.name} and ${y.length} of ${baseline.name}`;
-  const from = lots > 0 ? `, in ${lots === 1 ? 'one lot' : `${lots} lots`}` : ', without a lot on record';
+  const from =
+    batches > 0 ? `, in ${batches === 1 ? 'one lot' : `${batches} lots`}` : ', without a lot on record';
   if (origin === 'own') return `The log has ${number}${from}.`;
   if (origin === 'loft') return `The loft has ${number}${from}. They are invented: nobody cut them.`;
   return `There are no runs of ${subject.name} and ${baseline.name} with these edges, so they are imagined: ${number}${from}, as they might fall if the close reading’s ${times(predicted(scene))} were the truth.`;
@@ -53,8 +54,8 @@ function verdict({ verdict: said, alike, ratio }: Measured, { subject, baseline 
 }
 
 /** Why lots cannot be kept apart. */
-function withoutLots(trial: Trial, { subject, baseline }: Scene): string {
-  return ratioByLot(trial).length === 0
+function withoutBatches(trial: Trial, { subject, baseline }: Scene): string {
+  return ratioByBatch(trial).length === 0
     ? `No lot on record was cut with both ${subject.name} and ${baseline.name}, so what the stock did cannot be taken out.`
     : `Within their lots there are too few runs of ${subject.name} and ${baseline.name} to give an interval.`;
 }
@@ -75,7 +76,7 @@ function plan(scene: Scene): string[] {
   const { subject, baseline, row } = scene;
   const ratio = predicted(scene);
   const { within, mixed, alike } = neededFor(scene);
-  const missing = leftOut(row.close);
+  const missing = leftOut(row.careful);
   const incomplete = missing.length > 0 ? ` (${list(missing)} left out)` : '';
   return [
     refusedWork(scene),
@@ -121,12 +122,12 @@ export const differentWords: Record<string, WordsOf> = {
   'runs-lots': (scene) => {
     const trial = trialOf(scene);
     const { subject, baseline } = scene;
-    const found = ratioByLot(trial);
-    if (found.length === 0) return [withoutLots(trial, scene)];
+    const found = ratioByBatch(trial);
+    if (found.length === 0) return [withoutBatches(trial, scene)];
     const most = 6;
-    const told = found.slice(0, most).map(({ lot, ratio }) => `${times(ratio)} in ${lot}`);
+    const described = found.slice(0, most).map(({ batch, ratio }) => `${times(ratio)} in ${batch}`);
     return [
-      `${subject.name} against ${baseline.name}: ${list(told)}${found.length > most ? `, and so on through ${found.length} lots` : ''}.`,
+      `${subject.name} against ${baseline.name}: ${list(described)}${found.length > most ? `, and so on through ${found.length} lots` : ''}.`,
     ];
   },
 
@@ -135,13 +136,13 @@ export const differentWords: Record<string, WordsOf> = {
     const trial = trialOf(scene);
     const { subject, baseline } = scene;
     const { across, within } = trial;
-    if (!within) return [withoutLots(trial, scene)];
+    if (!within) return [withoutBatches(trial, scene)];
     const narrower = Math.log(across.high / across.low) / Math.log(within.high / within.low);
     return [
       `Within lots ${subject.name} lasts ${times(within.ratio)} as long as ${baseline.name}, with an interval from ${interval(within)}${narrower > 1.05 ? `: on a log axis the one before was ${plain(narrower, 2)} times as wide` : ''}.`,
       verdict(within, scene),
-      within.unusedLots.length > 0
-        ? `${list(within.unusedLots.slice(0, 6))} ${within.unusedLots.length === 1 ? 'holds' : 'hold'} one of the two only and ${within.unusedLots.length === 1 ? 'says' : 'say'} nothing here.`
+      within.unusedBatches.length > 0
+        ? `${list(within.unusedBatches.slice(0, 6))} ${within.unusedBatches.length === 1 ? 'holds' : 'hold'} one of the two only and ${within.unusedBatches.length === 1 ? 'says' : 'say'} nothing here.`
         : '',
     ];
   },

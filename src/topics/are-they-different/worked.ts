@@ -1,5 +1,5 @@
 import { welch } from '../../model/index.ts';
-import type { LotLife } from '../../model/index.ts';
+import type { BatchLife } from '../../model/index.ts';
 import { amount, reached } from './values.ts';
 import { list } from '../../phrases/lists.ts';
 import { plain } from '../../scene/show.ts';
@@ -15,7 +15,7 @@ const none = 'none';
 /** More runs than these are not listed. */
 const most = 12;
 
-const ended = (lives: readonly LotLife[]): number[] =>
+const ended = (lives: readonly BatchLife[]): number[] =>
   lives.filter(({ high }) => high < Infinity).map((life) => reached(life));
 
 function listed(values: readonly number[], trial: Trial): string {

@@ -7,7 +7,7 @@ import {
   vickersFromRockwellC,
   wedgeFactor,
 } from '../../model/index.ts';
-import type { Dispute, Knife, LineUp, Position } from '../../model/index.ts';
+import type { Dispute, Knife, Comparison, Position } from '../../model/index.ts';
 import { pairOf } from '../../scene/pair.ts';
 import type { Scene } from '../../scene/scene.ts';
 
@@ -66,11 +66,11 @@ export interface Settling {
 }
 
 /** A knife in the baseline's steel and finish on a plain flat grind, and another that differs only in what is asked. */
-function alike(scene: Scene, change: Partial<Knife>, base: Partial<Knife> = {}): LineUp {
+function alike(scene: Scene, change: Partial<Knife>, base: Partial<Knife> = {}): Comparison {
   const { microbevelAngleDeg: _micro, ...plain } = scene.baselineKnife;
   const grind = { form: 'flat', spineMm: 3, heightMm: 20 } as const;
   const first: Knife = { ...plain, grind, edgeMm: 0.4, ...base, id: 'first' };
-  return { ...scene.lineUp, baseline: 'first', knives: [first, { ...first, ...change, id: 'second' }] };
+  return { ...scene.comparison, baseline: 'first', knives: [first, { ...first, ...change, id: 'second' }] };
 }
 
 const needed = (a: number, b: number, cv: number): number | null =>
@@ -83,7 +83,7 @@ export const trialAngles = { wide: 24, slim: 12 } as const;
 export function trialsOf(scene: Scene): Settling[] {
   const { wide, slim } = trialAngles;
   const angles = alike(scene, { angleDeg: slim }, { angleDeg: wide });
-  const under = (lineUp: LineUp, position: Position) => ratioUnder(lineUp, 'second', position);
+  const under = (comparison: Comparison, position: Position) => ratioUnder(comparison, 'second', position);
   const apex = (value: 'between' | 'tooth' | 'wear') => under(angles, { apex: value });
   // Straight pushes on fresh edges, with a force gauge: no slice, no wear, the wedge alone.
   const friction = nominal(scene.entry.friction);

@@ -56,11 +56,11 @@ function settling(scene: Scene, dispute: Dispute): string[] {
   const rows = trialsOf(scene).filter((row) => row.dispute === dispute);
   return rows.map(({ between, says, runs }) => {
     const [a, b] = between;
-    const told =
+    const described =
       runs === null
         ? 'no number of runs tells, for both say the same'
         : `about ${brief(Number(plain(runs, 2)))} ${counted[dispute]} tell`;
-    return `If ${nameOf(dispute, a)}, it gives ${times(says[0])}; if ${nameOf(dispute, b)}, ${times(says[1])}: ${told}.`;
+    return `If ${nameOf(dispute, a)}, it gives ${times(says[0])}; if ${nameOf(dispute, b)}, ${times(says[1])}: ${described}.`;
   });
 }
 
@@ -70,7 +70,7 @@ export const argueWords: Record<string, WordsOf> = {
     const { subject, baseline, row } = scene;
     const position = positionOf(scene);
     const held = ratioHeld(scene);
-    const own = Math.abs(Math.log(held / row.close.product)) < 5e-4;
+    const own = Math.abs(Math.log(held / row.careful.product)) < 5e-4;
     const moved = (Object.keys(position) as Dispute[]).filter(
       (dispute) => dispute !== 'floor' && scene.entry.position?.[dispute] !== undefined,
     );
@@ -78,7 +78,7 @@ export const argueWords: Record<string, WordsOf> = {
       refusedWork(scene),
       moved.length === 0
         ? `The close reading’s own forms: ${subject.name} cuts ${ratioInWords(held)} as ${baseline.name}, ${times(held)}.`
-        : `You hold that ${list(moved.map((dispute) => nameOf(dispute, position[dispute])))}. Then ${subject.name} cuts ${ratioInWords(held)} as ${baseline.name}: ${times(held)}${own ? ', the same as by the close reading' : `, where the close reading has ${times(row.close.product)}`}.`,
+        : `You hold that ${list(moved.map((dispute) => nameOf(dispute, position[dispute])))}. Then ${subject.name} cuts ${ratioInWords(held)} as ${baseline.name}: ${times(held)}${own ? ', the same as by the close reading' : `, where the close reading has ${times(row.careful.product)}`}.`,
     ];
   },
 

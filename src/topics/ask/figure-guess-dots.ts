@@ -6,9 +6,10 @@ import { plain, times } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineY, gridX } from '../../figure-kit/grid.ts';
 import { ratioAxis, tickValues } from '../../figure-kit/ratio-axis.ts';
+import { readingName } from '../../phrases/reading-name.ts';
 
 /** What the guesses are held against. */
-export interface HeldAgainst {
+export interface ComparedWith {
   answer: number;
   sum: number | null;
   /** What was measured, where anything was. */
@@ -47,7 +48,7 @@ function heap(
 }
 
 /** An audience's guesses as dots, with the sum, the model's answer and what was measured. */
-export const guessDots = (guesses: readonly Guess[], held: HeldAgainst): Figure => {
+export const guessDots = (guesses: readonly Guess[], held: ComparedWith): Figure => {
   // From left to right, each label a row below the one before: none then lies across another's line.
   const marks = [
     ...(held.sum === null ? [] : [{ at: held.sum, text: 'added', className: 'kf-guess-sum' }]),
@@ -70,7 +71,7 @@ export const guessDots = (guesses: readonly Guess[], held: HeldAgainst): Figure 
     title: ({ subject, baseline }) => `What was guessed of ${subject.name} against ${baseline.name}`,
     units: 'times as long as the baseline',
     scale: 'logarithmic axis',
-    reading: ({ entry }) => `${entry.reading} reading`,
+    reading: ({ entry }) => `${readingName[entry.reading]} reading`,
     source: 'an audience',
     options(_scene: Scene, { narrow }) {
       const marginX = 16;

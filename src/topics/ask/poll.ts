@@ -28,7 +28,7 @@ const alike: Candidate = { at: 1, thought: 'there is no difference anybody would
 /** What people may arrive at, the more important first. */
 function candidates({ entry, row, subject, baseline }: Scene): Candidate[] {
   const chosen = row[entry.reading];
-  const other = row[entry.reading === 'close' ? 'pocket' : 'close'];
+  const other = row[entry.reading === 'careful' ? 'quick' : 'careful'];
   const working = standing(chosen).filter(changes);
   const largest = working.reduce(
     (best, { factor }) => (Math.abs(Math.log(factor)) > Math.abs(Math.log(best)) ? factor : best),

@@ -8,7 +8,7 @@ import type { Sure } from '../../scene/sure.ts';
 import type { WordsOf } from '../overview/words.ts';
 
 /** Above this chance one knife is told apart from the other, by the model alone. */
-export const toldApart = 0.95;
+export const distinguished = 0.95;
 
 /** How many of a hundred samples, never rounded up to all or down to none of them. */
 export const ofHundred = (share: number): string =>
@@ -24,8 +24,8 @@ export const ofHundred = (share: number): string =>
 
 /** Which of the two outlasts the other, as far as the samples tell. */
 export function verdict({ beats }: Sure, { subject, baseline }: Scene): string {
-  if (beats >= toldApart) return `${subject.name} outlasts ${baseline.name} in ${ofHundred(beats)}.`;
-  if (beats <= 1 - toldApart)
+  if (beats >= distinguished) return `${subject.name} outlasts ${baseline.name} in ${ofHundred(beats)}.`;
+  if (beats <= 1 - distinguished)
     return `${subject.name} outlasts ${baseline.name} in ${ofHundred(beats)}: it is the shorter-lived one.`;
   return `The model does not tell ${subject.name} and ${baseline.name} apart: ${subject.name} is ahead in ${ofHundred(beats)}.`;
 }
@@ -34,7 +34,7 @@ const between = ({ low, high }: Sure): string => `sure only to between ${times(l
 
 /** What the band spans, as the end of a sentence that names the ratio. */
 function sureTo(sure: Sure, { row }: Scene): string {
-  const missing = row.close.complete ? '' : `, ${list(leftOut(row.close))} left out`;
+  const missing = row.careful.complete ? '' : `, ${list(leftOut(row.careful))} left out`;
   return `${between(sure)}: there nine samples of ten lie when all that is not known exactly is drawn at once${missing}`;
 }
 
@@ -45,16 +45,16 @@ export const bandWords: Record<string, WordsOf> = {
     if (refusedWork(scene) !== '') return [];
     const sure = sureOf(scene);
     const { entry, subject, baseline } = scene;
-    const pocket = entry.reading === 'pocket';
-    const whose = pocket ? 'The close reading' : 'That';
+    const quick = entry.reading === 'quick';
+    const whose = quick ? 'The close reading' : 'That';
     if (isExact(sure))
       return [
-        `${pocket ? `The close reading has ${times(sure.median)}. ` : ''}Nothing about ${subject.name} against ${baseline.name} is left uncertain, so the model puts no band about it.`,
+        `${quick ? `The close reading has ${times(sure.median)}. ` : ''}Nothing about ${subject.name} against ${baseline.name} is left uncertain, so the model puts no band about it.`,
       ];
     return [
       `${whose} is ${sureTo(sure, scene)}.`,
       verdict(sure, scene),
-      pocket ? 'The pocket reading has no band of its own.' : '',
+      quick ? 'The pocket reading has no band of its own.' : '',
     ];
   },
 
@@ -62,7 +62,7 @@ export const bandWords: Record<string, WordsOf> = {
   'whole-band': (scene) => {
     const sure = sureOf(scene);
     const { row, subject, baseline } = scene;
-    const whole = `${refusedWork(scene) === '' ? 'Taken whole' : 'In clean slicing, which this work is not'}, ${subject.name} against ${baseline.name} makes ${times(row.close.product)} by the close reading`;
+    const whole = `${refusedWork(scene) === '' ? 'Taken whole' : 'In clean slicing, which this work is not'}, ${subject.name} against ${baseline.name} makes ${times(row.careful.product)} by the close reading`;
     return isExact(sure)
       ? [`${whole}, and as nothing about the two is left uncertain the model puts no band about it.`]
       : [`${whole}, ${sureTo(sure, scene)}.`, verdict(sure, scene)];
@@ -79,8 +79,8 @@ export function bandBehind(scene: Scene, depth: 'a sentence' | 'more'): string[]
   const sure = sureOf(scene);
   if (refusedWork(scene) !== '' || isExact(sure)) return [];
   return [
-    scene.entry.reading === 'pocket'
-      ? `where the close reading has ${times(scene.row.close.product)}, ${between(sure)}`
+    scene.entry.reading === 'quick'
+      ? `where the close reading has ${times(scene.row.careful.product)}, ${between(sure)}`
       : between(sure),
   ];
 }

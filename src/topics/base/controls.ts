@@ -1,34 +1,35 @@
 import { measures, nominal, parameters } from '../../model/index.ts';
 import type { Quantity } from '../../model/index.ts';
 import { found } from '../../comparison/found.ts';
-import type { KnifeEntry, LineUpEntry, Placed } from '../../comparison/schema.ts';
+import type { KnifeEntry, ComparisonEntry, Placed } from '../../comparison/schema.ts';
 import { brief } from '../../scene/show.ts';
 import { oneQuantity, perSideDeg } from '../../comparison/to-model.ts';
 
 /** A slider: what it shows, what it may be, and how it reads and writes the line-up. Only controls write. */
 export interface Control {
-  label(entry: LineUpEntry): string;
+  label(entry: ComparisonEntry): string;
   min: number;
   max: number;
   step: number;
   unit: string;
-  read(entry: LineUpEntry): number;
-  write(entry: LineUpEntry, value: number): LineUpEntry;
+  read(entry: ComparisonEntry): number;
+  write(entry: ComparisonEntry, value: number): ComparisonEntry;
   /** The highest value where that hangs on the line-up; never above `max`. */
-  last?(entry: LineUpEntry): number;
+  last?(entry: ComparisonEntry): number;
   /** How a value is said where a number with a unit does not say it. */
-  say?(entry: LineUpEntry, value: number): string;
+  say?(entry: ComparisonEntry, value: number): string;
 }
 
 export type Role = 'subject' | 'baseline';
 
-export const knifeOf = (entry: LineUpEntry, role: Role): KnifeEntry => found(entry.knives, entry[role], role);
+export const knifeOf = (entry: ComparisonEntry, role: Role): KnifeEntry =>
+  found(entry.knives, entry[role], role);
 
 export const withKnife = (
-  entry: LineUpEntry,
+  entry: ComparisonEntry,
   role: Role,
   change: (knife: KnifeEntry) => KnifeEntry,
-): LineUpEntry => ({
+): ComparisonEntry => ({
   ...entry,
   knives: entry.knives.map((knife) => (knife.id === entry[role] ? change(knife) : knife)),
 });
@@ -146,6 +147,6 @@ export const controls: Record<string, Control> = {
   ),
 };
 
-export const showControl = (control: Control, value: number, entry: LineUpEntry): string =>
+export const showControl = (control: Control, value: number, entry: ComparisonEntry): string =>
   control.say?.(entry, value) ??
   `${control.unit === ' %' && value > 0 ? '+' : ''}${brief(value)}${control.unit}`;

@@ -8,5 +8,5 @@ export const topic: Topic = {
   numbers,
   words: { whose },
   controls,
-  calls: { close: ({ row }) => ({ answer: row.close.product, sum: null }) },
+  guesses: { careful: ({ row }) => ({ answer: row.careful.product, sum: null }) },
 };

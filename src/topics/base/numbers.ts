@@ -24,7 +24,7 @@ function factorOf(row: Row, term: TermId): string {
   return found?.factor == null ? 'left out' : times(found.factor);
 }
 
-const perReading = (reading: 'pocket' | 'close'): Record<string, NumberOf> => ({
+const perReading = (reading: 'quick' | 'careful'): Record<string, NumberOf> => ({
   [`${reading}.product`]: ({ row }) => times(row[reading].product),
   [`${reading}.product.words`]: ({ row }) => ratioInWords(row[reading].product),
   [`${reading}.rival`]: ({ row }) => times(row[reading].rival),
@@ -55,7 +55,7 @@ export const numbers: Record<string, NumberOf> = {
 
   'reading.product': ({ entry, row }) => times(row[entry.reading].product),
 
-  ...perReading('pocket'),
-  ...perReading('close'),
-  rolling: ({ row }) => times(row.close.sideLoad.rolling),
+  ...perReading('quick'),
+  ...perReading('careful'),
+  rolling: ({ row }) => times(row.careful.sideLoad.rolling),
 };

@@ -1,8 +1,8 @@
 import type { Control } from './controls.ts';
-import type { LineUpEntry } from '../../comparison/schema.ts';
+import type { ComparisonEntry } from '../../comparison/schema.ts';
 
 /** The nearest value a control's slider could stand at. */
-export function settled({ min, max, last, step }: Control, entry: LineUpEntry, value: number): number {
+export function settled({ min, max, last, step }: Control, entry: ComparisonEntry, value: number): number {
   const steps = Math.round((value - min) / step);
   const nearest = Number((min + steps * step).toFixed(6));
   return Math.min(last?.(entry) ?? max, Math.max(min, nearest));

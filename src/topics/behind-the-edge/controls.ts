@@ -1,7 +1,7 @@
 import { checkSection, exactGrind, nominal } from '../../model/index.ts';
 import { knifeOf, withKnife } from '../base/controls.ts';
 import type { Control, Role } from '../base/controls.ts';
-import type { KnifeEntry, LineUpEntry } from '../../comparison/schema.ts';
+import type { KnifeEntry, ComparisonEntry } from '../../comparison/schema.ts';
 import { oneQuantity } from '../../comparison/to-model.ts';
 
 const [least, most, step] = [6, 40, 0.5];
@@ -16,7 +16,7 @@ function stands({ grind, edgeMm }: KnifeEntry, heightMm: number): boolean {
 }
 
 /** The greatest height of the primary grind at which a curved one still holds together. */
-function highest(entry: LineUpEntry, role: Role): number {
+function highest(entry: ComparisonEntry, role: Role): number {
   const knife = knifeOf(entry, role);
   let heightMm = most;
   while (heightMm > least && !stands(knife, heightMm)) heightMm -= step;

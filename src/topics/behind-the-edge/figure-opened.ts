@@ -9,7 +9,7 @@ import { sectionOutline } from './section-outline.ts';
 import { shortName } from '../../figure-kit/short-name.ts';
 
 /** Heights above the shoulder at which both thicknesses are told, as parts of the contact depth. */
-const told = [1, 0.75, 0.5, 0.25, 0];
+const described = [1, 0.75, 0.5, 0.25, 0];
 
 const mm = (value: number): string => `${fixed(value, 2)} mm`;
 
@@ -44,7 +44,7 @@ export const opened: Figure = {
     const { subject, baseline, depth, top, foot, widest, axisPx, pxPerMm, centrePx } = layoutOf(scene, size);
     const { width, narrow } = size;
     const [marginTop, marginBottom] = [48, 12];
-    const levels = told.map((part) => part * depth);
+    const levels = described.map((part) => part * depth);
     const height = (top + foot) * pxPerMm + marginTop + marginBottom;
     const x = (mmAcross: number): number => centrePx + mmAcross * pxPerMm;
     const outline = (blade: Behind) =>
@@ -116,7 +116,7 @@ export const opened: Figure = {
     const depth = contactDepthOf(scene);
     return {
       columns: ['Above the shoulder', baseline.name, subject.name],
-      rows: [...told]
+      rows: [...described]
         .reverse()
         .map((part) => part * depth)
         .map((up) => [`${brief(up)} mm`, mm(thicknessAtMm(baseline, up)), mm(thicknessAtMm(subject, up))]),
@@ -125,7 +125,7 @@ export const opened: Figure = {
   caption(scene) {
     const { subject, baseline } = behindOf(scene);
     const depth = contactDepthOf(scene);
-    const { thickness, grind } = behindFactors(scene).close;
+    const { thickness, grind } = behindFactors(scene).careful;
     const from = (blade: Behind) =>
       `${blade.name} goes from ${mm(blade.edgeMm)} to ${mm(thicknessAtMm(blade, depth))}`;
     return `From the shoulder to ${brief(depth)} mm above it, ${from(baseline)} and ${from(subject)}. By the close reading that is ${times(thickness)} for the thickness and ${times(grind)} for the grind.`;

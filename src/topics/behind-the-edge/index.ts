@@ -15,6 +15,6 @@ export const topic: Topic = {
   words: behindWords,
   worked: behindWorked,
   controls: behindControls,
-  calls: { behind: (scene) => ({ answer: behindFactors(scene).close.both, sum: null }) },
+  guesses: { behind: (scene) => ({ answer: behindFactors(scene).careful.both, sum: null }) },
   figures: [opened, threeGrinds, caliperPlaces, fourTimes],
 };

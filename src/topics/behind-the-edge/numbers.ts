@@ -17,9 +17,9 @@ export const behindNumbers: Record<string, NumberOf> = {
   'subject.grind.angle': (scene) => grindAngle(behindOf(scene).subject),
   'baseline.grind.angle': (scene) => grindAngle(behindOf(scene).baseline),
   'slip.height': () => `${slipMm} mm`,
-  'behind.close': (scene) => times(behindFactors(scene).close.both),
-  'behind.pocket': (scene) => times(behindFactors(scene).pocket.both),
-  'thickness.exponent': ({ lineUp }) =>
-    brief(nominal(lineUp.assumptions?.thicknessExponent ?? exponent.default)),
+  'behind.close': (scene) => times(behindFactors(scene).careful.both),
+  'behind.pocket': (scene) => times(behindFactors(scene).quick.both),
+  'thickness.exponent': ({ comparison }) =>
+    brief(nominal(comparison.assumptions?.thicknessExponent ?? exponent.default)),
   'thickness.exponent.range': () => `${brief(exponent.low)} to ${brief(exponent.high)}`,
 };

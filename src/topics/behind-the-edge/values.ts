@@ -70,12 +70,12 @@ export const grindPush = (scene: Scene, grindAngleDeg: number): number =>
 /** Thickness and grind together, by reading: what everything behind the bevel is worth. */
 export function behindFactors({
   row,
-}: Scene): Record<'pocket' | 'close', { thickness: number; grind: number; both: number }> {
-  const of = (reading: 'pocket' | 'close') => {
+}: Scene): Record<'quick' | 'careful', { thickness: number; grind: number; both: number }> {
+  const of = (reading: 'quick' | 'careful') => {
     const [thickness, grind] = [factorOf(row[reading], 'thickness'), factorOf(row[reading], 'grind')];
     return { thickness, grind, both: thickness * grind };
   };
-  return { pocket: of('pocket'), close: of('close') };
+  return { quick: of('quick'), careful: of('careful') };
 }
 
 /** Whether a section with these measures can be ground at all. */

@@ -116,9 +116,9 @@ const behindIt = new Set([
 
 /** What lies behind the edges of the line-up's own two knives. */
 const ownKnives: WordsOf = (scene) => {
-  const { row, lineUp, subjectKnife, baselineKnife } = scene;
+  const { row, comparison, subjectKnife, baselineKnife } = scene;
   const { subject, baseline } = behindOf(scene);
-  const { pocket, close } = behindFactors(scene);
+  const { quick, careful } = behindFactors(scene);
   const refused = refusedWork(scene);
   const notKnown = [
     ...[
@@ -132,7 +132,7 @@ const ownKnives: WordsOf = (scene) => {
     ...(isUnknown(scene.entry.contactDepthMm) ? ['the depth of contact'] : []),
   ];
   const exponent = brief(
-    nominal(lineUp.assumptions?.thicknessExponent ?? parameters.thicknessExponent.default),
+    nominal(comparison.assumptions?.thicknessExponent ?? parameters.thicknessExponent.default),
   );
   const edges = `${subject.name} is ${mm(subject.edgeMm)} thick behind the edge, ${baseline.name} ${mm(baseline.edgeMm)}`;
   const angles = `Over the depth of contact the grind of ${subject.name} is a wedge of ${short(subject.grindAngleDeg)}° per side, that of ${baseline.name} one of ${short(baseline.grindAngleDeg)}°`;
@@ -141,25 +141,25 @@ const ownKnives: WordsOf = (scene) => {
     notKnown.length > 0
       ? `Not known: ${list(notKnown)}. The middle of each range stands in, and that is a guess.`
       : '',
-    same(close.thickness) && same(pocket.thickness)
+    same(careful.thickness) && same(quick.thickness)
       ? `${edges}: both are equally thick there, so the factor of the thickness is 1.`
-      : same(close.thickness)
-        ? `${edges}. With the thickness exponent at ${exponent} the close reading gives that no weight; the pocket reading makes it ${times(pocket.thickness)}.`
-        : `${edges}. To the power ${exponent} that makes ${times(close.thickness)} by the close reading, which speaks ${speaks(close.thickness, scene)}; the pocket reading makes it ${times(pocket.thickness)}.`,
-    same(close.grind)
+      : same(careful.thickness)
+        ? `${edges}. With the thickness exponent at ${exponent} the close reading gives that no weight; the pocket reading makes it ${times(quick.thickness)}.`
+        : `${edges}. To the power ${exponent} that makes ${times(careful.thickness)} by the close reading, which speaks ${speaks(careful.thickness, scene)}; the pocket reading makes it ${times(quick.thickness)}.`,
+    same(careful.grind)
       ? `${angles}: the factor of the grind is 1.`
-      : `${angles}. That makes ${times(close.grind)} by the close reading, which speaks ${speaks(close.grind, scene)}.`,
-    same(close.both)
+      : `${angles}. That makes ${times(careful.grind)} by the close reading, which speaks ${speaks(careful.grind, scene)}.`,
+    same(careful.both)
       ? `Together the two come to 1: what lies behind the bevel does not set ${subject.name} apart from ${baseline.name}.`
-      : `Together: by what lies behind the bevel ${subject.name} should cut ${ratioInWords(close.both)} as ${baseline.name} (${times(close.both)} by the close reading).`,
+      : `Together: by what lies behind the bevel ${subject.name} should cut ${ratioInWords(careful.both)} as ${baseline.name} (${times(careful.both)} by the close reading).`,
   ];
   if (refused !== '') return sentences;
-  const rest = row.close.product / close.both;
+  const rest = row.careful.product / careful.both;
   return [
     ...sentences,
     same(rest)
       ? 'Nothing else sets the two apart.'
-      : `Everything else about the two makes ${times(rest)}, and all together ${times(row.close.product)}${row.close.complete ? '' : ', as far as the terms that stand go'}.`,
+      : `Everything else about the two makes ${times(rest)}, and all together ${times(row.careful.product)}${row.careful.complete ? '' : ', as far as the terms that stand go'}.`,
   ];
 };
 

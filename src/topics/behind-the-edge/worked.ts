@@ -13,10 +13,10 @@ const radians = (degrees: number): number => (degrees * Math.PI) / 180;
 /** Angle from the caliper, then thickness and grind as factors. */
 function behind(scene: Scene): Worked {
   const { subject: a, baseline: b } = behindOf(scene);
-  const { close } = behindFactors(scene);
+  const { careful } = behindFactors(scene);
   const depth = contactDepthOf(scene);
   const exponent = brief(
-    nominal(scene.lineUp.assumptions?.thicknessExponent ?? parameters.thicknessExponent.default),
+    nominal(scene.comparison.assumptions?.thicknessExponent ?? parameters.thicknessExponent.default),
   );
   // The greatest thickness within the depth, which a bulging grind may have below its end.
   const opened = ({ edgeMm, grindAngleDeg }: Behind) => edgeMm + 2 * depth * Math.tan(radians(grindAngleDeg));
@@ -42,7 +42,7 @@ function behind(scene: Scene): Worked {
       {
         say: `Thickness over thickness, to the power of the thickness exponent, which is assumed.`,
         tex: '\\left(\\frac{{{b}}}{{{a}}}\\right)^{{{e}}} \\approx {{factor}}',
-        values: { a: on(a.edgeMm), b: on(b.edgeMm), e: exponent, factor: on(close.thickness) },
+        values: { a: on(a.edgeMm), b: on(b.edgeMm), e: exponent, factor: on(careful.thickness) },
       },
       grind(a),
       grind(b),
@@ -54,13 +54,13 @@ function behind(scene: Scene): Worked {
           b: on(b.grindAngleDeg),
           pa: on(phi.a),
           pb: on(phi.b),
-          factor: on(close.grind),
+          factor: on(careful.grind),
         },
       },
       {
         say: 'Both together: multiply.',
         tex: '{{thickness}} \\times {{grind}} \\approx {{both}}',
-        values: { thickness: on(close.thickness), grind: on(close.grind), both: plain(close.both) },
+        values: { thickness: on(careful.thickness), grind: on(careful.grind), both: plain(careful.both) },
       },
     ],
   };

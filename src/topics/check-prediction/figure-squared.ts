@@ -2,8 +2,8 @@ import * as Plot from '@observablehq/plot';
 import { runsOf } from '../../scene/runs.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { times } from '../../scene/show.ts';
-import { squareWords } from './words.ts';
-import { squareOf } from '../../scene/check-prediction.ts';
+import { predictionCheckWords } from './words.ts';
+import { predictionCheckOf } from '../../scene/check-prediction.ts';
 import { sureOf } from '../../scene/sure.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineX, gridX } from '../../figure-kit/grid.ts';
@@ -22,7 +22,7 @@ interface Band {
 function bandsOf(scene: Scene): Band[] {
   const sure = sureOf(scene);
   const { measured } = runsOf(scene);
-  const squared = squareOf(scene);
+  const predictionCheck = predictionCheckOf(scene);
   return [
     {
       what: 'Predicted',
@@ -33,12 +33,12 @@ function bandsOf(scene: Scene): Band[] {
       className: 'kf-dimension',
     },
     ...(measured ? [{ what: 'Measured', share: '95 %', ...measured, className: 'kf-window' }] : []),
-    ...(squared
+    ...(predictionCheck
       ? [
-          { what: 'Left over', share: '90 %', ...squared.leftover, className: 'kf-stem' },
-          ...(squared.needsExplaining
+          { what: 'Left over', share: '90 %', ...predictionCheck.leftover, className: 'kf-stem' },
+          ...(predictionCheck.needsExplaining
             ? []
-            : [{ what: 'Both together', share: '90 %', ...squared.combined, className: 'kf-stem' }]),
+            : [{ what: 'Both together', share: '90 %', ...predictionCheck.combined, className: 'kf-stem' }]),
         ]
       : []),
   ];
@@ -47,7 +47,7 @@ function bandsOf(scene: Scene): Band[] {
 const rowPx = 46;
 
 /** Prediction, measurement and what is left over between them, on one axis of ratios. */
-export const squaredFigure: Figure = {
+export const predictionCheckFigure: Figure = {
   id: 'squared',
   title: ({ subject, baseline }) => `Predicted and measured: ${subject.name} against ${baseline.name}`,
   units: 'times as long',
@@ -107,5 +107,5 @@ export const squaredFigure: Figure = {
       times(high),
     ]),
   }),
-  caption: (scene) => (squareWords['runs-square']?.(scene) ?? []).join(' '),
+  caption: (scene) => (predictionCheckWords['runs-square']?.(scene) ?? []).join(' '),
 };

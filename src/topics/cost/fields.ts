@@ -75,7 +75,7 @@ export type ReadCost =
 /** What the texts offer, or what is wrong in which field. */
 export function readCost(
   texts: CostTexts,
-  { lineUp }: Scene,
+  { comparison }: Scene,
   pair: { knife: string; against: string },
 ): ReadCost {
   const problems: { field: CostFieldName; message: string }[] = [];
@@ -100,7 +100,7 @@ export function readCost(
 
   const offers: OfferAsked[] = [];
   const grit = number('refinish-grit', { what: 'the finish', low: 0.1, high: 8000 });
-  const finish = lineUp.knives.find(({ id }) => id === pair.knife)?.finish;
+  const finish = comparison.knives.find(({ id }) => id === pair.knife)?.finish;
   if (grit !== undefined)
     offers.push({
       of: 'refinish',

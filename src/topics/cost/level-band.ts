@@ -1,8 +1,8 @@
 /** How well the angle of drawing level is known, and what offers for the knife behind would cost instead. */
 
 import { nominal, whatItTakesBand } from '../../model/index.ts';
-import type { AnswerBand, Knife, LineUp } from '../../model/index.ts';
-import { onceFor } from '../../model/memoize.ts';
+import type { AnswerBand, Knife, Comparison } from '../../model/index.ts';
+import { memoizeByObject } from '../../model/memoize.ts';
 import { costAskedFirst, costsOf } from './values.ts';
 import { costVerdict, offerInWords } from './words.ts';
 import { drawLevel } from '../../scene/draw-level.ts';
@@ -13,9 +13,9 @@ import { brief, percent, plain } from '../../scene/show.ts';
 const samples = 100;
 
 /** The two are the same knife but for the steel: what is not known of the one's shape is not known of the other's. */
-const sameShape = (lineUp: LineUp): LineUp => ({
-  ...lineUp,
-  knives: lineUp.knives.map((knife): Knife => ({
+const sameShape = (comparison: Comparison): Comparison => ({
+  ...comparison,
+  knives: comparison.knives.map((knife): Knife => ({
     ...knife,
     angleDeg: nominal(knife.angleDeg),
     edgeMm: nominal(knife.edgeMm),
@@ -27,10 +27,10 @@ const sameShape = (lineUp: LineUp): LineUp => ({
 });
 
 /** The band of the angle at which the baseline draws level with the subject's steel. */
-export const levelBand = onceFor((scene: Scene): AnswerBand => {
+export const levelBand = memoizeByObject((scene: Scene): AnswerBand => {
   const { baseline, subject } = scene.entry;
   const band = whatItTakesBand(
-    sameShape(drawLevel(scene).steel.lineUp),
+    sameShape(drawLevel(scene).steel.comparison),
     { knife: baseline, against: subject, attribute: 'angleDeg' },
     { samples },
   );

@@ -1,7 +1,7 @@
 import * as Plot from '@observablehq/plot';
 import type { Scene } from '../../scene/scene.ts';
 import { brief, plain } from '../../scene/show.ts';
-import { stopsOf } from './values.ts';
+import { endPointsOf } from './values.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineY } from '../../figure-kit/grid.ts';
 
@@ -22,10 +22,10 @@ interface Line {
 
 /** Every series with its curve, the subject's first. */
 function linesOf(scene: Scene): Line[] {
-  const told = stopsOf(scene);
+  const described = endPointsOf(scene);
   return (['subject', 'baseline'] as const).flatMap((role) =>
-    told[role].series.map(({ sharpening, readings, curve }): Line => {
-      const by = told.stretch[role];
+    described[role].series.map(({ sharpening, readings, curve }): Line => {
+      const by = described.stretch[role];
       return {
         name: scene[role].name,
         sharpening,
@@ -47,7 +47,7 @@ function linesOf(scene: Scene): Line[] {
 
 const most = (values: readonly number[]): number => Math.max(...values, 0) || 1;
 
-const className = ({ subject }: Line): string => (subject ? 'kf-route-close' : 'kf-route-full');
+const className = ({ subject }: Line): string => (subject ? 'kf-route-careful' : 'kf-route-full');
 
 const axis = (scene: Scene, narrow: boolean) => ({
   // Cuts spread as their root: the first few take off most of the sharpness.
@@ -73,10 +73,10 @@ const dots = (lines: readonly Line[], y: 'sharpness' | 'rest') =>
   );
 
 const reading = (scene: Scene): string =>
-  stopsOf(scene).origin === 'own' ? 'as logged; no model in it' : 'imagined, after the close reading';
+  endPointsOf(scene).origin === 'own' ? 'as logged; no model in it' : 'imagined, after the close reading';
 
 /** What the readings are of. */
-const readOf = (scene: Scene): string => stopsOf(scene).read ?? 'reading';
+const readOf = (scene: Scene): string => endPointsOf(scene).read ?? 'reading';
 
 const many = (lines: readonly Line[]): string =>
   lines.length === 1 ? 'one series' : `${lines.length} series`;

@@ -1,45 +1,45 @@
 import * as Plot from '@observablehq/plot';
-import type { StopRatio } from '../../runs/equal-sharpness.ts';
+import type { EndPointRatio } from '../../runs/equal-sharpness.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { brief, percent, times } from '../../scene/show.ts';
-import { stopsWords } from './words.ts';
-import { stopsOf } from './values.ts';
-import type { Stops } from './values.ts';
+import { endPointsWords } from './words.ts';
+import { endPointsOf } from './values.ts';
+import type { EndPoints } from './values.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineY, gridY } from '../../figure-kit/grid.ts';
 import { ratioAxis, tickValues } from '../../figure-kit/ratio-axis.ts';
 
 interface Way {
   id: string;
-  what(told: Stops): string;
+  what(described: EndPoints): string;
   units: string;
-  axis(told: Stops): string;
-  stops(told: Stops): readonly StopRatio[];
+  axis(described: EndPoints): string;
+  endPoints(described: EndPoints): readonly EndPointRatio[];
   /** The one that is pointed at. */
-  one(told: Stops): StopRatio | null;
-  show(stop: number): string;
+  one(described: EndPoints): EndPointRatio | null;
+  show(endPoint: number): string;
   words: readonly string[];
 }
 
 const saidOf = (scene: Scene, names: readonly string[]): string =>
   names
-    .flatMap((name) => stopsWords[name]?.(scene) ?? [])
+    .flatMap((name) => endPointsWords[name]?.(scene) ?? [])
     .filter((sentence) => sentence !== '')
     .join(' ');
 
 /** The ratio of what two knives have cut, over the stop at which they are compared. */
-const ratioOver = ({ id, what, units, axis, stops, one, show, words }: Way): Figure => ({
+const ratioOver = ({ id, what, units, axis, endPoints, one, show, words }: Way): Figure => ({
   id,
-  title: (scene) => `${scene.subject.name} against ${scene.baseline.name} ${what(stopsOf(scene))}`,
+  title: (scene) => `${scene.subject.name} against ${scene.baseline.name} ${what(endPointsOf(scene))}`,
   units,
   scale: 'ratio: logarithmic axis',
   reading: (scene) =>
-    stopsOf(scene).origin === 'own' ? 'as logged; no model in it' : 'close reading as the truth',
+    endPointsOf(scene).origin === 'own' ? 'as logged; no model in it' : 'close reading as the truth',
   source: 'least squares; 95 % by Welch on logarithms',
   options(scene, { narrow }) {
-    const told = stopsOf(scene);
-    const points = stops(told);
-    const at = one(told);
+    const described = endPointsOf(scene);
+    const points = endPoints(described);
+    const at = one(described);
     const banded = points.filter(({ low, high }) => low !== null && high !== null);
     const free = points.filter(({ curveFree }) => curveFree !== null);
     const values = [
@@ -49,7 +49,7 @@ const ratioOver = ({ id, what, units, axis, stops, one, show, words }: Way): Fig
       ...free.map(({ curveFree }) => curveFree ?? 1),
     ];
     const [low, high] = [Math.min(...values) / 1.2, Math.max(...values) * 1.2];
-    const [first, last] = [points[0]?.stop ?? 1, points.at(-1)?.stop ?? 0];
+    const [first, last] = [points[0]?.endPoint ?? 1, points.at(-1)?.endPoint ?? 0];
     return {
       height: narrow ? 280 : 320,
       marginLeft: narrow ? 46 : 54,
@@ -58,7 +58,7 @@ const ratioOver = ({ id, what, units, axis, stops, one, show, words }: Way): Fig
       marginBottom: 42,
       x: {
         domain: first === last ? [first * 1.1, first * 0.9] : [first, last],
-        label: axis(told),
+        label: axis(described),
         labelAnchor: 'center',
         labelArrow: 'none',
         ticks: narrow ? 5 : 8,
@@ -68,16 +68,22 @@ const ratioOver = ({ id, what, units, axis, stops, one, show, words }: Way): Fig
       marks: [
         gridY(tickValues(low, high, false)),
         baselineY(1),
-        Plot.areaY(banded, { x: 'stop', y1: 'low', y2: 'high', className: 'kf-stop-band' }),
-        Plot.line(points, { x: 'stop', y: 'ratio', className: 'kf-route-close' }),
-        Plot.dot(free, { x: 'stop', y: 'curveFree', r: 2.5, className: 'kf-chance', stroke: 'currentColor' }),
+        Plot.areaY(banded, { x: 'endPoint', y1: 'low', y2: 'high', className: 'kf-stop-band' }),
+        Plot.line(points, { x: 'endPoint', y: 'ratio', className: 'kf-route-careful' }),
+        Plot.dot(free, {
+          x: 'endPoint',
+          y: 'curveFree',
+          r: 2.5,
+          className: 'kf-chance',
+          stroke: 'currentColor',
+        }),
         ...(at === null
           ? []
           : [
-              Plot.ruleX([at.stop], { className: 'kf-dimension' }),
-              Plot.dot([at], { x: 'stop', y: 'ratio', r: 5, className: 'kf-answer' }),
+              Plot.ruleX([at.endPoint], { className: 'kf-dimension' }),
+              Plot.dot([at], { x: 'endPoint', y: 'ratio', r: 5, className: 'kf-answer' }),
               Plot.text([at], {
-                x: 'stop',
+                x: 'endPoint',
                 y: 'ratio',
                 text: ({ ratio }) => times(ratio),
                 dy: -14,
@@ -97,13 +103,13 @@ const ratioOver = ({ id, what, units, axis, stops, one, show, words }: Way): Fig
     };
   },
   table(scene) {
-    const told = stopsOf(scene);
+    const described = endPointsOf(scene);
     const open = '–';
     const orOpen = (value: number | null): string => (value === null ? open : times(value));
     return {
-      columns: [axis(told), 'Times as much cut', 'From', 'To', 'Without a curve'],
-      rows: stops(told).map(({ stop, ratio, low, high, curveFree }) => [
-        show(stop),
+      columns: [axis(described), 'Times as much cut', 'From', 'To', 'Without a curve'],
+      rows: endPoints(described).map(({ endPoint, ratio, low, high, curveFree }) => [
+        show(endPoint),
         times(ratio),
         orOpen(low),
         orOpen(high),
@@ -115,12 +121,12 @@ const ratioOver = ({ id, what, units, axis, stops, one, show, words }: Way): Fig
     `${saidOf(scene, words)} The line is the ratio by the fitted curves, the grey its 95 % band where there is one, the dots the ratio without any curve.`,
 });
 
-export const ratioByStop: Figure = ratioOver({
+export const ratioByEndPoint: Figure = ratioOver({
   id: 'ratio-by-stop',
   what: ({ read }) => `at equal ${read ?? 'readings'}`,
   units: 'times as much cut, by the reading at the stop',
   axis: ({ read }) => `${read ?? 'reading'} at the stop, from sharp to blunt`,
-  stops: ({ bySharpness }) => bySharpness,
+  endPoints: ({ bySharpness }) => bySharpness,
   one: ({ chosen }) => chosen,
   show: brief,
   words: ['stops-ratio'],
@@ -131,7 +137,7 @@ export const ratioByLoss: Figure = ratioOver({
   what: () => 'at equal loss',
   units: 'times as much cut, by what is left of each edge’s start',
   axis: ({ read }) => (read === 'force' ? 'first force as a share of the force' : 'left of the own start'),
-  stops: ({ byLoss }) => byLoss,
+  endPoints: ({ byLoss }) => byLoss,
   one: ({ half }) => half,
   show: (share) => percent(share),
   words: ['stops-loss'],

@@ -1,5 +1,5 @@
-import { ratioByStop } from '../../runs/equal-sharpness.ts';
-import type { StopRatio } from '../../runs/equal-sharpness.ts';
+import { ratioByEndPoint } from '../../runs/equal-sharpness.ts';
+import type { EndPointRatio } from '../../runs/equal-sharpness.ts';
 import { inventedSeries } from '../../runs/invented-series.ts';
 import { notRecorded } from '../../runs/log.ts';
 import type { Run, SeriesReading } from '../../runs/log.ts';
@@ -9,7 +9,7 @@ import type { Scene } from '../../scene/scene.ts';
 import { hasSeries, loggedName } from '../../scene/series-held.ts';
 
 /** What the readings along the edges of the two knives come to. */
-export interface Stops {
+export interface EndPoints {
   /** The log has readings of both knives; else they are imagined, after the close reading. */
   origin: 'own' | 'imagined';
   /** What was read: sharpness, which falls, or forces, which rise; null where some are the one and some the other. */
@@ -19,42 +19,43 @@ export interface Stops {
   /** Cuts of an imagined series are those of its curve times this. */
   stretch: { subject: number; baseline: number };
   /** The ratio at equal sharpness, from sharp to blunt; empty where the two have no stop in common. */
-  bySharpness: readonly StopRatio[];
+  bySharpness: readonly EndPointRatio[];
   /** The ratio at equal relative loss: stops are shares of each edge's own start. */
-  byLoss: readonly StopRatio[];
+  byLoss: readonly EndPointRatio[];
   /** At the stop that was chosen, or halfway down where none was. */
-  chosen: StopRatio | null;
+  chosen: EndPointRatio | null;
   /** Where every edge has lost half of its own start. */
-  half: StopRatio | null;
+  half: EndPointRatio | null;
 }
 
-const known = new WeakMap<readonly Run[], Map<string, Stops>>();
+const known = new WeakMap<readonly Run[], Map<string, EndPoints>>();
 /** Imagined readings are fitted once: the close reading only stretches them. */
-const imagined = new Map<number | undefined, Stops>();
+const imagined = new Map<number | undefined, EndPoints>();
 
 /** The ratio by stop, computed once for a log, its two knives and the stop chosen. */
-export function stopsOf(scene: Scene): Stops {
+export function endPointsOf(scene: Scene): EndPoints {
   const { entry, row } = scene;
-  const stop = entry.plan?.stop;
-  if (!hasSeries(scene)) return stretched(imaginedAt(stop), row.close.product);
+  const endPoint = entry.plan?.endPoint;
+  if (!hasSeries(scene)) return stretched(imaginedAt(endPoint), row.careful.product);
   const { runs = [] } = entry;
   const names = [loggedName(entry, entry.subject), loggedName(entry, entry.baseline)] as const;
-  const key = JSON.stringify([...names, stop]);
-  const ofLog = known.get(runs) ?? new Map<string, Stops>();
+  const key = JSON.stringify([...names, endPoint]);
+  const ofLog = known.get(runs) ?? new Map<string, EndPoints>();
   known.set(runs, ofLog);
-  const told = ofLog.get(key) ?? read(seriesOf(runs, names[0]), seriesOf(runs, names[1]), stop, 'own');
-  ofLog.set(key, told);
-  return told;
+  const described =
+    ofLog.get(key) ?? read(seriesOf(runs, names[0]), seriesOf(runs, names[1]), endPoint, 'own');
+  ofLog.set(key, described);
+  return described;
 }
 
-function imaginedAt(stop: number | undefined): Stops {
-  const before = imagined.get(stop);
+function imaginedAt(endPoint: number | undefined): EndPoints {
+  const before = imagined.get(endPoint);
   if (before) return before;
   const runs = (['x', 'y'] as const).flatMap((knife) =>
     inventedSeries(knife).map((series, index) => runOf(knife, String(index + 1), series)),
   );
-  const made = read(seriesOf(runs, 'x'), seriesOf(runs, 'y'), stop, 'imagined');
-  imagined.set(stop, made);
+  const made = read(seriesOf(runs, 'x'), seriesOf(runs, 'y'), endPoint, 'imagined');
+  imagined.set(endPoint, made);
   return made;
 }
 
@@ -62,8 +63,8 @@ const runOf = (knife: string, sharpening: string, series: SeriesReading[]): Run 
   knife,
   sharpening,
   series,
-  lot: notRecorded,
-  stop: notRecorded,
+  batch: notRecorded,
+  endPoint: notRecorded,
   checkedEvery: notRecorded,
   startSharpness: notRecorded,
   angleDeg: notRecorded,
@@ -72,21 +73,21 @@ const runOf = (knife: string, sharpening: string, series: SeriesReading[]): Run 
 });
 
 /** The same edges, of which one goes so many times as far: every ratio is so many times as large. */
-function stretched(stops: Stops, factor: number): Stops {
-  const times = ({ stop, ratio, low, high, curveFree }: StopRatio): StopRatio => ({
-    stop,
+function stretched(endPoints: EndPoints, factor: number): EndPoints {
+  const times = ({ endPoint, ratio, low, high, curveFree }: EndPointRatio): EndPointRatio => ({
+    endPoint,
     ratio: ratio * factor,
     low: low && low * factor,
     high: high && high * factor,
     curveFree: curveFree && curveFree * factor,
   });
   return {
-    ...stops,
+    ...endPoints,
     stretch: { subject: Math.max(1, factor), baseline: Math.max(1, 1 / factor) },
-    bySharpness: stops.bySharpness.map(times),
-    byLoss: stops.byLoss.map(times),
-    chosen: stops.chosen && times(stops.chosen),
-    half: stops.half && times(stops.half),
+    bySharpness: endPoints.bySharpness.map(times),
+    byLoss: endPoints.byLoss.map(times),
+    chosen: endPoints.chosen && times(endPoints.chosen),
+    half: endPoints.half && times(endPoints.half),
   };
 }
 
@@ -96,14 +97,14 @@ const readingsOf = ({ series }: LogSeries): (readonly SeriesReading[])[] =>
 function read(
   subject: LogSeries,
   baseline: LogSeries,
-  stop: number | undefined,
-  origin: Stops['origin'],
-): Stops {
+  endPoint: number | undefined,
+  origin: EndPoints['origin'],
+): EndPoints {
   const [x, y] = [readingsOf(subject), readingsOf(baseline)];
   const none = x.length === 0 || y.length === 0;
-  const bySharpness = none ? [] : ratioByStop(x, y);
-  const middle = bySharpness[Math.floor(bySharpness.length / 2)]?.stop;
-  const at = stop ?? (middle === undefined ? undefined : rounded(middle));
+  const bySharpness = none ? [] : ratioByEndPoint(x, y);
+  const middle = bySharpness[Math.floor(bySharpness.length / 2)]?.endPoint;
+  const at = endPoint ?? (middle === undefined ? undefined : rounded(middle));
   const kinds = new Set([...subject.series, ...baseline.series].map(({ curve }) => curve.kind));
   return {
     origin,
@@ -112,11 +113,11 @@ function read(
     baseline,
     stretch: { subject: 1, baseline: 1 },
     bySharpness,
-    byLoss: none ? [] : ratioByStop(x, y, { relative: true }),
-    chosen: none || at === undefined ? null : (ratioByStop(x, y, { stops: [at] })[0] ?? null),
-    half: none ? null : (ratioByStop(x, y, { stops: [0.5], relative: true })[0] ?? null),
+    byLoss: none ? [] : ratioByEndPoint(x, y, { relative: true }),
+    chosen: none || at === undefined ? null : (ratioByEndPoint(x, y, { endPoints: [at] })[0] ?? null),
+    half: none ? null : (ratioByEndPoint(x, y, { endPoints: [0.5], relative: true })[0] ?? null),
   };
 }
 
 /** A stop a reader can say: two figures. */
-const rounded = (stop: number): number => Number(stop.toPrecision(2));
+const rounded = (endPoint: number): number => Number(endPoint.toPrecision(2));

@@ -1,14 +1,14 @@
 import type { FittedValue } from '../../runs/curves.ts';
-import type { StopRatio } from '../../runs/equal-sharpness.ts';
+import type { EndPointRatio } from '../../runs/equal-sharpness.ts';
 import { firstPlan } from '../../comparison/first-plan.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { brief, percent, plain, times } from '../../scene/show.ts';
-import { stopsOf } from './values.ts';
+import { endPointsOf } from './values.ts';
 import type { WordsOf } from '../overview/words.ts';
 
 const counted = (many: number): string => (many === 1 ? 'one sharpening' : `${many} sharpenings`);
 
-const banded = ({ low, high }: StopRatio): string =>
+const banded = ({ low, high }: EndPointRatio): string =>
   low === null || high === null ? '' : `, with 95 % confidence between ${times(low)} and ${times(high)}`;
 
 const between = ({ low, high }: FittedValue): string =>
@@ -17,13 +17,13 @@ const between = ({ low, high }: FittedValue): string =>
 /** Where the two can be held against each other, or why nowhere. */
 function where(scene: Scene): string {
   const { subject, baseline } = scene;
-  const { bySharpness, read } = stopsOf(scene);
+  const { bySharpness, read } = endPointsOf(scene);
   const [first, last] = [bySharpness[0], bySharpness.at(-1)];
   if (read === null)
     return `Some of these readings fall and some rise: the sharpness of one edge and the force of another cannot be held against each other, so ${subject.name} and ${baseline.name} have no stop in common.`;
   if (!first || !last)
     return `${subject.name} and ${baseline.name} have no stop in common: no ${read} was passed by all of their edges.`;
-  const [from, to] = [first, last].map(({ stop }) => brief(Number(stop.toPrecision(3))));
+  const [from, to] = [first, last].map(({ endPoint }) => brief(Number(endPoint.toPrecision(3))));
   const passed =
     read === 'force'
       ? `All of these edges asked for no more than ${from} once, and for ${to} in the end`
@@ -33,29 +33,29 @@ function where(scene: Scene): string {
 
 /** The ratio at the two ends, where the stop matters. */
 function ends(scene: Scene): string {
-  const { bySharpness } = stopsOf(scene);
+  const { bySharpness } = endPointsOf(scene);
   const [first, last] = [bySharpness[0], bySharpness.at(-1)];
   if (!first || !last) return '';
   const drift = Math.max(first.ratio / last.ratio, last.ratio / first.ratio);
   const [sharp, blunt] = [times(first.ratio, 2), times(last.ratio, 2)];
   return drift < 1.05
     ? `At every stop between them it is about the same, ${sharp === blunt ? sharp : `${sharp} to ${blunt}`}.`
-    : `At a sharp stop, ${brief(Number(first.stop.toPrecision(3)))}, it is ${times(first.ratio)}; at a blunt one, ${brief(Number(last.stop.toPrecision(3)))}, ${times(last.ratio)}. The stop is part of the result.`;
+    : `At a sharp stop, ${brief(Number(first.endPoint.toPrecision(3)))}, it is ${times(first.ratio)}; at a blunt one, ${brief(Number(last.endPoint.toPrecision(3)))}, ${times(last.ratio)}. The stop is part of the result.`;
 }
 
 /** The one number, by curve and without one. */
 function atChosen(scene: Scene): string {
   const { subject, baseline, entry } = scene;
-  const { chosen, read, subject: own, baseline: other } = stopsOf(scene);
-  const stop = (entry.plan ?? firstPlan).stop;
+  const { chosen, read, subject: own, baseline: other } = endPointsOf(scene);
+  const endPoint = (entry.plan ?? firstPlan).endPoint;
   // Where some readings fall and some rise there is no stop to choose.
   if (!chosen || read === null)
-    return stop === undefined
+    return endPoint === undefined
       ? ''
-      : `At the stop you chose, ${brief(stop)}, there is no ratio: it is not between them.`;
+      : `At the stop you chose, ${brief(endPoint)}, there is no ratio: it is not between them.`;
   const single = own.series.length < 2 || other.series.length < 2;
   return [
-    `At a ${read} of ${brief(chosen.stop)} ${subject.name} has cut ${times(chosen.ratio)} as much as ${baseline.name}${banded(chosen)}.`,
+    `At a ${read} of ${brief(chosen.endPoint)} ${subject.name} has cut ${times(chosen.ratio)} as much as ${baseline.name}${banded(chosen)}.`,
     single ? ' One series of a knife shows no scatter, so this has no interval.' : '',
     chosen.curveFree === null
       ? ' Without curves there is no such number: the readings themselves do not all pass it.'
@@ -63,14 +63,14 @@ function atChosen(scene: Scene): string {
   ].join('');
 }
 
-export const stopsWords: Record<string, WordsOf> = {
+export const endPointsWords: Record<string, WordsOf> = {
   /** Whose readings these are. */
   'stops-given': (scene) => {
     const { subject, baseline } = scene;
-    const { origin, subject: own, baseline: other } = stopsOf(scene);
+    const { origin, subject: own, baseline: other } = endPointsOf(scene);
     return [
       origin === 'imagined'
-        ? `These readings are imagined: ${counted(own.series.length)} of ${subject.name} and ${counted(other.series.length)} of ${baseline.name}, made so that at half of their start they stand as the close reading has it, ${times(scene.row.close.product)}. Nobody cut them.`
+        ? `These readings are imagined: ${counted(own.series.length)} of ${subject.name} and ${counted(other.series.length)} of ${baseline.name}, made so that at half of their start they stand as the close reading has it, ${times(scene.row.careful.product)}. Nobody cut them.`
         : `The log has readings along ${counted(own.series.length)} of ${subject.name} and ${counted(other.series.length)} of ${baseline.name}.`,
       ...[...own.leftOut, ...other.leftOut].slice(0, 5),
     ];
@@ -82,7 +82,7 @@ export const stopsWords: Record<string, WordsOf> = {
   /** At equal relative loss. */
   'stops-loss': (scene) => {
     const { subject, baseline } = scene;
-    const { half, byLoss, read } = stopsOf(scene);
+    const { half, byLoss, read } = endPointsOf(scene);
     const [first, last] = [byLoss[0], byLoss.at(-1)];
     if (half)
       return [
@@ -92,15 +92,15 @@ export const stopsWords: Record<string, WordsOf> = {
       !first || !last
         ? ''
         : read === 'force'
-          ? `No stop at twice the first force is common to all edges of ${subject.name} and ${baseline.name}; at ${times(1 / last.stop)} that force the ratio is ${times(last.ratio)}.`
-          : `No stop at half of the start is common to all edges of ${subject.name} and ${baseline.name}; with ${percent(last.stop)} of it left the ratio is ${times(last.ratio)}.`,
+          ? `No stop at twice the first force is common to all edges of ${subject.name} and ${baseline.name}; at ${times(1 / last.endPoint)} that force the ratio is ${times(last.ratio)}.`
+          : `No stop at half of the start is common to all edges of ${subject.name} and ${baseline.name}; with ${percent(last.endPoint)} of it left the ratio is ${times(last.ratio)}.`,
     ];
   },
 
   /** Every curve with its values and their 95 % intervals. */
   'stops-curves': (scene) => {
     const { subject, baseline } = scene;
-    const { subject: own, baseline: other, stretch } = stopsOf(scene);
+    const { subject: own, baseline: other, stretch } = endPointsOf(scene);
     const all = [
       ...own.series.map((one) => ({ ...one, name: subject.name, by: stretch.subject })),
       ...other.series.map((one) => ({ ...one, name: baseline.name, by: stretch.baseline })),

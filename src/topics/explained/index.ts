@@ -1,12 +1,12 @@
-import { tellingWords } from './words.ts';
+import { explainedWords } from './words.ts';
 import { temptingSum } from '../../phrases/tempting-sum.ts';
 import type { Topic } from '../topic.ts';
 
 /** One line-up told to somebody who knows nothing of it. */
 export const topic: Topic = {
-  words: tellingWords,
-  calls: {
-    telling: ({ entry, row }) => {
+  words: explainedWords,
+  guesses: {
+    explained: ({ entry, row }) => {
       const chosen = row[entry.reading];
       const sum = temptingSum(chosen);
       // A sum that is hardly another number than the product is no tempting mistake.

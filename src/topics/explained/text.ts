@@ -2,8 +2,8 @@ import { MODEL_NUMBER } from '../../model/index.ts';
 import type { TermId } from '../../model/index.ts';
 import { escapeMarkdown } from '../../phrases/markdown.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { told } from '../../phrases/factor-phrases.ts';
-import { tellingWords } from './words.ts';
+import { described } from '../../phrases/factor-phrases.ts';
+import { explainedWords } from './words.ts';
 import { sentencesOf } from '../../phrases/sentences-of.ts';
 import { words } from '../overview/words.ts';
 
@@ -22,7 +22,7 @@ interface Section {
 }
 
 const say = (name: string, scene: Scene): string[] =>
-  sentencesOf({ ...words, ...tellingWords }, name, scene).filter((sentence) => sentence !== '');
+  sentencesOf({ ...words, ...explainedWords }, name, scene).filter((sentence) => sentence !== '');
 
 /** The one sentence, with what is said at its end of how sure it is. */
 const oneSentence = (scene: Scene, band: readonly string[]): string =>
@@ -40,8 +40,8 @@ function sections(scene: Scene, depth: Depth, band: readonly string[]): Section[
     { heading: 'The answer', paragraphs: paragraph('answer', 'reasons') },
     {
       heading: 'Factor by factor',
-      list: (Object.keys(told) as TermId[]).map(
-        (id) => `${told[id].title}: ${say(`telling-${id}`, scene).join(' ')}`,
+      list: (Object.keys(described) as TermId[]).map(
+        (id) => `${described[id].title}: ${say(`telling-${id}`, scene).join(' ')}`,
       ),
     },
     { heading: 'Why not add?', paragraphs: paragraph('telling-surprise') },
@@ -61,7 +61,7 @@ function sections(scene: Scene, depth: Depth, band: readonly string[]): Section[
  * @param link the address of the telling, whole
  * @param band what is said of how sure the ratio is (`bandBehind`), which takes many samples
  */
-export function tellingText(
+export function explainedText(
   scene: Scene,
   depth: Depth,
   form: TextForm,

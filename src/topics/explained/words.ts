@@ -6,7 +6,7 @@ import { changes, leftOut, standing } from '../../phrases/lists.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { loggedName } from '../../scene/series-held.ts';
 import { plain, times } from '../../scene/show.ts';
-import { termTold, told } from '../../phrases/factor-phrases.ts';
+import { termText, described } from '../../phrases/factor-phrases.ts';
 import { temptingSum } from '../../phrases/tempting-sum.ts';
 import { sentencesOf } from '../../phrases/sentences-of.ts';
 import { words } from '../overview/words.ts';
@@ -55,9 +55,9 @@ function runs({ entry, subject, baseline }: Scene): string[] {
   ];
 }
 
-const terms: readonly TermId[] = Object.keys(told) as TermId[];
+const terms: readonly TermId[] = Object.keys(described) as TermId[];
 
-export const tellingWords: Record<string, WordsOf> = {
+export const explainedWords: Record<string, WordsOf> = {
   /** What was compared, by its measures. */
   'telling-compared': ({ entry, subject, baseline, subjectKnife, baselineKnife }) => {
     const work = jobOf(entry).name;
@@ -72,7 +72,7 @@ export const tellingWords: Record<string, WordsOf> = {
   'telling-refused': (scene) => [refusedWork(scene)],
 
   ...Object.fromEntries(
-    terms.map((id): [string, WordsOf] => [`telling-${id}`, (scene) => termTold(scene, id)]),
+    terms.map((id): [string, WordsOf] => [`telling-${id}`, (scene) => termText(scene, id)]),
   ),
 
   'telling-surprise': surprise,

@@ -11,7 +11,7 @@ export const topic: Topic = {
   numbers: percentagesNumbers,
   words: percentagesWords,
   worked: percentagesWorked,
-  calls: {
+  guesses: {
     percentages: (scene) => ({
       answer: compound(percentagesOf(scene)),
       sum: additiveGuess(percentagesOf(scene)),

@@ -14,7 +14,7 @@ interface Effect {
 }
 
 const effectsOf = ({ row }: Scene): Effect[] =>
-  standing(row.close)
+  standing(row.careful)
     .filter(changes)
     .map(({ id, factor }) => ({
       id,
@@ -69,14 +69,14 @@ function sideBySide(effects: readonly Effect[], { row, subject, baseline }: Scen
   const forces = effects.filter(({ id }) => id === 'wedge' || id === 'thickness' || id === 'grind');
   return forces.length < 2
     ? ''
-    : `One part of this chain may add after all: ${list(forces.map(({ id }) => id))} stand side by side in one push. With those forces added ${subject.name} against ${baseline.name} makes ${times(row.close.rival)}.`;
+    : `One part of this chain may add after all: ${list(forces.map(({ id }) => id))} stand side by side in one push. With those forces added ${subject.name} against ${baseline.name} makes ${times(row.careful.rival)}.`;
 }
 
 /** The first lesson's arithmetic on the line-up's own factors. */
 export const percentagesWords: Record<string, WordsOf> = {
   percentages: (scene) => {
     const { entry, row, subject, baseline } = scene;
-    const missing = leftOut(row.close);
+    const missing = leftOut(row.careful);
     const effects = effectsOf(scene);
     if (effects.length === 0)
       return [

@@ -40,9 +40,9 @@ export const quantileDotsFigure: Figure = {
     const { row } = scene;
     const values = quantileDots(sure.logs, count).map(Math.exp);
     const others = [
-      { x: row.close.rival, name: narrow ? 'added' : 'forces added', className: 'kf-total-rival' },
-      { x: row.pocket.product, name: 'pocket', className: 'kf-total-pocket' },
-      { x: row.close.product, name: 'close', className: 'kf-total-close' },
+      { x: row.careful.rival, name: narrow ? 'added' : 'forces added', className: 'kf-total-rival' },
+      { x: row.quick.product, name: 'pocket', className: 'kf-total-quick' },
+      { x: row.careful.product, name: 'close', className: 'kf-total-careful' },
     ];
     const all = [1, ...values, sure.line.low, sure.line.high, ...others.map(({ x }) => x)];
     const low = Math.min(...all) / 1.25;
@@ -151,12 +151,12 @@ export const quantileDotsFigure: Figure = {
         ['Share of samples ahead', `${(beats * 100).toFixed(1)} %`],
         ['Band to first order, lower end', times(line.low)],
         ['Band to first order, upper end', times(line.high)],
-        ['Close reading', times(row.close.product)],
-        ['Forces added', times(row.close.rival)],
-        ['Pocket reading', times(row.pocket.product)],
+        ['Close reading', times(row.careful.product)],
+        ['Forces added', times(row.careful.rival)],
+        ['Pocket reading', times(row.quick.product)],
       ],
     };
   },
   caption: (scene) =>
-    `${bandSentence(scene)} The forces added give ${times(scene.row.close.rival)}, the pocket reading ${times(scene.row.pocket.product)}.`,
+    `${bandSentence(scene)} The forces added give ${times(scene.row.careful.rival)}, the pocket reading ${times(scene.row.quick.product)}.`,
 };

@@ -14,6 +14,6 @@ export const topic: Topic = {
   words: sureWords,
   worked: sureWorked,
   controls: sureControls,
-  calls: { band: (scene) => ({ answer: sureOf(scene).high / sureOf(scene).low, sum: null }) },
+  guesses: { band: (scene) => ({ answer: sureOf(scene).high / sureOf(scene).low, sum: null }) },
   figures: [quantileDotsFigure, histogram, whatMatters],
 };

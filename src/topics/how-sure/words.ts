@@ -1,6 +1,6 @@
 import { isUnknown } from '../../model/index.ts';
 import { notKnownOf } from '../../phrases/not-known.ts';
-import { ofHundred, toldApart, verdict } from '../band/words.ts';
+import { ofHundred, distinguished, verdict } from '../band/words.ts';
 import { refusedWork } from '../../phrases/refused-work.ts';
 import { leftOut, list } from '../../phrases/lists.ts';
 import type { Scene } from '../../scene/scene.ts';
@@ -18,9 +18,9 @@ const seenFrom = ({ low, high }: Sure, value: number): string =>
 export function bandSentence(scene: Scene): string {
   const sure = sureOf(scene);
   const { subject, baseline, row } = scene;
-  const incomplete = row.close.complete
+  const incomplete = row.careful.complete
     ? ''
-    : ` It covers the terms that stand; ${list(leftOut(row.close))} left out.`;
+    : ` It covers the terms that stand; ${list(leftOut(row.careful))} left out.`;
   if (isExact(sure))
     return `Nothing about ${subject.name} against ${baseline.name} is left uncertain, so the band has no width: ${times(sure.median)}, the close reading itself.${incomplete}`;
   return `${subject.name} against ${baseline.name}: nine samples of ten lie from ${times(sure.low)} to ${times(sure.high)}, with ${times(sure.median)} in the middle.${incomplete}`;
@@ -60,7 +60,7 @@ export const sureWords: Record<string, WordsOf> = {
       bandSentence(scene),
       isExact(sure) ? '' : verdict(sure, scene),
       missing.length === 0 ? '' : `Not known: ${list(missing)}. The band is as wide as that leaves it.`,
-      `${isExact(sure) ? 'A band holds' : 'That is'} the model’s own doubt only, not the error of its form: with the forces added the ratio is ${times(row.close.rival)}, ${seenFrom(sure, row.close.rival)}, and the pocket reading says ${times(row.pocket.product)}, ${seenFrom(sure, row.pocket.product)}.`,
+      `${isExact(sure) ? 'A band holds' : 'That is'} the model’s own doubt only, not the error of its form: with the forces added the ratio is ${times(row.careful.rival)}, ${seenFrom(sure, row.careful.rival)}, and the pocket reading says ${times(row.quick.product)}, ${seenFrom(sure, row.quick.product)}.`,
     ];
   },
 
@@ -130,7 +130,7 @@ export const sureWords: Record<string, WordsOf> = {
     if (!pairing) return [];
     const { longer, shorter, low, high, beats } = pairing;
     return [
-      `The two of this line-up that lie nearest to each other are ${longer} and ${shorter}. The band of the one over the other runs from ${times(low)} to ${times(high)}, and ${longer} is ahead in ${ofHundred(beats)}: ${beats >= toldApart ? 'even these are told apart' : 'by the model they are not told apart, and saying which is better would be a guess'}.`,
+      `The two of this line-up that lie nearest to each other are ${longer} and ${shorter}. The band of the one over the other runs from ${times(low)} to ${times(high)}, and ${longer} is ahead in ${ofHundred(beats)}: ${beats >= distinguished ? 'even these are told apart' : 'by the model they are not told apart, and saying which is better would be a guess'}.`,
     ];
   },
 
@@ -139,7 +139,7 @@ export const sureWords: Record<string, WordsOf> = {
     const { row, subject, baseline } = scene;
     return [
       refusedWork(scene),
-      `The close reading has ${subject.name} at ${plain(row.close.product)} times as long as ${baseline.name}.`,
+      `The close reading has ${subject.name} at ${plain(row.careful.product)} times as long as ${baseline.name}.`,
       bandSentence(scene),
       isExact(sureOf(scene)) ? '' : verdict(sureOf(scene), scene),
       ...sentencesOf(sureWords, 'band-matters', scene),

@@ -24,7 +24,7 @@ export const sureWorked: Record<string, WorkedOf> = {
     };
     const reach = Math.exp(reachOf90 * line.logSd);
     return {
-      givens: `${subject.name} against ${baseline.name}, ${times(row.close.product)} by the close reading. Each thing not known exactly moves the logarithm of the ratio by its standard uncertainty times its sensitivity. The three largest: ${name(0)}, ${name(1)}, ${name(2)}; all others together ${on(rest)}.`,
+      givens: `${subject.name} against ${baseline.name}, ${times(row.careful.product)} by the close reading. Each thing not known exactly moves the logarithm of the ratio by its standard uncertainty times its sensitivity. The three largest: ${name(0)}, ${name(1)}, ${name(2)}; all others together ${on(rest)}.`,
       steps: [
         {
           say: 'What is independent adds in squares.',
@@ -46,7 +46,7 @@ export const sureWorked: Record<string, WorkedOf> = {
           say: `Divide the ratio of ${subject.name} to ${baseline.name} by it, and multiply it.`,
           tex: '{{ratio}} \\div {{reach}} \\approx {{low}} \\qquad {{ratio}} \\times {{reach}} \\approx {{high}}',
           values: {
-            ratio: on(row.close.product),
+            ratio: on(row.careful.product),
             reach: on(reach),
             low: plain(line.low),
             high: plain(line.high),

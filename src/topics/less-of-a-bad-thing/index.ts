@@ -14,6 +14,6 @@ export const topic: Topic = {
   words: lessWords,
   worked: lessWorked,
   controls: lessControls,
-  calls: { less: (scene) => ({ answer: lessOf(scene).inverse, sum: null }) },
+  guesses: { less: (scene) => ({ answer: lessOf(scene).inverse, sum: null }) },
   figures: [lessBars, lessLines, thereAndBack],
 };

@@ -1,7 +1,7 @@
 import { nominal, parameters, percentReadings } from '../../model/index.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { toModel } from '../../comparison/schema.ts';
-import type { LineUpEntry } from '../../comparison/schema.ts';
+import type { ComparisonEntry } from '../../comparison/schema.ts';
 import { brief } from '../../scene/show.ts';
 
 /** A harmful thing that has become less, and what that is worth by each reading, as factors. */
@@ -35,14 +35,14 @@ export function readLess(percent: number, exponent: number): Less {
 export const lessThan = (a: number, b: number): number => (1 - a / b) * 100;
 
 /** The exponent with which the close reading takes a thickness. */
-export const thicknessExponentOf = ({ assumptions }: Pick<LineUpEntry, 'assumptions'>): number =>
+export const thicknessExponentOf = ({ assumptions }: Pick<ComparisonEntry, 'assumptions'>): number =>
   nominal(assumptions.thicknessExponent ?? parameters.thicknessExponent.default);
 
 /**
  * The percentage a page speaks of: the first one typed, without its sign; where none is typed that can be "less", what
  * the slimmer of the two edge angles is less than the other.
  */
-export function lessPercentOf(entry: LineUpEntry): number {
+export function lessPercentOf(entry: ComparisonEntry): number {
   const typed = Math.abs(entry.faceValues?.[0] ?? Number.NaN);
   if (typed < 100) return typed;
   const { knives } = toModel(entry);

@@ -48,18 +48,18 @@ function hindered(scene: Scene, { subject, baseline, show, worth, term, closely 
       `${who} and ${whom} both have ${show(a)}: nothing is less, so by every reading this is worth ${times(1)}.`,
     ];
   const less = readLess(lessThan(Math.min(a, b), Math.max(a, b)), thicknessExponentOf(scene.entry));
-  const factor = factorOf(scene.row.close, term);
-  const close = `${closely}: ${times(factor)} for ${who}.`;
+  const factor = factorOf(scene.row.careful, term);
+  const careful = `${closely}: ${times(factor)} for ${who}.`;
   const opening = `${who} has ${show(a)}, ${whom} ${show(b)}.`;
   return a < b
     ? [
         `${opening} That is ${shortPercent(less.percent)} less of what is in the way, worth ${worth(less)}.`,
-        close,
+        careful,
       ]
     : [
         `${opening} That is ${shortPercent((a / b - 1) * 100)} more of what is in the way for ${who}. Seen from there, ${whom} has only ${shortPercent(less.percent)} less: the base is another.`,
         `For ${whom} that is worth ${worth(less)}; for ${who} turn the number over, and the inverse makes ${times(1 / less.inverse)}.`,
-        close,
+        careful,
       ];
 }
 
@@ -79,9 +79,9 @@ export const lessWords: Record<string, WordsOf> = {
   /** With a visitor's own knives: what is less, what that is worth, and where these readings have no place. */
   less: (scene) => {
     const { subject, baseline, row } = scene;
-    const missing = leftOut(row.close);
+    const missing = leftOut(row.careful);
     const helping = (['finish', 'hardness', 'carbide'] as const).filter((id) => {
-      const factor = factorOf(scene.row.close, id);
+      const factor = factorOf(scene.row.careful, id);
       return factor !== null && changes({ factor });
     });
     return [

@@ -3,16 +3,16 @@ import type { NumberOf } from '../base/numbers.ts';
 import { brief } from '../../scene/show.ts';
 
 /** Room on a bench and for one seedling, cm²: invented, so that less room can be counted out. */
-const bench = { roomCm2: 4800, seedlingCm2: 40 } as const;
+const compare = { roomCm2: 4800, seedlingCm2: 40 } as const;
 
 const counted = (value: number): string => brief(Number(value.toPrecision(3)));
 
 /** A harmful thing that becomes less, in a nursery: the room each seedling takes. */
 export const nurseryNumbers: Record<string, NumberOf> = {
-  'nursery.bench': () => `${bench.roomCm2} cm²`,
-  'nursery.room.before': () => `${bench.seedlingCm2} cm²`,
-  'nursery.room.after': (scene) => `${counted((bench.seedlingCm2 * lessOf(scene).leftPercent) / 100)} cm²`,
-  'nursery.seedlings.before': () => `${bench.roomCm2 / bench.seedlingCm2} seedlings`,
+  'nursery.bench': () => `${compare.roomCm2} cm²`,
+  'nursery.room.before': () => `${compare.seedlingCm2} cm²`,
+  'nursery.room.after': (scene) => `${counted((compare.seedlingCm2 * lessOf(scene).leftPercent) / 100)} cm²`,
+  'nursery.seedlings.before': () => `${compare.roomCm2 / compare.seedlingCm2} seedlings`,
   'nursery.seedlings.after': (scene) =>
-    `${counted((bench.roomCm2 / bench.seedlingCm2) * lessOf(scene).inverse)} seedlings`,
+    `${counted((compare.roomCm2 / compare.seedlingCm2) * lessOf(scene).inverse)} seedlings`,
 };

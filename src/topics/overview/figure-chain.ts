@@ -6,6 +6,7 @@ import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineX, gridX } from '../../figure-kit/grid.ts';
 import { ratioAxis, tickValues } from '../../figure-kit/ratio-axis.ts';
 import { familyLetter, hatch, ink, termName } from '../../figure-kit/inks.ts';
+import { readingName } from '../../phrases/reading-name.ts';
 
 interface Link extends Term {
   factor: number;
@@ -36,7 +37,7 @@ export const chain: Figure = {
   title: ({ subject, baseline }) => `${subject.name} against ${baseline.name}, factor by factor`,
   units: 'times as long as the baseline',
   scale: 'logarithmic axis',
-  reading: ({ entry }) => `${entry.reading} reading`,
+  reading: ({ entry }) => `${readingName[entry.reading]} reading`,
   source: 'factor model',
   options(scene, { narrow }) {
     const row = scene.row[scene.entry.reading];
@@ -132,6 +133,6 @@ export const chain: Figure = {
   },
   caption({ entry, row, subject, baseline }) {
     const { product, rival, complete } = row[entry.reading];
-    return `By the ${entry.reading} reading ${subject.name} should cut ${ratioInWords(product)} as ${baseline.name} (${times(product)})${complete ? '' : ', as far as the terms that stand go'}; with the forces added instead, ${times(rival)}.`;
+    return `By the ${readingName[entry.reading]} reading ${subject.name} should cut ${ratioInWords(product)} as ${baseline.name} (${times(product)})${complete ? '' : ', as far as the terms that stand go'}; with the forces added instead, ${times(rival)}.`;
   },
 };

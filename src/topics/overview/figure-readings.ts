@@ -11,10 +11,10 @@ interface Answer {
 }
 
 const answersOf = ({ row }: Scene): Answer[] => [
-  { name: 'Pocket', ratio: row.pocket.product },
-  { name: 'Pocket, forces added', ratio: row.pocket.rival },
-  { name: 'Close', ratio: row.close.product },
-  { name: 'Close, forces added', ratio: row.close.rival },
+  { name: 'Pocket', ratio: row.quick.product },
+  { name: 'Pocket, forces added', ratio: row.quick.rival },
+  { name: 'Close', ratio: row.careful.product },
+  { name: 'Close, forces added', ratio: row.careful.rival },
 ];
 
 /** Pocket and close reading, each beside its rival: four answers to one question, on one axis. */
@@ -62,7 +62,7 @@ export const readings: Figure = {
     rows: answersOf(scene).map(({ name, ratio }) => [name, times(ratio)]),
   }),
   caption: (scene) => {
-    const [pocket, pocketRival, close, closeRival] = answersOf(scene).map(({ ratio }) => times(ratio));
-    return `Pocket reading ${pocket} (forces added ${pocketRival}), close reading ${close} (forces added ${closeRival}).`;
+    const [quick, quickRival, careful, carefulRival] = answersOf(scene).map(({ ratio }) => times(ratio));
+    return `Pocket reading ${quick} (forces added ${quickRival}), close reading ${careful} (forces added ${carefulRival}).`;
   },
 };

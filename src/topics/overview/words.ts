@@ -5,6 +5,7 @@ import { jobOf } from '../../phrases/job.ts';
 import { changes, leftOut, list, standing } from '../../phrases/lists.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { plain, ratioInWords, times } from '../../scene/show.ts';
+import { readingName } from '../../phrases/reading-name.ts';
 
 /** Sentences of the scene. Every sentence that depends on the line-up has its name in one of the topics. */
 export type WordsOf = (scene: Scene) => string[];
@@ -70,14 +71,14 @@ function aboutJob({ entry, row, subject, baseline }: Scene): string[] {
     return [
       `In ${job.name}, ${job.reason}: the slicing chain can speak of ${subject.name} against ${baseline.name} here.`,
     ];
-  const { rolling, chipping } = row.close.sideLoad;
-  const told =
+  const { rolling, chipping } = row.careful.sideLoad;
+  const described =
     job.endsBy === 'rolling'
       ? `What tells is resistance to rolling: ${resists(rolling, 'rolling', subject.name, baseline.name)}.`
       : chipping === null
         ? `What tells is resistance to chipping, and to hold ${subject.name} against ${baseline.name} in that needs the toughness of both.`
         : `What tells is resistance to chipping: ${resists(chipping, 'chipping', subject.name, baseline.name)}.`;
-  return [`The slicing chain is refused for this work (${job.name}): ${job.reason}.`, told];
+  return [`The slicing chain is refused for this work (${job.name}): ${job.reason}.`, described];
 }
 
 export const words: Record<string, WordsOf> = {
@@ -87,9 +88,9 @@ export const words: Record<string, WordsOf> = {
     const chosen = row[entry.reading];
     if (!jobOf(entry).slicingChain) return aboutJob(scene);
     return [
-      `${subject.name} should cut ${ratioInWords(chosen.product)} as ${baseline.name}: ${times(chosen.product)} by the ${entry.reading} reading.${incomplete(chosen)}`,
-      entry.evenedUp.length > 0
-        ? `Evened up: ${list(entry.evenedUp.map((attribute) => attributePhrase[attribute]))}; the ratio is what the rest is worth.`
+      `${subject.name} should cut ${ratioInWords(chosen.product)} as ${baseline.name}: ${times(chosen.product)} by the ${readingName[entry.reading]} reading.${incomplete(chosen)}`,
+      entry.madeEqual.length > 0
+        ? `Evened up: ${list(entry.madeEqual.map((attribute) => attributePhrase[attribute]))}; the ratio is what the rest is worth.`
         : '',
       notKnown(scene),
     ];
@@ -144,7 +145,7 @@ export const words: Record<string, WordsOf> = {
     if (idle.length === 1) rest.push(`${list(idle)} makes no difference`);
     if (idle.length === 2) rest.push(`neither ${idle.join(' nor ')} makes a difference`);
     return [
-      `By the ${entry.reading} reading, what ${first[1] > 1 ? `lifts ${subject.name} above` : `puts ${subject.name} behind`} ${baseline.name} ${others.length > 0 ? 'most' : 'alone'} is ${familyPhrase[first[0]]}: ${times(first[1])}.`,
+      `By the ${readingName[entry.reading]} reading, what ${first[1] > 1 ? `lifts ${subject.name} above` : `puts ${subject.name} behind`} ${baseline.name} ${others.length > 0 ? 'most' : 'alone'} is ${familyPhrase[first[0]]}: ${times(first[1])}.`,
       `${capital(list(rest))}${missing.length > 0 ? `; ${list(missing)} is left out` : ''}.`,
     ];
   },
@@ -169,27 +170,27 @@ export const words: Record<string, WordsOf> = {
   },
 
   readings: ({ row, subject, baseline }) => {
-    const { pocket, close } = row;
+    const { quick, careful } = row;
     const pair = `${subject.name} against ${baseline.name}`;
-    const onlyPocket = leftOut(close).filter((id) => !leftOut(pocket).includes(id));
-    const [p, c] = [Math.log(pocket.product), Math.log(close.product)];
+    const onlyQuick = leftOut(careful).filter((id) => !leftOut(quick).includes(id));
+    const [p, c] = [Math.log(quick.product), Math.log(careful.product)];
     return [
-      !differs(pocket.product) && !differs(close.product)
+      !differs(quick.product) && !differs(careful.product)
         ? `The pocket reading, sums one can do in the head, and the close reading both give ×1.00 for ${pair}.`
-        : `The pocket reading, sums one can do in the head, gives ${times(pocket.product)} for ${pair}; the close reading gives ${times(close.product)}.`,
-      onlyPocket.length > 0
-        ? `The two do not cover the same terms: only the pocket reading counts ${list(onlyPocket)}.`
+        : `The pocket reading, sums one can do in the head, gives ${times(quick.product)} for ${pair}; the close reading gives ${times(careful.product)}.`,
+      onlyQuick.length > 0
+        ? `The two do not cover the same terms: only the pocket reading counts ${list(onlyQuick)}.`
         : '',
-      differs(pocket.product) && differs(close.product) && p * c < 0
+      differs(quick.product) && differs(careful.product) && p * c < 0
         ? 'The two do not agree on which knife cuts longer: the terms pull apart, and the answer hangs on how each is damped.'
         : Math.abs(p) > Math.abs(c) + 5e-3
           ? 'The pocket reading counts every effect at face value; friction and the exponents damp them in the close reading.'
           : Math.abs(c) > Math.abs(p) + 5e-3
             ? 'Here the close reading is the further from 1: it damps some terms more than others, and counts grind or steel for more.'
             : '',
-      Math.abs(Math.log(close.rival / close.product)) > 5e-3
-        ? `If the forces of wedge, thickness and grind add instead of multiplying, the close reading becomes ${times(close.rival)}: that is the rival, and no one yet knows which form is true.`
-        : `Were the forces of wedge, thickness and grind to add instead of multiplying (the rival), the close reading would stay at ${times(close.rival)}.`,
+      Math.abs(Math.log(careful.rival / careful.product)) > 5e-3
+        ? `If the forces of wedge, thickness and grind add instead of multiplying, the close reading becomes ${times(careful.rival)}: that is the rival, and no one yet knows which form is true.`
+        : `Were the forces of wedge, thickness and grind to add instead of multiplying (the rival), the close reading would stay at ${times(careful.rival)}.`,
     ];
   },
 
@@ -197,16 +198,16 @@ export const words: Record<string, WordsOf> = {
   notes: ({ row, rows, entry, subject, baseline }) => [
     ...row[entry.reading].notes,
     ...ofKnife(rows[entry.reading], entry.baseline).notes,
-    isUnknown(entry.friction) && entry.reading === 'close'
+    isUnknown(entry.friction) && entry.reading === 'careful'
       ? `The friction in the cut is known neither for ${subject.name} nor for ${baseline.name}: ${plain(nominal(entry.friction))}, the middle of ${plain(entry.friction.low)}–${plain(entry.friction.high)}, stands in.`
       : '',
-    isUnknown(entry.contactDepthMm) && entry.reading === 'close'
+    isUnknown(entry.contactDepthMm) && entry.reading === 'careful'
       ? `How deep ${subject.name} and ${baseline.name} go into what they cut is not known: ${plain(nominal(entry.contactDepthMm))} mm, the middle of ${plain(entry.contactDepthMm.low)}–${plain(entry.contactDepthMm.high)} mm, stands in.`
       : '',
   ],
 
   'side-load': ({ row, subject, baseline, subjectKnife, baselineKnife }) => {
-    const { rolling, chipping } = row.close.sideLoad;
+    const { rolling, chipping } = row.careful.sideLoad;
     const unknown = [
       ...(subjectKnife.toughness === undefined ? [subject.name] : []),
       ...(baselineKnife.toughness === undefined ? [baseline.name] : []),

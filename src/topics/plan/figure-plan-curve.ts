@@ -69,7 +69,7 @@ export const planCurve: Figure = {
     const { apart } = neededOf(planOf(scene));
     const lines = [
       { ratio: further(ratio), className: 'kf-route-tooth' },
-      { ratio, className: 'kf-route-close' },
+      { ratio, className: 'kf-route-careful' },
       { ratio: nearer(ratio), className: 'kf-route-wear' },
     ].map((line) => ({ ...line, points: curve(scene, line.ratio) }));
     const last = placesOf(scene).at(-1) ?? 10;

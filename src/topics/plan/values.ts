@@ -63,27 +63,27 @@ export function chanceAlike(cv: number, within: number, runs: number): number {
 
 /** How many runs a knife the sheet holds. */
 export function runsOnSheet(plan: Planned): number {
-  return plan.runs ?? Math.max(plan.lots, Math.min(mostOnSheet, neededOf(plan).apart));
+  return plan.runs ?? Math.max(plan.batches, Math.min(mostOnSheet, neededOf(plan).apart));
 }
 
 /** The sheet of the plan, or why there is none. */
-export type Sheet = { ok: true; sheet: RunSheet; lots: string[] } | { ok: false; why: string };
+export type Sheet = { ok: true; sheet: RunSheet; batches: string[] } | { ok: false; why: string };
 
 /** The run sheet of every knife of the line-up. */
 export function sheetOf(scene: Scene): Sheet {
   const plan = planOf(scene);
-  const lots = Array.from({ length: plan.lots }, (_, index) => `lot ${index + 1}`);
+  const batches = Array.from({ length: plan.batches }, (_, index) => `lot ${index + 1}`);
   return orRefusal<Sheet, Sheet>(
     () => {
       const sheet = runSheet({
         knives: scene.entry.knives.map(({ name }) => name),
         runs: runsOnSheet(plan),
-        lots,
+        batches,
         seed: plan.seed,
         blind: plan.blind,
         ...(plan.control === undefined ? {} : { control: plan.control }),
       });
-      return { ok: true, sheet, lots };
+      return { ok: true, sheet, batches };
     },
     (message) => ({ ok: false, why: `${message}.` }),
   );

@@ -44,7 +44,7 @@ export const planWords: Record<string, WordsOf> = {
     const { apart } = neededOf(plan);
     const [first] = held.sheet.key;
     return [
-      `${counted(held.sheet.rows.length, 'run')}: ${counted(runs, 'sharpening')} of each of ${list(scene.entry.knives.map(({ name }) => name))}, over ${counted(plan.lots, 'lot')}.`.replace(
+      `${counted(held.sheet.rows.length, 'run')}: ${counted(runs, 'sharpening')} of each of ${list(scene.entry.knives.map(({ name }) => name))}, over ${counted(plan.batches, 'lot')}.`.replace(
         /^\w/,
         (letter) => letter.toUpperCase(),
       ),

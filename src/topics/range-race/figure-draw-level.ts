@@ -19,7 +19,7 @@ const sides = ['whole', 'steel'] as const;
 
 const curve = (scene: Scene, against: 'whole' | 'steel', angles: readonly number[]): Point[] => {
   const { baseline, subject } = scene.entry;
-  const ratios = ratioCurve(drawLevel(scene)[against].lineUp, {
+  const ratios = ratioCurve(drawLevel(scene)[against].comparison, {
     knife: baseline,
     against: subject,
     attribute: 'angleDeg',

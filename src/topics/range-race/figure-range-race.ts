@@ -8,33 +8,34 @@ import type { Figure, Size } from '../../figure-kit/figure.ts';
 import { baselineX, gridX } from '../../figure-kit/grid.ts';
 import { ratioAxis, tickValues } from '../../figure-kit/ratio-axis.ts';
 import { familyLetter, familyName, hatch, ink } from '../../figure-kit/inks.ts';
+import { readingName } from '../../phrases/reading-name.ts';
 
 interface Bar extends Room {
   reading: Reading;
   line: string;
 }
 
-const readings: readonly Reading[] = ['pocket', 'close'];
-const title: Record<Reading, string> = { pocket: 'Pocket', close: 'Close' };
+const readings: readonly Reading[] = ['quick', 'careful'];
+const title: Record<Reading, string> = { quick: 'Pocket', careful: 'Close' };
 const lineOf = (reading: Reading, family: Family): string =>
   `${title[reading]}: ${familyName[family]} ${familyLetter[family]}`;
 
-const barsOf = ({ lineUp }: Scene): Bar[] => {
-  const rooms = roomOfFamilies(lineUp);
+const barsOf = ({ comparison }: Scene): Bar[] => {
+  const rooms = roomOfFamilies(comparison);
   return readings.flatMap((reading) =>
     rooms[reading].map((room) => ({ ...room, reading, line: lineOf(reading, room.family) })),
   );
 };
 
-const table: Figure['table'] = ({ lineUp }) => {
-  const rooms = roomOfFamilies(lineUp);
+const table: Figure['table'] = ({ comparison }) => {
+  const rooms = roomOfFamilies(comparison);
   return {
     columns: ['Family', 'Reading', 'Best over worst', 'Least', 'Most', 'Forces added'],
     rows: readings.flatMap((reading) => {
       const line = (
         name: string,
         { factor, low, high, rival }: Pick<Room, 'factor' | 'low' | 'high' | 'rival'>,
-      ) => [name, reading, times(factor), times(low), times(high), times(rival)];
+      ) => [name, readingName[reading], times(factor), times(low), times(high), times(rival)];
       return [
         ...rooms[reading].map((room) => line(familyName[room.family], room)),
         line('Geometry and finish', groundRoom(rooms[reading])),
@@ -50,7 +51,7 @@ const holdFinish =
     y === line
       ? {
           control: 'finishExponent',
-          stands: ({ lineUp }) => roomIn(roomOfFamilies(lineUp).close, 'finish').factor,
+          stands: ({ comparison }) => roomIn(roomOfFamilies(comparison).careful, 'finish').factor,
         }
       : undefined;
 
@@ -68,7 +69,7 @@ export const rangeRace: Figure = {
     const bars = barsOf(scene);
     const high = Math.max(30, ...bars.map((bar) => Math.max(bar.high, bar.factor))) * (size.narrow ? 3 : 2);
     const ticks = tickValues(1, high, true);
-    const close = bars.filter(({ reading }) => reading === 'close');
+    const careful = bars.filter(({ reading }) => reading === 'careful');
     return {
       height: bars.length * 36 + 62,
       marginLeft: left(size),
@@ -102,9 +103,9 @@ export const rangeRace: Figure = {
         }),
         baselineX(1),
         // The stated range of the parameters, as a whisker under its bar: the pocket reading has no parameters.
-        Plot.ruleY(close, { y: 'line', x1: 'low', x2: 'high', dy: 13, className: 'kf-stem' }),
-        Plot.tickX(close, { y: 'line', x: 'low', insetTop: 24, className: 'kf-stem' }),
-        Plot.tickX(close, { y: 'line', x: 'high', insetTop: 24, className: 'kf-stem' }),
+        Plot.ruleY(careful, { y: 'line', x1: 'low', x2: 'high', dy: 13, className: 'kf-stem' }),
+        Plot.tickX(careful, { y: 'line', x: 'low', insetTop: 24, className: 'kf-stem' }),
+        Plot.tickX(careful, { y: 'line', x: 'high', insetTop: 24, className: 'kf-stem' }),
         Plot.dot(
           bars.filter(({ family }) => family === 'geometry'),
           { y: 'line', x: 'rival', r: 5, symbol: 'diamond', className: 'kf-answer' },
@@ -124,11 +125,11 @@ export const rangeRace: Figure = {
   // Below the pocket reading's three and a gap.
   drag: holdFinish(5),
   table,
-  caption({ lineUp }) {
-    const { pocket, close } = roomOfFamilies(lineUp);
+  caption({ comparison }) {
+    const { quick, careful } = roomOfFamilies(comparison);
     const said = (rooms: readonly Room[]) =>
       rooms.map(({ family, factor }) => `${family} ${times(factor)}`).join(', ');
-    return `Pocket reading: ${said(pocket)}. Close reading: ${said(close)}. The line under a close bar is what it becomes over the stated ranges of its parameters; the diamond is geometry with its forces added.`;
+    return `Pocket reading: ${said(quick)}. Close reading: ${said(careful)}. The line under a close bar is what it becomes over the stated ranges of its parameters; the diamond is geometry with its forces added.`;
   },
 };
 
@@ -185,11 +186,11 @@ export const rangeRaceLinear: Figure = {
   },
   drag: holdFinish(4),
   table,
-  caption({ lineUp }) {
-    const { pocket, close } = roomOfFamilies(lineUp);
+  caption({ comparison }) {
+    const { quick, careful } = roomOfFamilies(comparison);
     const most = (rooms: readonly Room[]) => rooms.reduce((a, b) => (b.factor > a.factor ? b : a));
     const say = (reading: Reading, room: Room) =>
-      `By the ${reading} reading ${room.family} is longest, ${times(room.factor)}`;
-    return `${say('pocket', most(pocket))}. ${say('close', most(close))}. The line at 1 is the worst knife of each pair.`;
+      `By the ${readingName[reading]} reading ${room.family} is longest, ${times(room.factor)}`;
+    return `${say('quick', most(quick))}. ${say('careful', most(careful))}. The line at 1 is the worst knife of each pair.`;
   },
 };

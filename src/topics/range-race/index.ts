@@ -11,10 +11,10 @@ export const topic: Topic = {
   numbers: rangeNumbers,
   words: rangeWords,
   worked: rangeWorked,
-  calls: {
-    contest: ({ lineUp }) => {
-      const { close } = roomOfFamilies(lineUp);
-      return { answer: groundRoom(close).factor / roomIn(close, 'steel').factor, sum: null };
+  guesses: {
+    contest: ({ comparison }) => {
+      const { careful } = roomOfFamilies(comparison);
+      return { answer: groundRoom(careful).factor / roomIn(careful, 'steel').factor, sum: null };
     },
   },
   figures: [rangeRace, rangeRaceLinear, drawLevelFigure],

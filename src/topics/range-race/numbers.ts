@@ -4,14 +4,14 @@ import type { Scene } from '../../scene/scene.ts';
 import { plain, times } from '../../scene/show.ts';
 import type { Family, Reading } from '../../model/index.ts';
 
-const readings: readonly Reading[] = ['pocket', 'close'];
+const readings: readonly Reading[] = ['quick', 'careful'];
 const families: readonly Family[] = ['geometry', 'finish', 'steel'];
 
 /** The numbers of the range race: rooms by reading and family, and the angle that draws level. */
 export const rangeNumbers: Record<string, (scene: Scene) => string> = {
   ...Object.fromEntries(
     readings.flatMap((reading) => {
-      const rooms = ({ lineUp }: Scene) => roomOfFamilies(lineUp)[reading];
+      const rooms = ({ comparison }: Scene) => roomOfFamilies(comparison)[reading];
       return [
         ...families.flatMap((family) => [
           [`range.${reading}.${family}`, (scene: Scene) => times(roomIn(rooms(scene), family).factor)],

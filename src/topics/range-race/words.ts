@@ -5,6 +5,7 @@ import type { Level } from '../../scene/draw-level.ts';
 import { groundRoom, ordinary, roomIn, roomOfFamilies } from '../../scene/ranges.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { brief, percent, plain, ratioInWords, times } from '../../scene/show.ts';
+import { readingName } from '../../phrases/reading-name.ts';
 
 const nearOne = (factor: number): boolean => Math.abs(Math.log(factor)) < 5e-3;
 
@@ -41,14 +42,14 @@ const familyOf: Record<Family, string> = {
 
 /** Which family holds most of the pair's difference, and how that compares with the ordinary room of it. */
 function holdsMost(scene: Scene, reading: Reading): string {
-  const { row, subject, baseline, lineUp } = scene;
+  const { row, subject, baseline, comparison } = scene;
   const [first] = (Object.entries(row[reading].families) as [Family, number][]).sort(
     (a, b) => Math.abs(Math.log(b[1])) - Math.abs(Math.log(a[1])),
   );
   if (!first || nearOne(first[1]))
-    return `By the ${reading} reading ${subject.name} and ${baseline.name} do not differ in any family.`;
+    return `By the ${readingName[reading]} reading ${subject.name} and ${baseline.name} do not differ in any family.`;
   const [family, factor] = first;
-  const room = roomIn(roomOfFamilies(lineUp)[reading], family).factor;
+  const room = roomIn(roomOfFamilies(comparison)[reading], family).factor;
   const used = nearOne(room) ? null : Math.abs(Math.log(factor)) / Math.abs(Math.log(room));
   const whom = factor > 1 ? subject.name : baseline.name;
   const how =
@@ -57,7 +58,7 @@ function holdsMost(scene: Scene, reading: Reading): string {
       : used > 1
         ? `, more than the ordinary room of that family, ${times(room)}`
         : `, ${percent(used)} of the ordinary room of that family on a log axis (${times(room)})`;
-  return `By the ${reading} reading most of the difference lies in ${familyOf[family]}, which speaks for ${whom}: ${times(factor)} for ${subject.name}${how}.`;
+  return `By the ${readingName[reading]} reading most of the difference lies in ${familyOf[family]}, which speaks for ${whom}: ${times(factor)} for ${subject.name}${how}.`;
 }
 
 /** Where the baseline draws level with the subject's steel, and with the whole of it. */
@@ -83,26 +84,26 @@ export const rangeWords: Record<string, (scene: Scene) => string[]> = {
   },
 
   /** Who wins, by each reading; no claim that only one of them supports goes without its name. */
-  ranges: ({ lineUp }) => {
-    const rooms = roomOfFamilies(lineUp);
-    const steel = { pocket: roomIn(rooms.pocket, 'steel'), close: roomIn(rooms.close, 'steel') };
-    const finish = { pocket: roomIn(rooms.pocket, 'finish'), close: roomIn(rooms.close, 'finish') };
-    const ground = { pocket: groundRoom(rooms.pocket), close: groundRoom(rooms.close) };
+  ranges: ({ comparison }) => {
+    const rooms = roomOfFamilies(comparison);
+    const steel = { quick: roomIn(rooms.quick, 'steel'), careful: roomIn(rooms.careful, 'steel') };
+    const finish = { quick: roomIn(rooms.quick, 'finish'), careful: roomIn(rooms.careful, 'finish') };
+    const ground = { quick: groundRoom(rooms.quick), careful: groundRoom(rooms.careful) };
     const order = (a: number, b: number) =>
       nearOne(a / b) ? 'as much as' : a > b ? 'more than' : 'less than';
     return [
-      `Geometry and finish together: ${times(ground.pocket.factor)} by the pocket reading, ${times(ground.close.factor)} by the close reading.`,
-      `Steel: ${times(steel.pocket.factor)} by the pocket reading, ${times(steel.close.factor)} by the close reading.`,
-      `Finish alone has ${order(finish.pocket.factor, steel.pocket.factor)} steel by the pocket reading and ${order(finish.close.factor, steel.close.factor)} steel by the close one.`,
+      `Geometry and finish together: ${times(ground.quick.factor)} by the pocket reading, ${times(ground.careful.factor)} by the close reading.`,
+      `Steel: ${times(steel.quick.factor)} by the pocket reading, ${times(steel.careful.factor)} by the close reading.`,
+      `Finish alone has ${order(finish.quick.factor, steel.quick.factor)} steel by the pocket reading and ${order(finish.careful.factor, steel.careful.factor)} steel by the close one.`,
     ];
   },
 
   /** Over the stated ranges and with the forces added: how far the answer holds. */
-  'ranges-doubt': ({ lineUp }) => {
-    const { close } = roomOfFamilies(lineUp);
-    const ground = groundRoom(close);
-    const steel = roomIn(close, 'steel');
-    const finish = roomIn(close, 'finish');
+  'ranges-doubt': ({ comparison }) => {
+    const { careful } = roomOfFamilies(comparison);
+    const ground = groundRoom(careful);
+    const steel = roomIn(careful, 'steel');
+    const finish = roomIn(careful, 'finish');
     const holds =
       ground.low > steel.high
         ? 'Even there geometry and finish keep more room than steel has at its most.'
@@ -123,9 +124,9 @@ export const rangeWords: Record<string, (scene: Scene) => string[]> = {
   'range-race': (scene) => {
     const { row, subject, baseline } = scene;
     return [
-      `${subject.name} should cut ${ratioInWords(row.close.product)} as ${baseline.name} by the close reading.`,
-      holdsMost(scene, 'pocket'),
-      holdsMost(scene, 'close'),
+      `${subject.name} should cut ${ratioInWords(row.careful.product)} as ${baseline.name} by the close reading.`,
+      holdsMost(scene, 'quick'),
+      holdsMost(scene, 'careful'),
     ];
   },
 };

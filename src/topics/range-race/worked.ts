@@ -15,12 +15,12 @@ const on = (value: number): string => plain(value, 4);
 const shownFactor = (room: Room, id: TermId): string => on(factorOf(room, id) ?? 1);
 
 /** The rooms by both readings, and the contest of a well-ground plain knife with a badly ground rich one. */
-function race({ lineUp }: Scene): Worked {
-  const { pocket, close } = roomOfFamilies(lineUp);
+function race({ comparison }: Scene): Worked {
+  const { quick, careful } = roomOfFamilies(comparison);
   const { geometry, steel } = ordinary;
-  const [gp, fp, sp] = [roomIn(pocket, 'geometry'), roomIn(pocket, 'finish'), roomIn(pocket, 'steel')];
-  const [gc, fc, sc] = [roomIn(close, 'geometry'), roomIn(close, 'finish'), roomIn(close, 'steel')];
-  const contest = (which: typeof pocket, finish: Room, ground: Room, steelRoom: Room) => ({
+  const [gp, fp, sp] = [roomIn(quick, 'geometry'), roomIn(quick, 'finish'), roomIn(quick, 'steel')];
+  const [gc, fc, sc] = [roomIn(careful, 'geometry'), roomIn(careful, 'finish'), roomIn(careful, 'steel')];
+  const contest = (which: typeof quick, finish: Room, ground: Room, steelRoom: Room) => ({
     tex: '\\frac{{{g}} \\times {{f}}}{{{s}}} = {{answer}}',
     values: {
       g: on(ground.factor),
@@ -57,7 +57,7 @@ function race({ lineUp }: Scene): Worked {
       },
       {
         say: 'One knife has the room of geometry and finish, the other that of steel. Divide.',
-        ...contest(pocket, fp, gp, sp),
+        ...contest(quick, fp, gp, sp),
       },
       {
         say: 'Close reading, geometry: wedge, apex, thickness, grind.',
@@ -80,8 +80,8 @@ function race({ lineUp }: Scene): Worked {
         },
       },
       {
-        say: `The same contest by the close reading. Pocket said ${times(groundRoom(pocket).factor / sp.factor)}.`,
-        ...contest(close, fc, gc, sc),
+        say: `The same contest by the close reading. Pocket said ${times(groundRoom(quick).factor / sp.factor)}.`,
+        ...contest(careful, fc, gc, sc),
       },
     ],
   };

@@ -1,10 +1,10 @@
 import type { Control } from '../base/controls.ts';
 import { percentagesOf } from '../../scene/percentages.ts';
 import { sceneOf } from '../../scene/scene.ts';
-import type { LineUpEntry } from '../../comparison/schema.ts';
+import type { ComparisonEntry } from '../../comparison/schema.ts';
 
 /** The chain a page lays out, as percentages a line-up can hold. */
-const chainOf = (entry: LineUpEntry): readonly number[] =>
+const chainOf = (entry: ComparisonEntry): readonly number[] =>
   entry.faceValues ??
   percentagesOf(sceneOf(entry)).map((percent) => Math.min(1000, Math.max(-99, Number(percent.toFixed(1)))));
 

@@ -14,6 +14,6 @@ export const topic: Topic = {
   words: rulerWords,
   worked: rulerWorked,
   controls: rulerControls,
-  calls: { ruler: (scene) => ({ answer: spanOf(rulerOf(scene)), sum: null }) },
+  guesses: { ruler: (scene) => ({ answer: spanOf(rulerOf(scene)), sum: null }) },
   figures: [shareByOrder, tenthSteps, ratioRuler],
 };

@@ -95,7 +95,7 @@ export const rulerOfTerms = (row: Row): Ruler =>
 /** The percentages typed, laid out; where none is typed, the terms of the close reading. */
 export const rulerOf = (scene: Scene): Ruler =>
   scene.entry.faceValues === null
-    ? rulerOfTerms(scene.row.close)
+    ? rulerOfTerms(scene.row.careful)
     : layOut(
         percentagesOf(scene).map((percent) => ({
           name: typedPercent(Number(percent.toFixed(1))),

@@ -45,16 +45,16 @@ export const rulerWords: Record<string, WordsOf> = {
   /** With a visitor's own knives. */
   ruler: (scene) => {
     const { row, subject, baseline } = scene;
-    const ruler = rulerOfTerms(row.close);
+    const ruler = rulerOfTerms(row.careful);
     const { effects, cancel } = ruler;
-    const missing = leftOut(row.close);
-    const idle = row.close.terms.flatMap(({ id, factor }) =>
+    const missing = leftOut(row.careful);
+    const idle = row.careful.terms.flatMap(({ id, factor }) =>
       factor !== null && !effects.some(({ name }) => name === id) ? [id] : [],
     );
     const big = largest(ruler);
     const byFamily = families.flatMap((family) => {
       const own = effects.filter(({ name }) =>
-        row.close.terms.some((term) => term.id === name && term.family === family),
+        row.careful.terms.some((term) => term.id === name && term.family === family),
       );
       const share = own.reduce((sum, effect) => sum + effect.share, 0);
       return own.length === 0 ? [] : [`${family} ${percent(share)}`];

@@ -2,7 +2,7 @@ import * as Plot from '@observablehq/plot';
 import { ended } from '../../model/index.ts';
 import type { SharpenedLife } from '../../runs/lives.ts';
 import { middleOf, placeOf, runsOf } from '../../scene/runs.ts';
-import type { KnifeRuns, RunsTold } from '../../scene/runs.ts';
+import type { KnifeRuns, RunsDescribed } from '../../scene/runs.ts';
 import { brief, times } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { gridX } from '../../figure-kit/grid.ts';
@@ -10,7 +10,7 @@ import { ratioAxis, tickValues } from '../../figure-kit/ratio-axis.ts';
 import { shortName } from '../../figure-kit/short-name.ts';
 
 /** More lots than this share one row: the figure would otherwise outgrow its sheet. */
-const mostLots = 6;
+const mostBatches = 6;
 const rowPx = 22;
 /** With more sharpenings than this their numbers would run into each other; the table has them all. */
 const mostNamed = 24;
@@ -22,13 +22,13 @@ interface Dot {
 }
 
 /** The lots of a knife's lives in their order, as rows. */
-function lotRows({ lives }: KnifeRuns): { lot: string; lives: SharpenedLife[] }[] {
-  const lots = [...new Set(lives.map(({ lot }) => lot ?? ''))];
-  if (lots.length > mostLots) return [{ lot: `${lots.length} lots`, lives: [...lives] }];
-  return lots.map((lot) => ({ lot, lives: lives.filter((life) => (life.lot ?? '') === lot) }));
+function batchRows({ lives }: KnifeRuns): { batch: string; lives: SharpenedLife[] }[] {
+  const batches = [...new Set(lives.map(({ batch }) => batch ?? ''))];
+  if (batches.length > mostBatches) return [{ batch: `${batches.length} lots`, lives: [...lives] }];
+  return batches.map((batch) => ({ batch, lives: lives.filter((life) => (life.batch ?? '') === batch) }));
 }
 
-const lotName = (lot: string): string => (lot === '' ? 'lot not recorded' : lot);
+const batchName = (batch: string): string => (batch === '' ? 'lot not recorded' : batch);
 
 /** Sharpenings that cut the same far lie beside each other, not on top of each other. */
 function spread(lives: readonly SharpenedLife[], y: number): Dot[] {
@@ -72,7 +72,7 @@ function numbered(row: readonly Dot[], pxPerLog: number): Named[] {
   return out;
 }
 
-const unitWord = ({ unit }: RunsTold): string => (unit === 'mm' ? 'mm' : 'cuts');
+const unitWord = ({ unit }: RunsDescribed): string => (unit === 'mm' ? 'mm' : 'cuts');
 
 /** Every sharpening as a dot, knife by knife and lot by lot, with the ratio and its interval between their middles. */
 export const runDots: Figure = {
@@ -83,12 +83,12 @@ export const runDots: Figure = {
   reading: () => 'as logged; no model in it',
   source: 'the log',
   options(scene, { width, narrow }) {
-    const told = runsOf(scene);
-    const { measured } = told;
-    const knives = [told.baseline, told.subject];
+    const described = runsOf(scene);
+    const { measured } = described;
+    const knives = [described.baseline, described.subject];
     const lives = knives.flatMap((knife) => knife.lives);
     const values = lives.flatMap(({ low, high }) => [high < Infinity ? high : low, low > 0 ? low : high]);
-    const [first, second] = [middleOf(told.baseline), middleOf(told.subject)];
+    const [first, second] = [middleOf(described.baseline), middleOf(described.subject)];
     const target =
       first !== null && measured !== null
         ? { at: first * measured.ratio, low: first * measured.low, high: first * measured.high }
@@ -103,7 +103,7 @@ export const runDots: Figure = {
     const dots: Dot[] = [];
     const numbers: Named[] = [];
     const names: { y: number; text: string }[] = [];
-    const lots: { y: number; text: string }[] = [];
+    const batches: { y: number; text: string }[] = [];
     const middles: { x: number; y1: number; y2: number }[] = [];
     for (const knife of knives) {
       names.push({
@@ -112,8 +112,8 @@ export const runDots: Figure = {
       });
       y += namePx;
       const top = y;
-      for (const { lot, lives: own } of lotRows(knife)) {
-        lots.push({ y: y + rowPx / 2, text: shortName(lotName(lot), narrow ? 9 : 14) });
+      for (const { batch, lives: own } of batchRows(knife)) {
+        batches.push({ y: y + rowPx / 2, text: shortName(batchName(batch), narrow ? 9 : 14) });
         const row = spread(own, y + rowPx / 2);
         dots.push(...row);
         numbers.push(...numbered(row, pxPerLog));
@@ -134,7 +134,7 @@ export const runDots: Figure = {
       marginTop: 4,
       marginBottom: 40,
       x: {
-        ...ratioAxis(low, high, narrow, `${unitWord(told)} until the stop`),
+        ...ratioAxis(low, high, narrow, `${unitWord(described)} until the stop`),
         labelAnchor: 'center',
       },
       y: { domain: [total, 0], axis: null },
@@ -175,7 +175,7 @@ export const runDots: Figure = {
           dx: narrow ? -62 : -98,
           className: 'kf-value',
         }),
-        Plot.text(lots, {
+        Plot.text(batches, {
           y: 'y',
           text: 'text',
           frameAnchor: 'left',
@@ -204,24 +204,24 @@ export const runDots: Figure = {
     };
   },
   table(scene) {
-    const told = runsOf(scene);
-    const rows = [told.subject, told.baseline].flatMap((knife) =>
+    const described = runsOf(scene);
+    const rows = [described.subject, described.baseline].flatMap((knife) =>
       knife.lives.length === 0
         ? [[knife.name, 'no runs', '', '']]
         : knife.lives
             .slice(0, 400)
             .map((life) => [
               knife.name,
-              lotName(life.lot ?? ''),
+              batchName(life.batch ?? ''),
               life.sharpening ?? 'not recorded',
               lifeSaid(life),
             ]),
     );
-    return { columns: ['Knife', 'Lot', 'Sharpening', `Until the stop, ${unitWord(told)}`], rows };
+    return { columns: ['Knife', 'Lot', 'Sharpening', `Until the stop, ${unitWord(described)}`], rows };
   },
   caption(scene) {
-    const told = runsOf(scene);
-    const { subject, baseline, measured } = told;
+    const described = runsOf(scene);
+    const { subject, baseline, measured } = described;
     const count = (knife: KnifeRuns) =>
       `${knife.lives.length === 1 ? 'one sharpening' : `${knife.lives.length} sharpenings`} of ${knife.name}`;
     if (subject.lives.length + baseline.lives.length === 0)

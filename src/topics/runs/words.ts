@@ -2,12 +2,12 @@ import { isSheetCode } from '../../model/index.ts';
 import { counted } from '../../phrases/counted.ts';
 import { firstPlan } from '../../comparison/first-plan.ts';
 import { list } from '../../phrases/lists.ts';
-import { lotsApart, placeOf, runsOf } from '../../scene/runs.ts';
-import type { KnifeRuns, RunsTold } from '../../scene/runs.ts';
+import { batchesApart, placeOf, runsOf } from '../../scene/runs.ts';
+import type { KnifeRuns, RunsDescribed } from '../../scene/runs.ts';
 import { brief, times } from '../../scene/show.ts';
 import type { WordsOf } from '../overview/words.ts';
 
-const unitWord = ({ unit }: RunsTold): string => (unit === 'mm' ? 'mm cut' : 'cuts');
+const unitWord = ({ unit }: RunsDescribed): string => (unit === 'mm' ? 'mm cut' : 'cuts');
 
 function entered({ runs, lives, name }: KnifeRuns): string {
   const merged = runs > lives.length;
@@ -15,7 +15,7 @@ function entered({ runs, lives, name }: KnifeRuns): string {
 }
 
 /** Why the runs of the two give no interval, in words; only asked where they do not. */
-function whyNone({ subject, baseline }: RunsTold): string {
+function whyNone({ subject, baseline }: RunsDescribed): string {
   const both = [subject, baseline];
   const without = both.filter(({ lives }) => lives.length === 0);
   if (without.length === 2)
@@ -37,11 +37,11 @@ function whyNone({ subject, baseline }: RunsTold): string {
 const interval = ({ low, high }: { low: number; high: number }): string => `${times(low)} and ${times(high)}`;
 
 /** The verdict: apart, alike and not told apart are three things. */
-function verdict(told: RunsTold): string[] {
-  const { measured, subject, baseline, bare } = told;
+function verdict(described: RunsDescribed): string[] {
+  const { measured, subject, baseline, bare } = described;
   if (measured === null)
     return [
-      whyNone(told),
+      whyNone(described),
       bare === null
         ? ''
         : `For what it is worth: the geometric mean of ${subject.name} is ${times(bare)} that of ${baseline.name}.`,
@@ -71,9 +71,9 @@ function verdict(told: RunsTold): string[] {
   ];
 }
 
-function method({ within, measured, subject, baseline }: RunsTold): string {
+function method({ within, measured, subject, baseline }: RunsDescribed): string {
   if (measured === null) return '';
-  const loose = measured.unusedLots;
+  const loose = measured.unusedBatches;
   const open = subject.lives.length - subject.ended + baseline.lives.length - baseline.ended;
   return [
     within
@@ -89,7 +89,7 @@ function method({ within, measured, subject, baseline }: RunsTold): string {
   ].join('');
 }
 
-function more({ measured, subject, baseline }: RunsTold): string {
+function more({ measured, subject, baseline }: RunsDescribed): string {
   if (measured === null || measured.verdict !== 'not told apart') return '';
   return measured.runsMore === null
     ? `With this scatter no number of runs that anybody will cut tells ${subject.name} from ${baseline.name} at ×1.25.`
@@ -99,14 +99,14 @@ function more({ measured, subject, baseline }: RunsTold): string {
 export const runsWords: Record<string, WordsOf> = {
   /** What the log holds. */
   'runs-entered': (scene) => {
-    const told = runsOf(scene);
-    const { subject, baseline, otherUnit, strangers, all, unit } = told;
+    const described = runsOf(scene);
+    const { subject, baseline, otherUnit, strangers, all, unit } = described;
     const rest = all - subject.runs - baseline.runs - otherUnit;
     const { blind, closed = false, reopened = false } = scene.entry.plan ?? firstPlan;
     const codes = blind && !closed ? strangers.filter(isSheetCode) : [];
     const unknown = strangers.filter((name) => !codes.includes(name));
     return [
-      `The log has ${entered(subject)} and ${entered(baseline)}${all > 0 ? `, in ${unitWord(told)}` : ''}.`,
+      `The log has ${entered(subject)} and ${entered(baseline)}${all > 0 ? `, in ${unitWord(described)}` : ''}.`,
       subject.runs > subject.lives.length || baseline.runs > baseline.lives.length
         ? 'Runs after one sharpening count as one: cutting twice with one edge says nothing about the next edge.'
         : '',
@@ -131,26 +131,26 @@ export const runsWords: Record<string, WordsOf> = {
   },
 
   'runs-verdict': (scene) => {
-    const told = runsOf(scene);
-    return [...verdict(told), method(told), more(told)];
+    const described = runsOf(scene);
+    return [...verdict(described), method(described), more(described)];
   },
 
   /** Lots that cut unlike, and runs that lie far from the others. */
   'runs-odd': (scene) => {
-    const told = runsOf(scene);
-    const { subject, baseline } = told;
-    const drift = lotsApart(told);
-    const lots = drift?.lots ?? [];
-    const sorted = [...lots].sort((a, b) => a.ratio - b.ratio);
+    const described = runsOf(scene);
+    const { subject, baseline } = described;
+    const drift = batchesApart(described);
+    const batches = drift?.batches ?? [];
+    const sorted = [...batches].sort((a, b) => a.ratio - b.ratio);
     const [hardest, kindest] = [sorted[0], sorted.at(-1)];
     const apart =
       drift?.p !== null && drift !== null && drift.p < 0.05 && hardest && kindest
-        ? `The lots differ: in ${kindest.lot} ${subject.name} and ${baseline.name} last ${times(kindest.ratio / hardest.ratio)} as long as in ${hardest.lot}. Never cut one knife in one lot and the other in another.`
+        ? `The lots differ: in ${kindest.batch} ${subject.name} and ${baseline.name} last ${times(kindest.ratio / hardest.ratio)} as long as in ${hardest.batch}. Never cut one knife in one lot and the other in another.`
         : '';
     const far = [subject, baseline].flatMap(({ far: lives, name }) =>
       lives.map(
         (life) =>
-          `${name} at ${brief(placeOf(life))} ${unitWord(told)}${life.lot === undefined ? '' : ` in ${life.lot}`}`,
+          `${name} at ${brief(placeOf(life))} ${unitWord(described)}${life.batch === undefined ? '' : ` in ${life.batch}`}`,
       ),
     );
     return [

@@ -4,13 +4,14 @@ import type { Scene } from '../../scene/scene.ts';
 import { times } from '../../scene/show.ts';
 import { ends, stackOf, ways } from '../../scene/stack.ts';
 import type { Stacked, Way } from '../../scene/stack.ts';
+import { readingName } from '../../phrases/reading-name.ts';
 import type { Figure, Size } from '../../figure-kit/figure.ts';
 import { baselineX, gridX } from '../../figure-kit/grid.ts';
 import { termName } from '../../figure-kit/inks.ts';
 import { ratioAxis, tickValues } from '../../figure-kit/ratio-axis.ts';
 import { shortName } from '../../figure-kit/short-name.ts';
 
-const wayName: Record<Way, string> = { pocket: 'pocket', close: 'close', rival: 'forces added' };
+const wayName: Record<Way, string> = { quick: 'pocket', careful: 'close', rival: 'forces added' };
 
 interface Line {
   line: string;
@@ -71,12 +72,12 @@ const table: Figure['table'] = (scene) => ({
     'Forces added',
   ],
   rows: stackOf(scene).flatMap(({ name, rows }) =>
-    (['pocket', 'close'] as const).map((reading) => {
+    (['quick', 'careful'] as const).map((reading) => {
       const { terms, families, product, rival, complete } = rows[reading];
       const part = complete ? '' : ' (part)';
       return [
         name,
-        reading,
+        readingName[reading],
         ...termIds.map((id) => {
           const factor = terms.find((term) => term.id === id)?.factor ?? null;
           return factor === null ? 'left out' : times(factor);
@@ -119,8 +120,8 @@ export const stack: Figure = {
         gridX(tickValues(low, high, size.narrow)),
         baselineX(1),
         Plot.ruleY(marks, { y: 'line', x1: 1, x2: 'ratio', className: 'kf-stem' }),
-        Plot.dot(of('pocket'), { x: 'ratio', y: 'line', r: 4.5, className: 'kf-stem kf-open' }),
-        Plot.dot(of('close'), { x: 'ratio', y: 'line', r: 4.5, className: 'kf-answer' }),
+        Plot.dot(of('quick'), { x: 'ratio', y: 'line', r: 4.5, className: 'kf-stem kf-open' }),
+        Plot.dot(of('careful'), { x: 'ratio', y: 'line', r: 4.5, className: 'kf-answer' }),
         Plot.dot(of('rival'), {
           x: 'ratio',
           y: 'line',
@@ -143,9 +144,9 @@ export const stack: Figure = {
   },
   table,
   caption(scene) {
-    const { first, last, ratio } = ends(scene, 'close');
-    const [pocket, rival] = [ends(scene, 'pocket'), ends(scene, 'rival')];
-    return `By the close reading ${first.name} and ${last.name}, the two ends of the line-up, are ${times(ratio)} apart${first.rows.close.complete && last.rows.close.complete ? '' : ' as far as the terms that stand go'}, with ${scene.baseline.name} at 1. The ends are ${times(pocket.ratio)} apart by the pocket reading and ${times(rival.ratio)} with the forces added. Open ring: pocket; dot: close; diamond: forces added.`;
+    const { first, last, ratio } = ends(scene, 'careful');
+    const [quick, rival] = [ends(scene, 'quick'), ends(scene, 'rival')];
+    return `By the close reading ${first.name} and ${last.name}, the two ends of the line-up, are ${times(ratio)} apart${first.rows.careful.complete && last.rows.careful.complete ? '' : ' as far as the terms that stand go'}, with ${scene.baseline.name} at 1. The ends are ${times(quick.ratio)} apart by the pocket reading and ${times(rival.ratio)} with the forces added. Open ring: pocket; dot: close; diamond: forces added.`;
   },
 };
 
@@ -206,9 +207,9 @@ export const stackLinear: Figure = {
   }),
   caption(scene) {
     const { baseline } = scene;
-    const { first, last } = ends(scene, 'close');
-    const said = ({ name, close, pocket }: Stacked) =>
-      `${name} cuts ${times(close)} of it by the close reading and ${times(pocket)} by the pocket reading`;
+    const { first, last } = ends(scene, 'careful');
+    const said = ({ name, careful, quick }: Stacked) =>
+      `${name} cuts ${times(careful)} of it by the close reading and ${times(quick)} by the pocket reading`;
     const others = [first, last].filter(
       ({ isBaseline, id }, index) => !isBaseline && (index === 0 || id !== first.id),
     );

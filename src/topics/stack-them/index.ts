@@ -13,6 +13,6 @@ export const topic: Topic = {
   words: stackWords,
   worked: stackWorked,
   controls: { 'push.wedge': wedgeShare },
-  calls: { stack: (scene) => ({ answer: ends(scene, 'close').ratio, sum: endsAdded(scene) }) },
+  guesses: { stack: (scene) => ({ answer: ends(scene, 'careful').ratio, sum: endsAdded(scene) }) },
   figures: [stack, stackLinear, forces],
 };

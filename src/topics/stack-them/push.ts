@@ -18,8 +18,8 @@ export interface Push {
 }
 
 /** The baseline's shares of its push: as entered, or a third each; together 1. */
-export function pushShares({ lineUp }: Scene): Record<Resistance, number> {
-  const given = lineUp.assumptions?.rivalShares ?? { wedge: 1, thickness: 1, grind: 1 };
+export function pushShares({ comparison }: Scene): Record<Resistance, number> {
+  const given = comparison.assumptions?.rivalShares ?? { wedge: 1, thickness: 1, grind: 1 };
   const sum = given.wedge + given.thickness + given.grind;
   return { wedge: given.wedge / sum, thickness: given.thickness / sum, grind: given.grind / sum };
 }
@@ -28,7 +28,7 @@ export function pushShares({ lineUp }: Scene): Record<Resistance, number> {
 export function pushes(scene: Scene): Push[] {
   const shares = pushShares(scene);
   return scene.knives.map(({ id, name }) => {
-    const row = ofKnife(scene.rows.close, id);
+    const row = ofKnife(scene.rows.careful, id);
     const f = {
       wedge: factorOf(row, 'wedge'),
       thickness: factorOf(row, 'thickness'),

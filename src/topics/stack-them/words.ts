@@ -7,7 +7,7 @@ import { notKnownOf } from '../../phrases/not-known.ts';
 import { pushes, pushShares, resistances, subjectPush } from './push.ts';
 import { changes, leftOut, list, standing } from '../../phrases/lists.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { evenable } from '../../comparison/schema.ts';
+import { equalisable } from '../../comparison/schema.ts';
 import { brief, percent, plain, ratioInWords, times } from '../../scene/show.ts';
 import { ends, inOrder, nearest, stackOf } from '../../scene/stack.ts';
 import type { Stacked, Way } from '../../scene/stack.ts';
@@ -21,8 +21,8 @@ const ordered = (knives: readonly Stacked[], way: Way): string =>
   list(knives.map((knife) => `${knife.name} (${times(knife[way])}${mark(knife)})`));
 
 const byWay: Record<Way, string> = {
-  pocket: 'by the pocket reading',
-  close: 'by the close reading',
+  quick: 'by the pocket reading',
+  careful: 'by the close reading',
   rival: 'with the forces added',
 };
 
@@ -37,16 +37,16 @@ function apart(scene: Scene): string[] {
     return [
       `Set against ${baseline.name}, no knife of this line-up differs from any other: every ratio is 1.`,
     ];
-  const { first, last, ratio } = ends(scene, 'close');
-  const [pocket, rival] = [ends(scene, 'pocket'), ends(scene, 'rival')];
-  const other = (way: 'pocket' | 'rival', { first: top, last: end, ratio: apartBy }: typeof pocket) =>
+  const { first, last, ratio } = ends(scene, 'careful');
+  const [quick, rival] = [ends(scene, 'quick'), ends(scene, 'rival')];
+  const other = (way: 'quick' | 'rival', { first: top, last: end, ratio: apartBy }: typeof quick) =>
     top.id === first.id && end.id === last.id
       ? `${byWay[way]} ${times(apartBy)}`
       : `${byWay[way]}, where ${top.name} leads and ${end.name} is last, ${times(apartBy)}`;
-  const orders = (['pocket', 'rival'] as const).filter((way) => !same(inOrder(knives, way), knives));
+  const orders = (['quick', 'rival'] as const).filter((way) => !same(inOrder(knives, way), knives));
   return [
-    `By the close reading, the longest-cutting first: ${ordered(knives, 'close')}.`,
-    `From ${first.name} down to ${last.name} that is ${times(ratio)}; ${other('pocket', pocket)}; ${other('rival', rival)}.`,
+    `By the close reading, the longest-cutting first: ${ordered(knives, 'careful')}.`,
+    `From ${first.name} down to ${last.name} that is ${times(ratio)}; ${other('quick', quick)}; ${other('rival', rival)}.`,
     orders.length === 0
       ? 'On the order all three agree.'
       : `The order is another ${orders.map((way) => `${byWay[way]}: ${ordered(inOrder(knives, way), way)}`).join('; ')}.`,
@@ -55,13 +55,13 @@ function apart(scene: Scene): string[] {
 }
 
 const ways = (scene: Scene): number[] =>
-  (['pocket', 'close', 'rival'] as const).map((way) => ends(scene, way).ratio);
+  (['quick', 'careful', 'rival'] as const).map((way) => ends(scene, way).ratio);
 
 /** Which knives stand on fewer than seven terms. */
 function incomplete(knives: readonly Stacked[]): string {
-  const short = knives.filter(({ rows }) => !rows.close.complete);
+  const short = knives.filter(({ rows }) => !rows.careful.complete);
   if (short.length === 0) return '';
-  const terms = [...new Set(short.flatMap(({ rows }) => leftOut(rows.close)))];
+  const terms = [...new Set(short.flatMap(({ rows }) => leftOut(rows.careful)))];
   return `In the close reading ${list(terms)} is left out for ${list(short.map(({ name }) => name))}, so the total there covers the other terms only.`;
 }
 
@@ -72,14 +72,14 @@ const assumedCv = 0.2;
 function near(scene: Scene): string[] {
   const { longer, shorter, ratio } = nearest(scene);
   const { baseline } = scene;
-  const against = `counted from ${baseline.name} at 1 they stand at ${times(longer.close)} and ${times(shorter.close)}`;
+  const against = `counted from ${baseline.name} at 1 they stand at ${times(longer.careful)} and ${times(shorter.careful)}`;
   if (ratio < 1.005)
     return [
       `By the close reading ${longer.name} and ${shorter.name} come out alike; ${against}.`,
       'No number of runs tells apart what does not differ.',
     ];
   const pair = `${longer.name} and ${shorter.name}`;
-  const nearby = `${scene.lineUp.knives.length > 2 ? `${pair} lie nearest` : `There are only two, ${pair}`}: ${against}, which is ${times(ratio)} between them.`;
+  const nearby = `${scene.comparison.knives.length > 2 ? `${pair} lie nearest` : `There are only two, ${pair}`}: ${against}, which is ${times(ratio)} between them.`;
   if (ratio < 1.02)
     return [
       nearby,
@@ -131,16 +131,16 @@ const families: readonly Family[] = ['geometry', 'finish', 'steel'];
 /** The whole lesson told of a visitor's two knives, and where the others of the line-up stand. */
 function own(scene: Scene): string[] {
   const { entry, row, subject, baseline, subjectKnife, baselineKnife } = scene;
-  const { pocket, close } = row;
+  const { quick, careful } = row;
   const sentences: string[] = [];
   const job = jobOf(entry);
   if (!job.slicingChain)
     sentences.push(
       `The work is ${job.name}: ${job.reason}. The slicing chain is refused for it, and what follows would hold for ${subject.name} and ${baseline.name} in clean slicing only.`,
     );
-  if (entry.evenedUp.length > 0)
+  if (entry.madeEqual.length > 0)
     sentences.push(
-      entry.evenedUp.length === evenable.length
+      entry.madeEqual.length === equalisable.length
         ? `Everything about ${subject.name} is evened up with ${baseline.name}.`
         : `Part of ${subject.name} is evened up with ${baseline.name}; the rest is what counts here.`,
     );
@@ -148,10 +148,10 @@ function own(scene: Scene): string[] {
   if ([subjectKnife, baselineKnife].some(hasUnknown))
     sentences.push('Where a measure is not known, the middle of its range stands for it.');
 
-  const terms = standing(close);
+  const terms = standing(careful);
   const doing = terms.filter(changes);
   const idle = terms.filter((term) => !changes(term));
-  const missing = leftOut(close);
+  const missing = leftOut(careful);
   if (doing.length === 0)
     sentences.push(
       `${subject.name} and ${baseline.name} are alike in ${missing.length > 0 ? 'every term that stands' : 'all seven terms'}: seven links of 1 make a chain of 1.`,
@@ -162,7 +162,7 @@ function own(scene: Scene): string[] {
     );
     sentences.push(
       `The chain of ${subject.name} against ${baseline.name} has ${doing.length === 1 ? 'one link that is' : `${doing.length} links that are`} not 1: ${list(doing.map(({ id, factor }) => `${id} ${times(factor)}`))}.`,
-      `Multiplied they make ${times(close.product)} by the close reading: ${subject.name} should cut ${ratioInWords(close.product)} as ${baseline.name}.`,
+      `Multiplied they make ${times(careful.product)} by the close reading: ${subject.name} should cut ${ratioInWords(careful.product)} as ${baseline.name}.`,
     );
     if (doing.length > 1) sentences.push(`The strongest link is ${strongest.id}.`);
     if (idle.length > 0)
@@ -178,13 +178,13 @@ function own(scene: Scene): string[] {
         `The links pull both ways: those for ${subject.name} make ${times(gain)}, those against it ${times(loss)}.`,
       );
     sentences.push(
-      `By family: ${list(families.map((family) => `${family} ${times(close.families[family])}`))}.`,
+      `By family: ${list(families.map((family) => `${family} ${times(careful.families[family])}`))}.`,
     );
     sentences.push(
-      `At face value, which is the pocket reading, the same knives make ${times(pocket.product)}.`,
-      level(close.rival / close.product)
+      `At face value, which is the pocket reading, the same knives make ${times(quick.product)}.`,
+      level(careful.rival / careful.product)
         ? 'Adding the forces instead changes nothing to speak of.'
-        : `If the forces add, the close reading becomes ${times(close.rival)}${(close.rival - 1) * (close.product - 1) < 0 && !level(close.rival) && !level(close.product) ? ', on the other side of 1: which of the two cuts longer then hangs on the form of the model' : ''}.`,
+        : `If the forces add, the close reading becomes ${times(careful.rival)}${(careful.rival - 1) * (careful.product - 1) < 0 && !level(careful.rival) && !level(careful.product) ? ', on the other side of 1: which of the two cuts longer then hangs on the form of the model' : ''}.`,
     );
   }
   if (missing.length > 0)
@@ -194,17 +194,17 @@ function own(scene: Scene): string[] {
   const others = stackOf(scene).filter(({ id }) => id !== entry.subject && id !== entry.baseline);
   if (others.length > 0)
     sentences.push(
-      `Against ${baseline.name}, the others of this line-up: ${list(others.map(({ name, close: c, rival }) => `${name} ${times(c)} (forces added ${times(rival)})`))}.`,
+      `Against ${baseline.name}, the others of this line-up: ${list(others.map(({ name, careful: c, rival }) => `${name} ${times(c)} (forces added ${times(rival)})`))}.`,
     );
   return sentences;
 }
 
 export const stackWords: Record<string, (scene: Scene) => string[]> = {
   /** The measures of every knife, one sentence a knife. */
-  'stack-given': ({ entry, knives, lineUp }) =>
+  'stack-given': ({ entry, knives, comparison }) =>
     knives.map(
       ({ id, name }) =>
-        `${name}${id === entry.baseline ? ', the baseline' : ''}: ${measuresSaid(found(lineUp.knives, id, 'knife'))}.`,
+        `${name}${id === entry.baseline ? ', the baseline' : ''}: ${measuresSaid(found(comparison.knives, id, 'knife'))}.`,
     ),
   'stack-apart': apart,
   'stack-near': near,

@@ -13,17 +13,17 @@ const finely = (value: number): string => plain(value, 5);
 
 /** The chain of the knife looked at, link by link, by the close reading; then at face value. */
 function chain(scene: Scene): Worked {
-  const { subject, baseline, subjectKnife, baselineKnife, lineUp, row } = scene;
-  const { close, pocket } = row;
-  const known = (id: TermId, of = close): number => factorOf(of, id) ?? Number.NaN;
-  const link = (id: TermId, of = close): string => {
+  const { subject, baseline, subjectKnife, baselineKnife, comparison, row } = scene;
+  const { careful, quick } = row;
+  const known = (id: TermId, of = careful): number => factorOf(of, id) ?? Number.NaN;
+  const link = (id: TermId, of = careful): string => {
     const factor = known(id, of);
     return Number.isNaN(factor) ? 'left out' : on(factor);
   };
-  const { geometry, finish, steel } = close.families;
-  const exponent = nominal(lineUp.assumptions?.thicknessExponent ?? parameters.thicknessExponent.default);
+  const { geometry, finish, steel } = careful.families;
+  const exponent = nominal(comparison.assumptions?.thicknessExponent ?? parameters.thicknessExponent.default);
   const angle = known('wedge') * known('apex');
-  const short = close.complete ? '' : ' A link that is left out takes no part.';
+  const short = careful.complete ? '' : ' A link that is left out takes no part.';
   return {
     givens: `${subject.name} against ${baseline.name}, close reading; their measures stand in the list above.`,
     steps: [
@@ -64,21 +64,21 @@ function chain(scene: Scene): Worked {
           geometry: on(geometry),
           finish: on(finish),
           steel: on(steel),
-          product: plain(close.product),
+          product: plain(careful.product),
         },
       },
       {
         say: 'The same seven links at face value: the pocket reading.',
         tex: '{{w}} \\times {{a}} \\times {{t}} \\times {{g}} \\times {{f}} \\times {{h}} \\times {{c}} \\approx {{product}}',
         values: {
-          w: link('wedge', pocket),
-          a: link('apex', pocket),
-          t: link('thickness', pocket),
-          g: link('grind', pocket),
-          f: link('finish', pocket),
-          h: link('hardness', pocket),
-          c: link('carbide', pocket),
-          product: plain(pocket.product),
+          w: link('wedge', quick),
+          a: link('apex', quick),
+          t: link('thickness', quick),
+          g: link('grind', quick),
+          f: link('finish', quick),
+          h: link('hardness', quick),
+          c: link('carbide', quick),
+          product: plain(quick.product),
         },
       },
     ],
@@ -88,11 +88,11 @@ function chain(scene: Scene): Worked {
 /** The rival: the baseline's push in its parts, each divided by its factor, and the rest of the chain. */
 function rival(scene: Scene): Worked {
   const { subject, baseline, row } = scene;
-  const { close } = row;
+  const { careful } = row;
   const shares = pushShares(scene);
   const { parts, added } = subjectPush(scene);
-  const apex = factorOf(close, 'apex');
-  const { finish, steel } = close.families;
+  const apex = factorOf(careful, 'apex');
+  const { finish, steel } = careful.families;
   return {
     givens: `the push of ${baseline.name} is 1, of which ${plain(shares.wedge)} is wedge, ${plain(shares.thickness)} thickness and ${plain(shares.grind)} grind.`,
     steps: [
@@ -101,13 +101,13 @@ function rival(scene: Scene): Worked {
         tex: '\\begin{gathered} {{cw}} \\div {{w}} \\approx {{pw}} \\\\ {{ct}} \\div {{t}} \\approx {{pt}} \\\\ {{cg}} \\div {{g}} \\approx {{pg}} \\end{gathered}',
         values: {
           cw: finely(shares.wedge),
-          w: finely(factorOf(close, 'wedge')),
+          w: finely(factorOf(careful, 'wedge')),
           pw: finely(parts.wedge),
           ct: finely(shares.thickness),
-          t: finely(factorOf(close, 'thickness')),
+          t: finely(factorOf(careful, 'thickness')),
           pt: finely(parts.thickness),
           cg: finely(shares.grind),
-          g: finely(factorOf(close, 'grind')),
+          g: finely(factorOf(careful, 'grind')),
           pg: finely(parts.grind),
         },
       },
@@ -123,14 +123,14 @@ function rival(scene: Scene): Worked {
         },
       },
       {
-        say: `Apex, finish and steel are no part of the push, so they go on multiplying. Multiplied throughout, the chain was ${times(close.product)}.`,
+        say: `Apex, finish and steel are no part of the push, so they go on multiplying. Multiplied throughout, the chain was ${times(careful.product)}.`,
         tex: '{{force}} \\times {{apex}} \\times {{finish}} \\times {{steel}} \\approx {{rival}}',
         values: {
           force: on(1 / added),
           apex: on(apex),
           finish: on(finish),
           steel: on(steel),
-          rival: plain(close.rival),
+          rival: plain(careful.rival),
         },
       },
     ],

@@ -12,7 +12,7 @@ import { shortName } from '../../figure-kit/short-name.ts';
 const { low, high } = regression.includedAngleDeg;
 
 /** The included angles that are told: where the close reading takes the line, and those of the two knives. */
-function toldAngles({ subjectKnife, baselineKnife, subject, baseline }: Scene) {
+function anglesShown({ subjectKnife, baselineKnife, subject, baseline }: Scene) {
   return [
     { who: 'close reading', includedAngleDeg: takenAtDeg },
     { who: subject.name, includedAngleDeg: 2 * nominal(subjectKnife.angleDeg) },
@@ -42,7 +42,7 @@ export const worthByAngle: Figure = {
     );
     const taken = worthAt(scene, takenAtDeg);
     const lives = fitting(worths, top);
-    const own = toldAngles(scene).filter(
+    const own = anglesShown(scene).filter(
       ({ includedAngleDeg: at }) => at > low && at < high && at !== takenAtDeg,
     );
     const end = worths.at(-1);
@@ -150,7 +150,7 @@ export const worthByAngle: Figure = {
       columns: ['Where', 'Included angle', 'Card in a fixed number of strokes', 'Life to one stop'],
       rows: [
         ...[20, 25, 30, 35, 40].map((angle) => row('both at', angle)),
-        ...toldAngles(scene)
+        ...anglesShown(scene)
           .slice(1)
           .map(({ who, includedAngleDeg }) => row(`both as ${who}`, includedAngleDeg)),
       ],

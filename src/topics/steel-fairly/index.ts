@@ -11,6 +11,6 @@ export const topic: Topic = {
   numbers: steelNumbers,
   words: steelWords,
   worked: steelWorked,
-  calls: { steel: ({ row }) => ({ answer: row.close.families.steel, sum: null }) },
+  guesses: { steel: ({ row }) => ({ answer: row.careful.families.steel, sum: null }) },
   figures: [phaseBars, tieLines, worthByAngle],
 };

@@ -26,9 +26,9 @@ export const steelNumbers: Record<string, NumberOf> = {
   'quartz.hardness': () => `${quartzHv} HV`,
   'cementite.under': () => times(abrasiveOverPhase.cementite, 2),
   'vanadium.under': () => times(abrasiveOverPhase.VC, 2),
-  'steel.close': ({ row }) => times(row.close.families.steel),
-  'steel.pocket': ({ row }) => times(row.pocket.families.steel),
-  'steel.room': ({ lineUp }) => times(roomIn(roomOfFamilies(lineUp).close, 'steel').factor),
+  'steel.close': ({ row }) => times(row.careful.families.steel),
+  'steel.pocket': ({ row }) => times(row.quick.families.steel),
+  'steel.room': ({ comparison }) => times(roomIn(roomOfFamilies(comparison).careful, 'steel').factor),
   'tie.steel': (scene) => tieSteelOf(scene).designation,
   'carbon.in.cementite': () => percent(carbonWeightPercent('Fe3C') / 100, 1),
   'carbon.in.rich': () => percent(carbonWeightPercent('Cr23C6') / 100, 1),
@@ -42,8 +42,8 @@ export const steelNumbers: Record<string, NumberOf> = {
   'line.Fe3C': () => `${brief(regression.perVolPercent.Fe3C)} mm`,
   'line.CrC': () => `${brief(regression.perVolPercent.CrC)} mm`,
   'line.MC': () => `${brief(regression.perVolPercent.MC)} mm`,
-  'line.scatter': ({ lineUp }) =>
-    percent(nominal(lineUp.assumptions?.residualCv ?? parameters.residualCv.default)),
+  'line.scatter': ({ comparison }) =>
+    percent(nominal(comparison.assumptions?.residualCv ?? parameters.residualCv.default)),
   'hidden.short': () => `${shortMm} mm`,
   'hidden.long': () => `${longMm} mm`,
   'hidden.card': () => times(longMm / shortMm),

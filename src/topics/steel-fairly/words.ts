@@ -38,7 +38,7 @@ const perPoint = ({ hrc, vickers }: Steel): string => percent(vickersFromRockwel
 /** Rockwell, Vickers, strength. */
 const hardness: WordsOf = (scene) => {
   const { subject, baseline } = steelsOf(scene);
-  const told = (steel: Steel) =>
+  const described = (steel: Steel) =>
     `${steel.name}: ${short(steel.hrc)} HRC is ${plain(steel.vickers)} HV, ${strength(steel)}${steel.hrc <= 67 ? `; one point more would add ${perPoint(steel)}` : ''}.`;
   const ratio = subject.hrc / baseline.hrc;
   const notKnown = [
@@ -46,8 +46,8 @@ const hardness: WordsOf = (scene) => {
     ...(isUnknown(scene.baselineKnife.hrc) ? [baseline.name] : []),
   ];
   return [
-    told(baseline),
-    told(subject),
+    described(baseline),
+    described(subject),
     notKnown.length === 0
       ? ''
       : `The hardness of ${list(notKnown)} is not known, and the middle of the stated range stands in.`,

@@ -35,11 +35,11 @@ function steel(scene: Scene): Worked {
     return mm === null ? 'refused' : on(mm);
   };
   const factor = (id: 'hardness' | 'carbide'): string => {
-    const value = factorOf(scene.row.close, id);
+    const value = factorOf(scene.row.careful, id);
     return value === null ? 'left out' : on(value);
   };
   const exponent = brief(
-    nominal(scene.lineUp.assumptions?.hardnessExponent ?? parameters.hardnessExponent.default),
+    nominal(scene.comparison.assumptions?.hardnessExponent ?? parameters.hardnessExponent.default),
   );
   const vickers = (of: Steel) => ({
     say: `Hardness of ${of.name} in Vickers, by a closed form through the standard’s table.`,
@@ -98,7 +98,7 @@ function steel(scene: Scene): Worked {
         values: {
           hardness: factor('hardness'),
           carbide: factor('carbide'),
-          both: plain(scene.row.close.families.steel),
+          both: plain(scene.row.careful.families.steel),
         },
       },
     ],

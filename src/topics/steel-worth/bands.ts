@@ -1,6 +1,6 @@
 import { createPredictor, nominal } from '../../model/index.ts';
-import type { Knife, LineUp, Predictor } from '../../model/index.ts';
-import { onceFor } from '../../model/memoize.ts';
+import type { Knife, Comparison, Predictor } from '../../model/index.ts';
+import { memoizeByObject } from '../../model/memoize.ts';
 import { factorOf } from '../../comparison/found.ts';
 import { pairOf } from '../../scene/pair.ts';
 import type { Scene } from '../../scene/scene.ts';
@@ -28,13 +28,13 @@ const samples = 2000;
 const predictors: Partial<Record<keyof SteelBands, Predictor>> = {};
 /** The knives with one edge on all of them, so that nothing but their steels can differ. */
 function steelsAlone(
-  lineUp: LineUp,
+  comparison: Comparison,
   steel: (knife: Knife) => Pick<Knife, 'hrc' | 'carbideVolPercent'>,
-): LineUp {
+): Comparison {
   return {
-    ...lineUp,
+    ...comparison,
     friction: 0.25,
-    knives: lineUp.knives.map((knife) => ({
+    knives: comparison.knives.map((knife) => ({
       id: knife.id,
       angleDeg: takenAtDeg / 2,
       edgeMm: 0.4,
@@ -49,17 +49,17 @@ const middleVolumes = (volumes: Knife['carbideVolPercent']): Knife['carbideVolPe
   Object.fromEntries(Object.entries(volumes).map(([kind, volume]) => [kind, nominal(volume)]));
 
 /** The bands of the steel's worth, computed once for a scene. */
-export const steelBandsOf = onceFor((scene: Scene): SteelBands => {
+export const steelBandsOf = memoizeByObject((scene: Scene): SteelBands => {
   const pair = pairOf(scene);
-  const band = (of: keyof SteelBands, lineUp: LineUp): Banded => {
+  const band = (of: keyof SteelBands, comparison: Comparison): Banded => {
     const runs = (predictors[of] ??= createPredictor({ samples, seed: 7 }));
-    const logs = runs.logRatios(lineUp, scene.entry.subject);
+    const logs = runs.logRatios(comparison, scene.entry.subject);
     const [low = Number.NaN, high = Number.NaN] = ratiosAt(logs, [0.05, 0.95]);
     return { low, high };
   };
-  const onTheLine: LineUp = { ...pair, assumptions: { ...pair.assumptions, residualCv: 0 } };
-  const { close } = scene.row;
-  const carbide = factorOf(close, 'carbide');
+  const onTheLine: Comparison = { ...pair, assumptions: { ...pair.assumptions, residualCv: 0 } };
+  const { careful } = scene.row;
+  const carbide = factorOf(careful, 'carbide');
   const over = ({ low, high }: Banded, by: number): Banded => ({ low: low / by, high: high / by });
   const bands: SteelBands = {
     all: band(
@@ -87,7 +87,7 @@ export const steelBandsOf = onceFor((scene: Scene): SteelBands => {
                 carbideVolPercent,
               })),
             ),
-            factorOf(close, 'hardness'),
+            factorOf(careful, 'hardness'),
           ),
   };
   return bands;

@@ -16,7 +16,7 @@ const speaksFor = (factor: number, { subject, baseline }: Scene): string =>
 
 /** Why the published line is not used, where it is not. */
 const notSpoken = (scene: Scene): string => {
-  const { factor, status } = termOf(scene.row.close, 'carbide');
+  const { factor, status } = termOf(scene.row.careful, 'carbide');
   const reason = factor === null ? status.replace(/^left out/, '') : '';
   const carbide =
     factor === null
@@ -29,11 +29,11 @@ const notSpoken = (scene: Scene): string => {
 const worth: WordsOf = (scene) => {
   const { subject, baseline } = scene;
   const bands = steelBandsOf(scene);
-  const { close } = scene.row;
-  const [hard, carbide] = [factorOf(close, 'hardness'), factorOf(close, 'carbide')];
-  const { steel } = scene.row.close.families;
+  const { careful } = scene.row;
+  const [hard, carbide] = [factorOf(careful, 'hardness'), factorOf(careful, 'carbide')];
+  const { steel } = scene.row.careful.families;
   const everything = hasNone(bands.all) ? '' : `; with everything that can be off, ${between(bands.all)}`;
-  const told = (what: string, factor: number, band: Banded) => {
+  const described = (what: string, factor: number, band: Banded) => {
     if (same(factor) && hasNone(band))
       return `${what}: 1, for ${subject.name} has what ${baseline.name} has.`;
     const value = same(factor)
@@ -47,9 +47,9 @@ const worth: WordsOf = (scene) => {
       `Hardness: ${times(hard)}${same(hard) ? '' : `, which speaks ${speaksFor(hard, scene)}`}${everything}.`,
     ];
   return [
-    told('Hardness', hard, bands.hardness),
+    described('Hardness', hard, bands.hardness),
     // Unreachable: where the line speaks of hardness it speaks of carbide too.
-    carbide === null || bands.carbide === null ? '' : told('Carbide', carbide, bands.carbide),
+    carbide === null || bands.carbide === null ? '' : described('Carbide', carbide, bands.carbide),
     same(steel) && hasNone(bands.all)
       ? `Both have one steel: nothing of it sets ${subject.name} apart from ${baseline.name}.`
       : `Together the steel of ${subject.name} is worth ${times(steel)} that of ${baseline.name}${everything}.`,
@@ -60,11 +60,11 @@ const worth: WordsOf = (scene) => {
 const ownKnives: WordsOf = (scene) => {
   const { subject, baseline, row } = scene;
   const refused = refusedWork(scene);
-  const { steel } = row.close.families;
+  const { steel } = row.careful.families;
   const { all } = steelBandsOf(scene);
   const steels = steelsOf(scene);
-  const rest = row.close.product / steel;
-  const whole = row.close.complete ? '' : ', as far as the terms that stand go';
+  const rest = row.careful.product / steel;
+  const whole = row.careful.complete ? '' : ', as far as the terms that stand go';
   return [
     refused,
     ...given(scene),
@@ -78,7 +78,7 @@ const ownKnives: WordsOf = (scene) => {
       ? ''
       : same(rest)
         ? `Nothing else sets ${subject.name} apart from ${baseline.name}.`
-        : `Everything else makes ${times(rest)}, so ${Math.abs(Math.log(steel)) > Math.abs(Math.log(rest)) ? 'here the steel weighs more than all the rest' : 'here the steel weighs less than the rest'}. All together ${subject.name} should cut ${ratioInWords(row.close.product)} as ${baseline.name}${whole}.`,
+        : `Everything else makes ${times(rest)}, so ${Math.abs(Math.log(steel)) > Math.abs(Math.log(rest)) ? 'here the steel weighs more than all the rest' : 'here the steel weighs less than the rest'}. All together ${subject.name} should cut ${ratioInWords(row.careful.product)} as ${baseline.name}${whole}.`,
   ];
 };
 

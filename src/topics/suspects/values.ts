@@ -1,12 +1,12 @@
 import { explanations } from '../../model/index.ts';
 import type { Explanation } from '../../model/index.ts';
-import { onceFor } from '../../model/memoize.ts';
+import { memoizeByObject } from '../../model/memoize.ts';
 import { pairOf } from '../../scene/pair.ts';
 import { runsOf } from '../../scene/runs.ts';
 import type { Scene } from '../../scene/scene.ts';
 
 /** Single changes that would make the model say what was measured; empty where nothing was. */
-export const suspectsOf = onceFor((scene: Scene): Explanation[] => {
+export const suspectsOf = memoizeByObject((scene: Scene): Explanation[] => {
   const { measured } = runsOf(scene);
   const { entry } = scene;
   const found =

@@ -1,4 +1,4 @@
-import { squareOf } from '../../scene/check-prediction.ts';
+import { predictionCheckOf } from '../../scene/check-prediction.ts';
 import type { Explanation, SolvableAttribute } from '../../model/index.ts';
 import { found } from '../../comparison/found.ts';
 import { runsOf } from '../../scene/runs.ts';
@@ -67,7 +67,7 @@ export const suspectsWords: Record<string, WordsOf> = {
         `Once ${subject.name} and ${baseline.name} have been cut with, this says which single measure would have to be another to explain what came out.`,
       ];
     return [
-      squareOf(scene)?.needsExplaining === false
+      predictionCheckOf(scene)?.needsExplaining === false
         ? `Nothing needs explaining between the model and these runs of ${subject.name} and ${baseline.name}. The list below closes what gap there is.`
         : '',
       `Each line changes one measure alone until the model says ${times(measured.ratio)} for ${subject.name} against ${baseline.name}. These are possibilities, nearest first, not findings: several measures may be off a little at once, the stop may have been judged differently, and the model itself may be wrong.`,

@@ -7,12 +7,12 @@ import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineY, gridY } from '../../figure-kit/grid.ts';
 import { ratioAxis, tickValues } from '../../figure-kit/ratio-axis.ts';
 
-type Route = 'wedge' | 'tooth' | 'wear' | 'full' | 'close';
+type Route = 'wedge' | 'tooth' | 'wear' | 'full' | 'careful';
 
 /** The curves from the highest to the lowest at a slim edge, each with its own stroke (`kf-route-…`). */
 const curves: readonly { route: Route; name: string; short: string }[] = [
   { route: 'full', name: 'wedge × tooth, in full', short: 'both in full' },
-  { route: 'close', name: 'wedge × apex, close reading', short: 'close reading' },
+  { route: 'careful', name: 'wedge × apex, close reading', short: 'close reading' },
   { route: 'wear', name: 'apex alone: steel to wear', short: 'apex: wear' },
   { route: 'tooth', name: 'apex alone: tooth depth', short: 'apex: tooth' },
   { route: 'wedge', name: 'wedge alone', short: 'wedge' },
@@ -136,12 +136,12 @@ export const twoRoutes: Figure = {
           times(at.tooth),
           times(at.wear),
           times(at.full),
-          times(at.close),
+          times(at.careful),
         ]),
     };
   },
   caption(scene) {
-    const { angleDeg, wedge, tooth, wear, full, close } = routesOf(scene);
-    return `At ${brief(Number(plain(angleDeg)))}° per side ${scene.subject.name} has ${times(wedge)} by the wedge and at the apex ${times(tooth)} by tooth depth or ${times(wear)} by steel to wear. Wedge and tooth in full make ${times(full)}; the close reading, with E at ${brief(exponentsOf(scene).total)}, makes ${times(close)}.`;
+    const { angleDeg, wedge, tooth, wear, full, careful } = routesOf(scene);
+    return `At ${brief(Number(plain(angleDeg)))}° per side ${scene.subject.name} has ${times(wedge)} by the wedge and at the apex ${times(tooth)} by tooth depth or ${times(wear)} by steel to wear. Wedge and tooth in full make ${times(full)}; the close reading, with E at ${brief(exponentsOf(scene).total)}, makes ${times(careful)}.`;
   },
 };

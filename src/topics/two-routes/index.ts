@@ -11,6 +11,6 @@ export const topic: Topic = {
   numbers: routesNumbers,
   words: routesWords,
   worked: routesWorked,
-  calls: { routes: (scene) => ({ answer: routesOf(scene).close, sum: null }) },
+  guesses: { routes: (scene) => ({ answer: routesOf(scene).careful, sum: null }) },
   figures: [twoRoutes, twoWedges],
 };

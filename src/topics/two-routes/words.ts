@@ -11,7 +11,7 @@ const same = (factor: number): boolean => Math.abs(Math.log(factor)) < 5e-4;
 function twoRoutes(scene: Scene): string[] {
   const { entry, row, subject, baseline, subjectKnife, baselineKnife } = scene;
   const angles = anglesOf(scene);
-  const { wedge, tooth, wear, apex, full, close } = routesOf(scene);
+  const { wedge, tooth, wear, apex, full, careful } = routesOf(scene);
   const sentences: string[] = [];
 
   const job = jobOf(entry);
@@ -60,14 +60,14 @@ function twoRoutes(scene: Scene): string[] {
         : `Both routes speak against ${subject.name}, the stouter edge: it pays twice for one angle.`,
     );
   sentences.push(
-    `The close reading takes the tooth depth to the power ${plain(exponentsOf(scene).apex, 2)}, which makes ${times(apex)}, and arrives at ${times(close)} for the angle: by its angle alone ${subject.name} should cut ${ratioInWords(close)} as ${baseline.name}.`,
+    `The close reading takes the tooth depth to the power ${plain(exponentsOf(scene).apex, 2)}, which makes ${times(apex)}, and arrives at ${times(careful)} for the angle: by its angle alone ${subject.name} should cut ${ratioInWords(careful)} as ${baseline.name}.`,
   );
   if (refused) return sentences;
-  const rest = row.close.product / close;
+  const rest = row.careful.product / careful;
   sentences.push(
     same(rest)
       ? 'Nothing else sets the two apart.'
-      : `Everything else about the two makes ${times(rest)}, and all together ${times(row.close.product)}${row.close.complete ? '' : ', as far as the terms that stand go'}.`,
+      : `Everything else about the two makes ${times(rest)}, and all together ${times(row.careful.product)}${row.careful.complete ? '' : ', as far as the terms that stand go'}.`,
   );
   return sentences;
 }

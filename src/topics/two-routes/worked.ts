@@ -12,7 +12,7 @@ function twoRoutes(scene: Scene): Worked {
   const { entry, subject, baseline } = scene;
   const angles = anglesOf(scene);
   const [a, b] = [angles.subject, angles.baseline];
-  const { wedge, tooth, wear, apex, full, close } = routesOf(scene);
+  const { wedge, tooth, wear, apex, full, careful } = routesOf(scene);
   const exponents = exponentsOf(scene);
   const friction = brief(nominal(entry.friction));
   const slicePush = brief(entry.slicePush);
@@ -71,8 +71,8 @@ function twoRoutes(scene: Scene): Worked {
       },
       {
         say: `The close reading: the wedge in full, the apex damped to ${times(apex)}.`,
-        tex: '{{wedge}} \\times {{tooth}}^{{{e}}} \\approx {{close}}',
-        values: { wedge: on(wedge), tooth: on(tooth), e: on(exponents.apex), close: plain(close) },
+        tex: '{{wedge}} \\times {{tooth}}^{{{e}}} \\approx {{careful}}',
+        values: { wedge: on(wedge), tooth: on(tooth), e: on(exponents.apex), careful: plain(careful) },
       },
     ],
   };

@@ -3,9 +3,9 @@ import type { GritScale } from '../../model/index.ts';
 import { knifeOf, withKnife } from '../base/controls.ts';
 import type { Control, Role } from '../base/controls.ts';
 import { asGrit, gritName, scaleName, scales, spanOf, umOf } from './values.ts';
-import type { LineUpEntry } from '../../comparison/schema.ts';
+import type { ComparisonEntry } from '../../comparison/schema.ts';
 
-const finishOf = (entry: LineUpEntry, role: Role): { scale: GritScale; grit: number } =>
+const finishOf = (entry: ComparisonEntry, role: Role): { scale: GritScale; grit: number } =>
   asGrit(knifeOf(entry, role).finish);
 
 const said = (scale: GritScale, grit: number): string =>

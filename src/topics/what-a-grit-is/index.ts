@@ -14,7 +14,7 @@ export const topic: Topic = {
   words: gritsWords,
   worked: gritsWorked,
   controls: gritsControls,
-  calls: {
+  guesses: {
     grits: (scene) => {
       const { subject, baseline } = finishesOf(scene);
       return { answer: Math.max(subject.um / baseline.um, baseline.um / subject.um), sum: null };

@@ -29,7 +29,7 @@ export const gritsNumbers: Record<string, NumberOf> = {
   'common.number': () => String(common),
   'common.spread': () => times(Math.max(...commonUm) / Math.min(...commonUm)),
   'scratch.share': () => `${percent(share.low)} to ${percent(share.high)}`,
-  'finish.exponent': ({ lineUp }) =>
-    brief(nominal(lineUp.assumptions?.finishExponent ?? parameters.finishExponent.default)),
+  'finish.exponent': ({ comparison }) =>
+    brief(nominal(comparison.assumptions?.finishExponent ?? parameters.finishExponent.default)),
   'finish.exponent.range': () => `${brief(low)} to ${brief(high)}`,
 };

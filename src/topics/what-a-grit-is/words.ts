@@ -126,7 +126,7 @@ const refused: WordsOf = () =>
 
 /** What the finishes of the line-up's own two knives come to. */
 const ownKnives: WordsOf = (scene) => {
-  const { entry, row, lineUp } = scene;
+  const { entry, row, comparison } = scene;
   const finishes = finishesOf(scene);
   const { subject, baseline } = finishes;
   const [own, other] = [scene.subject.name, scene.baseline.name];
@@ -176,13 +176,13 @@ const ownKnives: WordsOf = (scene) => {
     );
   }
   if (chainRefused) return sentences;
-  const exponent = nominal(lineUp.assumptions?.finishExponent ?? parameters.finishExponent.default);
-  const factor = (reading: 'pocket' | 'close') => factorOf(row[reading], 'finish');
-  const close = factor('close');
+  const exponent = nominal(comparison.assumptions?.finishExponent ?? parameters.finishExponent.default);
+  const factor = (reading: 'quick' | 'careful') => factorOf(row[reading], 'finish');
+  const careful = factor('careful');
   sentences.push(
-    same(close)
-      ? `With the finish exponent at ${brief(exponent)} the close reading gives the finish no weight at all; the pocket reading still makes it ${times(factor('pocket'))} for ${own}.`
-      : `Raised to the power ${brief(exponent)} that makes a factor of ${times(close)} by the close reading: by the finish alone ${own} should cut ${ratioInWords(close)} as ${other}. The pocket reading takes the sizes at face value, ${times(factor('pocket'))}.`,
+    same(careful)
+      ? `With the finish exponent at ${brief(exponent)} the close reading gives the finish no weight at all; the pocket reading still makes it ${times(factor('quick'))} for ${own}.`
+      : `Raised to the power ${brief(exponent)} that makes a factor of ${times(careful)} by the close reading: by the finish alone ${own} should cut ${ratioInWords(careful)} as ${other}. The pocket reading takes the sizes at face value, ${times(factor('quick'))}.`,
   );
   return sentences;
 };

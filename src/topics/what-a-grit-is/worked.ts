@@ -14,7 +14,7 @@ const size = (grit: number): number => grainSizeUm({ scale: between.scale, grit 
 function grits(scene: Scene): Worked {
   const { subject, baseline } = finishesOf(scene);
   const ratio = subject.um / baseline.um;
-  const assumed = scene.lineUp.assumptions?.finishExponent ?? parameters.finishExponent.default;
+  const assumed = scene.comparison.assumptions?.finishExponent ?? parameters.finishExponent.default;
   const exponent = nominal(assumed);
   const grain = (name: string, { grit, name: finish, um }: SeenFinish) =>
     `${name} ${grit ? `${finish}, which its list gives as ${umOf(um)}` : `a grain of ${finish}`}`;

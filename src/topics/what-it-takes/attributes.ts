@@ -2,7 +2,7 @@
 
 import { grainSizeUm, nominal } from '../../model/index.ts';
 import type { Knife, SolvableAttribute } from '../../model/index.ts';
-import type { KnifeEntry, LineUpEntry } from '../../comparison/schema.ts';
+import type { KnifeEntry, ComparisonEntry } from '../../comparison/schema.ts';
 import { brief } from '../../scene/show.ts';
 
 interface TakesAttribute {
@@ -99,7 +99,7 @@ const short = (value: number): string => brief(Number(value.toPrecision(3)));
 export function valueSaid(
   { unit, length }: Pick<TakesAttribute, 'unit' | 'length'>,
   value: number,
-  { lengthUnit }: Pick<LineUpEntry, 'lengthUnit'>,
+  { lengthUnit }: Pick<ComparisonEntry, 'lengthUnit'>,
 ): string {
   return length && lengthUnit === 'thou' ? `${short(value / mmPerThou)} thou` : `${short(value)}${unit}`;
 }

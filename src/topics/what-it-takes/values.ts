@@ -1,11 +1,11 @@
 /** What it would take: one attribute of one knife at a time, until it cuts a multiple as long as another. */
 
 import { compare, ratioCurve, whatItTakes, withAttribute } from '../../model/index.ts';
-import type { Answer, LineUp, SolvableAttribute } from '../../model/index.ts';
+import type { Answer, Comparison, SolvableAttribute } from '../../model/index.ts';
 import { found, ofKnife } from '../../comparison/found.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { toModel, validate } from '../../comparison/schema.ts';
-import type { LineUpEntry } from '../../comparison/schema.ts';
+import type { ComparisonEntry } from '../../comparison/schema.ts';
 import { attributeNamed, takesAttributes } from './attributes.ts';
 
 /** The question: this knife is to cut so many times as long as that one. */
@@ -35,12 +35,12 @@ export const askedFirst = ({ entry }: Scene): Asked => ({
 });
 
 /** The knives as entered: what is evened up would move along with the knife that changes. */
-export const asEntered = ({ entry, lineUp }: Scene): LineUp =>
-  entry.evenedUp.length === 0 ? lineUp : toModel({ ...entry, evenedUp: [] });
+export const asEntered = ({ entry, comparison }: Scene): Comparison =>
+  entry.madeEqual.length === 0 ? comparison : toModel({ ...entry, madeEqual: [] });
 
 /** How many times as long the knife of the question cuts as the other now, by the close reading. */
-export function ratioNow(lineUp: LineUp, { knife, against }: Asked): number {
-  const { rows } = compare({ ...lineUp, baseline: against });
+export function ratioNow(comparison: Comparison, { knife, against }: Asked): number {
+  const { rows } = compare({ ...comparison, baseline: against });
   return ofKnife(rows, knife).product;
 }
 
@@ -50,16 +50,16 @@ export function ratioNow(lineUp: LineUp, { knife, against }: Asked): number {
  * @throws RangeError for a question the model refuses
  */
 export function takesOf(scene: Scene, asked: Asked): Take[] {
-  const lineUp = asEntered(scene);
-  const now = ratioNow(lineUp, asked);
-  const changing = found(lineUp.knives, asked.knife, 'knife');
+  const comparison = asEntered(scene);
+  const now = ratioNow(comparison, asked);
+  const changing = found(comparison.knives, asked.knife, 'knife');
   return takesAttributes.map(({ attribute, now: read }) => {
-    const answer = whatItTakes(lineUp, { ...asked, attribute });
+    const answer = whatItTakes(comparison, { ...asked, attribute });
     return {
       attribute,
       now: read(changing),
       answer,
-      nearest: answer.value === null ? nearestOf(lineUp, asked, attribute, now) : null,
+      nearest: answer.value === null ? nearestOf(comparison, asked, attribute, now) : null,
       holds: answer.value !== null && validate(putInto(scene, asked, attribute, answer.value)).ok,
     };
   });
@@ -70,7 +70,7 @@ const looks = 120;
 
 /** The value within a line-up's limits at which the knife comes nearest to a multiple it cannot reach. */
 function nearestOf(
-  lineUp: LineUp,
+  comparison: Comparison,
   { knife, against, target }: Asked,
   attribute: SolvableAttribute,
   now: number,
@@ -80,7 +80,7 @@ function nearestOf(
     const share = index / looks;
     return low > 0 ? low * (high / low) ** share : low + (high - low) * share;
   });
-  const found = ratioCurve(lineUp, { knife, against, attribute, values }).flatMap((ratio, index) =>
+  const found = ratioCurve(comparison, { knife, against, attribute, values }).flatMap((ratio, index) =>
     ratio === null ? [] : [{ value: values[index] ?? low, ratio }],
   );
   const off = ({ ratio }: { ratio: number }): number => Math.abs(Math.log(ratio / target));
@@ -98,7 +98,7 @@ export function putInto(
   { knife }: Asked,
   attribute: SolvableAttribute,
   value: number,
-): LineUpEntry {
+): ComparisonEntry {
   const { entry } = scene;
   const changed = withAttribute(asEntered(scene), knife, attribute, inFigures(value));
   const own = found(changed.knives, knife, 'knife');

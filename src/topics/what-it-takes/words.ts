@@ -10,7 +10,8 @@ import { asEntered, ratioNow } from './values.ts';
 import type { Asked, Take } from './values.ts';
 import { attributeNamed, valueSaid } from './attributes.ts';
 
-const knifeOf = ({ lineUp }: Pick<Scene, 'lineUp'>, id: string): Knife => found(lineUp.knives, id, 'knife');
+const knifeOf = ({ comparison }: Pick<Scene, 'comparison'>, id: string): Knife =>
+  found(comparison.knives, id, 'knife');
 
 export const knifeName = ({ knives }: Scene, id: string): string => found(knives, id, 'knife').name;
 
@@ -24,7 +25,7 @@ export function askedSaid(scene: Scene, asked: Asked): string {
     ? `would draw level with ${other}`
     : `would cut ${plain(asked.target)} times as long as ${other}`;
   return `By the close reading ${name} now cuts ${ratioInWords(now)} as ${other} (${times(now)}). Each row changes one thing of ${name} and nothing else, to the value at which it ${wanted}.${
-    scene.entry.evenedUp.length === 0 ? '' : ' The knives count as entered, before anything is evened up.'
+    scene.entry.madeEqual.length === 0 ? '' : ' The knives count as entered, before anything is evened up.'
   }`;
 }
 
@@ -107,8 +108,8 @@ export const putSaid = (scene: Scene, { attribute, answer }: Take): string =>
 /** What became of it, read from the line-up it was put into. */
 export function putDone(scene: Scene, asked: Asked, attribute: Take['attribute']): string {
   const named = attributeNamed(attribute);
-  const lineUp = asEntered(scene);
-  const value = valueSaid(named, named.now(knifeOf({ lineUp }, asked.knife)), scene.entry);
-  const now = times(ratioNow(lineUp, asked));
+  const comparison = asEntered(scene);
+  const value = valueSaid(named, named.now(knifeOf({ comparison }, asked.knife)), scene.entry);
+  const now = times(ratioNow(comparison, asked));
   return `${knifeName(scene, asked.knife)}, ${named.name.toLowerCase()}: ${value} is in the line-up. It now cuts ${now} as long as ${knifeName(scene, asked.against)}. Undo takes it back.`;
 }

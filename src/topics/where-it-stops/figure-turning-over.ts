@@ -72,7 +72,7 @@ export const turningOver: Figure = {
         dy,
         className: 'kf-on-paper',
       });
-    const count = scene.lineUp.knives.length;
+    const count = scene.comparison.knives.length;
     return {
       height: count * 48 + 50,
       marginLeft: side,
@@ -106,7 +106,7 @@ export const turningOver: Figure = {
     const places = placesOf(scene);
     return {
       columns: ['Knife', ...trials.map((trial) => `${title[trial]}: rank, times the baseline`)],
-      rows: scene.lineUp.knives.map(({ id, name }) => [
+      rows: scene.comparison.knives.map(({ id, name }) => [
         name ?? id,
         ...trials.map((trial) => {
           const place = places.find((candidate) => candidate.knife === id && candidate.trial === trial);

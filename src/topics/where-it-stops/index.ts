@@ -13,6 +13,6 @@ export const topic: Topic = {
   worked: limitsWorked,
   controls: limitsControls,
   // A quarter, which the square of a small angle makes, where half the angle is too low to be taken.
-  calls: { limits: (scene) => ({ answer: halved(scene)?.rolling ?? 0.25, sum: null }) },
+  guesses: { limits: (scene) => ({ answer: halved(scene)?.rolling ?? 0.25, sum: null }) },
   figures: [threeLimits, turningOver],
 };

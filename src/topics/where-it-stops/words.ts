@@ -24,7 +24,7 @@ const shown = (value: number): string => brief(Number(plain(value)));
 
 /** Slicing as the line-up's terms allow. */
 const slices = ({ row, subject, baseline }: Scene): string => {
-  const { product, complete } = row.close;
+  const { product, complete } = row.careful;
   return `${subject.name} slices ${ratioInWords(product)} as ${baseline.name} (${times(product)}${complete ? '' : ', as far as the terms that stand go'})`;
 };
 
@@ -151,9 +151,9 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 
 /** One kind of work: what ends the edge there, and what that makes of the two knives. */
 function job(scene: Scene, { id, name, reason, endsBy, slicingChain }: JobProfile): string {
-  const told = endsBy === 'wear' ? slices(scene) : bears(scene, endsBy);
+  const described = endsBy === 'wear' ? slices(scene) : bears(scene, endsBy);
   const mine = id === scene.entry.work ? ' (the work of this line-up)' : '';
-  return `${capital(name)}${mine}: ${reason}. Here ${ends[endsBy]}${slicingChain ? '' : ', and the slicing chain is refused'}: ${told}.`;
+  return `${capital(name)}${mine}: ${reason}. Here ${ends[endsBy]}${slicingChain ? '' : ', and the slicing chain is refused'}: ${described}.`;
 }
 
 /** The order of the whole line-up in each trial, and whether it turns over. */

@@ -15,7 +15,7 @@ const question: EvidenceQuestion = {
   // Few: the results are reckoned again for every cell.
   samples: 100,
   seed: 7,
-  withinLots: true,
+  withinBatches: true,
   confidence: 0.95,
   alikeWithin: { low: 0.8, high: 1.25 },
 };
@@ -55,9 +55,9 @@ describe('an evidence bundle', () => {
     const checked = await checkBundle(text);
     const results = checked.ok ? checked.bundle.results : null;
     expect(results).toMatchObject({ measured: { verdict: 'apart', longer: 'x' } });
-    const { predicted, measured, squared } = results ?? {};
+    const { predicted, measured, predictionCheck } = results ?? {};
     const ratio = measured && 'ratio' in measured ? measured.ratio : NaN;
-    expect(squared?.leftover.ratio).toBeCloseTo(ratio / (predicted?.median ?? NaN), 9);
+    expect(predictionCheck?.leftover.ratio).toBeCloseTo(ratio / (predicted?.median ?? NaN), 9);
   });
 
   test('does not hold with one altered cell, wherever it is', { timeout: 120_000 }, async () => {
@@ -89,7 +89,9 @@ describe('an evidence bundle', () => {
     const checked = await checkBundle(await evidenceBundle(bare, question));
     expect(checked).toMatchObject({
       ok: true,
-      bundle: { results: { measured: { why: 'Dunlin has no run, at least 2 are needed' }, squared: null } },
+      bundle: {
+        results: { measured: { why: 'Dunlin has no run, at least 2 are needed' }, predictionCheck: null },
+      },
     });
   });
 

@@ -8,7 +8,7 @@ import { pack } from '../../../src/comparison/link/positions.ts';
 import { packRun } from '../../../src/comparison/link/run-positions.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
 import { validate } from '../../../src/comparison/schema.ts';
-import type { KnifeEntry, LineUpEntry } from '../../../src/comparison/schema.ts';
+import type { KnifeEntry, ComparisonEntry } from '../../../src/comparison/schema.ts';
 import { notRecorded } from '../../../src/runs/log.ts';
 import type { Run } from '../../../src/runs/log.ts';
 import { aRun } from '../../runs/runs.ts';
@@ -68,7 +68,7 @@ describe('every link ever made opens', () => {
     const links = readFileSync(`tests/comparison/link/links/${file}`, 'utf8').trim().split('\n');
     const entries = JSON.parse(
       readFileSync(`tests/comparison/link/links/${file.replace('.txt', '.json')}`, 'utf8'),
-    ) as LineUpEntry[];
+    ) as ComparisonEntry[];
     expect(links).toHaveLength(entries.length);
     for (const [index, link] of links.entries()) {
       expect(decodeLink(link)).toMatchObject({
@@ -83,16 +83,16 @@ describe('every link ever made opens', () => {
 test('a link carries what the model said when it was made, and that it left runs behind', () => {
   const { row } = sceneOf(loft());
   const read = decodeLink(encodeLink(loft()));
-  expect(read.ok && read.said?.close).toBeCloseTo(row.close.product, 2);
-  expect(read.ok && read.said?.pocket).toBeCloseTo(row.pocket.product, 1);
-  expect(read.ok && read.said?.rival).toBeCloseTo(row.close.rival, 2);
+  expect(read.ok && read.said?.careful).toBeCloseTo(row.careful.product, 2);
+  expect(read.ok && read.said?.quick).toBeCloseTo(row.quick.product, 1);
+  expect(read.ok && read.said?.rival).toBeCloseTo(row.careful.rival, 2);
 
   const run = (index: number): Run => ({
     knife: 'Plover',
-    lot: `lot ${index % 7}`,
+    batch: `lot ${index % 7}`,
     sharpening: `sharpening ${(index * 7919) % 1013}`,
     cutMm: 9000 + ((index * 104_729) % 5003),
-    stop: notRecorded,
+    endPoint: notRecorded,
     checkedEvery: notRecorded,
     startSharpness: notRecorded,
     angleDeg: notRecorded,
@@ -115,7 +115,7 @@ describe('length', () => {
     'Spare blade of the machine that cuts mooring rope, edge as it came out of the box',
   ].map((name) => name.slice(0, 80));
 
-  const full = (names: readonly string[]): LineUpEntry => {
+  const full = (names: readonly string[]): ComparisonEntry => {
     const entry = loft();
     const odd = (value: number, n: number) => ({
       value: value + n * 0.37,
@@ -189,7 +189,7 @@ describe('length', () => {
     }));
     const [{ id: baseline } = { id: '' }, { id: subject } = { id: '' }] = knives;
     const { runs: _runs, ...rest } = loft();
-    const longest: LineUpEntry = {
+    const longest: ComparisonEntry = {
       ...rest,
       title: signs(120),
       knives,
@@ -211,10 +211,10 @@ describe('length', () => {
         cv: digits(0.1, 1),
         ratio: digits(1.1, 2),
         runs: 200,
-        lots: 20,
+        batches: 20,
         control: signs(80),
         correlation: digits(0, 0.9),
-        stop: digits(10, 90),
+        endPoint: digits(10, 90),
         start: { low: digits(80, 90), high: digits(100, 110) },
         blind: true,
         seed: 999_999,

@@ -105,7 +105,7 @@ describe('a seal', () => {
   });
 
   test('of a line-up that is none is told apart from a broken one', async () => {
-    const forged = { ...(JSON.parse(file) as Record<string, unknown>), lineUp: { knives: [] } };
+    const forged = { ...(JSON.parse(file) as Record<string, unknown>), comparison: { knives: [] } };
     const digest = createHash('sha256').update(canonicalJson(forged)).digest();
     const opened = await openSeal(JSON.stringify(forged), toBase32(digest, 24));
     expect(opened.ok ? '' : opened.why).toMatch(/belong together, but/);
@@ -127,7 +127,7 @@ describe('a file that belongs to its seal and is yet no prediction', () => {
     ['half a version', { version: 1.5 }, /is no prediction of this site/],
     ['nothing that was said', { said: null }, /is no prediction of this site/],
     ['a word that was said', { said: 'twice' }, /is no prediction of this site/],
-    ['a ratio too few', { said: { close: 2, pocket: 3 } }, /is no prediction of this site/],
+    ['a ratio too few', { said: { close: 2, quick: 3 } }, /is no prediction of this site/],
   ])('for it has %s', async (_, change, why) => {
     const opened = await openSeal(...reseal(change));
     expect(opened.ok).toBe(false);

@@ -1,22 +1,25 @@
 import { describe, expect, test } from 'vitest';
 import { compare } from '../../../src/model/index.ts';
-import type { Knife, LineUp, Quantity, Reading } from '../../../src/model/index.ts';
+import type { Knife, Comparison, Quantity, Reading } from '../../../src/model/index.ts';
 import { plover as knife } from '../knives.ts';
 
 const plover: Knife = { ...knife, toughness: 20 };
-const lineUp = (change: Partial<Knife>, more: Partial<LineUp> = {}): LineUp => ({
+const comparison = (change: Partial<Knife>, more: Partial<Comparison> = {}): Comparison => ({
   knives: [plover, { ...plover, id: 'dunlin', name: 'Dunlin', ...change }],
   baseline: 'plover',
   ...more,
 });
-const notes = (change: Partial<Knife>, more: Partial<LineUp> = {}, reading: Reading = 'close'): string[] =>
-  compare(lineUp(change, more), { reading }).rows[1]?.notes ?? [];
+const notes = (
+  change: Partial<Knife>,
+  more: Partial<Comparison> = {},
+  reading: Reading = 'careful',
+): string[] => compare(comparison(change, more), { reading }).rows[1]?.notes ?? [];
 const unknown = (low: number, high: number): Quantity => ({ unknown: true, low, high });
 
 describe('what a reader is told of a knife', () => {
   test('nothing, where there is nothing to tell', () => {
     expect(notes({})).toEqual([]);
-    expect(compare(lineUp({})).rows[0]?.notes).toEqual([]);
+    expect(compare(comparison({})).rows[0]?.notes).toEqual([]);
   });
 
   // The floor of tan² law: tan θf = tan 5°·√(697/HV), and 633, 720 HV at 57, 61 HRC by ASTM E140 table 1.
@@ -24,16 +27,16 @@ describe('what a reader is told of a knife', () => {
     [57, 6, '5.25'],
     [61, 4.5, '4.92'],
   ])('at %d HRC and %d°, that the edge is at the floor of %s°', (hrc, angleDeg, floor) => {
-    expect(notes({ hrc, angleDeg }, {}, 'pocket')).toEqual([
+    expect(notes({ hrc, angleDeg }, {}, 'quick')).toEqual([
       `Dunlin is at the floor: at ${angleDeg}° per side the bevel itself may break away, somewhere between 4° and 6° in clean slicing of card and about ${floor}° for its hardness.`,
     ]);
-    expect(notes({ hrc, angleDeg: 6.01 }, {}, 'pocket')).toEqual([]);
+    expect(notes({ hrc, angleDeg: 6.01 }, {}, 'quick')).toEqual([]);
   });
 
   test('of a soft one also above 6°, below the floor of its own hardness', () => {
     // 238 HV at 20 HRC: arctan(tan 5°·√(697/238)) = 8.51°; the closed form of the conversion is 0.4 % off there.
-    expect(notes({ hrc: 20, angleDeg: 8.4 }, {}, 'pocket').join()).toMatch(/about 8\.5\d° for its hardness/);
-    expect(notes({ hrc: 20, angleDeg: 8.6 }, {}, 'pocket')).toEqual([]);
+    expect(notes({ hrc: 20, angleDeg: 8.4 }, {}, 'quick').join()).toMatch(/about 8\.5\d° for its hardness/);
+    expect(notes({ hrc: 20, angleDeg: 8.6 }, {}, 'quick')).toEqual([]);
   });
 
   test('that an angle above 30° looks like an included one', () => {
@@ -50,7 +53,7 @@ describe('what a reader is told of a knife', () => {
       'At 16.6° per side Dunlin is no wider than the friction angle of 16.7°, so it sticks in the cut when you let go; that changes nothing in the ratio.',
     ]);
     expect(notes({ angleDeg: 16.8 }, { friction })).toEqual([]);
-    expect(notes({ angleDeg: 16.6 }, { friction }, 'pocket')).toEqual([]);
+    expect(notes({ angleDeg: 16.6 }, { friction }, 'quick')).toEqual([]);
     // The friction left at twice as fast a slice: 0.3/√(1 + 4 cos² 12°) is an angle of 7.8°.
     expect(notes({ angleDeg: 12 }, { friction, slicePush: 2 })).toEqual([]);
   });
@@ -103,7 +106,7 @@ describe('what a reader is told of a knife', () => {
   });
 
   test('that a term is left out, but not of the baseline', () => {
-    const { rows } = compare(lineUp({ hrc: 45, carbideVolPercent: { CrC: 9 } }));
+    const { rows } = compare(comparison({ hrc: 45, carbideVolPercent: { CrC: 9 } }));
     expect(rows.map((row) => row.notes)).toEqual([
       [],
       [
@@ -126,12 +129,12 @@ describe('what a reader is told of a knife', () => {
       [plover, { ...bare, id: 'dunlin' }],
     ])
       expect(compare({ knives, baseline: 'plover' }).rows[1]?.sideLoad.chipping).toBeNull();
-    expect(compare(lineUp({ toughness: 30 })).rows[1]?.sideLoad.chipping).toBeCloseTo(1.5, 12);
+    expect(compare(comparison({ toughness: 30 })).rows[1]?.sideLoad.chipping).toBeCloseTo(1.5, 12);
   });
 });
 
 describe('an input of a line-up is refused by its name, range and unit', () => {
-  const beyond: [string, Partial<LineUp>, string][] = [
+  const beyond: [string, Partial<Comparison>, string][] = [
     ['contact depth', { contactDepthMm: 0.05 }, 'contact depth 0.05 mm is not between 0.1 mm and 200 mm'],
     ['speed ratio', { slicePush: -1 }, 'slice/push speed ratio -1 is not between 0 and 1000000'],
     ['friction', { friction: 2.1 }, 'friction coefficient 2.1 is not between 0 and 2'],
@@ -162,7 +165,7 @@ describe('an input of a line-up is refused by its name, range and unit', () => {
     ],
   ];
   test.each(beyond)('%s', (_what, more, message) => {
-    expect(() => compare(lineUp({}, more))).toThrow(new RangeError(message));
+    expect(() => compare(comparison({}, more))).toThrow(new RangeError(message));
   });
 
   const measured: [string, Partial<Knife>, string][] = [
@@ -197,21 +200,21 @@ describe('an input of a line-up is refused by its name, range and unit', () => {
     ['toughness', { toughness: 0 }, 'toughness 0 is not between 0.000001 and 1000000'],
   ];
   test.each(measured)('%s, naming the knife', (_what, change, message) => {
-    expect(() => compare(lineUp(change))).toThrow(new RangeError(`Dunlin: ${message}`));
+    expect(() => compare(comparison(change))).toThrow(new RangeError(`Dunlin: ${message}`));
   });
 
   test('a flat grind’s radius is not read, and a microbevel may be as wide as its bevel', () => {
     const grind = { form: 'flat', spineMm: 3, heightMm: 15, radiusMm: -1 } as const;
-    expect(compare(lineUp({ grind })).rows[1]?.product).toBe(1);
-    expect(compare(lineUp({ microbevelAngleDeg: 20 })).rows[1]?.product).toBe(1);
+    expect(compare(comparison({ grind })).rows[1]?.product).toBe(1);
+    expect(compare(comparison({ microbevelAngleDeg: 20 })).rows[1]?.product).toBe(1);
   });
 });
 
 describe('the rival’s shares', () => {
   const rival = (wedge: number, thickness: number, grind: number) =>
-    compare(lineUp({ angleDeg: 15 }, { assumptions: { rivalShares: { wedge, thickness, grind } } })).rows[1]
-      ?.rival ?? NaN;
-  const factors = compare(lineUp({ angleDeg: 15 })).rows[1]?.terms ?? [];
+    compare(comparison({ angleDeg: 15 }, { assumptions: { rivalShares: { wedge, thickness, grind } } }))
+      .rows[1]?.rival ?? NaN;
+  const factors = compare(comparison({ angleDeg: 15 })).rows[1]?.terms ?? [];
   const factor = (id: string) => factors.find((term) => term.id === id)?.factor ?? NaN;
 
   test('count by their ratio to each other', () => {
@@ -229,7 +232,7 @@ describe('the rival’s shares', () => {
 
 describe('shares of the total', () => {
   /** Wedge and apex against thickness: how near the factors come to cancelling. */
-  const row = (edgeMm: number) => compare(lineUp({ angleDeg: 15, edgeMm })).rows[1];
+  const row = (edgeMm: number) => compare(comparison({ angleDeg: 15, edgeMm })).rows[1];
 
   test('are the logarithms over their sum, and are withheld where the factors nearly cancel', () => {
     for (let edgeMm = 0.5; edgeMm < 1.5; edgeMm += 0.05) {
@@ -244,11 +247,11 @@ describe('shares of the total', () => {
         );
       expect(Object.keys(found?.signedShares ?? {})).toEqual(found?.terms.map(({ id }) => id));
     }
-    expect(compare(lineUp({})).rows[1]?.logShares).toBeNull();
+    expect(compare(comparison({})).rows[1]?.logShares).toBeNull();
   });
 
   test('a family is the product of its terms', () => {
-    const found = compare(lineUp({ angleDeg: 15, edgeMm: 0.3, finish: { um: 35 }, hrc: 61 })).rows[1];
+    const found = compare(comparison({ angleDeg: 15, edgeMm: 0.3, finish: { um: 35 }, hrc: 61 })).rows[1];
     const of = (...ids: string[]) =>
       (found?.terms ?? [])
         .filter(({ id }) => ids.includes(id))

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { carryRivalShares, compare, compareBoth, evenUp } from '../../../src/model/index.ts';
-import type { Knife, LineUp, Reading, Row } from '../../../src/model/index.ts';
+import { carryRivalShares, compare, compareBoth, makeEqual } from '../../../src/model/index.ts';
+import type { Knife, Comparison, Reading, Row } from '../../../src/model/index.ts';
 
 const knife = (id: string): fc.Arbitrary<Knife> =>
   fc.record({
@@ -17,9 +17,9 @@ const knife = (id: string): fc.Arbitrary<Knife> =>
     hrc: fc.double({ min: 54, max: 66, noNaN: true }),
     carbideVolPercent: fc.record({ CrC: fc.double({ min: 0, max: 18, noNaN: true }) }),
   });
-const readings: Reading[] = ['pocket', 'close'];
-const row = (lineUp: LineUp, id: string, reading: Reading): Row => {
-  const found = compare(lineUp, { reading }).rows.find((candidate) => candidate.knife === id);
+const readings: Reading[] = ['quick', 'careful'];
+const row = (comparison: Comparison, id: string, reading: Reading): Row => {
+  const found = compare(comparison, { reading }).rows.find((candidate) => candidate.knife === id);
   if (!found) throw new Error(`no row ${id}`);
   return found;
 };
@@ -28,10 +28,10 @@ const three = fc.tuple(knife('a'), knife('b'), knife('c'));
 test('both readings at once are each by itself', () => {
   fc.assert(
     fc.property(three, (knives) => {
-      const lineUp: LineUp = { knives, baseline: 'b' };
-      expect(compareBoth(lineUp)).toEqual({
-        pocket: compare(lineUp, { reading: 'pocket' }).rows,
-        close: compare(lineUp, { reading: 'close' }).rows,
+      const comparison: Comparison = { knives, baseline: 'b' };
+      expect(compareBoth(comparison)).toEqual({
+        quick: compare(comparison, { reading: 'quick' }).rows,
+        careful: compare(comparison, { reading: 'careful' }).rows,
       });
     }),
   );
@@ -41,7 +41,7 @@ describe.each(readings)('the %s reading', (reading) => {
   test('identity is exactly 1, a/b · b/a = 1, a/b · b/c = a/c, the rival too', () => {
     fc.assert(
       fc.property(three, (knives) => {
-        const against = (baseline: string): LineUp => ({ knives, baseline });
+        const against = (baseline: string): Comparison => ({ knives, baseline });
         const self = row(against('a'), 'a', reading);
         expect(self.terms.map(({ factor }) => factor)).toEqual(self.terms.map(() => 1));
         expect([self.product, self.rival]).toEqual([1, 1]);
@@ -51,7 +51,7 @@ describe.each(readings)('the %s reading', (reading) => {
           (ab * row(against('c'), 'b', reading).product) / row(against('c'), 'a', reading).product,
         ).toBeCloseTo(1, 9);
         // The rival's shares were stated for baseline c; carried over to b they must tell the same ratios.
-        if (reading === 'close') {
+        if (reading === 'careful') {
           const fromB = row(carryRivalShares(against('c'), 'b'), 'a', reading).rival;
           const fromC = row(against('c'), 'a', reading).rival / row(against('c'), 'b', reading).rival;
           const others = (r: Row) => r.rival / r.product;
@@ -66,16 +66,18 @@ describe.each(readings)('the %s reading', (reading) => {
   test('shares sum to 1 or are withheld, order is free, evening up everything leaves exactly 1', () => {
     fc.assert(
       fc.property(three, (knives) => {
-        const lineUp: LineUp = { knives, baseline: 'b' };
-        const found = row(lineUp, 'a', reading);
+        const comparison: Comparison = { knives, baseline: 'b' };
+        const found = row(comparison, 'a', reading);
         if (found.logShares)
           expect(Object.values(found.logShares).reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 9);
         else
           expect(Math.abs(Math.log(found.product))).toBeLessThan(
             0.1 * found.terms.reduce((sum, { factor }) => sum + Math.abs(Math.log(factor ?? 1)), 0) + 1e-12,
           );
-        expect(row({ ...lineUp, knives: [...knives].reverse() }, 'a', reading)).toEqual(found);
-        expect(row(evenUp(lineUp, 'a', ['geometry', 'finish', 'steel']), 'a', reading).product).toBe(1);
+        expect(row({ ...comparison, knives: [...knives].reverse() }, 'a', reading)).toEqual(found);
+        expect(row(makeEqual(comparison, 'a', ['geometry', 'finish', 'steel']), 'a', reading).product).toBe(
+          1,
+        );
       }),
       { numRuns: 200 },
     );

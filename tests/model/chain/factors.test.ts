@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { compare } from '../../../src/model/index.ts';
-import type { Knife, LineUp, Reading, Row, Term, TermId } from '../../../src/model/index.ts';
+import type { Knife, Comparison, Reading, Row, Term, TermId } from '../../../src/model/index.ts';
 import { plover } from '../knives.ts';
 
 const dunlin: Knife = {
@@ -13,7 +13,11 @@ const dunlin: Knife = {
   hrc: 60,
   carbideVolPercent: { CrC: 9 },
 };
-const lineUp = (a: Partial<Knife>, b: Partial<Knife> = {}, more: Partial<LineUp> = {}): LineUp => ({
+const comparison = (
+  a: Partial<Knife>,
+  b: Partial<Knife> = {},
+  more: Partial<Comparison> = {},
+): Comparison => ({
   knives: [
     { ...plover, ...b },
     { ...dunlin, ...a },
@@ -21,23 +25,23 @@ const lineUp = (a: Partial<Knife>, b: Partial<Knife> = {}, more: Partial<LineUp>
   baseline: 'plover',
   ...more,
 });
-const row = (of: LineUp, reading: Reading = 'close', knife = 'dunlin'): Row => {
+const row = (of: Comparison, reading: Reading = 'careful', knife = 'dunlin'): Row => {
   const found = compare(of, { reading }).rows.find((candidate) => candidate.knife === knife);
   if (!found) throw new Error(`no row ${knife}`);
   return found;
 };
-const term = (of: LineUp, id: TermId): Term => {
+const term = (of: Comparison, id: TermId): Term => {
   const found = row(of).terms.find((candidate) => candidate.id === id);
   if (!found) throw new Error(`no term ${id}`);
   return found;
 };
 
 describe('what each term says of where it stands', () => {
-  const statuses = (of: LineUp, reading: Reading) =>
+  const statuses = (of: Comparison, reading: Reading) =>
     row(of, reading).terms.map(({ id, status }) => [id, status]);
 
   test('in the pocket reading', () => {
-    expect(statuses(lineUp({}), 'pocket')).toEqual([
+    expect(statuses(comparison({}), 'quick')).toEqual([
       ['wedge', 'angle against angle'],
       ['apex', 'angle against angle'],
       ['thickness', 'thickness against thickness'],
@@ -49,7 +53,7 @@ describe('what each term says of where it stands', () => {
   });
 
   test('in the close reading, the published regression speaking', () => {
-    expect(statuses(lineUp({}), 'close')).toEqual([
+    expect(statuses(comparison({}), 'careful')).toEqual([
       ['wedge', 'derived; equal spread force and friction assumed'],
       ['apex', 'calibrated on the published regression'],
       ['thickness', 'exponent assumed'],
@@ -62,11 +66,11 @@ describe('what each term says of where it stands', () => {
 
   test('in the close reading, outside the published regression', () => {
     const outside = 'Dunlin has 67 HRC, and the published regression is used for 50–66 HRC';
-    expect(statuses(lineUp({ hrc: 67 }), 'close').slice(-2)).toEqual([
+    expect(statuses(comparison({ hrc: 67 }), 'careful').slice(-2)).toEqual([
       ['hardness', 'exponent on HV assumed: outside the published regression'],
       ['carbide', `left out: ${outside}`],
     ]);
-    expect(statuses(lineUp({ hrc: 67, carbideVolPercent: { CrC: 6 } }), 'close').at(-1)).toEqual([
+    expect(statuses(comparison({ hrc: 67, carbideVolPercent: { CrC: 6 } }), 'careful').at(-1)).toEqual([
       'carbide',
       'the same carbide in both',
     ]);
@@ -118,7 +122,7 @@ describe('where the published regression speaks', () => {
   test('it is used down to 100 mm of card, which the softest with the least carbide must cut', () => {
     // By Thomas's coefficients at 30° included: −157 + 15.8·50 − 17.8·30 + 5.0·0.2 = 100.
     const lean = (Fe3C: number) =>
-      lineUp({ hrc: 50, carbideVolPercent: { Fe3C } }, { hrc: 50, carbideVolPercent: { Fe3C: 0.2 } });
+      comparison({ hrc: 50, carbideVolPercent: { Fe3C } }, { hrc: 50, carbideVolPercent: { Fe3C: 0.2 } });
     expect(term(lean(0.2), 'hardness').status).toBe(spoken);
     expect(term(lean(0.1), 'hardness').status).not.toBe(spoken);
     // 99 mm: the hardness of one with the carbide of another, both named, of equals the first by name.
@@ -136,12 +140,12 @@ describe('where the published regression speaks', () => {
   test('two steels that differ in kind and not in what the regression adds have no residual in carbide', () => {
     // 11.2·5 = 5.0·11.2 mm of card.
     const alike = term(
-      lineUp({ carbideVolPercent: { CrC: 5 } }, { carbideVolPercent: { Fe3C: 11.2 } }),
+      comparison({ carbideVolPercent: { CrC: 5 } }, { carbideVolPercent: { Fe3C: 11.2 } }),
       'carbide',
     );
     expect(alike).toMatchObject({ factor: 1, low: 1, high: 1 });
     // One coefficient of variation to either side, 10 % where none is stated.
-    const apart = term(lineUp({}), 'carbide');
+    const apart = term(comparison({}), 'carbide');
     expect(apart.high).toBeCloseTo((apart.factor ?? NaN) * 1.1, 12);
     expect(apart.low).toBeCloseTo((apart.factor ?? NaN) / 1.1, 12);
   });
@@ -154,7 +158,7 @@ describe('the range of the grind’s factor', () => {
   const frictionless = { friction: { value: 0.2, plusMinus: 0.2 } } as const;
 
   test('reaches down to no friction where both grinds are wedges', () => {
-    const { high } = term(lineUp({ edgeMm: 1 }, {}, frictionless), 'grind');
+    const { high } = term(comparison({ edgeMm: 1 }, {}, frictionless), 'grind');
     // Without friction the forces are as the tangents alone.
     expect(high).toBeCloseTo(tanOf(3, 0.5) / tanOf(3, 1), 12);
   });
@@ -164,11 +168,11 @@ describe('the range of the grind’s factor', () => {
       ({ edgeMm, grind: { form: 'flat', spineMm: edgeMm, heightMm: 15 } }) as const;
     const slight = (Math.atan(0.01) * 180) / Math.PI;
     const wedge = (Math.atan(tanOf(3, 0.5)) * 180) / Math.PI;
-    expect(term(lineUp(parallel(0.5), {}, frictionless), 'grind').high).toBeCloseTo(
+    expect(term(comparison(parallel(0.5), {}, frictionless), 'grind').high).toBeCloseTo(
       tan(wedge + slight) / 0.01,
       9,
     );
-    expect(term(lineUp({ edgeMm: 0.5 }, parallel(0.5), frictionless), 'grind').low).toBeCloseTo(
+    expect(term(comparison({ edgeMm: 0.5 }, parallel(0.5), frictionless), 'grind').low).toBeCloseTo(
       0.01 / tan(wedge + slight),
       9,
     );

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { compare, evenUp, rankings } from '../../../src/model/index.ts';
-import type { Knife, LineUp, Row } from '../../../src/model/index.ts';
+import { compare, makeEqual, rankings } from '../../../src/model/index.ts';
+import type { Knife, Comparison, Row } from '../../../src/model/index.ts';
 
 /** Invented, as every knife of these tests. */
 const plover: Knife = {
@@ -13,13 +13,13 @@ const plover: Knife = {
   hrc: 58,
   carbideVolPercent: { Fe3C: 3 },
 };
-const against = (change: Partial<Knife>, more: Partial<LineUp> = {}): LineUp => ({
+const against = (change: Partial<Knife>, more: Partial<Comparison> = {}): Comparison => ({
   knives: [plover, { ...plover, id: 'dunlin', name: 'Dunlin', ...change }],
   baseline: 'plover',
   ...more,
 });
-const dunlin = (lineUp: LineUp, reading: 'pocket' | 'close' = 'close'): Row => {
-  const row = compare(lineUp, { reading }).rows.find(({ knife }) => knife === 'dunlin');
+const dunlin = (comparison: Comparison, reading: 'quick' | 'careful' = 'careful'): Row => {
+  const row = compare(comparison, { reading }).rows.find(({ knife }) => knife === 'dunlin');
   if (!row) throw new Error('no row');
   return row;
 };
@@ -51,11 +51,11 @@ describe('a term the published regression cannot give', () => {
     const row = dunlin(against({ hrc: 45 }));
     expect(term(row, 'carbide')?.factor).toBe(1);
     expect(row.complete).toBe(true);
-    expect(dunlin(evenUp(soft, 'dunlin', ['carbideVolPercent'])).complete).toBe(true);
+    expect(dunlin(makeEqual(soft, 'dunlin', ['carbideVolPercent'])).complete).toBe(true);
   });
 
   test('still stands in the pocket reading', () => {
-    expect(dunlin(soft, 'pocket').complete).toBe(true);
+    expect(dunlin(soft, 'quick').complete).toBe(true);
   });
 
   test('the reason does not hang on the order of the knives', () => {
@@ -63,8 +63,8 @@ describe('a term the published regression cannot give', () => {
     const richer = { ...plover, id: 'curlew', name: 'Curlew', hrc: 50 };
     const three = { ...soft, knives: [...plain, richer] };
     const reversed = { ...three, knives: three.knives.toReversed() };
-    const carbide = (lineUp: LineUp) =>
-      compare(lineUp)
+    const carbide = (comparison: Comparison) =>
+      compare(comparison)
         .rows.find(({ knife }) => knife === 'curlew')
         ?.notes.filter((note) => /carbide/.test(note));
     expect(carbide(three)).toEqual(carbide(reversed));
@@ -88,7 +88,7 @@ describe('hardness and carbide together', () => {
 });
 
 describe('what is said to the reader', () => {
-  test.each<[string, Partial<Knife>, Partial<LineUp>, string]>([
+  test.each<[string, Partial<Knife>, Partial<Comparison>, string]>([
     ['at the floor', { angleDeg: 5 }, {}, 'Dunlin is at the floor: at 5° per side'],
     ['an angle like an included one', { angleDeg: 36 }, {}, 'half of it would be 18°'],
     ['sticking', { angleDeg: 12 }, { friction: 0.3 }, 'no wider than the friction angle of 16.7°'],
@@ -146,8 +146,8 @@ describe('a microbevel', () => {
 
 describe('rankings', () => {
   test('the keener knife slices longest and rolls first', () => {
-    const lineUp = against({ angleDeg: 12 });
-    const { slicing, rolling, chipping, chippingReason } = rankings(lineUp);
+    const comparison = against({ angleDeg: 12 });
+    const { slicing, rolling, chipping, chippingReason } = rankings(comparison);
     expect(slicing.map(({ knife }) => knife)).toEqual(['dunlin', 'plover']);
     expect(rolling.map(({ knife }) => knife)).toEqual(['plover', 'dunlin']);
     expect(chipping).toBeNull();
@@ -155,8 +155,8 @@ describe('rankings', () => {
   });
 
   test('chipping stands once every toughness is known', () => {
-    const lineUp = against({ toughness: 30 });
-    const known = { ...lineUp, knives: lineUp.knives.map((knife) => ({ toughness: 15, ...knife })) };
+    const comparison = against({ toughness: 30 });
+    const known = { ...comparison, knives: comparison.knives.map((knife) => ({ toughness: 15, ...knife })) };
     const { chipping, chippingReason } = rankings(known);
     expect(chipping?.[0]).toEqual({ knife: 'dunlin', value: 2 });
     expect(chippingReason).toBeNull();

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { compare, disputes, ratioUnder } from '../../../src/model/index.ts';
-import type { LineUp } from '../../../src/model/index.ts';
+import type { Comparison } from '../../../src/model/index.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
 import { loft } from '../../comparison/entries.ts';
 
@@ -10,7 +10,7 @@ const knife = {
   grind: { form: 'flat', spineMm: 3, heightMm: 25 },
   hrc: 58,
 } as const;
-const angles: LineUp = {
+const angles: Comparison = {
   knives: [
     { ...knife, id: 'twenty', angleDeg: 20, carbideVolPercent: {} },
     { ...knife, id: 'ten', angleDeg: 10, carbideVolPercent: {} },
@@ -18,13 +18,13 @@ const angles: LineUp = {
   baseline: 'twenty',
   friction: 0.25,
 };
-const { lineUp } = sceneOf(loft());
+const { comparison } = sceneOf(loft());
 const rad = Math.PI / 180;
 
 test('whoever holds nothing else has the close reading, and its rival where the forces add', () => {
-  for (const row of compare(lineUp).rows) {
-    expect(ratioUnder(lineUp, row.knife, {})).toBeCloseTo(row.product, 12);
-    expect(ratioUnder(lineUp, row.knife, { forces: 'add' })).toBeCloseTo(row.rival, 12);
+  for (const row of compare(comparison).rows) {
+    expect(ratioUnder(comparison, row.knife, {})).toBeCloseTo(row.product, 12);
+    expect(ratioUnder(comparison, row.knife, { forces: 'add' })).toBeCloseTo(row.rival, 12);
   }
 });
 
@@ -47,16 +47,16 @@ test('every position keeps a/b · b/a = 1 and is 1 for the baseline, save for sh
   for (const apex of disputes.apex)
     for (const push of disputes.push) {
       const position = { apex, push };
-      const there = ratioUnder(lineUp, 'dunlin', position);
-      const back = ratioUnder({ ...lineUp, baseline: 'dunlin' }, lineUp.baseline, position);
+      const there = ratioUnder(comparison, 'dunlin', position);
+      const back = ratioUnder({ ...comparison, baseline: 'dunlin' }, comparison.baseline, position);
       expect(there * back).toBeCloseTo(1, 10);
-      expect(ratioUnder(lineUp, lineUp.baseline, position)).toBe(1);
+      expect(ratioUnder(comparison, comparison.baseline, position)).toBe(1);
     }
 });
 
 test('what nobody holds is refused by name', () => {
-  expect(() => ratioUnder(lineUp, 'dunlin', { apex: 'magic' as 'tooth' })).toThrow(
+  expect(() => ratioUnder(comparison, 'dunlin', { apex: 'magic' as 'tooth' })).toThrow(
     /apex: magic is not one of between, tooth, wear/,
   );
-  expect(() => ratioUnder(lineUp, 'heron', {})).toThrow(/heron is not among the knives/);
+  expect(() => ratioUnder(comparison, 'heron', {})).toThrow(/heron is not among the knives/);
 });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { compare, predict } from '../../../src/model/index.ts';
-import type { Knife, LineUp, Quantity } from '../../../src/model/index.ts';
+import type { Knife, Comparison, Quantity } from '../../../src/model/index.ts';
 
 const plover: Knife = {
   id: 'plover',
@@ -19,13 +19,13 @@ const dunlin: Knife = {
   name: 'Dunlin',
   grind: { form: 'flat', spineMm: 0.4, heightMm: 16 },
 };
-const at = (friction: Quantity, knives: Knife[] = [plover, dunlin]): LineUp => ({
+const at = (friction: Quantity, knives: Knife[] = [plover, dunlin]): Comparison => ({
   knives,
   baseline: 'plover',
   friction,
 });
-const grindOf = (lineUp: LineUp) => {
-  const term = compare(lineUp).rows[1]?.terms.find(({ id }) => id === 'grind');
+const grindOf = (comparison: Comparison) => {
+  const term = compare(comparison).rows[1]?.terms.find(({ id }) => id === 'grind');
   if (!term) throw new Error('no grind term');
   return term;
 };

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { compare, explanations, square, withAttribute } from '../../../src/model/index.ts';
-import type { Knife, LineUp } from '../../../src/model/index.ts';
+import { compare, explanations, checkPrediction, withAttribute } from '../../../src/model/index.ts';
+import type { Knife, Comparison } from '../../../src/model/index.ts';
 
 const band = (middle: number, logSd: number, z: number) => ({
   low: middle * Math.exp(-z * logSd),
@@ -13,7 +13,7 @@ describe('squaring a prediction with a measurement', () => {
 
   it('weighs both by inverse variance in logarithms', () => {
     // Design check values, worked by hand: weights 1/0.208² and 1/0.15² on ln 8.58 and ln 5 give 6.01 and 0.122; ln(5/8.58) ± 1.645·0.2565.
-    const { combined, leftover, needsExplaining } = square({ predicted, measured });
+    const { combined, leftover, needsExplaining } = checkPrediction({ predicted, measured });
     expect(combined.ratio).toBeCloseTo(6.01, 2);
     expect(combined.logSd).toBeCloseTo(0.122, 3);
     expect(leftover.ratio).toBeCloseTo(0.583, 3);
@@ -23,19 +23,19 @@ describe('squaring a prediction with a measurement', () => {
   });
 
   it('finds nothing to explain where the bands meet', () => {
-    const near = square({ predicted, measured: { ratio: 8, ...band(8, 0.15, 1.959964) } });
+    const near = checkPrediction({ predicted, measured: { ratio: 8, ...band(8, 0.15, 1.959964) } });
     expect(near.needsExplaining).toBe(false);
-    const wide = square({ predicted, measured: { ratio: 5, ...band(5, 0.6, 1.959964) } });
+    const wide = checkPrediction({ predicted, measured: { ratio: 5, ...band(5, 0.6, 1.959964) } });
     expect(wide.needsExplaining).toBe(false);
     expect(Math.abs(Math.log(wide.combined.ratio / 8.58))).toBeLessThan(0.1);
   });
 
   it('finds as much to explain where the measured is above the predicted', () => {
-    const turned = square({
+    const turned = checkPrediction({
       predicted: { median: 5, ...band(5, 0.15, 1.6448536) },
       measured: { ratio: 8.58, ...band(8.58, 0.208, 1.959964) },
     });
-    const { leftover, needsExplaining } = square({ predicted, measured });
+    const { leftover, needsExplaining } = checkPrediction({ predicted, measured });
     expect(turned.needsExplaining).toBe(needsExplaining);
     expect(turned.leftover.ratio * leftover.ratio).toBeCloseTo(1, 12);
     expect(turned.leftover.low * leftover.high).toBeCloseTo(1, 7);
@@ -43,7 +43,7 @@ describe('squaring a prediction with a measurement', () => {
 
   it('reads the width of a band by the share it holds', () => {
     // 50 % of a normal distribution lie within 0.6744898 standard deviations, 99 % within 2.5758293 (any table).
-    const shared = square({
+    const shared = checkPrediction({
       predicted: { median: 8.58, ...band(8.58, 0.208, 0.6744898) },
       predictedShare: 0.5,
       measured: { ratio: 5, ...band(5, 0.15, 2.5758293) },
@@ -51,16 +51,18 @@ describe('squaring a prediction with a measurement', () => {
     });
     expect(shared.predictedLogSd).toBeCloseTo(0.208, 7);
     expect(shared.measuredLogSd).toBeCloseTo(0.15, 7);
-    expect(shared.combined.ratio).toBeCloseTo(square({ predicted, measured }).combined.ratio, 6);
+    expect(shared.combined.ratio).toBeCloseTo(checkPrediction({ predicted, measured }).combined.ratio, 6);
     expect(shared.combined.low).toBeCloseTo(6.01 * Math.exp(-1.6448536 * 0.1217), 1);
   });
 
   it('takes bands that end at their middle, and refuses what is no band by its numbers', () => {
     const oneSided = { ratio: 5, low: 5, high: 6 };
-    expect(square({ predicted, measured: oneSided }).measuredLogSd).toBeGreaterThan(0);
-    expect(square({ predicted, measured: { ratio: 5, low: 4, high: 5 } }).measuredLogSd).toBeGreaterThan(0);
+    expect(checkPrediction({ predicted, measured: oneSided }).measuredLogSd).toBeGreaterThan(0);
+    expect(
+      checkPrediction({ predicted, measured: { ratio: 5, low: 4, high: 5 } }).measuredLogSd,
+    ).toBeGreaterThan(0);
     const refused = (measured: { ratio: number; low: number; high: number }) =>
-      expect(() => square({ predicted, measured })).toThrow(
+      expect(() => checkPrediction({ predicted, measured })).toThrow(
         new RangeError(
           `measured ${measured.low}, ${measured.ratio}, ${measured.high} are not ratios above 0 in order`,
         ),
@@ -70,19 +72,21 @@ describe('squaring a prediction with a measurement', () => {
     refused({ ratio: 5, low: 4, high: 4.9 });
     refused({ ratio: 5, low: 4, high: Infinity });
     for (const share of [0, 1, NaN])
-      expect(() => square({ predicted, measured: oneSided, measuredConfidence: share })).toThrow(
+      expect(() => checkPrediction({ predicted, measured: oneSided, measuredConfidence: share })).toThrow(
         new RangeError(`share ${share} of measured is not between 0 and 1, both excluded`),
       );
-    expect(() => square({ predicted: { median: 1, low: 1, high: 1 }, measured: oneSided })).toThrow(
+    expect(() => checkPrediction({ predicted: { median: 1, low: 1, high: 1 }, measured: oneSided })).toThrow(
       new RangeError('predicted 1 to 1 has no width: without a band it cannot be weighed'),
     );
   });
 
   it('refuses bands it cannot weigh', () => {
     const flat = { ratio: 5, low: 5, high: 5 };
-    expect(() => square({ predicted, measured: flat })).toThrow('measured 5 to 5 has no width');
-    expect(() => square({ predicted, measured: { ratio: 5, low: 6, high: 7 } })).toThrow('in order');
-    expect(() => square({ predicted, measured, predictedShare: 90 })).toThrow('share 90 of predicted');
+    expect(() => checkPrediction({ predicted, measured: flat })).toThrow('measured 5 to 5 has no width');
+    expect(() => checkPrediction({ predicted, measured: { ratio: 5, low: 6, high: 7 } })).toThrow('in order');
+    expect(() => checkPrediction({ predicted, measured, predictedShare: 90 })).toThrow(
+      'share 90 of predicted',
+    );
   });
 });
 
@@ -97,18 +101,25 @@ describe('what would explain it', () => {
     carbideVolPercent: { CrC: { value: 6, plusMinus: 2 } },
     ...change,
   });
-  const lineUp: LineUp = {
+  const comparison: Comparison = {
     knives: [knife('plover', {}), knife('dunlin', { angleDeg: { value: 14, plusMinus: 1 } })],
     baseline: 'plover',
   };
-  const ratio = (l: LineUp): number => l.knives.length && (compare(l).rows[1]?.product ?? NaN);
-  const suspects = explanations(lineUp, { knife: 'dunlin', against: 'plover', ratio: ratio(lineUp) * 0.93 });
+  const ratio = (l: Comparison): number => l.knives.length && (compare(l).rows[1]?.product ?? NaN);
+  const suspects = explanations(comparison, {
+    knife: 'dunlin',
+    against: 'plover',
+    ratio: ratio(comparison) * 0.93,
+  });
 
   it('names values that give the measured ratio when put back', () => {
     const found = suspects.filter(({ to }) => to !== null);
     expect(found.length).toBeGreaterThan(8);
     for (const { knife: id, attribute, to } of found)
-      expect(ratio(withAttribute(lineUp, id, attribute, to ?? NaN)) / ratio(lineUp)).toBeCloseTo(0.93, 8);
+      expect(ratio(withAttribute(comparison, id, attribute, to ?? NaN)) / ratio(comparison)).toBeCloseTo(
+        0.93,
+        8,
+      );
   });
 
   it('puts first what lies within the ± it was entered with', () => {
@@ -123,9 +134,11 @@ describe('what would explain it', () => {
   });
 
   it('refuses knives it does not know', () => {
-    expect(() => explanations(lineUp, { knife: 'curlew', against: 'plover', ratio: 2 })).toThrow(
+    expect(() => explanations(comparison, { knife: 'curlew', against: 'plover', ratio: 2 })).toThrow(
       'knife curlew',
     );
-    expect(() => explanations(lineUp, { knife: 'dunlin', against: 'plover', ratio: 0 })).toThrow('target 0');
+    expect(() => explanations(comparison, { knife: 'dunlin', against: 'plover', ratio: 0 })).toThrow(
+      'target 0',
+    );
   });
 });

@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { measuredRatio } from '../../../src/model/index.ts';
-import type { LotLife } from '../../../src/model/index.ts';
+import type { BatchLife } from '../../../src/model/index.ts';
 import { studentQuantile } from '../../../src/model/statistics/distributions.ts';
 import { uniformStream } from '../../../src/model/statistics/random.ts';
 import { estimateRatio } from '../../../src/model/runs/estimate.ts';
 
-const exact = (...lives: number[]): LotLife[] => lives.map((life) => ({ low: life, high: life }));
-const early = (life: number): LotLife => ({ low: life, high: Infinity });
+const exact = (...lives: number[]): BatchLife[] => lives.map((life) => ({ low: life, high: life }));
+const early = (life: number): BatchLife => ({ low: life, high: Infinity });
 
 describe('intervals on simulated runs hold the truth as often as they say', { timeout: 300_000 }, () => {
   // Seeded, so that a failure stays one; the standard error of a share is 0.4 points at 3000 trials.
@@ -16,8 +16,8 @@ describe('intervals on simulated runs hold the truth as often as they say', { ti
   const normal = (): number => Math.sqrt(-2 * Math.log(stream())) * Math.cos(2 * Math.PI * stream());
   const quantiles = new Map<number, number>();
   /** The 95 % interval; quantiles that come again are kept. */
-  const interval = (x: LotLife[], y: LotLife[], withinLots = false): { low: number; high: number } => {
-    const { logRatio, error, df } = estimateRatio(x, y, withinLots);
+  const interval = (x: BatchLife[], y: BatchLife[], withinBatches = false): { low: number; high: number } => {
+    const { logRatio, error, df } = estimateRatio(x, y, withinBatches);
     const t = quantiles.get(df) ?? studentQuantile(0.975, df);
     quantiles.set(df, t);
     return { low: Math.exp(logRatio - t * error), high: Math.exp(logRatio + t * error) };
@@ -37,12 +37,12 @@ describe('intervals on simulated runs hold the truth as often as they say', { ti
     expect(refused / tries).toBeLessThan(0.005);
     return hits / (tries - refused);
   };
-  const lot = (name: string, shift: number, n: number, life: number, look?: number): LotLife[] =>
+  const batch = (name: string, shift: number, n: number, life: number, look?: number): BatchLife[] =>
     Array.from({ length: n }, () => {
       const cuts = life * shift * Math.exp(0.2 * normal());
-      if (look === undefined) return { low: cuts, high: cuts, lot: name };
+      if (look === undefined) return { low: cuts, high: cuts, batch: name };
       const before = Math.floor(cuts / look) * look;
-      return { low: before, high: before + look, lot: name };
+      return { low: before, high: before + look, batch: name };
     });
 
   it('and are those of the measured ratio', () => {
@@ -51,7 +51,7 @@ describe('intervals on simulated runs hold the truth as often as they say', { ti
   });
 
   it.each([4, 5, 8])('Welch on logarithms, %i runs a knife with unequal scatter: within 1.5 points', (n) => {
-    const runs = (mean: number, sd: number): LotLife[] =>
+    const runs = (mean: number, sd: number): BatchLife[] =>
       exact(...Array.from({ length: n }, () => mean * Math.exp(sd * normal())));
     const share = covered(() => interval(runs(truth, 0.2), runs(1, 0.12)));
     expect(Math.abs(share - 0.95)).toBeLessThan(0.015);
@@ -59,8 +59,8 @@ describe('intervals on simulated runs hold the truth as often as they say', { ti
 
   it('a lot that cuts 30 % shorter, a look every 25 cuts: 94–96 %', () => {
     const share = covered(() => {
-      const runs = (life: number): LotLife[] =>
-        [1, 0.7, 1].flatMap((shift, i) => lot(`lot ${i}`, shift, 3, life, 25));
+      const runs = (life: number): BatchLife[] =>
+        [1, 0.7, 1].flatMap((shift, i) => batch(`lot ${i}`, shift, 3, life, 25));
       return interval(runs(200 * truth), runs(200), true);
     });
     expect(share).toBeGreaterThan(0.94);
@@ -69,8 +69,8 @@ describe('intervals on simulated runs hold the truth as often as they say', { ti
 
   it('runs given up at 525 cuts, and a look every 25: 94–96 %', () => {
     const share = covered(() => {
-      const runs = (life: number): LotLife[] =>
-        lot('', 1, 12, life, 25).map(({ low, high }) => (low >= 525 ? early(525) : { low, high }));
+      const runs = (life: number): BatchLife[] =>
+        batch('', 1, 12, life, 25).map(({ low, high }) => (low >= 525 ? early(525) : { low, high }));
       return interval(runs(300 * truth), runs(300));
     });
     expect(share).toBeGreaterThan(0.94);
@@ -79,8 +79,8 @@ describe('intervals on simulated runs hold the truth as often as they say', { ti
 
   it('with a third of the runs of one knife given up they are wider than they need to be, never narrower', () => {
     const share = covered(() => {
-      const runs = (life: number): LotLife[] =>
-        lot('', 1, 9, life, 25).map(({ low, high }) => (low >= 450 ? early(450) : { low, high }));
+      const runs = (life: number): BatchLife[] =>
+        batch('', 1, 9, life, 25).map(({ low, high }) => (low >= 450 ? early(450) : { low, high }));
       return interval(runs(300 * truth), runs(300));
     });
     expect(share).toBeGreaterThan(0.945);
@@ -90,8 +90,8 @@ describe('intervals on simulated runs hold the truth as often as they say', { ti
     // What comparing within lots is for: here x is cut mostly on the harder lot.
     const share = covered(() =>
       interval(
-        [...lot('a', 1, 2, 100 * truth), ...lot('b', 0.7, 6, 100 * truth)],
-        [...lot('a', 1, 6, 100), ...lot('b', 0.7, 2, 100)],
+        [...batch('a', 1, 2, 100 * truth), ...batch('b', 0.7, 6, 100 * truth)],
+        [...batch('a', 1, 6, 100), ...batch('b', 0.7, 2, 100)],
       ),
     );
     expect(share).toBeLessThan(0.85);
@@ -99,10 +99,10 @@ describe('intervals on simulated runs hold the truth as often as they say', { ti
 
   it('a lot that cuts 30 % shorter, a look every 25 cuts, and runs given up at 475: 94–96 %', () => {
     const share = covered(() => {
-      const runs = (life: number): LotLife[] =>
+      const runs = (life: number): BatchLife[] =>
         [1, 0.7, 1].flatMap((shift, i) =>
-          lot(`lot ${i}`, shift, 4, life, 25).map((own) =>
-            own.low >= 475 ? { ...early(475), lot: `lot ${i}` } : own,
+          batch(`lot ${i}`, shift, 4, life, 25).map((own) =>
+            own.low >= 475 ? { ...early(475), batch: `lot ${i}` } : own,
           ),
         );
       return interval(runs(300 * truth), runs(300), true);

@@ -1,11 +1,16 @@
 import { describe, expect, test } from 'vitest';
-import { equivalenceRunsNeeded, measuredRatio, runsNeeded, type LotLife } from '../../../src/model/index.ts';
+import {
+  equivalenceRunsNeeded,
+  measuredRatio,
+  runsNeeded,
+  type BatchLife,
+} from '../../../src/model/index.ts';
 import { estimateRatio } from '../../../src/model/runs/estimate.ts';
 
-const exact = (...lives: number[]): LotLife[] => lives.map((life) => ({ low: life, high: life }));
-const early = (life: number): LotLife => ({ low: life, high: Infinity });
-const inLots = (lives: LotLife[], ...lots: string[]): LotLife[] =>
-  lives.map((life, i) => ({ ...life, lot: lots[i] ?? '' }));
+const exact = (...lives: number[]): BatchLife[] => lives.map((life) => ({ low: life, high: life }));
+const early = (life: number): BatchLife => ({ low: life, high: Infinity });
+const inBatches = (lives: BatchLife[], ...batches: string[]): BatchLife[] =>
+  lives.map((life, i) => ({ ...life, batch: batches[i] ?? '' }));
 const mean = (values: number[]): number => values.reduce((sum, v) => sum + v, 0) / values.length;
 const variance = (values: number[]): number =>
   values.reduce((sum, v) => sum + (v - mean(values)) ** 2, 0) / (values.length - 1);
@@ -18,16 +23,16 @@ describe('the ratio of two series', () => {
   const [lx, ly] = [x.map(Math.log), y.map(Math.log)];
 
   test('has the scatter of one life as the middle of both variances', () => {
-    const { logRatio, error, sd, runs, unusedLots } = estimateRatio(exact(...x), exact(...y), false);
+    const { logRatio, error, sd, runs, unusedBatches } = estimateRatio(exact(...x), exact(...y), false);
     expect(logRatio).toBeCloseTo(mean(lx) - mean(ly), 12);
     expect(error).toBeCloseTo(Math.sqrt(variance(lx) / 4 + variance(ly) / 3), 12);
     expect(sd).toBeCloseTo(Math.sqrt((variance(lx) + variance(ly)) / 2), 12);
-    expect([runs, unusedLots]).toEqual([3, []]);
+    expect([runs, unusedBatches]).toEqual([3, []]);
     expect(estimateRatio(exact(...y), exact(...x), false).runs).toBe(3);
   });
 
   test('looked at finely is the same, for either knife', () => {
-    const looked = (lives: number[]): LotLife[] =>
+    const looked = (lives: number[]): BatchLife[] =>
       lives.map((life) => ({ low: life - 1e-3, high: life + 1e-3 }));
     const plain = estimateRatio(exact(...x), exact(...y), false);
     for (const [a, b] of [
@@ -57,13 +62,13 @@ describe('the ratio within lots', () => {
       [100, 130, 90, 170],
       [70, 66, 81, 90],
     ];
-    const lots = ['a', 'b', 'c', 'd'];
-    const found = estimateRatio(inLots(exact(...x), ...lots), inLots(exact(...y), ...lots), true);
+    const batches = ['a', 'b', 'c', 'd'];
+    const found = estimateRatio(inBatches(exact(...x), ...batches), inBatches(exact(...y), ...batches), true);
     const d = x.map((life, i) => Math.log(life / (y[i] ?? NaN)));
     expect(found.logRatio).toBeCloseTo(mean(d), 9);
     expect(found.error).toBeCloseTo(Math.sqrt(variance(d) / 4), 8);
     expect(found.sd).toBeCloseTo(Math.sqrt(variance(d) / 2), 8);
-    expect([found.df, found.runs, found.unusedLots]).toEqual([3, 4, []]);
+    expect([found.df, found.runs, found.unusedBatches]).toEqual([3, 4, []]);
   });
 
   test('of one lot is the pooled comparison', () => {
@@ -71,8 +76,8 @@ describe('the ratio within lots', () => {
       [100, 130, 90],
       [70, 66],
     ];
-    const lot = (lives: number[]) => inLots(exact(...lives), ...lives.map(() => 'a'));
-    const { logRatio, error, df, sd, runs } = estimateRatio(lot(x), lot(y), true);
+    const batch = (lives: number[]) => inBatches(exact(...lives), ...lives.map(() => 'a'));
+    const { logRatio, error, df, sd, runs } = estimateRatio(batch(x), batch(y), true);
     const [lx, ly] = [x.map(Math.log), y.map(Math.log)];
     const pooled = (2 * variance(lx) + variance(ly)) / 3;
     expect(logRatio).toBeCloseTo(mean(lx) - mean(ly), 9);
@@ -82,18 +87,18 @@ describe('the ratio within lots', () => {
   });
 
   test('leaves out lots of one knife, and names each once', () => {
-    const x = inLots(exact(100, 130, 90, 95, 96), 'a', 'a', 'b', 'c', 'c');
-    const y = inLots(exact(70, 66, 81, 50), 'a', 'b', 'b', 'd');
-    const { unusedLots, runs, ...found } = estimateRatio(x, y, true);
-    expect(unusedLots).toEqual(['c', 'd']);
+    const x = inBatches(exact(100, 130, 90, 95, 96), 'a', 'a', 'b', 'c', 'c');
+    const y = inBatches(exact(70, 66, 81, 50), 'a', 'b', 'b', 'd');
+    const { unusedBatches, runs, ...found } = estimateRatio(x, y, true);
+    expect(unusedBatches).toEqual(['c', 'd']);
     expect(runs).toBe(3);
-    const { unusedLots: none, runs: same, ...without } = estimateRatio(x.slice(0, 3), y.slice(0, 3), true);
+    const { unusedBatches: none, runs: same, ...without } = estimateRatio(x.slice(0, 3), y.slice(0, 3), true);
     expect([none, same]).toEqual([[], 3]);
     expect(found).toEqual(without);
   });
 
   test('needs the lot of every run, of either knife', () => {
-    const [x, y] = [inLots(exact(100, 130), 'a', 'a'), inLots(exact(70, 66), 'a', 'a')];
+    const [x, y] = [inBatches(exact(100, 130), 'a', 'a'), inBatches(exact(70, 66), 'a', 'a')];
     const bare = [...x, ...exact(5)];
     expect(() => estimateRatio(bare, y, true)).toThrow(
       new RangeError('x[2] has no lot, which comparing within lots needs'),
@@ -101,7 +106,7 @@ describe('the ratio within lots', () => {
     expect(() => estimateRatio(y, bare, true)).toThrow(
       new RangeError('y[2] has no lot, which comparing within lots needs'),
     );
-    expect(() => estimateRatio(x, inLots(exact(70, 66), 'b', 'b'), true)).toThrow(
+    expect(() => estimateRatio(x, inBatches(exact(70, 66), 'b', 'b'), true)).toThrow(
       new RangeError('no lot holds runs of both x and y, at least one must'),
     );
   });
@@ -109,7 +114,7 @@ describe('the ratio within lots', () => {
 
 describe('what is no series of lives', () => {
   const y = exact(60, 75);
-  test.each<[LotLife[], string]>([
+  test.each<[BatchLife[], string]>([
     [[], 'x has no run, at least 2 are needed'],
     [exact(5), 'x has 1 run, at least 2 are needed: one run does not show how much runs scatter'],
     [exact(0, 5), 'x[0] 0 is not a life above 0'],

@@ -1,19 +1,23 @@
 import { describe, expect, test } from 'vitest';
-import { compare, explanations, type Knife, type LineUp } from '../../../src/model/index.ts';
+import { compare, explanations, type Knife, type Comparison } from '../../../src/model/index.ts';
 import { withAttribute } from '../../../src/model/solve/attributes.ts';
 import { exact, plover } from '../knives.ts';
 
 const dunlin: Knife = { ...plover, id: 'dunlin', angleDeg: 15, edgeMm: 0.4, finish: { um: 20 } };
-const loft = (a: Knife = dunlin, b: Knife = plover): LineUp => ({ knives: [b, a], baseline: b.id, ...exact });
-const ratioOf = (lineUp: LineUp): number =>
-  compare(lineUp).rows.find(({ knife }) => knife === 'dunlin')?.product ?? NaN;
+const loft = (a: Knife = dunlin, b: Knife = plover): Comparison => ({
+  knives: [b, a],
+  baseline: b.id,
+  ...exact,
+});
+const ratioOf = (comparison: Comparison): number =>
+  compare(comparison).rows.find(({ knife }) => knife === 'dunlin')?.product ?? NaN;
 const asked = { knife: 'dunlin', against: 'plover' };
 
 describe('what would explain a measured ratio', () => {
   test('put into the line-up alone, each does', () => {
-    const lineUp = loft();
-    const ratio = 1.2 * ratioOf(lineUp);
-    const all = explanations(lineUp, { ...asked, ratio });
+    const comparison = loft();
+    const ratio = 1.2 * ratioOf(comparison);
+    const all = explanations(comparison, { ...asked, ratio });
     // Six attributes of each knife; no microbevel, since neither has one.
     expect(all.map(({ knife, attribute }) => `${knife} ${attribute}`).toSorted()).toEqual(
       ['dunlin', 'plover']
@@ -25,7 +29,7 @@ describe('what would explain a measured ratio', () => {
     const answered = all.filter(({ to }) => to !== null);
     expect(answered.length).toBeGreaterThan(8);
     for (const { knife, attribute, to } of answered)
-      expect(ratioOf(withAttribute(lineUp, knife, attribute, to ?? NaN)) / ratio).toBeCloseTo(1, 9);
+      expect(ratioOf(withAttribute(comparison, knife, attribute, to ?? NaN)) / ratio).toBeCloseTo(1, 9);
   });
 
   test('stands as entered beside what it would have to be', () => {
@@ -60,8 +64,8 @@ describe('what would explain a measured ratio', () => {
       finish: { um: { value: 20, plusMinus: 15 } },
       carbideVolPercent: { CrC: { value: 4, plusMinus: 2 }, MC: { value: 2, plusMinus: 2 } },
     };
-    const lineUp = loft(unsure);
-    const all = explanations(lineUp, { ...asked, ratio: 1.05 * ratioOf(lineUp) });
+    const comparison = loft(unsure);
+    const all = explanations(comparison, { ...asked, ratio: 1.05 * ratioOf(comparison) });
     const within = all.filter(({ withinStated }) => withinStated);
     expect(within.map(({ attribute }) => attribute).toSorted()).toEqual(['carbide', 'finish']);
     expect(all.slice(0, within.length)).toEqual(within);
@@ -82,12 +86,12 @@ describe('what would explain a measured ratio', () => {
     ['a volume of carbide', { carbideVolPercent: { CrC: { value: 6, plusMinus: 2 } } }, 'carbide'],
   ])('%s counts as stated between its ends, and not past them', (_what, change, attribute) => {
     const knife = { ...dunlin, ...change };
-    const lineUp = loft(knife);
+    const comparison = loft(knife);
     const found = (ratio: number) =>
-      explanations(lineUp, { ...asked, ratio }).find(
+      explanations(comparison, { ...asked, ratio }).find(
         (of) => of.knife === 'dunlin' && of.attribute === attribute,
       );
-    const now = found(ratioOf(lineUp));
+    const now = found(ratioOf(comparison));
     expect(now?.withinStated).toBe(true);
     const half = { edgeMm: 0.1, hrc: 4, angleDeg: 3, microbevelAngleDeg: 4, finish: 8, carbide: 2 }[
       attribute
@@ -98,7 +102,7 @@ describe('what would explain a measured ratio', () => {
         [1.001, false],
       ] as const) {
         const value = (now?.from ?? NaN) + side * share * (half ?? NaN);
-        const ratio = ratioOf(withAttribute(lineUp, 'dunlin', attribute as 'hrc', value));
+        const ratio = ratioOf(withAttribute(comparison, 'dunlin', attribute as 'hrc', value));
         expect(found(ratio)?.withinStated).toBe(stated);
       }
   });

@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { geometricMeanRatio, measuredRatio, welch } from '../../../src/model/index.ts';
-import type { LotLife } from '../../../src/model/index.ts';
+import type { BatchLife } from '../../../src/model/index.ts';
 import { lognormalFit } from '../../../src/model/runs/lognormal.ts';
 
-const exact = (...lives: number[]): LotLife[] => lives.map((life) => ({ low: life, high: life }));
-const early = (life: number): LotLife => ({ low: life, high: Infinity });
-const inLots = (lives: LotLife[], ...lots: string[]): LotLife[] =>
-  lives.map((life, i) => ({ ...life, lot: lots[i] ?? '' }));
+const exact = (...lives: number[]): BatchLife[] => lives.map((life) => ({ low: life, high: life }));
+const early = (life: number): BatchLife => ({ low: life, high: Infinity });
+const inBatches = (lives: BatchLife[], ...batches: string[]): BatchLife[] =>
+  lives.map((life, i) => ({ ...life, batch: batches[i] ?? '' }));
 
 describe('the measured ratio', () => {
   it('is that of geometric means with Welch on logarithms where every life was read exactly', () => {
@@ -32,11 +32,11 @@ describe('the measured ratio', () => {
     // print it; memory). The readings are taken as logarithms.
     const x = [0.7, -1.6, -0.2, -1.2, -0.1, 3.4, 3.7, 0.8, 0.0, 2.0].map(Math.exp);
     const y = [1.9, 0.8, 1.1, 0.1, -0.1, 4.4, 5.5, 1.6, 4.6, 3.4].map(Math.exp);
-    const lots = x.map((_, i) => `lot ${i}`);
+    const batches = x.map((_, i) => `lot ${i}`);
     const { p, df, ratio } = measuredRatio({
-      x: inLots(exact(...x), ...lots),
-      y: inLots(exact(...y), ...lots),
-      withinLots: true,
+      x: inBatches(exact(...x), ...batches),
+      y: inBatches(exact(...y), ...batches),
+      withinBatches: true,
     });
     expect(df).toBe(9);
     expect(p).toBeCloseTo(0.002833, 6);
@@ -44,18 +44,18 @@ describe('the measured ratio', () => {
   });
 
   it('within lots does not move when one lot cuts harder', () => {
-    const x = inLots(exact(100, 120, 130, 90), 'a', 'a', 'b', 'b');
-    const y = inLots(exact(70, 66, 81, 60, 50), 'a', 'a', 'b', 'b', 'c');
-    const before = measuredRatio({ x, y, withinLots: true });
-    const harder = (lives: LotLife[]): LotLife[] =>
+    const x = inBatches(exact(100, 120, 130, 90), 'a', 'a', 'b', 'b');
+    const y = inBatches(exact(70, 66, 81, 60, 50), 'a', 'a', 'b', 'b', 'c');
+    const before = measuredRatio({ x, y, withinBatches: true });
+    const harder = (lives: BatchLife[]): BatchLife[] =>
       lives.map((life) =>
-        life.lot === 'b' ? { ...life, low: life.low * 0.6, high: life.high * 0.6 } : life,
+        life.batch === 'b' ? { ...life, low: life.low * 0.6, high: life.high * 0.6 } : life,
       );
-    const after = measuredRatio({ x: harder(x), y: harder(y), withinLots: true });
+    const after = measuredRatio({ x: harder(x), y: harder(y), withinBatches: true });
     for (const key of ['ratio', 'low', 'high', 'p'] as const) expect(after[key]).toBeCloseTo(before[key], 9);
-    expect(before.unusedLots).toEqual(['c']);
+    expect(before.unusedBatches).toEqual(['c']);
     // Left in, the lot that holds one knife would count: without it the same is found.
-    expect(measuredRatio({ x, y: y.slice(0, 4), withinLots: true }).ratio).toBeCloseTo(before.ratio, 9);
+    expect(measuredRatio({ x, y: y.slice(0, 4), withinBatches: true }).ratio).toBeCloseTo(before.ratio, 9);
   });
 
   it('takes a run that ended early for at least so long', () => {
@@ -76,7 +76,7 @@ describe('the measured ratio', () => {
 
   it('hardly differs where the looks were close together', () => {
     const [x, y] = [exact(100, 120, 150), exact(60, 75, 90)];
-    const looked = (lives: LotLife[]): LotLife[] =>
+    const looked = (lives: BatchLife[]): BatchLife[] =>
       lives.map(({ low }) => ({ low: low - 0.01, high: low + 0.01 }));
     const fine = measuredRatio({ x: looked(x), y: looked(y) });
     const plain = measuredRatio({ x, y });
@@ -113,7 +113,7 @@ describe('the verdict', () => {
 
 describe('what cannot be measured is said in words', () => {
   const y = exact(60, 75);
-  it.each<[string, LotLife[], string]>([
+  it.each<[string, BatchLife[], string]>([
     ['no run', [], 'x has no run, at least 2 are needed'],
     ['one run', exact(5), 'x has 1 run, at least 2 are needed: one run does not show how much runs scatter'],
     ['a cut of 0', exact(0, 5), 'x[0] 0 is not a life above 0'],
@@ -136,9 +136,9 @@ describe('what cannot be measured is said in words', () => {
 
   it('no scatter, no lot, no lot in common, senseless bounds', () => {
     expect(() => measuredRatio({ x: exact(5, 5), y: exact(6, 6) })).toThrow('the scatter of x and y is 0');
-    expect(() => measuredRatio({ x: exact(5, 6), y, withinLots: true })).toThrow('x[0] has no lot');
-    const lots = { x: inLots(exact(5, 6), 'a', 'a'), y: inLots(y, 'b', 'b'), withinLots: true };
-    expect(() => measuredRatio(lots)).toThrow('no lot holds runs of both x and y');
+    expect(() => measuredRatio({ x: exact(5, 6), y, withinBatches: true })).toThrow('x[0] has no lot');
+    const batches = { x: inBatches(exact(5, 6), 'a', 'a'), y: inBatches(y, 'b', 'b'), withinBatches: true };
+    expect(() => measuredRatio(batches)).toThrow('no lot holds runs of both x and y');
     expect(() => measuredRatio({ x: exact(5, 6), y, alikeWithin: { low: 1.1, high: 1.2 } })).toThrow(
       'alikeWithin 1.1 to 1.2 does not lie around 1',
     );

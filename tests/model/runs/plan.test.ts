@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { lotDrift, powerCurve, runSheet, runsNeeded } from '../../../src/model/index.ts';
+import { batchDrift, powerCurve, runSheet, runsNeeded } from '../../../src/model/index.ts';
 import type { KnifeLife } from '../../../src/model/index.ts';
 import { isSheetCode } from '../../../src/model/runs/sheet-code.ts';
 
@@ -8,7 +8,7 @@ describe('a run sheet', () => {
   const plan = fc.record({
     knives: fc.uniqueArray(fc.constantFrom('plover', 'dunlin', 'curlew', 'avocet'), { minLength: 2 }),
     runs: fc.integer({ min: 3, max: 9 }),
-    lots: fc.uniqueArray(fc.constantFrom('coil 1', 'coil 2', 'coil 3'), { minLength: 1 }),
+    batches: fc.uniqueArray(fc.constantFrom('coil 1', 'coil 2', 'coil 3'), { minLength: 1 }),
     seed: fc.nat(),
     blind: fc.boolean(),
   });
@@ -27,12 +27,12 @@ describe('a run sheet', () => {
             Array.from({ length: p.runs }, (_, i) => i + 1),
           );
         }
-        for (const lot of p.lots) {
-          const block = rows.filter((row) => row.lot === lot).map(({ order }) => key[order - 1]?.knife);
+        for (const batch of p.batches) {
+          const block = rows.filter((row) => row.batch === batch).map(({ order }) => key[order - 1]?.knife);
           expect([block.at(0), block.at(-1)]).toEqual(['gull', 'gull']);
           const counts = p.knives.map((knife) => block.filter((name) => name === knife).length);
           expect(new Set(counts).size).toBe(1);
-          expect(Math.abs((counts[0] ?? 0) - p.runs / p.lots.length)).toBeLessThan(1);
+          expect(Math.abs((counts[0] ?? 0) - p.runs / p.batches.length)).toBeLessThan(1);
         }
         if (p.blind) {
           const shown = rows.filter(({ label }) => label !== 'gull').map(({ label }) => label);
@@ -45,7 +45,7 @@ describe('a run sheet', () => {
 
   it('is the same for the same seed, and every order of two knives comes up', () => {
     const sheet = (seed: number) =>
-      runSheet({ knives: ['plover', 'dunlin'], runs: 1, lots: ['coil 1'], seed });
+      runSheet({ knives: ['plover', 'dunlin'], runs: 1, batches: ['coil 1'], seed });
     expect(sheet(5)).toEqual(sheet(5));
     const first = Array.from({ length: 200 }, (_, seed) => sheet(seed).rows[0]?.label);
     expect(first.filter((label) => label === 'plover').length).toBeGreaterThan(70);
@@ -53,13 +53,15 @@ describe('a run sheet', () => {
   });
 
   it('refuses plans that are none', () => {
-    const plan = { knives: ['plover', 'dunlin'], runs: 4, lots: ['a'], seed: 1 };
+    const plan = { knives: ['plover', 'dunlin'], runs: 4, batches: ['a'], seed: 1 };
     expect(() => runSheet({ ...plan, knives: ['plover'] })).toThrow('knives has 1 names');
     expect(() => runSheet({ ...plan, control: 'plover' })).toThrow('“plover” twice');
-    expect(() => runSheet({ ...plan, lots: [] })).toThrow('lots has no name');
-    expect(() => runSheet({ ...plan, lots: ['a', 'a'] })).toThrow('lots has “a” twice');
+    expect(() => runSheet({ ...plan, batches: [] })).toThrow('lots has no name');
+    expect(() => runSheet({ ...plan, batches: ['a', 'a'] })).toThrow('lots has “a” twice');
     expect(() => runSheet({ ...plan, runs: 0 })).toThrow('runs 0 is not a whole number');
-    expect(() => runSheet({ ...plan, runs: 2, lots: ['a', 'b', 'c'] })).toThrow('below the number of lots');
+    expect(() => runSheet({ ...plan, runs: 2, batches: ['a', 'b', 'c'] })).toThrow(
+      'below the number of lots',
+    );
     expect(() => runSheet({ ...plan, seed: -1 })).toThrow('seed -1');
   });
 });
@@ -85,7 +87,7 @@ describe('a code', () => {
   });
 
   it('of every blind sheet is one', () => {
-    const plan = { knives: ['plover', 'dunlin'], runs: 40, lots: ['coil 1'], seed: 3, blind: true };
+    const plan = { knives: ['plover', 'dunlin'], runs: 40, batches: ['coil 1'], seed: 3, blind: true };
     for (const { label } of runSheet(plan).rows) expect(isSheetCode(label)).toBe(true);
   });
 });
@@ -101,25 +103,25 @@ describe('a power curve', () => {
 
 describe('drift between lots', () => {
   const lives = (table: Record<string, Record<string, number[]>>): KnifeLife[] =>
-    Object.entries(table).flatMap(([lot, knives]) =>
-      Object.entries(knives).flatMap(([knife, all]) => all.map((life) => ({ knife, lot, life }))),
+    Object.entries(table).flatMap(([batch, knives]) =>
+      Object.entries(knives).flatMap(([knife, all]) => all.map((life) => ({ knife, batch, life }))),
     );
 
   it('is found again where it is put in, however unevenly the knives are spread', () => {
-    const { lots } = lotDrift(
+    const { batches } = batchDrift(
       lives({
         a: { plover: [100], dunlin: [300, 300] },
         b: { plover: [70, 70, 70], dunlin: [210] },
         c: { dunlin: [300] },
       }),
     );
-    expect(lots.map(({ lot, runs }) => [lot, runs])).toEqual([
+    expect(batches.map(({ batch, runs }) => [batch, runs])).toEqual([
       ['a', 3],
       ['b', 4],
       ['c', 1],
     ]);
-    expect((lots[1]?.ratio ?? NaN) / (lots[0]?.ratio ?? NaN)).toBeCloseTo(0.7, 9);
-    expect(lots.reduce((product, { ratio }) => product * ratio, 1)).toBeCloseTo(1, 9);
+    expect((batches[1]?.ratio ?? NaN) / (batches[0]?.ratio ?? NaN)).toBeCloseTo(0.7, 9);
+    expect(batches.reduce((product, { ratio }) => product * ratio, 1)).toBeCloseTo(1, 9);
   });
 
   it('has the p of the two-sided t test where one knife is cut in two lots', () => {
@@ -127,15 +129,15 @@ describe('drift between lots', () => {
     // p 0.07919 (as statistics programs print it; memory).
     const x = [0.7, -1.6, -0.2, -1.2, -0.1, 3.4, 3.7, 0.8, 0.0, 2.0].map(Math.exp);
     const y = [1.9, 0.8, 1.1, 0.1, -0.1, 4.4, 5.5, 1.6, 4.6, 3.4].map(Math.exp);
-    expect(lotDrift(lives({ a: { plover: x }, b: { plover: y } })).p).toBeCloseTo(0.07919, 5);
+    expect(batchDrift(lives({ a: { plover: x }, b: { plover: y } })).p).toBeCloseTo(0.07919, 5);
   });
 
   it('is refused, or left open, where it cannot be told', () => {
-    expect(() => lotDrift(lives({ a: { plover: [1, 2] } }))).toThrow('there is 1 lot');
-    expect(() => lotDrift(lives({ a: { plover: [1] }, b: { dunlin: [1] } }))).toThrow(
+    expect(() => batchDrift(lives({ a: { plover: [1, 2] } }))).toThrow('there is 1 lot');
+    expect(() => batchDrift(lives({ a: { plover: [1] }, b: { dunlin: [1] } }))).toThrow(
       'lot b shares no knife with lot a',
     );
-    expect(() => lotDrift(lives({ a: { plover: [0] }, b: { plover: [1] } }))).toThrow('life 0 0 is not');
-    expect(lotDrift(lives({ a: { plover: [1] }, b: { plover: [2] } })).p).toBeNull();
+    expect(() => batchDrift(lives({ a: { plover: [0] }, b: { plover: [1] } }))).toThrow('life 0 0 is not');
+    expect(batchDrift(lives({ a: { plover: [1] }, b: { plover: [2] } })).p).toBeNull();
   });
 });

@@ -9,7 +9,7 @@ import {
 } from '../../../src/model/solve/attributes.ts';
 import { gapOf } from '../../../src/model/solve/gap.ts';
 import { breaksAway, checkQuestion } from '../../../src/model/solve/what-it-takes.ts';
-import type { Knife, LineUp } from '../../../src/model/types.ts';
+import type { Knife, Comparison } from '../../../src/model/types.ts';
 import { exact, plover } from '../knives.ts';
 
 const tern: Knife = {
@@ -89,10 +89,10 @@ describe('an attribute', () => {
   });
 
   test('of one knife is put into a line-up and leaves the other knives', () => {
-    const lineUp: LineUp = { knives: [plover, tern], baseline: 'plover' };
-    const changed = withAttribute(lineUp, 'tern', 'hrc', 63);
-    expect(changed).toEqual({ ...lineUp, knives: [plover, { ...tern, hrc: 63 }] });
-    expect(lineUp.knives[1]).toBe(tern);
+    const comparison: Comparison = { knives: [plover, tern], baseline: 'plover' };
+    const changed = withAttribute(comparison, 'tern', 'hrc', 63);
+    expect(changed).toEqual({ ...comparison, knives: [plover, { ...tern, hrc: 63 }] });
+    expect(comparison.knives[1]).toBe(tern);
   });
 
   test('there is none of is refused', () => {
@@ -115,9 +115,13 @@ describe('an attribute', () => {
 
 describe('the gap', () => {
   const dunlin: Knife = { ...plover, id: 'dunlin', angleDeg: 15, hrc: 61, carbideVolPercent: { CrC: 9 } };
-  const loft: LineUp = { knives: [plover, dunlin, { ...tern, angleDeg: 14 }], baseline: 'tern', ...exact };
-  const product = (lineUp: LineUp, id: string): number =>
-    compare(lineUp).rows.find(({ knife }) => knife === id)?.product ?? NaN;
+  const loft: Comparison = {
+    knives: [plover, dunlin, { ...tern, angleDeg: 14 }],
+    baseline: 'tern',
+    ...exact,
+  };
+  const product = (comparison: Comparison, id: string): number =>
+    compare(comparison).rows.find(({ knife }) => knife === id)?.product ?? NaN;
   const asked = { knife: 'plover', against: 'dunlin', target: 1.5 } as const;
 
   test.each<[SolvableAttribute, number[]]>([
@@ -142,10 +146,10 @@ describe('the gap', () => {
       ['plover', 'dunlin', 'plover'],
       ['plover', 'dunlin', 'dunlin'],
     ] as const) {
-      const lineUp = { ...loft, baseline };
-      const changed = withAttribute(lineUp, 'plover', 'angleDeg', 12);
+      const comparison = { ...loft, baseline };
+      const changed = withAttribute(comparison, 'plover', 'angleDeg', 12);
       const ratio = product(changed, knife) / product(changed, against);
-      expect(gapOf(lineUp, { knife, against, attribute: 'angleDeg', target: 1 })(12)?.short).toBeCloseTo(
+      expect(gapOf(comparison, { knife, against, attribute: 'angleDeg', target: 1 })(12)?.short).toBeCloseTo(
         Math.log(ratio),
         10,
       );
@@ -167,7 +171,7 @@ describe('the gap', () => {
   });
 
   test('says whether the regression speaks, and is none where carbide falls out with it', () => {
-    const alike: LineUp = { ...loft, baseline: 'plover', knives: [plover, { ...plover, id: 'dunlin' }] };
+    const alike: Comparison = { ...loft, baseline: 'plover', knives: [plover, { ...plover, id: 'dunlin' }] };
     const hardness = gapOf(alike, { ...asked, attribute: 'hrc' });
     expect([hardness(49)?.regression, hardness(50)?.regression, hardness(66)?.regression]).toEqual([
       false,
@@ -178,14 +182,14 @@ describe('the gap', () => {
     // Of unlike carbide the total is whole only where the regression speaks.
     expect(gapOf(loft, { ...asked, attribute: 'hrc' })(49)).toBeNull();
     // Nor is a value an answer at which the other knife of the question would lose its carbide.
-    const third: LineUp = { ...alike, knives: [...alike.knives, { ...tern, angleDeg: 14 }] };
+    const third: Comparison = { ...alike, knives: [...alike.knives, { ...tern, angleDeg: 14 }] };
     const other = gapOf(third, { knife: 'plover', against: 'tern', attribute: 'hrc', target: 1 });
     expect([other(49), other(60) === null]).toEqual([null, false]);
   });
 
   test('of carbide is none where too little is left for the regression to speak of two that are unlike', () => {
     // −157 + 15.8·50 − 17.8·30 is 99 mm of card; each per cent of CrC adds 11.2, and it is used from 100 mm.
-    const soft: LineUp = {
+    const soft: Comparison = {
       ...loft,
       baseline: 'plover',
       knives: [
@@ -207,12 +211,12 @@ describe('the gap', () => {
 });
 
 describe('a question', () => {
-  const lineUp: LineUp = { knives: [plover, tern], baseline: 'plover' };
+  const comparison: Comparison = { knives: [plover, tern], baseline: 'plover' };
   const asked = { knife: 'plover', against: 'tern', attribute: 'hrc' } as const;
 
   test('is about the knife that changes, and about drawing level if not told otherwise', () => {
-    expect(checkQuestion(lineUp, asked)).toEqual({ changing: plover, target: 1 });
-    expect(checkQuestion(lineUp, { ...asked, knife: 'tern', against: 'plover', target: 2 })).toEqual({
+    expect(checkQuestion(comparison, asked)).toEqual({ changing: plover, target: 1 });
+    expect(checkQuestion(comparison, { ...asked, knife: 'tern', against: 'plover', target: 2 })).toEqual({
       changing: tern,
       target: 2,
     });
@@ -231,7 +235,7 @@ describe('a question', () => {
       'microbevelAngleDeg of plover is not given, the knife has no microbevel to change',
     ],
   ])('with %o is refused', (change, says) => {
-    expect(() => checkQuestion(lineUp, { ...asked, ...change })).toThrow(new RangeError(says));
+    expect(() => checkQuestion(comparison, { ...asked, ...change })).toThrow(new RangeError(says));
   });
 });
 

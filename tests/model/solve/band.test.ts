@@ -4,9 +4,9 @@ import { runOf } from '../../../src/model/uncertainty/sampled-run.ts';
 import { attributeValue, withAttribute } from '../../../src/model/solve/attributes.ts';
 import { whatItTakesBand } from '../../../src/model/solve/band.ts';
 import { whatItTakes, type Question } from '../../../src/model/solve/what-it-takes.ts';
-import type { Knife, LineUp } from '../../../src/model/types.ts';
+import type { Knife, Comparison } from '../../../src/model/types.ts';
 import { at } from '../../../src/model/uncertainty/values.ts';
-import { drawnLineUp } from '../drawn-line-up.ts';
+import { drawnComparison } from '../drawn-line-up.ts';
 
 // Invented knives, alike but for what a test names, so that the answers are known without the model.
 const plover: Knife = {
@@ -18,7 +18,7 @@ const plover: Knife = {
   hrc: 60,
   carbideVolPercent: { CrC: 4 },
 };
-const against = (change: Partial<Knife>): LineUp => ({
+const against = (change: Partial<Knife>): Comparison => ({
   knives: [plover, { ...plover, id: 'curlew', ...change }],
   baseline: 'plover',
 });
@@ -26,8 +26,8 @@ const ask = { knife: 'plover', against: 'curlew' } as const;
 
 describe('a band for what it would take', () => {
   it('is the other knife’s own range where all else is alike', () => {
-    const lineUp = against({ angleDeg: { value: 15, plusMinus: 1 } });
-    const band = whatItTakesBand(lineUp, { ...ask, attribute: 'angleDeg' }, { samples: 2000 });
+    const comparison = against({ angleDeg: { value: 15, plusMinus: 1 } });
+    const band = whatItTakesBand(comparison, { ...ask, attribute: 'angleDeg' }, { samples: 2000 });
     // The 5, 50 and 95 % points of a uniform distribution over 14–16, within three standard errors of 2000 draws.
     expect(Math.abs((band.low ?? 0) - 14.1)).toBeLessThan(0.03);
     expect(Math.abs((band.median ?? 0) - 15)).toBeLessThan(0.07);
@@ -38,8 +38,8 @@ describe('a band for what it would take', () => {
   it('is the other knife’s height of the grind, and does not draw its own', () => {
     const grind = { form: 'flat', spineMm: 3, heightMm: { value: 20, plusMinus: 2 } } as const;
     const own = { ...plover, grind: { ...grind, heightMm: { unknown: true, low: 15, high: 40 } } } as const;
-    const lineUp = { knives: [own, { ...plover, id: 'curlew', grind }], baseline: 'plover' };
-    const band = whatItTakesBand(lineUp, { ...ask, attribute: 'grindHeightMm' }, { samples: 2000 });
+    const comparison = { knives: [own, { ...plover, id: 'curlew', grind }], baseline: 'plover' };
+    const band = whatItTakesBand(comparison, { ...ask, attribute: 'grindHeightMm' }, { samples: 2000 });
     // Points of a uniform distribution over 18–22, within three standard errors of 2000 draws.
     expect(Math.abs((band.low ?? 0) - 18.2)).toBeLessThan(0.06);
     expect(Math.abs((band.median ?? 0) - 20)).toBeLessThan(0.14);
@@ -47,21 +47,21 @@ describe('a band for what it would take', () => {
   });
 
   it('does not draw what is solved for', () => {
-    const lineUp = against({ angleDeg: 15 });
+    const comparison = against({ angleDeg: 15 });
     const unsure = { ...plover, angleDeg: { unknown: true, low: 12, high: 28 } } as const;
-    const knives = [unsure, ...lineUp.knives.slice(1)];
-    const { low, high } = whatItTakesBand({ ...lineUp, knives }, { ...ask, attribute: 'angleDeg' });
+    const knives = [unsure, ...comparison.knives.slice(1)];
+    const { low, high } = whatItTakesBand({ ...comparison, knives }, { ...ask, attribute: 'angleDeg' });
     expect(low).toBeCloseTo(15, 9);
     expect(high).toBeCloseTo(15, 9);
   });
 
   it('tells the share of samples in which it can be had', () => {
     // (d/d_b)^½ = 2 needs d = 4 d_b, and there is nothing coarser than 2000 µm: d_b up to 500 of 100–1100.
-    const lineUp: LineUp = {
+    const comparison: Comparison = {
       ...against({ finish: { um: { unknown: true, low: 100, high: 1100 } } }),
       assumptions: { finishExponent: 0.5 },
     };
-    const band = whatItTakesBand(lineUp, { ...ask, attribute: 'finish', target: 2 }, { samples: 2000 });
+    const band = whatItTakesBand(comparison, { ...ask, attribute: 'finish', target: 2 }, { samples: 2000 });
     expect(Math.abs(band.inReach - 0.4)).toBeLessThan(3 * Math.sqrt((0.4 * 0.6) / 2000));
     expect(Math.abs((band.median ?? 0) - 1200)).toBeLessThan(90);
     expect(band.high).toBeLessThanOrEqual(2000);
@@ -69,16 +69,16 @@ describe('a band for what it would take', () => {
 
   it('tells the share in which the edge would break away', () => {
     // At 60 HRC the floor is 5° (common practice, no source): half of 4–6°.
-    const lineUp = against({ angleDeg: { unknown: true, low: 4, high: 6 } });
-    const { belowFloor, inReach } = whatItTakesBand(lineUp, { ...ask, attribute: 'angleDeg' });
+    const comparison = against({ angleDeg: { unknown: true, low: 4, high: 6 } });
+    const { belowFloor, inReach } = whatItTakesBand(comparison, { ...ask, attribute: 'angleDeg' });
     expect(inReach).toBe(1);
     expect(Math.abs(belowFloor - 0.5)).toBeLessThan(3 * Math.sqrt(0.25 / 300));
   });
 
   it('takes in a gauge’s bias and the regression’s residual', () => {
-    const lineUp = against({ hrc: 62, angleDeg: 15 });
-    const plain = { ...lineUp, friction: 0.25, assumptions: { angleExponent: 1.3, residualCv: 0 } };
-    const width = (of: LineUp): number => {
+    const comparison = against({ hrc: 62, angleDeg: 15 });
+    const plain = { ...comparison, friction: 0.25, assumptions: { angleExponent: 1.3, residualCv: 0 } };
+    const width = (of: Comparison): number => {
       const { low, high } = whatItTakesBand(of, { ...ask, attribute: 'angleDeg' });
       return (high ?? NaN) - (low ?? NaN);
     };
@@ -111,7 +111,7 @@ describe('a band for what it would take', () => {
     ['of an angle near the floor', unsure, slim, { attribute: 'angleDeg' }],
     ['of what is never in reach', unsure, curlew, { attribute: 'edgeMm', target: 1e9 }],
   ])('%s is that of the answers on each sample, everything else as it was drawn', (_what, a, b, asked) => {
-    const lineUp: LineUp = {
+    const comparison: Comparison = {
       knives: [{ ...plover, id: 'tern' }, a, b],
       baseline: 'tern',
       gaugeBias: { angleDeg: 0.5, edgeMm: 0.05, hrc: 1 },
@@ -120,13 +120,13 @@ describe('a band for what it would take', () => {
     };
     const question = { ...ask, ...asked };
     const samples = 100;
-    const band = whatItTakesBand(lineUp, question, { samples, seed: 4 });
-    const exact = withAttribute(lineUp, 'plover', asked.attribute, attributeValue(a, asked.attribute));
+    const band = whatItTakesBand(comparison, question, { samples, seed: 4 });
+    const exact = withAttribute(comparison, 'plover', asked.attribute, attributeValue(a, asked.attribute));
     const run = runOf(exact, samples, 4, noMemory);
     const answers = Array.from({ length: samples }, (_, i) => {
       const residual = (k: number): number => at(run.worths.residuals[k] ?? NaN, i);
       const target = (asked.target ?? 1) * Math.exp(residual(2) - residual(1));
-      return whatItTakes(drawnLineUp(lineUp, run, i), { ...question, target });
+      return whatItTakes(drawnComparison(comparison, run, i), { ...question, target });
     });
     const values = answers
       .flatMap(({ value }) => (value === null ? [] : [value]))
@@ -163,8 +163,8 @@ describe('a band for what it would take', () => {
   });
 
   it('refuses what compare refuses', () => {
-    const lineUp = { ...against({}), friction: 3 };
-    expect(() => whatItTakesBand(lineUp, { ...ask, attribute: 'hrc' })).toThrow(
+    const comparison = { ...against({}), friction: 3 };
+    expect(() => whatItTakesBand(comparison, { ...ask, attribute: 'hrc' })).toThrow(
       'friction coefficient 3 is not between 0 and 2',
     );
   });

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { compare } from '../../../src/model/chain/compare.ts';
 import { costOf, type Offer } from '../../../src/model/solve/cost.ts';
 import { exactGrind } from '../../../src/model/quantities.ts';
-import type { Knife, LineUp } from '../../../src/model/types.ts';
+import type { Knife, Comparison } from '../../../src/model/types.ts';
 
 // Invented knives of an invented harbour rigging loft.
 const plover: Knife = {
@@ -16,7 +16,7 @@ const plover: Knife = {
   toughness: 20,
 };
 const avocet: Knife = { ...plover, id: 'avocet', angleDeg: 14, edgeMm: 0.4 };
-const loft: LineUp = { knives: [plover, avocet], baseline: 'avocet' };
+const loft: Comparison = { knives: [plover, avocet], baseline: 'avocet' };
 const ask = (offer: Offer, costs: { minutes?: number; price?: number; removalRateMm3PerMin?: number } = {}) =>
   costOf(loft, { knife: 'plover', against: 'avocet', offer, edgeLengthMm: 100, ...costs });
 const ratioOf = (changed: Partial<Knife>): number => {
@@ -118,8 +118,8 @@ describe('what is gained', () => {
   test('per nothing is no number; of no gain 0; of a loss below 0', () => {
     const free = ask({ kind: 'regrind', angleDeg: 15 }, { minutes: 0, price: 0 });
     expect([free.gainPerMinute, free.gainPerMoney]).toEqual([null, null]);
-    const untold = ask({ kind: 'regrind', angleDeg: 15 });
-    expect([untold.minutes, untold.price, untold.gainPerMinute]).toEqual([null, null, null]);
+    const undescribed = ask({ kind: 'regrind', angleDeg: 15 });
+    expect([undescribed.minutes, undescribed.price, undescribed.gainPerMinute]).toEqual([null, null, null]);
     const same = ask({ kind: 'steel', hrc: 58, carbideVolPercent: { CrC: 4 } }, { price: 100 });
     expect(same.gainPerMoney).toEqual({ log: 0, plain: 0 });
     const worse = ask({ kind: 'regrind', angleDeg: 25 }, { minutes: 5 });

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { explanations, whatItTakesBand } from '../../../src/model/index.ts';
-import type { Knife, LineUp } from '../../../src/model/index.ts';
+import type { Knife, Comparison } from '../../../src/model/index.ts';
 import { exact } from '../knives.ts';
 
 const plain: Knife = {
@@ -12,7 +12,7 @@ const plain: Knife = {
   hrc: 59,
   carbideVolPercent: { CrC: 6 },
 };
-const pair = (change: Partial<Knife>, rest: Partial<LineUp> = exact): LineUp => ({
+const pair = (change: Partial<Knife>, rest: Partial<Comparison> = exact): Comparison => ({
   ...rest,
   knives: [plain, { ...plain, ...change, id: 'dunlin' }],
   baseline: 'plover',
@@ -27,8 +27,8 @@ test('where everything is exact the band is the one answer', () => {
 });
 
 test('a gauge’s common error moves the answer by as much as it may be off, and no further', () => {
-  const lineUp = pair({ edgeMm: { value: 0.3, plusMinus: 0.0001 } });
-  const { low, high } = whatItTakesBand({ ...lineUp, gaugeBias: { edgeMm: 0.02 } }, question, {
+  const comparison = pair({ edgeMm: { value: 0.3, plusMinus: 0.0001 } });
+  const { low, high } = whatItTakesBand({ ...comparison, gaugeBias: { edgeMm: 0.02 } }, question, {
     samples: 300,
   });
   // 90 % of an even spread of ±0.02 mm is ±0.018.
@@ -38,8 +38,8 @@ test('a gauge’s common error moves the answer by as much as it may be off, and
 });
 
 test('a grain size is explained within its own ±, and a carbide of nothing has no ratio to move by', () => {
-  const lineUp = pair({ finish: { um: { value: 40, plusMinus: 8 } }, carbideVolPercent: {} });
-  const found = explanations(lineUp, { knife: 'dunlin', against: 'plover', ratio: 0.8 });
+  const comparison = pair({ finish: { um: { value: 40, plusMinus: 8 } }, carbideVolPercent: {} });
+  const found = explanations(comparison, { knife: 'dunlin', against: 'plover', ratio: 0.8 });
   const finish = found.find(({ knife, attribute }) => knife === 'dunlin' && attribute === 'finish');
   expect(finish?.from).toBe(40);
   expect(finish?.withinStated).toBe(finish?.to !== null && Math.abs((finish?.to ?? 0) - 40) <= 8);

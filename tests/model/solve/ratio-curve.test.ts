@@ -4,7 +4,7 @@ import type { SolvableAttribute } from '../../../src/model/index.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
 import { loft } from '../../comparison/entries.ts';
 
-const { lineUp } = sceneOf(loft());
+const { comparison } = sceneOf(loft());
 
 const spans: [SolvableAttribute, number[]][] = [
   ['angleDeg', [8, 14, 21, 30]],
@@ -14,9 +14,9 @@ const spans: [SolvableAttribute, number[]][] = [
 ];
 
 test.each(spans)('over %s it gives what the whole comparison gives for each value', (attribute, values) => {
-  const curve = ratioCurve(lineUp, { knife: 'plover', against: 'dunlin', attribute, values });
+  const curve = ratioCurve(comparison, { knife: 'plover', against: 'dunlin', attribute, values });
   values.forEach((value, index) => {
-    const { rows } = compare(withAttribute(lineUp, 'plover', attribute, value));
+    const { rows } = compare(withAttribute(comparison, 'plover', attribute, value));
     const of = (id: string) => rows.find(({ knife }) => knife === id)?.product ?? Number.NaN;
     expect(curve[index]).toBeCloseTo(of('plover') / of('dunlin'), 10);
   });
@@ -24,6 +24,8 @@ test.each(spans)('over %s it gives what the whole comparison gives for each valu
 
 test('a value the model refuses has no ratio, and the others keep theirs', () => {
   const question = { knife: 'plover', against: 'dunlin', attribute: 'edgeMm', values: [0.3, 50] } as const;
-  expect(ratioCurve(lineUp, question)).toEqual([expect.any(Number), null]);
-  expect(() => ratioCurve(lineUp, { ...question, knife: 'heron' })).toThrow(/heron is not among the knives/);
+  expect(ratioCurve(comparison, question)).toEqual([expect.any(Number), null]);
+  expect(() => ratioCurve(comparison, { ...question, knife: 'heron' })).toThrow(
+    /heron is not among the knives/,
+  );
 });

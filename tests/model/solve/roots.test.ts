@@ -19,7 +19,7 @@ const steps = (low: number, high: number, seams: number[] = []): Search => ({
 const ratios = (low: number, high: number): Search => ({ low, high, ratio: true, seams: [] });
 
 /** To the last digits: a root of a gap is closed as far as numbers go. */
-const close = (found: number | null, root: number): void => {
+const careful = (found: number | null, root: number): void => {
   expect(Math.abs((found ?? NaN) - root)).toBeLessThan(4e-15 * Math.max(1, Math.abs(root)));
 };
 
@@ -38,7 +38,7 @@ describe('a root', () => {
   ])('%s is closed to the last digits', (_what, short, low, high, root) => {
     for (const from of [low, (low + high) / 2, high])
       for (const search of [steps(low, high), ratios(Math.max(low, 0.01), high)])
-        close(nearestRoot(gapOf(short), Math.max(from, search.low), search), root);
+        careful(nearestRoot(gapOf(short), Math.max(from, search.low), search), root);
   });
 
   /** How often a function is looked at before its root is found. */
@@ -114,10 +114,10 @@ describe('a root', () => {
   test('nearest by difference, or by ratio where equal ratios are natural', () => {
     // Roots at 1 and 7: from 3.5 the first is nearer by difference, the second by ratio.
     const gap = gapOf((x) => (x - 1) * (x - 7));
-    close(nearestRoot(gap, 3.5, steps(0.5, 20)), 1);
-    close(nearestRoot(gap, 3.5, ratios(0.5, 20)), 7);
-    close(nearestRoot(gap, 4.5, steps(0.5, 20)), 7);
-    close(nearestRoot(gap, 2, ratios(0.5, 20)), 1);
+    careful(nearestRoot(gap, 3.5, steps(0.5, 20)), 1);
+    careful(nearestRoot(gap, 3.5, ratios(0.5, 20)), 7);
+    careful(nearestRoot(gap, 4.5, steps(0.5, 20)), 7);
+    careful(nearestRoot(gap, 2, ratios(0.5, 20)), 1);
   });
 
   test('of many is the nearest, wherever one begins', () => {
@@ -128,7 +128,7 @@ describe('a root', () => {
         (root) => root >= 2 && root <= 10,
       );
       const nearest = roots.toSorted((a, b) => Math.abs(a - from) - Math.abs(b - from))[0] ?? NaN;
-      close(
+      careful(
         nearestRoot(
           gapOf((x) => Math.cos(8 * x)),
           from,
@@ -206,23 +206,23 @@ describe('two roots within one part of the range', () => {
   test.each([5.1, 5.25, 3.217, 8.9])('about %f are found by their turn', (at) => {
     for (const sign of [1, -1]) {
       const gap = gapOf((x) => sign * dip(at)(x));
-      close(nearestRoot(gap, 9.9, steps(0, 10)), at + 0.02);
-      close(nearestRoot(gap, 0.1, steps(0, 10)), at - 0.02);
+      careful(nearestRoot(gap, 9.9, steps(0, 10)), at + 0.02);
+      careful(nearestRoot(gap, 0.1, steps(0, 10)), at - 0.02);
     }
   });
 
   test('about 5.25 are found however the range is cut', () => {
     // Parts of 8/24, and of a ratio of 10^(1/12) = 1.21: wider both than the 0.04 of the dip.
     for (const search of [steps(2, 10), ratios(0.1, 10)]) {
-      close(nearestRoot(gapOf(dip(5.25)), 9.9, search), 5.27);
-      close(nearestRoot(gapOf(dip(5.25)), 2.1, search), 5.23);
+      careful(nearestRoot(gapOf(dip(5.25)), 9.9, search), 5.27);
+      careful(nearestRoot(gapOf(dip(5.25)), 2.1, search), 5.23);
     }
   });
 
   test.each([0.05, 9.95])('in the outermost part, about %f, too', (at) => {
     const gap = gapOf(dip(at));
-    close(nearestRoot(gap, 9.999, steps(0, 10)), at + 0.02);
-    close(nearestRoot(gap, 0.001, steps(0, 10)), at - 0.02);
+    careful(nearestRoot(gap, 9.999, steps(0, 10)), at + 0.02);
+    careful(nearestRoot(gap, 0.001, steps(0, 10)), at - 0.02);
   });
 
   test('a turn that only just does not reach the target is none', () => {
@@ -272,7 +272,7 @@ describe('where the gap jumps', () => {
   test('roots hard by a seam are found, on either side', () => {
     for (const root of [5.1 - 1e-9, 5.1 + 1e-9]) {
       const short = (x: number): number => (x < 5.1 === root < 5.1 ? x - root : 3);
-      close(
+      careful(
         nearestRoot(
           gapOf(short, (x) => x < 5.1),
           2,
@@ -295,7 +295,7 @@ describe('where the gap jumps', () => {
       (x) => (x <= 6 ? x - 6 : 2),
       (x) => x <= 6,
     );
-    close(nearestRoot(up, 2, steps(0, 10, [6])), 6);
+    careful(nearestRoot(up, 2, steps(0, 10, [6])), 6);
     // It is looked at from both sides as closely as numbers lie.
     const looks: number[] = [];
     nearestRoot(
@@ -329,7 +329,7 @@ describe('where the gap jumps', () => {
   test('where the model refuses, roots up to there are found, and none beyond', () => {
     const refused = (x: number) => (x > 3.3 && x < 7.7 ? null : true);
     for (const root of [3.3 - 1e-7, 7.7 + 1e-7, 1.2, 9.1])
-      close(
+      careful(
         nearestRoot(
           gapOf((x) => x - root, refused),
           root < 5 ? 0.1 : 9.9,
@@ -354,7 +354,7 @@ describe('where the gap jumps', () => {
       ),
     ).toBeNull();
     // Nor does it matter that the present itself is refused.
-    close(
+    careful(
       nearestRoot(
         gapOf((x) => x - 9.1, refused),
         5,

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { compare } from '../../../src/model/chain/compare.ts';
 import { whatItTakes } from '../../../src/model/solve/what-it-takes.ts';
 import { withAttribute, type SolvableAttribute } from '../../../src/model/solve/attributes.ts';
-import type { Knife, LineUp } from '../../../src/model/types.ts';
+import type { Knife, Comparison } from '../../../src/model/types.ts';
 
 // Invented knives of an invented harbour rigging loft.
 const plover: Knife = {
@@ -23,10 +23,10 @@ const curlew: Knife = {
   hrc: 60,
   carbideVolPercent: { CrC: 8 },
 };
-const loft: LineUp = { knives: [plover, curlew], baseline: 'plover' };
+const loft: Comparison = { knives: [plover, curlew], baseline: 'plover' };
 const ATTRIBUTES = ['angleDeg', 'edgeMm', 'finish', 'hrc'] as const;
 
-const put = (attribute: SolvableAttribute, value: number, knife = 'plover'): LineUp => ({
+const put = (attribute: SolvableAttribute, value: number, knife = 'plover'): Comparison => ({
   ...loft,
   knives: loft.knives.map((k) =>
     k.id === knife
@@ -34,8 +34,8 @@ const put = (attribute: SolvableAttribute, value: number, knife = 'plover'): Lin
       : k,
   ),
 });
-const ratio = (lineUp: LineUp, a: string, b: string): number => {
-  const { rows } = compare(lineUp);
+const ratio = (comparison: Comparison, a: string, b: string): number => {
+  const { rows } = compare(comparison);
   const product = (id: string): number => rows.find((row) => row.knife === id)?.product ?? NaN;
   return product(a) / product(b);
 };
@@ -92,8 +92,8 @@ describe('what it would take', () => {
   it('solves a microbevel only where there is one', () => {
     const ask = { knife: 'plover', against: 'curlew', attribute: 'microbevelAngleDeg' } as const;
     expect(() => whatItTakes(loft, ask)).toThrow('the knife has no microbevel');
-    const lineUp = { ...loft, knives: [{ ...plover, angleDeg: 12, microbevelAngleDeg: 25 }, curlew] };
-    const { value } = whatItTakes(lineUp, ask);
+    const comparison = { ...loft, knives: [{ ...plover, angleDeg: 12, microbevelAngleDeg: 25 }, curlew] };
+    const { value } = whatItTakes(comparison, ask);
     if (value !== null) expect(value).toBeGreaterThanOrEqual(12);
   });
 
@@ -136,7 +136,7 @@ describe('every attribute, over lines-up of several knives', () => {
     });
   const attributes = [...ATTRIBUTES, 'microbevelAngleDeg', 'grindHeightMm', 'carbide'] as const;
   const threeKnives = fc.record({
-    lineUp: fc.record({
+    comparison: fc.record({
       knives: fc.tuple(knife('plover'), knife('dunlin'), knife('avocet')),
       baseline: fc.constantFrom('plover', 'dunlin', 'avocet'),
     }),
@@ -144,9 +144,9 @@ describe('every attribute, over lines-up of several knives', () => {
   });
 
   /** ln of ratio over target at a value, and which terms stand; null where refused. */
-  const standing = (lineUp: LineUp, attribute: SolvableAttribute, value: number, target: number) => {
+  const standing = (comparison: Comparison, attribute: SolvableAttribute, value: number, target: number) => {
     try {
-      const { rows } = compare(withAttribute(lineUp, 'plover', attribute, value));
+      const { rows } = compare(withAttribute(comparison, 'plover', attribute, value));
       const row = (id: string) => rows.find((found) => found.knife === id);
       const [a, b] = [row('plover'), row('dunlin')];
       const law = JSON.stringify([a?.complete, b?.complete]);
@@ -161,16 +161,16 @@ describe('every attribute, over lines-up of several knives', () => {
   it.each(attributes)('%s', (attribute) => {
     let [reached, missed] = [0, 0];
     fc.assert(
-      fc.property(threeKnives, ({ lineUp, target }) => {
+      fc.property(threeKnives, ({ comparison, target }) => {
         const question = { knife: 'plover', against: 'dunlin', attribute, target };
-        const { value } = whatItTakes(lineUp, question);
-        const [plover] = lineUp.knives;
+        const { value } = whatItTakes(comparison, question);
+        const [plover] = comparison.knives;
         const present = { ...plover, finish: plover.finish.um, grindHeightMm: plover.grind.heightMm };
         const carbide = plover.carbideVolPercent.CrC + plover.carbideVolPercent.MC;
-        const now = standing(lineUp, attribute, { ...present, carbide }[attribute], target);
+        const now = standing(comparison, attribute, { ...present, carbide }[attribute], target);
         if (value !== null) {
           reached += 1;
-          const there = standing(lineUp, attribute, value, target);
+          const there = standing(comparison, attribute, value, target);
           expect(Math.abs(there?.short ?? NaN)).toBeLessThan(1e-9);
           expect(there?.law).toBe(now?.law);
           return;
@@ -187,7 +187,7 @@ describe('every attribute, over lines-up of several knives', () => {
           carbide: { low: 0, high: 60 },
         }[attribute];
         const scan = Array.from({ length: 80 }, (_, i) => low + ((high - low) * (i + 0.5) ** 2) / 80 ** 2);
-        const seen = scan.map((at) => standing(lineUp, attribute, at, target));
+        const seen = scan.map((at) => standing(comparison, attribute, at, target));
         seen.forEach((here, i) => {
           const before = seen[i - 1];
           if (!here || !before || here.law !== now?.law || before.law !== now.law) return;
@@ -231,7 +231,7 @@ describe('every attribute, over lines-up of several knives', () => {
   });
 
   it('says when a hardness lies outside the published regression', () => {
-    const alike: LineUp = { knives: [plover, { ...plover, id: 'curlew' }], baseline: 'plover' };
+    const alike: Comparison = { knives: [plover, { ...plover, id: 'curlew' }], baseline: 'plover' };
     const ask = { knife: 'plover', against: 'curlew', attribute: 'hrc' } as const;
     // The assumed exponent on HV, 1.2, done again here: 300 HV and 653 HV by the closed form of ASTM E140.
     const target = (300 / 653.190476) ** 1.2;
@@ -244,9 +244,9 @@ describe('every attribute, over lines-up of several knives', () => {
   it('says when a softer steel would no longer carry the edge', () => {
     // tan 5°·√(697/HV) common practice, no source: at 5.4° the floor is passed at 598 HV, about 55 HRC.
     const slim: Knife = { ...plover, angleDeg: 5.4 };
-    const lineUp: LineUp = { knives: [slim, { ...slim, id: 'curlew' }], baseline: 'plover' };
+    const comparison: Comparison = { knives: [slim, { ...slim, id: 'curlew' }], baseline: 'plover' };
     const ask = { knife: 'plover', against: 'curlew', attribute: 'hrc' } as const;
-    const target = ratio(withAttribute(lineUp, 'plover', 'hrc', 53), 'plover', 'curlew');
-    expect(whatItTakes(lineUp, { ...ask, target })).toMatchObject({ note: 'below the floor' });
+    const target = ratio(withAttribute(comparison, 'plover', 'hrc', 53), 'plover', 'curlew');
+    expect(whatItTakes(comparison, { ...ask, target })).toMatchObject({ note: 'below the floor' });
   });
 });

@@ -12,7 +12,7 @@ const results = fc.oneof(
       fc.array(fc.double({ min: 0, max: 1e-3, noNaN: true }), { minLength: 100, maxLength: 300 }),
       fc.double({ noNaN: true, noDefaultInfinity: true }),
     )
-    .map(([close, far]) => [far, ...close]),
+    .map(([careful, far]) => [far, ...careful]),
 );
 
 /** Where two zeros stand among each other does not matter. */

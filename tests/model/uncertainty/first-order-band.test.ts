@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { compare, firstOrderBand, predict } from '../../../src/model/index.ts';
-import type { Knife, LineUp, Quantity } from '../../../src/model/index.ts';
+import type { Knife, Comparison, Quantity } from '../../../src/model/index.ts';
 
 const known = {
   finish: { um: 15 },
@@ -14,7 +14,11 @@ const fixed = {
   hardnessExponent: 1.2,
   residualCv: 0,
 };
-const pair = (angleDeg: Quantity, edgeMm: Quantity, assumptions: LineUp['assumptions'] = fixed): LineUp => ({
+const pair = (
+  angleDeg: Quantity,
+  edgeMm: Quantity,
+  assumptions: Comparison['assumptions'] = fixed,
+): Comparison => ({
   knives: [
     { ...known, id: 'a', angleDeg: 20, edgeMm: 0.5, hrc: 58 },
     { ...known, id: 'b', angleDeg, edgeMm, hrc: 60 },
@@ -25,29 +29,29 @@ const pair = (angleDeg: Quantity, edgeMm: Quantity, assumptions: LineUp['assumpt
 });
 
 test('all known and all assumptions fixed, the band is the close value', () => {
-  const lineUp = pair(14, 0.3);
-  const { low, high, logSd } = firstOrderBand(lineUp, 'b');
+  const comparison = pair(14, 0.3);
+  const { low, high, logSd } = firstOrderBand(comparison, 'b');
   expect(logSd).toBe(0);
   expect(low).toBe(high);
-  expect(predict(lineUp, { samples: 200, seed: 1 })[1]).toMatchObject({ low, median: low, high });
+  expect(predict(comparison, { samples: 200, seed: 1 })[1]).toMatchObject({ low, median: low, high });
 });
 
 // The published line at 60 HRC, 5 vol % of chromium carbide and 30° included: −157 + 15.8·60 − 17.8·30 + 11.2·5 = 313 mm.
 test('hardness alone: 15.8 mm of card a point, by hand', () => {
-  const lineUp = pair(14, 0.3);
-  const knives = lineUp.knives.map((knife) =>
+  const comparison = pair(14, 0.3);
+  const knives = comparison.knives.map((knife) =>
     knife.id === 'b' ? { ...knife, hrc: { value: 60, plusMinus: 1 } } : knife,
   );
-  const { logSd, sensitivities } = firstOrderBand({ ...lineUp, knives }, 'b');
+  const { logSd, sensitivities } = firstOrderBand({ ...comparison, knives }, 'b');
   expect(sensitivities.map(({ name }) => name)).toEqual(['hrc']);
   expect(logSd).toBeCloseTo(15.8 / 313 / Math.sqrt(3), 6);
 });
 
 test('within 2 % of the sampling where the ± are small, and parted where they are not', () => {
   const width = ({ low, high }: { low: number; high: number }) => Math.log(high / low);
-  const both = (lineUp: LineUp) => ({
-    line: width(firstOrderBand(lineUp, 'b')),
-    sampled: width(predict(lineUp, { samples: 200_000, seed: 3 })[1] ?? { low: 1, high: 1 }),
+  const both = (comparison: Comparison) => ({
+    line: width(firstOrderBand(comparison, 'b')),
+    sampled: width(predict(comparison, { samples: 200_000, seed: 3 })[1] ?? { low: 1, high: 1 }),
   });
   const normal = (value: number, plusMinus: number): Quantity => ({ value, plusMinus, shape: 'normal' });
   const small = both(pair(normal(14, 0.4), normal(0.3, 0.01)));
@@ -61,11 +65,11 @@ test.each([
   [68, 67.995],
   [20, 20.005],
 ])('at %d HRC, where what the model takes ends, the slope is that of the side there is', (end, inside) => {
-  const lineUp = pair(14, 0.3);
+  const comparison = pair(14, 0.3);
   const slopeAt = (value: number) => {
     const hrc = { value, plusMinus: 1 };
-    const knives = lineUp.knives.map((knife) => (knife.id === 'b' ? { ...knife, hrc } : knife));
-    return firstOrderBand({ ...lineUp, knives }, 'b').logSd;
+    const knives = comparison.knives.map((knife) => (knife.id === 'b' ? { ...knife, hrc } : knife));
+    return firstOrderBand({ ...comparison, knives }, 'b').logSd;
   };
   expect(slopeAt(inside)).toBeGreaterThan(0);
   expect(Math.abs(slopeAt(end) / slopeAt(inside) - 1)).toBeLessThan(1e-3);
@@ -90,24 +94,24 @@ test('every slope is that of compare, by knife, with the standard uncertainty of
     carbideVolPercent: { CrC: 5, MC: { value: 2, plusMinus: 1 } },
   };
   const c: Knife = { ...known, id: 'c', angleDeg: { value: 30, plusMinus: 9 }, edgeMm: 0.4, hrc: 59 };
-  const lineUp: LineUp = { knives: [a, b, c], baseline: 'a', assumptions: { residualCv: 0 } };
-  const logRatio = (of: LineUp): number =>
+  const comparison: Comparison = { knives: [a, b, c], baseline: 'a', assumptions: { residualCv: 0 } };
+  const logRatio = (of: Comparison): number =>
     Math.log(compare(of).rows.find(({ knife }) => knife === 'b')?.product ?? NaN);
-  const slope = (at: (value: number) => LineUp, middle: number): number => {
+  const slope = (at: (value: number) => Comparison, middle: number): number => {
     const step = 1e-4 * middle;
     return (logRatio(at(middle + step)) - logRatio(at(middle - step))) / (2 * step);
   };
   const change =
     (id: string, of: (value: number) => Partial<Knife>) =>
-    (value: number): LineUp => ({
-      ...lineUp,
-      knives: lineUp.knives.map((knife) => (knife.id === id ? { ...knife, ...of(value) } : knife)),
+    (value: number): Comparison => ({
+      ...comparison,
+      knives: comparison.knives.map((knife) => (knife.id === id ? { ...knife, ...of(value) } : knife)),
     });
   const assume =
     (name: string) =>
-    (value: number): LineUp => ({
-      ...lineUp,
-      assumptions: { ...lineUp.assumptions, [name]: value },
+    (value: number): Comparison => ({
+      ...comparison,
+      assumptions: { ...comparison.assumptions, [name]: value },
     });
   // Standard deviations of half width h: h/√3, h/√6 and h/1.96 (JCGM 100, 4.3.4, 4.3.7, 4.3.9); of a lopsided triangle
   // √((a² + b² + c² − ab − ac − bc)/18).
@@ -168,12 +172,12 @@ test('every slope is that of compare, by knife, with the standard uncertainty of
         2,
       ),
     ],
-    [null, 'friction', triangle(0.1, 0.25, 0.4), slope((friction) => ({ ...lineUp, friction }), 0.25)],
+    [null, 'friction', triangle(0.1, 0.25, 0.4), slope((friction) => ({ ...comparison, friction }), 0.25)],
     [null, 'angleExponent', triangle(1, 1.3, 1.8), slope(assume('angleExponent'), 1.3)],
     [null, 'thicknessExponent', triangle(0.2, 0.5, 1), slope(assume('thicknessExponent'), 0.5)],
     [null, 'finishExponent', triangle(0, 0.3, 0.7), slope(assume('finishExponent'), 0.3)],
   ];
-  const { sensitivities, logSd, low, high } = firstOrderBand(lineUp, 'b');
+  const { sensitivities, logSd, low, high } = firstOrderBand(comparison, 'b');
   // Nothing of the third knife, whose angle moves no ratio of the two; nothing of what is known.
   expect(sensitivities.map(({ knife, name }) => [knife, name])).toEqual(
     expected.map(([knife, name]) => [knife, name]),
@@ -185,12 +189,12 @@ test('every slope is that of compare, by knife, with the standard uncertainty of
   expect(logSd).toBeCloseTo(Math.hypot(...expected.map(([, , u, by]) => u * by)), 4);
   // 90 % of a normal lies within 1.644854 standard deviations (standard tables).
   expect(Math.log(high / low) / (2 * 1.644854 * logSd)).toBeCloseTo(1, 9);
-  expect(Math.log(high * low) / 2).toBeCloseTo(logRatio(lineUp), 12);
+  expect(Math.log(high * low) / 2).toBeCloseTo(logRatio(comparison), 12);
 });
 
 test('a residual is its size for either steel, and none between knives of one steel', () => {
-  const lineUp = pair(14, 0.3, { ...fixed, residualCv: 0.1 });
-  const { sensitivities, logSd } = firstOrderBand(lineUp, 'b');
+  const comparison = pair(14, 0.3, { ...fixed, residualCv: 0.1 });
+  const { sensitivities, logSd } = firstOrderBand(comparison, 'b');
   expect(sensitivities.map(({ knife, name, u }) => [knife, name, u])).toEqual([
     ['a', 'residual', 1],
     ['b', 'residual', 1],
@@ -200,7 +204,7 @@ test('a residual is its size for either steel, and none between knives of one st
     expect.closeTo(0.1, 9),
   ]);
   expect(logSd).toBeCloseTo(0.1 * Math.SQRT2, 9);
-  const alike = { ...lineUp, knives: lineUp.knives.map((knife) => ({ ...knife, hrc: 58 })) };
+  const alike = { ...comparison, knives: comparison.knives.map((knife) => ({ ...knife, hrc: 58 })) };
   expect(firstOrderBand(alike, 'b')).toMatchObject({ logSd: 0, sensitivities: [] });
 });
 

@@ -8,7 +8,7 @@ import {
   valuesAt,
   type Spread,
 } from '../../../src/model/uncertainty/sampling.ts';
-import type { Knife, LineUp } from '../../../src/model/types.ts';
+import type { Knife, Comparison } from '../../../src/model/types.ts';
 import { exact, plover } from '../knives.ts';
 
 const curlew: Knife = {
@@ -20,10 +20,10 @@ const curlew: Knife = {
   hrc: { unknown: true, low: 58, high: 62 },
   carbideVolPercent: { CrC: 8, MC: { value: 3, plusMinus: 1 } },
 };
-const loft: LineUp = { knives: [plover, curlew], baseline: 'plover' };
-const named = (lineUp: LineUp, speaks = true): Record<string, Spread> =>
+const loft: Comparison = { knives: [plover, curlew], baseline: 'plover' };
+const named = (comparison: Comparison, speaks = true): Record<string, Spread> =>
   Object.fromEntries(
-    inputsOf(lineUp, speaks).map(({ knife, name, spread }) => [`${knife ?? ''}/${name}`, spread]),
+    inputsOf(comparison, speaks).map(({ knife, name, spread }) => [`${knife ?? ''}/${name}`, spread]),
   );
 const anything = { low: -Infinity, high: Infinity };
 
@@ -101,8 +101,8 @@ describe('the inputs of a line-up', () => {
   });
 
   test('have no residual where the regression is silent or has none', () => {
-    const residuals = (lineUp: LineUp, speaks: boolean) =>
-      inputsOf(lineUp, speaks)
+    const residuals = (comparison: Comparison, speaks: boolean) =>
+      inputsOf(comparison, speaks)
         .filter(({ name }) => name === 'residual')
         .map(({ knife, spread }) => [knife, spread.shape, spread.middle, spread.high]);
     // A standard normal draw: its 95 % half width is 1.959964 standard deviations.
@@ -119,7 +119,7 @@ describe('the inputs of a line-up', () => {
 });
 
 describe('a gauge', () => {
-  const biased: LineUp = { ...loft, gaugeBias: { angleDeg: 0.5, hrc: 1 } };
+  const biased: Comparison = { ...loft, gaugeBias: { angleDeg: 0.5, hrc: 1 } };
 
   test('is an input of its own, even about 0, and sets the readings free', () => {
     const of = named(biased);
@@ -150,7 +150,7 @@ describe('a gauge', () => {
     expect(gaugeOf({ ...loft, gaugeBias: { angleDeg: 0 } }, 'angleDeg', 20)).toBeNull();
   });
 
-  test.each<[LineUp['gaugeBias'], string]>([
+  test.each<[Comparison['gaugeBias'], string]>([
     [{ angleDeg: -0.1 }, 'gauge bias of edge angle ± -0.1° is not between 0 and 45°'],
     [{ angleDeg: 45.1 }, 'gauge bias of edge angle ± 45.1° is not between 0 and 45°'],
     [{ edgeMm: NaN }, 'gauge bias of thickness behind the edge ± NaN mm is not between 0 and 20 mm'],

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { compare } from '../../../src/model/chain/compare.ts';
-import type { Knife, LineUp } from '../../../src/model/types.ts';
+import type { Knife, Comparison } from '../../../src/model/types.ts';
 import { predict } from '../../../src/model/uncertainty/predict.ts';
 import { exact as fixed } from '../knives.ts';
 
@@ -22,7 +22,7 @@ const curlew: Knife = {
   hrc: 61,
   carbideVolPercent: { CrC: 8, MC: 3 },
 };
-const loft = (a: Knife = curlew, b: Knife = plover, more: Partial<LineUp> = fixed): LineUp => ({
+const loft = (a: Knife = curlew, b: Knife = plover, more: Partial<Comparison> = fixed): Comparison => ({
   knives: [b, a],
   baseline: b.id,
   ...more,
@@ -38,8 +38,8 @@ const within = (value: number, plusMinus: number) => ({ value, plusMinus });
 describe('a prediction', () => {
   it('collapses to the close value where nothing varies', () => {
     const exact = of(compare(loft()).rows, 'curlew').product;
-    for (const lineUp of [loft(), loft({ ...curlew, angleDeg: within(14, 0), hrc: within(61, 0) })]) {
-      const { low, median, high, beatsBaseline, variance, redrawn } = of(predict(lineUp, run), 'curlew');
+    for (const comparison of [loft(), loft({ ...curlew, angleDeg: within(14, 0), hrc: within(61, 0) })]) {
+      const { low, median, high, beatsBaseline, variance, redrawn } = of(predict(comparison, run), 'curlew');
       for (const value of [low, median, high]) expect(value / exact).toBeCloseTo(1, 12);
       expect(beatsBaseline).toBe(1);
       expect(variance).toEqual({});
@@ -54,13 +54,13 @@ describe('a prediction', () => {
       finish: { scale: 'JIS', grit: 1000 },
       hrc: 49,
     };
-    for (const lineUp of [
+    for (const comparison of [
       loft(awkward),
       loft(awkward, plover, { ...fixed, slicePush: 3, contactDepthMm: 12 }),
     ]) {
-      const exact = of(compare(lineUp).rows, 'curlew');
+      const exact = of(compare(comparison).rows, 'curlew');
       expect(exact.complete).toBe(false);
-      expect(of(predict(lineUp, { samples: 100, seed: 1 }), 'curlew').median / exact.product).toBeCloseTo(
+      expect(of(predict(comparison, { samples: 100, seed: 1 }), 'curlew').median / exact.product).toBeCloseTo(
         1,
         12,
       );
@@ -70,14 +70,14 @@ describe('a prediction', () => {
   });
 
   it('is the same for the same seed and another for another', () => {
-    const lineUp = loft({ ...curlew, angleDeg: within(14, 2) }, plover, {});
-    expect(predict(lineUp, run)).toEqual(predict(lineUp, run));
-    expect(predict(lineUp, { ...run, seed: 8 })).not.toEqual(predict(lineUp, run));
+    const comparison = loft({ ...curlew, angleDeg: within(14, 2) }, plover, {});
+    expect(predict(comparison, run)).toEqual(predict(comparison, run));
+    expect(predict(comparison, { ...run, seed: 8 })).not.toEqual(predict(comparison, run));
   });
 
   it('holds the baseline at exactly one, whatever varies', () => {
-    const lineUp = loft(curlew, { ...plover, angleDeg: within(20, 3), hrc: within(58, 1) }, {});
-    expect(of(predict(lineUp, run), 'plover')).toMatchObject({
+    const comparison = loft(curlew, { ...plover, angleDeg: within(20, 3), hrc: within(58, 1) }, {});
+    expect(of(predict(comparison, run), 'plover')).toMatchObject({
       low: 1,
       median: 1,
       high: 1,
@@ -88,10 +88,10 @@ describe('a prediction', () => {
 
   it('puts the 90 % points of one uniform input where that input has its own', () => {
     // The ratio falls as the angle grows, so its 5 % point is that of the angle's 95 % point, 14 + 0.9·2.
-    const lineUp = loft({ ...curlew, angleDeg: within(14, 2) });
+    const comparison = loft({ ...curlew, angleDeg: within(14, 2) });
     const at = (angleDeg: number): number =>
       of(compare(loft({ ...curlew, angleDeg })).rows, 'curlew').product;
-    const { low, median, high, variance } = of(predict(lineUp, { samples: 20_000, seed: 1 }), 'curlew');
+    const { low, median, high, variance } = of(predict(comparison, { samples: 20_000, seed: 1 }), 'curlew');
     expect(Math.abs(low / at(15.8) - 1)).toBeLessThan(0.005);
     expect(Math.abs(median / at(14) - 1)).toBeLessThan(0.01);
     expect(Math.abs(high / at(12.2) - 1)).toBeLessThan(0.005);
@@ -99,8 +99,11 @@ describe('a prediction', () => {
   });
 
   it('draws the disputed parameters once for all knives: two equal knives stay equal', () => {
-    const lineUp: LineUp = { knives: [plover, curlew, { ...curlew, id: 'avocet' }], baseline: 'plover' };
-    const rows = predict(lineUp, run);
+    const comparison: Comparison = {
+      knives: [plover, curlew, { ...curlew, id: 'avocet' }],
+      baseline: 'plover',
+    };
+    const rows = predict(comparison, run);
     expect(of(rows, 'avocet')).toEqual({ ...of(rows, 'curlew'), knife: 'avocet' });
     const level = predict(loft({ ...plover, id: 'dunlin' }, plover, {}), run);
     expect(of(level, 'dunlin')).toMatchObject({ low: 1, high: 1, beatsBaseline: 0 });
@@ -121,12 +124,12 @@ describe('a prediction', () => {
   });
 
   it('gives the baseline, the knife and the shared parameters each their own share', () => {
-    const lineUp = loft(
+    const comparison = loft(
       { ...curlew, edgeMm: within(0.3, 0.05), carbideVolPercent: { CrC: within(8, 2), MC: 3 } },
       { ...plover, angleDeg: within(20, 4) },
       { ...fixed, friction: { value: 0.25, plusMinus: 0.1 } },
     );
-    const { variance } = of(predict(lineUp, { samples: 20_000, seed: 2 }), 'curlew');
+    const { variance } = of(predict(comparison, { samples: 20_000, seed: 2 }), 'curlew');
     expect(Object.keys(variance).sort()).toEqual(
       ['baseline.angleDeg', 'carbideVolPercent.CrC', 'edgeMm', 'friction', 'together'].sort(),
     );
@@ -145,8 +148,8 @@ describe('a prediction', () => {
   });
 
   it('redraws and counts what the model does not accept', () => {
-    const lineUp = loft({ ...curlew, angleDeg: within(5, 3) });
-    const { redrawn, high } = of(predict(lineUp, run), 'curlew');
+    const comparison = loft({ ...curlew, angleDeg: within(5, 3) });
+    const { redrawn, high } = of(predict(comparison, run), 'curlew');
     expect(redrawn).toBeGreaterThan(500);
     expect(high).toBeLessThanOrEqual(of(compare(loft({ ...curlew, angleDeg: 4 })).rows, 'curlew').product);
     // An edge that may be drawn thicker than its spine: two inputs that do not fit each other.

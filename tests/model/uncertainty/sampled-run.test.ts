@@ -2,10 +2,10 @@ import { describe, expect, test } from 'vitest';
 import { drawName, drawnFrom, MOST_ATTEMPTS, redraw } from '../../../src/model/uncertainty/drawn.ts';
 import type { Input } from '../../../src/model/uncertainty/inputs.ts';
 import { createMemory, noMemory } from '../../../src/model/uncertainty/memory.ts';
-import { fillEven, namedPlaces, uniformStream, xoshiro128 } from '../../../src/model/statistics/random.ts';
+import { drawUniform, namedPlaces, uniformStream, xoshiro128 } from '../../../src/model/statistics/random.ts';
 import { readerOf, runOf } from '../../../src/model/uncertainty/sampled-run.ts';
 import { spreadOf, valueAt, valuesAt } from '../../../src/model/uncertainty/sampling.ts';
-import type { Knife, LineUp } from '../../../src/model/types.ts';
+import type { Knife, Comparison } from '../../../src/model/types.ts';
 import { exact, plover } from '../knives.ts';
 
 const input = (value: number, plusMinus: number, low: number, high: number): Input => ({
@@ -13,7 +13,7 @@ const input = (value: number, plusMinus: number, low: number, high: number): Inp
   name: 'angleDeg',
   spread: spreadOf({ value, plusMinus }, { low, high }),
 });
-const even = fillEven(4, 'a name', new Float64Array(500));
+const even = drawUniform(4, 'a name', new Float64Array(500));
 
 describe('an input drawn', () => {
   test('goes by its knife and its name, what all share by its name alone', () => {
@@ -86,7 +86,7 @@ const thick: Knife = {
   edgeMm: within(2.5, 0.5),
   grind: { ...plover.grind, spineMm: 2.8 },
 };
-const misfit: LineUp = {
+const misfit: Comparison = {
   knives: [
     { ...plover, angleDeg: within(20, 2) },
     { ...thick, angleDeg: within(15, 2) },
@@ -115,7 +115,7 @@ describe('a run', () => {
         expect(all).toEqual([of.spread.middle]);
         return;
       }
-      const first = fillEven(6, drawName(of), new Float64Array(samples));
+      const first = drawUniform(6, drawName(of), new Float64Array(samples));
       let moved = 0;
       first.forEach((u, i) => {
         expect((values as Float64Array)[i]).toBe(valueAt(of.spread, kept?.[i] ?? NaN));
@@ -135,7 +135,7 @@ describe('a run', () => {
 
   test('of measures that cannot fit is refused, and says how often it was tried', () => {
     // One gauge read high for both would leave the regression above, read low below.
-    const never: LineUp = {
+    const never: Comparison = {
       knives: [
         { ...plover, hrc: 66 },
         { ...plover, id: 'dunlin', hrc: 50 },
@@ -176,7 +176,7 @@ describe('a run', () => {
 });
 
 describe('a run with a memory', () => {
-  const base: LineUp = {
+  const base: Comparison = {
     knives: [
       { ...plover, angleDeg: within(20, 2), edgeMm: within(0.5, 0.1), hrc: within(58, 1) },
       {
@@ -191,11 +191,11 @@ describe('a run with a memory', () => {
     baseline: 'plover',
     gaugeBias: { angleDeg: 0.5, edgeMm: 0.05, hrc: 0.5 },
   };
-  const tern = (change: Partial<Knife>): LineUp => ({
+  const tern = (change: Partial<Knife>): Comparison => ({
     ...base,
     knives: base.knives.map((knife) => (knife.id === 'tern' ? { ...knife, ...change } : knife)),
   });
-  const path: LineUp[] = [
+  const path: Comparison[] = [
     tern({ angleDeg: within(14, 2) }),
     tern({ microbevelAngleDeg: within(21, 1) }),
     tern({ edgeMm: within(2.4, 0.5) }),
@@ -215,7 +215,7 @@ describe('a run with a memory', () => {
     { ...base, gaugeBias: { angleDeg: 0.4, edgeMm: 0.05, hrc: 0.5 } },
     { ...base, gaugeBias: { angleDeg: 0.4, edgeMm: 0.04, hrc: 0.6 } },
     { ...base, gaugeBias: {} },
-    ...['angleExponent', 'thicknessExponent', 'finishExponent', 'residualCv'].map((name): LineUp => ({
+    ...['angleExponent', 'thicknessExponent', 'finishExponent', 'residualCv'].map((name): Comparison => ({
       ...base,
       assumptions: { [name]: within(0.2, 0.1) },
     })),
@@ -226,11 +226,11 @@ describe('a run with a memory', () => {
     tern({ hrc: within(50.2, 1), carbideVolPercent: { Fe3C: within(2, 1) } }),
   ];
 
-  test.each(path.map((lineUp, i): [number, LineUp] => [i + 1, lineUp]))(
+  test.each(path.map((comparison, i): [number, Comparison] => [i + 1, comparison]))(
     'is the run without one, there and back: change %i',
-    (_i, lineUp) => {
+    (_i, comparison) => {
       const memory = createMemory();
-      for (const next of [base, lineUp, base])
+      for (const next of [base, comparison, base])
         expect(runOf(next, 60, 2, memory)).toEqual(runOf(next, 60, 2, noMemory));
     },
   );
@@ -247,7 +247,8 @@ describe('a run with a memory', () => {
 
   test('is right from change to change, however many', () => {
     const memory = createMemory();
-    for (const lineUp of path) expect(runOf(lineUp, 60, 2, memory)).toEqual(runOf(lineUp, 60, 2, noMemory));
+    for (const comparison of path)
+      expect(runOf(comparison, 60, 2, memory)).toEqual(runOf(comparison, 60, 2, noMemory));
   });
 });
 
@@ -255,7 +256,7 @@ describe('random numbers', () => {
   test.each([-1, 0.5, 4294967296, NaN])('of the seed %f are refused', (seed) => {
     const says = `seed ${seed} is not a whole number from 0 to 4294967295`;
     expect(() => uniformStream(seed)).toThrow(new RangeError(says));
-    expect(() => fillEven(seed, 'a', new Float64Array(1))).toThrow(new RangeError(says));
+    expect(() => drawUniform(seed, 'a', new Float64Array(1))).toThrow(new RangeError(says));
     expect(() => namedPlaces(seed, 'a')).toThrow(new RangeError(says));
   });
 
@@ -282,7 +283,7 @@ describe('random numbers', () => {
       const stream = uniformStream(seed);
       const draws = [
         ...Array.from({ length: 2000 }, stream),
-        ...fillEven(seed, '', new Float64Array(2000)),
+        ...drawUniform(seed, '', new Float64Array(2000)),
         ...Array.from({ length: 2000 }, (_, i) => namedPlaces(seed, '')(i, 0)),
       ];
       expect(Math.min(...draws)).toBeGreaterThan(0);
@@ -303,9 +304,9 @@ describe('random numbers', () => {
       [1, 'plover/hrc '],
       [1, ''],
     ] as const;
-    const streams = firsts.map(([seed, name]) => [...fillEven(seed, name, new Float64Array(4))]);
+    const streams = firsts.map(([seed, name]) => [...drawUniform(seed, name, new Float64Array(4))]);
     expect(new Set(streams.flat()).size).toBe(4 * firsts.length);
-    expect(fillEven(1, 'plover/hrc', new Float64Array(4))).toEqual(Float64Array.from(streams[0] ?? []));
+    expect(drawUniform(1, 'plover/hrc', new Float64Array(4))).toEqual(Float64Array.from(streams[0] ?? []));
     const places = firsts.flatMap(([seed, name]) => {
       const at = namedPlaces(seed, name);
       return [at(0, 0), at(0, 1), at(1, 0), at(1, 1), at(2, 0), at(0, 2)];

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { compare } from '../../../src/model/chain/compare.ts';
 import { parameters } from '../../../src/model/quantities.ts';
-import type { Knife, LineUp, Quantity } from '../../../src/model/types.ts';
+import type { Knife, Comparison, Quantity } from '../../../src/model/types.ts';
 import { predict } from '../../../src/model/uncertainty/predict.ts';
 
 /**
@@ -41,11 +41,11 @@ const assumed = (id: keyof typeof parameters, given: Quantity | undefined, u: ()
 };
 
 /** ln of the second knife's true ratio in one world the line-up's statements allow. */
-function trueRatio(lineUp: LineUp, u: () => number): number {
-  const { gaugeBias, assumptions } = lineUp;
+function trueRatio(comparison: Comparison, u: () => number): number {
+  const { gaugeBias, assumptions } = comparison;
   const bias = (of: 'angleDeg' | 'edgeMm' | 'hrc'): number => (gaugeBias?.[of] ?? 0) * (2 * u() - 1);
   const [angle, edge, hrc] = [bias('angleDeg'), bias('edgeMm'), bias('hrc')];
-  const knives = lineUp.knives.map((knife): Knife => ({
+  const knives = comparison.knives.map((knife): Knife => ({
     ...knife,
     angleDeg: truth(knife.angleDeg, u) + angle,
     edgeMm: truth(knife.edgeMm, u) + edge,
@@ -56,9 +56,9 @@ function trueRatio(lineUp: LineUp, u: () => number): number {
     ),
   }));
   const { rows } = compare({
-    ...lineUp,
+    ...comparison,
     knives,
-    friction: assumed('friction', lineUp.friction, u),
+    friction: assumed('friction', comparison.friction, u),
     assumptions: {
       angleExponent: assumed('angleExponent', assumptions?.angleExponent, u),
       thicknessExponent: assumed('thicknessExponent', assumptions?.thicknessExponent, u),
@@ -100,7 +100,7 @@ const exact = {
   hardnessExponent: 1.2,
   residualCv: 0,
 };
-const cases: Record<string, LineUp> = {
+const cases: Record<string, Comparison> = {
   'every ± and the usual assumptions': { knives: [plover, curlew], baseline: 'plover' },
   'measurements alone': {
     knives: [plover, curlew],
@@ -147,14 +147,14 @@ const truths = 3000;
 test.each(Object.entries(cases))(
   'a band holds nine tenths of the truths: %s',
   { timeout: 60_000 },
-  (_what, lineUp) => {
+  (_what, comparison) => {
     for (const seed of [1, 2]) {
-      const [, band] = predict(lineUp, { samples: 20_000, seed });
+      const [, band] = predict(comparison, { samples: 20_000, seed });
       const u = mulberry(seed);
       const { low = Number.NaN, median = Number.NaN, high = Number.NaN } = band ?? {};
       let [inside, above] = [0, 0];
       for (let i = 0; i < truths; i += 1) {
-        const ratio = trueRatio(lineUp, u);
+        const ratio = trueRatio(comparison, u);
         if (ratio >= low && ratio <= high) inside += 1;
         if (ratio > median) above += 1;
       }

@@ -3,10 +3,10 @@ import { compare } from '../../../src/model/chain/compare.ts';
 import { createMemory, noMemory } from '../../../src/model/uncertainty/memory.ts';
 import { createPredictor } from '../../../src/model/uncertainty/predictor.ts';
 import { runOf, type Run } from '../../../src/model/uncertainty/sampled-run.ts';
-import type { Knife, LineUp } from '../../../src/model/types.ts';
+import type { Knife, Comparison } from '../../../src/model/types.ts';
 import { predict } from '../../../src/model/uncertainty/predict.ts';
 import { at } from '../../../src/model/uncertainty/values.ts';
-import { drawnLineUp } from '../drawn-line-up.ts';
+import { drawnComparison } from '../drawn-line-up.ts';
 
 // Invented knives of an invented harbour rigging loft.
 const within = (value: number, plusMinus: number) => ({ value, plusMinus });
@@ -35,8 +35,8 @@ const avocet: Knife = {
   grind: { form: 'convex', spineMm: 4, heightMm: 25, radiusMm: 90 },
   edgeMm: { value: 0.4, plusMinus: 0.1, shape: 'triangular' },
 };
-const loft: LineUp = { knives: [plover, curlew, avocet], baseline: 'plover' };
-const awkward: Record<string, LineUp> = {
+const loft: Comparison = { knives: [plover, curlew, avocet], baseline: 'plover' };
+const awkward: Record<string, Comparison> = {
   'flat, hollow and convex, with a microbevel': loft,
   'sliced, deep, under gauges that read high or low': {
     ...loft,
@@ -87,10 +87,10 @@ const logRatio = ({ worths }: Run, k: number, i: number): number =>
   at(worths.knives[k] ?? 0, i) - at(worths.knives[0] ?? 0, i);
 
 describe('every sample', () => {
-  it.each(Object.entries(awkward))('is the product of compare on what was drawn: %s', (_what, lineUp) => {
-    const run = runOf(lineUp, samples, 3, noMemory);
+  it.each(Object.entries(awkward))('is the product of compare on what was drawn: %s', (_what, comparison) => {
+    const run = runOf(comparison, samples, 3, noMemory);
     for (let i = 0; i < samples; i += 1) {
-      compare(drawnLineUp(lineUp, run, i)).rows.forEach(({ product }, k) => {
+      compare(drawnComparison(comparison, run, i)).rows.forEach(({ product }, k) => {
         const residual = at(run.worths.residuals[k] ?? 0, i) - at(run.worths.residuals[0] ?? 0, i);
         expect(Math.abs(Math.exp(logRatio(run, k, i) - residual) / product - 1)).toBeLessThan(1e-12);
       });
@@ -116,22 +116,25 @@ describe('what the model refuses', () => {
     ['hardness above the regression', { hrc: within(65.5, 1.5) }],
     ['hardness below the regression', { hrc: within(50.5, 1.5) }],
   ])('%s is drawn again: it is not switched off from sample to sample', (_what, change) => {
-    const lineUp: LineUp = { knives: [plover, { ...avocet, ...change }], baseline: 'plover' };
-    const run = runOf(lineUp, samples, 5, noMemory);
+    const comparison: Comparison = { knives: [plover, { ...avocet, ...change }], baseline: 'plover' };
+    const run = runOf(comparison, samples, 5, noMemory);
     expect(run.redrawn).toBeGreaterThan(samples / 8);
     for (let i = 0; i < samples; i += 1) {
-      const { hrc } = drawnLineUp(lineUp, run, i).knives[1] ?? {};
+      const { hrc } = drawnComparison(comparison, run, i).knives[1] ?? {};
       expect(hrc).toBeGreaterThanOrEqual(50);
       expect(hrc).toBeLessThanOrEqual(66);
     }
   });
 
   it('the regression stays out for all samples where the middle values lie outside it', () => {
-    const lineUp: LineUp = { knives: [plover, { ...avocet, hrc: within(66.5, 1.5) }], baseline: 'plover' };
-    const run = runOf(lineUp, samples, 5, noMemory);
+    const comparison: Comparison = {
+      knives: [plover, { ...avocet, hrc: within(66.5, 1.5) }],
+      baseline: 'plover',
+    };
+    const run = runOf(comparison, samples, 5, noMemory);
     expect(run.redrawn).toBe(0);
     expect(run.worths.residuals).toEqual([0, 0]);
-    const inside = Array.from({ length: samples }, (_, i) => drawnLineUp(lineUp, run, i)).filter(
+    const inside = Array.from({ length: samples }, (_, i) => drawnComparison(comparison, run, i)).filter(
       ({ knives }) => Number(knives[1]?.hrc) < 66,
     );
     // Samples whose hardness alone the regression would take: still without it.
@@ -139,16 +142,16 @@ describe('what the model refuses', () => {
   });
 
   it('less card than the regression is used from is drawn again', () => {
-    const lineUp = awkward['at the least card of the regression'] ?? loft;
-    const run = runOf(lineUp, 4000, 5, noMemory);
+    const comparison = awkward['at the least card of the regression'] ?? loft;
+    const run = runOf(comparison, 4000, 5, noMemory);
     expect(run.refused.length).toBeGreaterThan(0);
     for (const i of run.refused)
-      expect(compare(drawnLineUp(lineUp, run, i)).rows.every(({ complete }) => complete)).toBe(true);
+      expect(compare(drawnComparison(comparison, run, i)).rows.every(({ complete }) => complete)).toBe(true);
   });
 });
 
 describe('a predictor', () => {
-  const moved = (angleDeg: number, more: Partial<LineUp> = {}): LineUp => ({
+  const moved = (angleDeg: number, more: Partial<Comparison> = {}): Comparison => ({
     ...loft,
     knives: [plover, { ...curlew, angleDeg: within(angleDeg, 2) }, avocet],
     ...more,
@@ -157,7 +160,7 @@ describe('a predictor', () => {
 
   it('answers after any number of moves as one asked for the first time', () => {
     const predictor = createPredictor(options);
-    const path: LineUp[] = [
+    const path: Comparison[] = [
       moved(12),
       moved(13),
       moved(15.5),
@@ -170,10 +173,12 @@ describe('a predictor', () => {
       ...Object.values(awkward),
       moved(12),
     ];
-    for (const lineUp of path) {
-      expect(predictor.predict(lineUp)).toEqual(predict(lineUp, options));
-      const last = lineUp.knives.at(-1)?.id ?? '';
-      expect(predictor.logRatios(lineUp, last)).toEqual(createPredictor(options).logRatios(lineUp, last));
+    for (const comparison of path) {
+      expect(predictor.predict(comparison)).toEqual(predict(comparison, options));
+      const last = comparison.knives.at(-1)?.id ?? '';
+      expect(predictor.logRatios(comparison, last)).toEqual(
+        createPredictor(options).logRatios(comparison, last),
+      );
     }
   });
 
@@ -189,25 +194,25 @@ describe('a predictor', () => {
 
   it('gives its ratios sorted, the band within them', () => {
     const predictor = createPredictor(options);
-    const lineUp = moved(12);
-    const logs = predictor.logRatios(lineUp, 'curlew');
+    const comparison = moved(12);
+    const logs = predictor.logRatios(comparison, 'curlew');
     expect(logs).toHaveLength(500);
     expect(logs).toEqual(logs.toSorted());
     const ratios = logs.map(Math.exp);
-    const [, curlewNow] = predictor.predict(lineUp);
+    const [, curlewNow] = predictor.predict(comparison);
     // 0.05·499 = 24.95: between the 25th and the 26th of the sorted ratios.
     expect(curlewNow?.low).toBeGreaterThanOrEqual(ratios[24] ?? 0);
     expect(curlewNow?.low).toBeLessThanOrEqual(ratios[25] ?? 0);
-    expect(predictor.logRatios(lineUp, 'plover')).toEqual(new Float64Array(500));
-    expect(() => predictor.logRatios(lineUp, 'dunlin')).toThrow(
+    expect(predictor.logRatios(comparison, 'plover')).toEqual(new Float64Array(500));
+    expect(() => predictor.logRatios(comparison, 'dunlin')).toThrow(
       'knife dunlin is not among the knives: plover, curlew, avocet',
     );
   });
 
   it('draws the other inputs the same where a knife is added or one is moved', () => {
     const memory = createMemory();
-    const seen = (lineUp: LineUp) => {
-      const { inputs, drawn } = runOf(lineUp, 100, 4, memory);
+    const seen = (comparison: Comparison) => {
+      const { inputs, drawn } = runOf(comparison, 100, 4, memory);
       const j = inputs.findIndex(({ knife, name }) => knife === 'plover' && name === 'edgeMm');
       return (drawn[j]?.values as Float64Array).slice();
     };

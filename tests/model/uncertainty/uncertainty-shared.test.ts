@@ -3,7 +3,7 @@ import { compare } from '../../../src/model/chain/compare.ts';
 import type { Prediction } from '../../../src/model/uncertainty/prediction.ts';
 import { createPredictor } from '../../../src/model/uncertainty/predictor.ts';
 import { firstOrder } from '../../../src/model/uncertainty/propagation.ts';
-import type { Knife, LineUp, Quantity } from '../../../src/model/types.ts';
+import type { Knife, Comparison, Quantity } from '../../../src/model/types.ts';
 import { predict } from '../../../src/model/uncertainty/predict.ts';
 
 // Invented knives of an invented harbour rigging loft.
@@ -24,7 +24,7 @@ const exact = {
   hardnessExponent: 1.2,
   residualCv: 0,
 };
-const loft = (a: Knife = curlew, b: Knife = plover, more: Partial<LineUp> = {}): LineUp => ({
+const loft = (a: Knife = curlew, b: Knife = plover, more: Partial<Comparison> = {}): Comparison => ({
   knives: [b, a],
   baseline: b.id,
   friction: 0.25,
@@ -32,20 +32,20 @@ const loft = (a: Knife = curlew, b: Knife = plover, more: Partial<LineUp> = {}):
   ...more,
 });
 const options = { samples: 20_000, seed: 3 };
-const second = (lineUp: LineUp, given = options): Prediction => {
-  const [, found] = predict(lineUp, given);
+const second = (comparison: Comparison, given = options): Prediction => {
+  const [, found] = predict(comparison, given);
   if (found === undefined) throw new Error('the line-up has no second knife');
   return found;
 };
 const within = (value: number, plusMinus: number): Quantity => ({ value, plusMinus });
-const sdOfLog = (lineUp: LineUp, knife = 'curlew'): number => {
-  const logs = createPredictor(options).logRatios(lineUp, knife);
+const sdOfLog = (comparison: Comparison, knife = 'curlew'): number => {
+  const logs = createPredictor(options).logRatios(comparison, knife);
   const mean = logs.reduce((sum, v) => sum + v, 0) / logs.length;
   return Math.sqrt(logs.reduce((sum, v) => sum + (v - mean) ** 2, 0) / (logs.length - 1));
 };
 
 describe('the residual of the regression', () => {
-  const withCv = (residualCv: Quantity | undefined, a = curlew, b = plover): LineUp => {
+  const withCv = (residualCv: Quantity | undefined, a = curlew, b = plover): Comparison => {
     const { residualCv: _none, ...others } = exact;
     return loft(a, b, { assumptions: residualCv === undefined ? others : { ...others, residualCv } });
   };
@@ -109,7 +109,7 @@ describe('the common bias of a gauge', () => {
   it('adds as u² = u_a² + u_b² − 2ρ u_a u_b, ρ 1', () => {
     // JCGM 100:2008, 5.2.2 (equation 16) for a difference of two inputs with one bias. ln of the thicknesses, each by e = ½.
     const u = 0.01 / Math.sqrt(3);
-    const lineUp = loft({ ...plover, id: 'curlew', edgeMm: 0.25 }, plover, {
+    const comparison = loft({ ...plover, id: 'curlew', edgeMm: 0.25 }, plover, {
       contactDepthMm: 0.1,
       gaugeBias: { edgeMm: 0.01 },
     });
@@ -134,14 +134,14 @@ describe('the common bias of a gauge', () => {
       ],
       1,
     );
-    expect(Math.abs(sdOfLog(lineUp) / hand - 1)).toBeLessThan(0.02);
+    expect(Math.abs(sdOfLog(comparison) / hand - 1)).toBeLessThan(0.02);
   });
 
   it('goes for the microbevel as for the bevel, and for nothing that was not measured', () => {
     const gaugeBias = { angleDeg: 1 };
     // A microbevel half a degree above its bevel stays above it under one bias.
-    const close = { ...curlew, microbevelAngleDeg: 15.5 };
-    expect(second(loft(close, plover, { gaugeBias })).redrawn).toBe(0);
+    const careful = { ...curlew, microbevelAngleDeg: 15.5 };
+    expect(second(loft(careful, plover, { gaugeBias })).redrawn).toBe(0);
     const unknown = (low: number, high: number): Quantity => ({ unknown: true, low, high });
     const neither = loft({ ...curlew, angleDeg: unknown(15, 15) }, { ...plover, angleDeg: unknown(18, 18) });
     expect(second({ ...neither, gaugeBias }).variance).toEqual({});

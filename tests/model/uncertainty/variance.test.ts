@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { createPredictor } from '../../../src/model/uncertainty/predictor.ts';
 import { uniformStream } from '../../../src/model/statistics/random.ts';
-import type { Knife, LineUp } from '../../../src/model/types.ts';
+import type { Knife, Comparison } from '../../../src/model/types.ts';
 import { evenSlices, slices, varianceShares } from '../../../src/model/uncertainty/variance.ts';
 import { exact, plover } from '../knives.ts';
 
@@ -115,7 +115,7 @@ describe('shares of the variance', () => {
 
 describe('a predictor', () => {
   const dunlin: Knife = { ...plover, id: 'dunlin', angleDeg: 15 };
-  const loft: LineUp = { knives: [plover, dunlin], baseline: 'plover', ...exact };
+  const loft: Comparison = { knives: [plover, dunlin], baseline: 'plover', ...exact };
 
   test.each([99, 1_000_001, 100.5, NaN])('of %f samples is refused', (samples) => {
     expect(() => createPredictor({ samples, seed: 1 })).toThrow(
@@ -129,9 +129,9 @@ describe('a predictor', () => {
   });
 
   test('where nothing varies says surely longer, or surely not', () => {
-    const beats = (lineUp: LineUp): number[] =>
+    const beats = (comparison: Comparison): number[] =>
       createPredictor({ samples: 100, seed: 1 })
-        .predict(lineUp)
+        .predict(comparison)
         .map(({ beatsBaseline }) => beatsBaseline);
     expect(beats(loft)).toEqual([0, 1]);
     expect(beats({ ...loft, baseline: 'dunlin' })).toEqual([0, 0]);
@@ -139,7 +139,7 @@ describe('a predictor', () => {
   });
 
   test('gives shares to the knife’s own inputs and the baseline’s, and none to another’s', () => {
-    const lineUp: LineUp = {
+    const comparison: Comparison = {
       ...loft,
       knives: [
         { ...plover, angleDeg: { value: 20, plusMinus: 1 } },
@@ -147,7 +147,7 @@ describe('a predictor', () => {
         { ...plover, id: 'tern', finish: { um: { value: 20, plusMinus: 5 } } },
       ],
     };
-    const [, of] = createPredictor({ samples: 400, seed: 1 }).predict(lineUp);
+    const [, of] = createPredictor({ samples: 400, seed: 1 }).predict(comparison);
     expect(Object.keys(of?.variance ?? {}).toSorted()).toEqual(['baseline.angleDeg', 'edgeMm', 'together']);
   });
 });

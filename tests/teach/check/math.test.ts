@@ -9,8 +9,8 @@ import { problems } from '../../exercises/seeds.ts';
 function parts(html: string): string {
   const { document } = parseHTML(`<body>${html}</body>`);
   for (const note of document.querySelectorAll('annotation')) note.remove();
-  const told = (node: Element): string => {
-    const inner = [...node.children].map(told).join('');
+  const described = (node: Element): string => {
+    const inner = [...node.children].map(described).join('');
     const name = node.localName;
     if (name === 'mspace') return `[${node.getAttribute('width')}]`;
     if (['math', 'semantics', 'mrow', 'span'].includes(name)) return inner;
@@ -19,7 +19,7 @@ function parts(html: string): string {
   const [math] = document.querySelectorAll('math');
   if (!math) throw new Error('there is no formula');
   return (
-    told(math)
+    described(math)
       // KaTeX puts an invisible sign between a function and its argument.
       .replaceAll('<mo>\u2061</mo>', '')
       .replaceAll(/<mi>□<\/mi>|<mo>□<\/mo>/g, '□')

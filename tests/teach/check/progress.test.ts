@@ -74,20 +74,20 @@ describe('what is kept', () => {
 
   test('is kept, recalled and erased', () => {
     const own = shelf();
-    const keeper = progressKeeper(() => own);
-    expect(keeper.keep((progress) => withRight(progress, at, 5))).toBe(true);
-    expect(keeper.recall()?.right).toEqual({ [at.page]: 1 });
-    expect(keeper.erase()).toBe(true);
-    expect(keeper.recall()).toEqual(nothingDone);
+    const storage = progressKeeper(() => own);
+    expect(storage.keep((progress) => withRight(progress, at, 5))).toBe(true);
+    expect(storage.load()?.right).toEqual({ [at.page]: 1 });
+    expect(storage.erase()).toBe(true);
+    expect(storage.load()).toEqual(nothingDone);
   });
 
   test('is not kept, and nothing breaks, where storage is denied', () => {
-    const keeper = progressKeeper(() => {
+    const storage = progressKeeper(() => {
       throw new DOMException('no', 'SecurityError');
     });
-    expect(keeper.recall()).toBeNull();
-    expect(keeper.keep((progress) => progress)).toBe(false);
-    expect(keeper.erase()).toBe(false);
+    expect(storage.load()).toBeNull();
+    expect(storage.keep((progress) => progress)).toBe(false);
+    expect(storage.erase()).toBe(false);
   });
 });
 

@@ -12,7 +12,7 @@ import {
   meanIn,
   mostRuns,
   neededFor,
-  ratioByLot,
+  ratioByBatch,
   reached,
   spread,
 } from '../../../src/topics/are-they-different/values.ts';
@@ -20,7 +20,7 @@ import { differentControls } from '../../../src/topics/are-they-different/contro
 import { differentWords } from '../../../src/topics/are-they-different/words.ts';
 import { differentWorked } from '../../../src/topics/are-they-different/worked.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
-import type { LineUpEntry } from '../../../src/comparison/schema.ts';
+import type { ComparisonEntry } from '../../../src/comparison/schema.ts';
 import { resultsOf } from '../../../src/topics/worked-results.ts';
 import { inner, trialOf } from '../../../src/topics/are-they-different/trial.ts';
 import { notRecorded } from '../../../src/runs/log.ts';
@@ -28,7 +28,7 @@ import type { Run } from '../../../src/runs/log.ts';
 import { pair } from '../awkward.ts';
 import { loft, loftWith } from '../../comparison/entries.ts';
 
-const nearlyAlike = (change: Partial<LineUpEntry> = {}): LineUpEntry => ({
+const nearlyAlike = (change: Partial<ComparisonEntry> = {}): ComparisonEntry => ({
   ...loft(),
   subject: 'curlew',
   baseline: 'avocet',
@@ -37,10 +37,10 @@ const nearlyAlike = (change: Partial<LineUpEntry> = {}): LineUpEntry => ({
 
 const run = (knife: string, cuts: number, change: Partial<Run> = {}): Run => ({
   knife,
-  lot: 'one',
+  batch: 'one',
   sharpening: notRecorded,
   cuts,
-  stop: notRecorded,
+  endPoint: notRecorded,
   checkedEvery: notRecorded,
   startSharpness: notRecorded,
   angleDeg: notRecorded,
@@ -49,7 +49,7 @@ const run = (knife: string, cuts: number, change: Partial<Run> = {}): Run => ({
   ...change,
 });
 
-const told = (name: string, entry: LineUpEntry): string =>
+const described = (name: string, entry: ComparisonEntry): string =>
   (differentWords[name]?.(sceneOf(entry)) ?? []).filter((sentence) => sentence !== '').join(' ');
 
 const runs = (curlew: readonly number[], avocet: readonly number[]): Run[] => [
@@ -70,9 +70,9 @@ describe('the runs of the example', () => {
 
   // In a design with as many runs of each knife in every lot the two ratios are one (any textbook on blocks).
   it('have one ratio, and within lots the mean of the lots’ ratios', () => {
-    const byLot = ratioByLot(trial);
-    expect(byLot.map(({ lot }) => lot)).toEqual(['coil 1', 'coil 2', 'coil 3']);
-    const mean = Math.exp(byLot.reduce((sum, { ratio }) => sum + Math.log(ratio), 0) / 3);
+    const byBatch = ratioByBatch(trial);
+    expect(byBatch.map(({ batch }) => batch)).toEqual(['coil 1', 'coil 2', 'coil 3']);
+    const mean = Math.exp(byBatch.reduce((sum, { ratio }) => sum + Math.log(ratio), 0) / 3);
     expect(trial.within?.ratio).toBeCloseTo(mean, 5);
     expect(trial.across.ratio).toBeCloseTo(mean, 9);
   });
@@ -87,25 +87,25 @@ describe('the runs of the example', () => {
   it('are imagined about the close reading where there are none', () => {
     const scene = sceneOf({ ...nearlyAlike(), knives: loftWith('curlew', { angle: { deg: 9 } }).knives });
     const { truth, within } = trialOf(scene);
-    expect(truth).toBe(scene.row.close.product);
+    expect(truth).toBe(scene.row.careful.product);
     expect(Math.abs(Math.log((within?.ratio ?? 0) / (truth ?? 1)))).toBeLessThan(0.25);
   });
 });
 
 it('has a thick interval that is the model’s own of 90 %', () => {
   const { x, y, across, within } = trialOf(sceneOf(nearlyAlike()));
-  for (const [found, withinLots] of [
+  for (const [found, withinBatches] of [
     [across, false],
     [within, true],
   ] as const) {
-    const whole = measuredRatio({ x, y, withinLots, confidence: 0.9 });
+    const whole = measuredRatio({ x, y, withinBatches, confidence: 0.9 });
     expect(found && inner(found).low).toBeCloseTo(whole.low, 9);
     expect(found && inner(found).high).toBeCloseTo(whole.high, 9);
   }
 });
 
 describe('a visitor’s own runs', () => {
-  const own = (all: Run[]): LineUpEntry => nearlyAlike({ runs: all });
+  const own = (all: Run[]): ComparisonEntry => nearlyAlike({ runs: all });
 
   it('are compared as the model compares them', () => {
     const [x, y] = [
@@ -117,7 +117,7 @@ describe('a visitor’s own runs', () => {
     expect(trial.truth).toBeNull();
     expect(trial.across.ratio).toBeCloseTo(geometricMeanRatio(x, y).ratio, 12);
     expect(trial.across.low).toBeCloseTo(geometricMeanRatio(x, y).low, 9);
-    expect(told('different', own(runs(x, y)))).toMatch(/told apart, and Curlew lasts longer/);
+    expect(described('different', own(runs(x, y)))).toMatch(/told apart, and Curlew lasts longer/);
   });
 
   it.each([
@@ -132,13 +132,13 @@ describe('a visitor’s own runs', () => {
   ])('are explained where %s', (_name, all, why) => {
     const entry = own(all);
     expect(trialOf(sceneOf(entry)).origin).not.toBe('own');
-    expect(told('different', entry)).toMatch(why);
+    expect(described('different', entry)).toMatch(why);
   });
 
   it('are not told by the name where both knives bear one', () => {
     const entry = own(runs([100, 110], [90, 80]));
     const twins = { ...entry, knives: entry.knives.map((knife) => ({ ...knife, name: 'Curlew' })) };
-    expect(told('different', twins)).toMatch(/Both knives bear the name/);
+    expect(described('different', twins)).toMatch(/Both knives bear the name/);
   });
 
   it('count what ended early as at least so long', () => {
@@ -151,7 +151,7 @@ describe('a visitor’s own runs', () => {
   });
 
   it('ask for more where nothing is settled', () => {
-    expect(told('different', own(runs([100, 160], [90, 150])))).toMatch(
+    expect(described('different', own(runs([100, 160], [90, 150])))).toMatch(
       /nothing is settled.*more of each would settle it/,
     );
   });
@@ -168,14 +168,14 @@ describe('the plan', () => {
       expect(chanceAt(scene, within ?? 2).within).toBeGreaterThanOrEqual(0.8);
       if (within !== null && within > 2) expect(chanceAt(scene, within - 1).within).toBeLessThan(0.8);
       if (alike !== null && alike > 2) expect(chanceAt(scene, alike - 1).alike).toBeLessThan(0.8);
-      expect(scene.row.close.product > 1.25).toBe(alike === null);
+      expect(scene.row.careful.product > 1.25).toBe(alike === null);
     }
   });
 
   // Half the difference asks for four times the runs: n goes as 1/Δ² (rule of thumb 16/Δ², common practice).
   it('asks for about 16 over the square of the difference in spreads', () => {
     const scene = sceneOf(nearlyAlike());
-    const effect = Math.log(scene.row.close.product) / Math.sqrt(Math.log1p(spread.within ** 2));
+    const effect = Math.log(scene.row.careful.product) / Math.sqrt(Math.log1p(spread.within ** 2));
     expect((neededFor(scene).within ?? 0) / (16 / effect ** 2)).toBeGreaterThan(0.95);
     expect((neededFor(scene).within ?? 0) / (16 / effect ** 2)).toBeLessThan(1.1);
   });
@@ -185,7 +185,7 @@ describe('the plan', () => {
     'asks for what the model asks for at %d°',
     (deg) => {
       const scene = sceneOf({ ...nearlyAlike(), knives: loftWith('curlew', { angle: { deg } }).knives });
-      const ratio = scene.row.close.product;
+      const ratio = scene.row.careful.product;
       const needed = neededFor(scene);
       for (const [count, cv] of [
         [needed.within, spread.within],
@@ -204,11 +204,11 @@ describe('the plan', () => {
   // The exact count by the model, where the page gives a round one.
   it('rounds a number of runs nobody cuts, to within a twentieth', () => {
     const scene = sceneOf(nearlyAlike());
-    const exact = runsNeeded({ cv: spread.mixed, ratio: scene.row.close.product });
+    const exact = runsNeeded({ cv: spread.mixed, ratio: scene.row.careful.product });
     const { mixed } = neededFor(scene);
     expect(exact).toBeGreaterThan(150);
     expect(Math.abs((mixed ?? 0) / exact - 1)).toBeLessThan(0.05);
-    expect(told('runs-plan', nearlyAlike())).toMatch(/about \d+ runs/);
+    expect(described('runs-plan', nearlyAlike())).toMatch(/about \d+ runs/);
   });
 
   it('grows with the runs, and is always a chance', () => {
@@ -249,37 +249,46 @@ describe('the plan', () => {
     const twin = curlew ? { ...curlew, id: 'avocet', name: 'Avocet' } : [];
     const level = { ...entry, knives: [...entry.knives.filter(({ id }) => id !== 'avocet'), twin].flat() };
     expect(neededFor(sceneOf(level)).within).toBeNull();
-    expect(told('runs-plan', level)).toMatch(/no number of runs tells apart what does not differ/);
+    expect(described('runs-plan', level)).toMatch(/no number of runs tells apart what does not differ/);
   });
 });
 
 /** Runs of a knife in one lot each. */
-const inLots = (knife: string, lots: Record<string, readonly number[]>, change: Partial<Run> = {}): Run[] =>
-  Object.entries(lots).flatMap(([lot, all]) => all.map((cuts) => run(knife, cuts, { lot, ...change })));
+const inBatches = (
+  knife: string,
+  batches: Record<string, readonly number[]>,
+  change: Partial<Run> = {},
+): Run[] =>
+  Object.entries(batches).flatMap(([batch, all]) =>
+    all.map((cuts) => run(knife, cuts, { batch, ...change })),
+  );
 
 describe('the sentences of a log', () => {
-  const own = (...all: Run[][]): LineUpEntry => nearlyAlike({ runs: all.flat() });
-  const scattered = (cuts: number, knife: string, lots: readonly string[]): Run[] =>
-    inLots(knife, Object.fromEntries(lots.map((lot) => [lot, [cuts * 0.95, cuts * 1.05]])));
+  const own = (...all: Run[][]): ComparisonEntry => nearlyAlike({ runs: all.flat() });
+  const scattered = (cuts: number, knife: string, batches: readonly string[]): Run[] =>
+    inBatches(knife, Object.fromEntries(batches.map((batch) => [batch, [cuts * 0.95, cuts * 1.05]])));
   const mm = (all: Run[]): Run[] => all.map(({ cuts = 0, ...one }) => ({ ...one, cutMm: cuts }));
 
-  it.each<[string, string, LineUpEntry, RegExp]>([
+  it.each<[string, string, ComparisonEntry, RegExp]>([
     [
       'as many of both, in one lot',
       'runs-given',
-      own(inLots('Curlew', { a: [100, 110] }), inLots('Avocet', { a: [90, 95] })),
+      own(inBatches('Curlew', { a: [100, 110] }), inBatches('Avocet', { a: [90, 95] })),
       /^The log has 2 sharpenings of Curlew and as many of Avocet, in one lot\.$/,
     ],
     [
       'more of one, in several lots',
       'runs-given',
-      own(inLots('Curlew', { a: [100, 110], b: [120] }), inLots('Avocet', { a: [90, 95] })),
+      own(inBatches('Curlew', { a: [100, 110], b: [120] }), inBatches('Avocet', { a: [90, 95] })),
       /^The log has 3 sharpenings of Curlew and 2 of Avocet, in 2 lots\.$/,
     ],
     [
       'no lot on record',
       'runs-given',
-      own(inLots('Curlew', { [notRecorded]: [100, 110] }), inLots('Avocet', { [notRecorded]: [90, 95] })),
+      own(
+        inBatches('Curlew', { [notRecorded]: [100, 110] }),
+        inBatches('Avocet', { [notRecorded]: [90, 95] }),
+      ),
       /, without a lot on record\.$/,
     ],
     ['the loft’s', 'runs-given', nearlyAlike(), /^The loft has .*They are invented: nobody cut them\.$/],
@@ -304,13 +313,13 @@ describe('the sentences of a log', () => {
     [
       'too few in the lots they share',
       'runs-within',
-      own(inLots('Curlew', { a: [100], b: [110] }), inLots('Avocet', { a: [90], c: [95] })),
+      own(inBatches('Curlew', { a: [100], b: [110] }), inBatches('Avocet', { a: [90], c: [95] })),
       /^Within their lots there are too few runs of Curlew and Avocet to give an interval\.$/,
     ],
     [
       'no lot they share',
       'runs-lots',
-      own(inLots('Curlew', { a: [100, 110] }), inLots('Avocet', { b: [90, 95] })),
+      own(inBatches('Curlew', { a: [100, 110] }), inBatches('Avocet', { b: [90, 95] })),
       /^No lot on record was cut with both Curlew and Avocet/,
     ],
     [
@@ -363,8 +372,8 @@ describe('the sentences of a log', () => {
       'lots ignored, and a prediction below',
       'different',
       own(
-        inLots('Curlew', { [notRecorded]: [300, 310, 320] }),
-        inLots('Avocet', { [notRecorded]: [100, 101, 102] }),
+        inBatches('Curlew', { [notRecorded]: [300, 310, 320] }),
+        inBatches('Avocet', { [notRecorded]: [100, 101, 102] }),
       ),
       /With lots ignored Curlew lasts ×3\.07 .* lies below that interval\.$/,
     ],
@@ -393,7 +402,7 @@ describe('the sentences of a log', () => {
       /At the scatter seen, one run more of each would settle it in 80 % of trials\./,
     ],
   ])('%s', (_name, of, entry, said) => {
-    expect(told(of, entry)).toMatch(said);
+    expect(described(of, entry)).toMatch(said);
   });
 });
 
@@ -415,8 +424,8 @@ it('asks for no number where two knives differ by less than runs ever show', () 
   const hair = { ...curlew, id: 'avocet', name: 'Avocet', angle: { deg: 17.001 } };
   const entry = { ...nearlyAlike(), knives: [curlew, hair] };
   // 16/d² with d = ln ratio over 0.12, far beyond a million (rule of thumb, common practice).
-  expect(16 / (Math.log(sceneOf(entry).row.close.product) / 0.12) ** 2).toBeGreaterThan(1e6);
-  expect(told('runs-plan', entry)).toMatch(
+  expect(16 / (Math.log(sceneOf(entry).row.careful.product) / 0.12) ** 2).toBeGreaterThan(1e6);
+  expect(described('runs-plan', entry)).toMatch(
     /takes more than a million runs a knife; .*, more than a million runs\./,
   );
 });
@@ -427,7 +436,7 @@ it('asks for no number to show alike what lies a hair within the bound', () => {
   const { finishExponent } = parameters;
   const um = 30 * (1.25 / 1.0002) ** (1 / finishExponent.default);
   const scene = sceneOf(pair({ finish: { um } }, { finish: { um: 30 } }));
-  expect(scene.row.close.product).toBeCloseTo(1.25 / 1.0002, 6);
+  expect(scene.row.careful.product).toBeCloseTo(1.25 / 1.0002, 6);
   expect(neededFor(scene).alike).toBeNull();
 });
 
@@ -451,8 +460,8 @@ it('counts a life as one number: exact, between two looks, or as far as it went'
   expect(reached({ low: 0, high: 25 })).toBe(25);
   expect(reached({ low: 90, high: Infinity })).toBe(90);
   const lives = [
-    { low: 40, high: 40, lot: 'a' },
-    { low: 90, high: 90, lot: 'a' },
+    { low: 40, high: 40, batch: 'a' },
+    { low: 90, high: 90, batch: 'a' },
     { low: 70, high: 70 },
   ];
   // √(40 · 90) = 60.

@@ -10,9 +10,9 @@ import { loft } from '../../comparison/entries.ts';
 const scene = sceneOf(loft());
 
 test('nobody’s position is the close reading, and the rival where the forces add', () => {
-  expect(ratioHeld(scene)).toBeCloseTo(scene.row.close.product, 10);
+  expect(ratioHeld(scene)).toBeCloseTo(scene.row.careful.product, 10);
   const adding = sceneOf(argueChoices['forces']?.write(loft(), 'add') ?? loft());
-  expect(ratioHeld(adding)).toBeCloseTo(adding.row.close.rival, 10);
+  expect(ratioHeld(adding)).toBeCloseTo(adding.row.careful.rival, 10);
 });
 
 test('a position goes into the line-up, along in a link, and out again', () => {
@@ -82,6 +82,6 @@ test('what the trial of the push would give is the statics of a wedge', () => {
 });
 
 test('every ratio stays what compare gives where nothing is disputed', () => {
-  for (const { knife, product } of compare(scene.lineUp).rows)
+  for (const { knife, product } of compare(scene.comparison).rows)
     if (knife === scene.entry.subject) expect(ratioHeld(scene)).toBeCloseTo(product, 10);
 });

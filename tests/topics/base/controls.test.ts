@@ -3,7 +3,7 @@ import { controls, knifeOf, showControl } from '../../../src/topics/base/control
 import type { Control } from '../../../src/topics/base/controls.ts';
 import { differentControls } from '../../../src/topics/are-they-different/controls.ts';
 import { wedgeShare } from '../../../src/topics/stack-them/push-share.ts';
-import type { AngleEntry, LineUpEntry, Placed } from '../../../src/comparison/schema.ts';
+import type { AngleEntry, ComparisonEntry, Placed } from '../../../src/comparison/schema.ts';
 import { sureControls } from '../../../src/topics/how-sure/controls.ts';
 import { loft, loftWith } from '../../comparison/entries.ts';
 
@@ -12,10 +12,10 @@ const named = (id: string, all: Record<string, Control> = controls): Control => 
   if (!control) throw new Error(`no control ${id}`);
   return control;
 };
-const angled = (angle: AngleEntry): LineUpEntry => loftWith('dunlin', { angle });
-const thick = (edgeMm: Placed): LineUpEntry => loftWith('dunlin', { edgeMm });
-const angleOf = (entry: LineUpEntry): AngleEntry => knifeOf(entry, 'subject').angle;
-const edgeOf = (entry: LineUpEntry): Placed => knifeOf(entry, 'subject').edgeMm;
+const angled = (angle: AngleEntry): ComparisonEntry => loftWith('dunlin', { angle });
+const thick = (edgeMm: Placed): ComparisonEntry => loftWith('dunlin', { edgeMm });
+const angleOf = (entry: ComparisonEntry): AngleEntry => knifeOf(entry, 'subject').angle;
+const edgeOf = (entry: ComparisonEntry): Placed => knifeOf(entry, 'subject').edgeMm;
 
 // 2 arcsin(0.5/(2·1.2)) = 24.05° included (plain trigonometry of the bevel), half of it per side.
 const caliper: AngleEntry = { bevelMm: 0.5, slantWidthMm: 1.2 };

@@ -14,15 +14,15 @@ import {
   thicknessAtMm,
 } from '../../../src/topics/behind-the-edge/values.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
-import type { KnifeEntry, LineUpEntry } from '../../../src/comparison/schema.ts';
+import type { KnifeEntry, ComparisonEntry } from '../../../src/comparison/schema.ts';
 import { validate } from '../../../src/comparison/schema.ts';
 import { loft } from '../../comparison/entries.ts';
 
 const pair = (
   subject: Partial<KnifeEntry>,
   baseline: Partial<KnifeEntry> = {},
-  more: Partial<LineUpEntry> = {},
-): LineUpEntry => {
+  more: Partial<ComparisonEntry> = {},
+): ComparisonEntry => {
   const entry = loft();
   return {
     ...entry,
@@ -38,7 +38,8 @@ const pair = (
 };
 const flat: Grind = { form: 'flat', spineMm: 3, heightMm: 10 };
 const alike = { edgeMm: 0.5, grind: flat };
-const said = (of: string, entry: LineUpEntry): string => behindWords[of]?.(sceneOf(entry)).join(' ') ?? '';
+const said = (of: string, entry: ComparisonEntry): string =>
+  behindWords[of]?.(sceneOf(entry)).join(' ') ?? '';
 const control = (name: string) => {
   const found = behindControls[name];
   if (!found) throw new Error(name);
@@ -66,8 +67,9 @@ describe('what lies behind an edge', () => {
 
   it('is worth the thickness and the grind of the chain', () => {
     const scene = sceneOf(loft());
-    const factor = (id: string) => scene.row.close.terms.find((term) => term.id === id)?.factor ?? Number.NaN;
-    expect(behindFactors(scene).close.both).toBeCloseTo(factor('thickness') * factor('grind'), 12);
+    const factor = (id: string) =>
+      scene.row.careful.terms.find((term) => term.id === id)?.factor ?? Number.NaN;
+    expect(behindFactors(scene).careful.both).toBeCloseTo(factor('thickness') * factor('grind'), 12);
   });
 });
 

@@ -42,11 +42,11 @@ test('a lower angle alone takes off the two triangles of the bevel over the whol
 
 test('the ratio gained is that of the knife with the offer taken up, beside itself as it is', () => {
   const [refinish] = costsOf(scene, asked({ 'refinish-grit': '400' }));
-  const { knives } = scene.lineUp;
+  const { knives } = scene.comparison;
   const [plover] = knives;
   if (!refinish || !('cost' in refinish) || !plover) throw new Error('not worked out');
   const then = { ...plover, id: 'then', finish: { scale: 'FEPA-P' as const, grit: 400 } };
-  const { rows } = compare({ ...scene.lineUp, baseline: 'plover', knives: [...knives, then] });
+  const { rows } = compare({ ...scene.comparison, baseline: 'plover', knives: [...knives, then] });
   const gained = rows.find(({ knife }) => knife === 'then')?.product ?? 0;
   expect(refinish.cost.ratioGained).toBeCloseTo(gained, 12);
   // The price of 4 that stands there.

@@ -1,17 +1,17 @@
 import { describe, expect, test } from 'vitest';
 import { sceneOf } from '../../../src/scene/scene.ts';
-import type { LineUpEntry } from '../../../src/comparison/schema.ts';
+import type { ComparisonEntry } from '../../../src/comparison/schema.ts';
 import { hasSeries } from '../../../src/scene/series-held.ts';
-import { stopsWords } from '../../../src/topics/end-points/words.ts';
-import { stopsOf } from '../../../src/topics/end-points/values.ts';
+import { endPointsWords } from '../../../src/topics/end-points/words.ts';
+import { endPointsOf } from '../../../src/topics/end-points/values.ts';
 import { decodeLink, encodeLink } from '../../../src/comparison/link/codec.ts';
 import type { Run } from '../../../src/runs/log.ts';
 import { seriesOf } from '../../../src/runs/log-series.ts';
 import { aRun } from '../../runs/runs.ts';
 import { loft } from '../../comparison/entries.ts';
 
-const say = (name: string, entry: LineUpEntry): string =>
-  (stopsWords[name]?.(sceneOf(entry)) ?? []).filter(Boolean).join(' ');
+const say = (name: string, entry: ComparisonEntry): string =>
+  (endPointsWords[name]?.(sceneOf(entry)) ?? []).filter(Boolean).join(' ');
 
 /** A run with readings along S = start/(1 + a·x^b). */
 function along(knife: string, sharpening: string, start: number, a: number, b: number): Run {
@@ -23,25 +23,26 @@ function along(knife: string, sharpening: string, start: number, a: number, b: n
 // Starts of 100 and 92 as in the design's oracle; with b = 1 the ratio at a stop s is by hand
 // (100/s − 1)/(92/s − 1) · a₂/a₁.
 const runs = [along('Dunlin', '1', 100, 0.01, 1), along('Plover', '1', 92, 0.02, 1)];
-const byHand = (stop: number): number => ((100 / stop - 1) / (92 / stop - 1)) * 2;
-const entry: LineUpEntry = { ...loft(), runs };
+const byHand = (endPoint: number): number => ((100 / endPoint - 1) / (92 / endPoint - 1)) * 2;
+const entry: ComparisonEntry = { ...loft(), runs };
 
 describe('the ratio at equal sharpness of a log', () => {
   test('is that of the curves at the stop that was chosen, and at half of the start', () => {
-    const told = stopsOf(
-      sceneOf({ ...entry, plan: { ratio: 1.25, lots: 1, blind: true, seed: 1, stop: 40 } }),
+    const described = endPointsOf(
+      sceneOf({ ...entry, plan: { ratio: 1.25, batches: 1, blind: true, seed: 1, endPoint: 40 } }),
     );
-    expect(told.origin).toBe('own');
-    expect(told.chosen).toMatchObject({
-      stop: 40,
+    expect(described.origin).toBe('own');
+    expect(described.chosen).toMatchObject({
+      endPoint: 40,
       ratio: expect.closeTo(byHand(40), 6) as number,
       low: null,
     });
-    expect(told.half?.ratio).toBeCloseTo(2, 6);
-    for (const { stop, ratio } of told.bySharpness) expect(ratio / byHand(stop)).toBeCloseTo(1, 6);
+    expect(described.half?.ratio).toBeCloseTo(2, 6);
+    for (const { endPoint, ratio } of described.bySharpness)
+      expect(ratio / byHand(endPoint)).toBeCloseTo(1, 6);
     const said = say('stops-ratio', {
       ...entry,
-      plan: { ratio: 1.25, lots: 1, blind: true, seed: 1, stop: 40 },
+      plan: { ratio: 1.25, batches: 1, blind: true, seed: 1, endPoint: 40 },
     });
     expect(said).toMatch(/At a sharpness of 40 Dunlin has cut ×2\.31 as much as Plover\. One series/);
     expect(said).toMatch(/The stop is part of the result/);
@@ -52,10 +53,10 @@ describe('the ratio at equal sharpness of a log', () => {
       const { cuts: _cuts, ...run } = aRun({ knife, sharpening: '1' });
       return { ...run, series: [0, 10, 30, 100, 300].map((cut) => ({ cut, sharpness: start + a * cut })) };
     };
-    const plan = { ratio: 1.25, lots: 1, blind: true, seed: 1, stop: 6 };
+    const plan = { ratio: 1.25, batches: 1, blind: true, seed: 1, endPoint: 6 };
     const own = { ...loft(), plan, runs: [forced('Dunlin', 3, 0.02), forced('Plover', 4, 0.04)] };
     // By hand: (6 − 3)/0.02 = 150 cuts against (6 − 4)/0.04 = 50.
-    expect(stopsOf(sceneOf(own))).toMatchObject({
+    expect(endPointsOf(sceneOf(own))).toMatchObject({
       read: 'force',
       chosen: { ratio: expect.closeTo(3, 6) as number },
     });
@@ -69,13 +70,13 @@ describe('the ratio at equal sharpness of a log', () => {
     expect(say('stops-curves', own)).toContain('Dunlin, sharpening 1: y₀ = 3');
 
     const mixed = { ...own, runs: [forced('Dunlin', 3, 0.02), along('Plover', '1', 92, 0.02, 1)] };
-    expect(stopsOf(sceneOf(mixed)).read).toBeNull();
+    expect(endPointsOf(sceneOf(mixed)).read).toBeNull();
     expect(say('stops-ratio', mixed)).toContain('cannot be held against each other');
   });
 
   test('is not told beyond what the readings saw', () => {
-    const plan = { ratio: 1.25, lots: 1, blind: true, seed: 1, stop: 99 };
-    expect(stopsOf(sceneOf({ ...entry, plan })).chosen).toBeNull();
+    const plan = { ratio: 1.25, batches: 1, blind: true, seed: 1, endPoint: 99 };
+    expect(endPointsOf(sceneOf({ ...entry, plan })).chosen).toBeNull();
     expect(say('stops-ratio', { ...entry, plan })).toMatch(/you chose, 99, there is no ratio/);
   });
 
@@ -90,12 +91,12 @@ describe('the ratio at equal sharpness of a log', () => {
     const none = { ...entry, runs: [flat, ...runs.slice(1)] };
     expect(hasSeries(sceneOf(none))).toBe(true);
     expect(say('stops-ratio', none)).toMatch(/have no stop in common/);
-    for (const name of Object.keys(stopsWords))
+    for (const name of Object.keys(endPointsWords))
       expect(say(name, none)).not.toMatch(/NaN|undefined|Infinity|null/);
   });
 
   test('travels with the stop in the link', () => {
-    const planned = { ...entry, plan: { ratio: 1.25, lots: 1, blind: true, seed: 1, stop: 40 } };
+    const planned = { ...entry, plan: { ratio: 1.25, batches: 1, blind: true, seed: 1, endPoint: 40 } };
     const read = decodeLink(encodeLink(planned));
     expect(read.ok && read.entry).toEqual(planned);
   });
@@ -103,16 +104,16 @@ describe('the ratio at equal sharpness of a log', () => {
 
 test('without readings they are imagined after the close reading, and that is said', () => {
   const scene = sceneOf(loft());
-  const { origin, half, byLoss, bySharpness } = stopsOf(scene);
+  const { origin, half, byLoss, bySharpness } = endPointsOf(scene);
   expect(origin).toBe('imagined');
   // The stated truth lies in the band.
-  expect(half?.low).toBeLessThan(scene.row.close.product);
-  expect(half?.high).toBeGreaterThan(scene.row.close.product);
+  expect(half?.low).toBeLessThan(scene.row.careful.product);
+  expect(half?.high).toBeGreaterThan(scene.row.careful.product);
   expect(byLoss.length + bySharpness.length).toBeGreaterThan(40);
   expect(say('stops-given', loft())).toMatch(/imagined.*Nobody cut them/);
   // Above the sharpest reading of one edge, yet below the start of its curve.
-  const sharp = { ...loft(), plan: { ratio: 1.25, lots: 1, blind: true, seed: 1, stop: 93 } };
-  const { chosen, subject, baseline } = stopsOf(sceneOf(sharp));
+  const sharp = { ...loft(), plan: { ratio: 1.25, batches: 1, blind: true, seed: 1, endPoint: 93 } };
+  const { chosen, subject, baseline } = endPointsOf(sceneOf(sharp));
   const edges = [...subject.series, ...baseline.series];
   expect(Math.min(...edges.flatMap(({ readings: [first] }) => first?.sharpness ?? []))).toBeLessThan(93);
   expect(Math.min(...edges.map(({ curve }) => curve.start.value))).toBeGreaterThan(93);
@@ -135,7 +136,7 @@ describe('readings that say little', () => {
     runs: [readAt('Dunlin', cuts, dunlin), readAt('Plover', cuts, plover)],
   });
   const whole = [0, 10, 30, 100, 300, 1000];
-  const plan = (stop: number) => ({ ratio: 1.25, lots: 1, blind: true, seed: 1, stop });
+  const plan = (endPoint: number) => ({ ratio: 1.25, batches: 1, blind: true, seed: 1, endPoint });
 
   test('of two edges with one start hang on no stop, and one number says it', () => {
     // (100/s − 1)/a: the stop cancels, and a₂/a₁ is left.
@@ -158,7 +159,7 @@ describe('readings that say little', () => {
   test('that begin below the stop have no ratio but by their curves', () => {
     // After 20 cuts 100/1.2 = 83 and 100/1.4 = 71 are left: no reading is as sharp as 95.
     const late = { ...logged([20, 50, 200, 500], falls(100, 0.01), falls(100, 0.02)), plan: plan(95) };
-    const { chosen } = stopsOf(sceneOf(late));
+    const { chosen } = endPointsOf(sceneOf(late));
     expect(chosen).toMatchObject({ ratio: expect.closeTo(2, 6) as number, curveFree: null });
     expect(say('stops-ratio', late)).toContain(
       'Without curves there is no such number: the readings themselves do not all pass it.',
@@ -184,7 +185,7 @@ describe('readings that say little', () => {
     const many = ['Dunlin', 'Plover'].flatMap((knife) =>
       Array.from({ length: 7 }, (_, place) => along(knife, `${place}`, 100 + place, 0.01, 1)),
     );
-    const said = stopsWords['stops-curves']?.(sceneOf({ ...entry, runs: many })) ?? [];
+    const said = endPointsWords['stops-curves']?.(sceneOf({ ...entry, runs: many })) ?? [];
     expect(said).toHaveLength(13);
     expect(said.at(-1)).toBe('… and 2 more.');
   });

@@ -1,13 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { sceneOf } from '../../../src/scene/scene.ts';
 import { validate } from '../../../src/comparison/schema.ts';
-import type { LineUpEntry } from '../../../src/comparison/schema.ts';
+import type { ComparisonEntry } from '../../../src/comparison/schema.ts';
 import { sentencesOf } from '../../../src/phrases/sentences-of.ts';
 import { sureWords } from '../../../src/topics/how-sure/words.ts';
 import { exact } from '../../model/knives.ts';
 import { pair } from '../awkward.ts';
 
-function told(of: string, entry: LineUpEntry): string {
+function described(of: string, entry: ComparisonEntry): string {
   expect(validate(entry)).toMatchObject({ ok: true });
   return sentencesOf(sureWords, of, sceneOf(entry))
     .filter((sentence) => sentence !== '')
@@ -17,7 +17,7 @@ function told(of: string, entry: LineUpEntry): string {
 describe('the band by hand beside the samples', () => {
   test('is one and the same where the only doubt is normal and small', () => {
     const hrc = { value: 61, plusMinus: 1, shape: 'normal' as const };
-    expect(told('band-line', pair({ hrc }, {}, exact))).toMatch(
+    expect(described('band-line', pair({ hrc }, {}, exact))).toMatch(
       /: as wide as that of 20,000 samples\. The two ends agree as well\.$/,
     );
   });
@@ -29,7 +29,7 @@ describe('the band by hand beside the samples', () => {
       ...exact,
       assumptions: { ...exact.assumptions, angleExponent: { unknown: true as const, low: 1, high: 1.8 } },
     };
-    const said = told('band-line', pair({ angle: { deg: 10 } }, {}, open));
+    const said = described('band-line', pair({ angle: { deg: 10 } }, {}, open));
     expect(said).toMatch(/: [56] % wider on a log axis than that of 20,000 samples\./);
     expect(said).toMatch(
       /where one range spread evenly matters most, the band ends sooner, as the samples show\.$/,
@@ -41,16 +41,16 @@ test('the nearest two of a line-up may be told apart all the same', () => {
   const two = pair({ angle: { deg: 10 } }, { angle: { deg: 26 } }, exact);
   const [plover] = two.knives;
   if (!plover) throw new Error('the pair has no knife');
-  const three = (deg: number): LineUpEntry => ({
+  const three = (deg: number): ComparisonEntry => ({
     ...two,
     knives: [...two.knives, { ...plover, id: 'curlew', name: 'Curlew', angle: { deg } }],
   });
   // The slimmer edge lasts longer, and nothing else differs: the neighbour is that of the nearer angle.
-  expect(told('band-nearest', three(12))).toMatch(
+  expect(described('band-nearest', three(12))).toMatch(
     /nearest to each other are Dunlin and Curlew\..* Dunlin is ahead in every sample: even these are told apart\.$/,
   );
-  expect(told('band-nearest', three(22))).toMatch(
+  expect(described('band-nearest', three(22))).toMatch(
     /nearest to each other are Curlew and Plover\..* Curlew is ahead/,
   );
-  expect(told('band-nearest', two)).toBe('');
+  expect(described('band-nearest', two)).toBe('');
 });

@@ -5,16 +5,16 @@ import { lessOf, lessPercentOf, readLess } from '../../../src/topics/less-of-a-b
 import { lessWords } from '../../../src/topics/less-of-a-bad-thing/words.ts';
 import { lessWorked } from '../../../src/topics/less-of-a-bad-thing/worked.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
-import type { LineUpEntry } from '../../../src/comparison/schema.ts';
+import type { ComparisonEntry } from '../../../src/comparison/schema.ts';
 import { loft, loftWith } from '../../comparison/entries.ts';
 
-const typed = (faceValues: number[] | null, more: Partial<LineUpEntry> = {}): LineUpEntry => ({
+const typed = (faceValues: number[] | null, more: Partial<ComparisonEntry> = {}): ComparisonEntry => ({
   ...loft(),
   faceValues,
   ...more,
 });
-const number = (name: string, entry: LineUpEntry): string => lessNumbers[name]?.(sceneOf(entry)) ?? '';
-const said = (entry: LineUpEntry): string => lessWords['less']?.(sceneOf(entry)).join(' ') ?? '';
+const number = (name: string, entry: ComparisonEntry): string => lessNumbers[name]?.(sceneOf(entry)) ?? '';
+const said = (entry: ComparisonEntry): string => lessWords['less']?.(sceneOf(entry)).join(' ') ?? '';
 
 describe('less of something harmful', () => {
   // Larrick & Soll 2008, example of the press reports: from 18 to 28 miles on a gallon. The fuel for a mile falls by
@@ -128,13 +128,13 @@ test('the worked example can be followed with the numbers it shows', () => {
           ?.replace('−', '-'),
       );
     const p = value('p');
-    const close = (shown: number, own: number) => expect(Math.abs(shown / own - 1)).toBeLessThan(0.003);
-    close(value('left'), 1 - p / 100);
-    close(value('face'), 1 + p / 100);
-    close(value('inverse'), 1 / value('left'));
-    close(value('damped'), value('inverse') ** value('e'));
-    close(value('back'), (1 + p / 100) * (1 - p / 100));
-    close((1 + p / 100) * (1 + value('undo') / 100), 1);
+    const careful = (shown: number, own: number) => expect(Math.abs(shown / own - 1)).toBeLessThan(0.003);
+    careful(value('left'), 1 - p / 100);
+    careful(value('face'), 1 + p / 100);
+    careful(value('inverse'), 1 / value('left'));
+    careful(value('damped'), value('inverse') ** value('e'));
+    careful(value('back'), (1 + p / 100) * (1 - p / 100));
+    careful((1 + p / 100) * (1 + value('undo') / 100), 1);
   }
 });
 

@@ -12,9 +12,9 @@ const rooms = roomOfFamilies(work);
 
 test('the pocket rooms are the sums one can do in the head', () => {
   // Grain sizes of P120 and P2000: ISO 6344-2 and -3.
-  expect(roomIn(rooms.pocket, 'finish').factor).toBeCloseTo(125 / 10.3, 6);
-  expect(roomIn(rooms.pocket, 'steel').factor).toBeCloseTo((64 / 56) ** 2 * 2 ** (15 / 20), 9);
-  const grind = roomIn(rooms.pocket, 'geometry').factor / ((25 / 12) ** 2 * 4);
+  expect(roomIn(rooms.quick, 'finish').factor).toBeCloseTo(125 / 10.3, 6);
+  expect(roomIn(rooms.quick, 'steel').factor).toBeCloseTo((64 / 56) ** 2 * 2 ** (15 / 20), 9);
+  const grind = roomIn(rooms.quick, 'geometry').factor / ((25 / 12) ** 2 * 4);
   // A deeper or higher grind is worth about a tenth each: common practice, no source.
   expect(grind).toBeGreaterThan(1.05);
   expect(grind).toBeLessThan(1.3);
@@ -24,24 +24,24 @@ test('the close room of steel is the ratio of two cards of the published regress
   // Thomas 2018: mm = −157 + 15.8 HRC − 17.8 A + 11.2 CrC, A = 30° included, written out from the printed coefficients.
   const rich = -157 + 15.8 * 64 - 17.8 * 30 + 11.2 * 15;
   const plain = -157 + 15.8 * 56 - 17.8 * 30;
-  expect(roomIn(rooms.close, 'steel').factor).toBeCloseTo(rich / plain, 9);
+  expect(roomIn(rooms.careful, 'steel').factor).toBeCloseTo(rich / plain, 9);
   expect(cardCutMm({ hrc: 64, includedAngleDeg: 30, carbideVolPercent: { CrC: 15 } })).toBeCloseTo(rich, 6);
 });
 
 test('the close room of finish is the grain ratio to the power assumed', () => {
   const ratio = grainSizeUm(ordinary.finish.worst.finish) / grainSizeUm(ordinary.finish.best.finish);
-  expect(roomIn(rooms.close, 'finish').factor).toBeCloseTo(ratio ** -0.3, 9);
-  expect(roomIn(roomOfFamilies({ ...work, assumptions: { finishExponent: 0 } }).close, 'finish').factor).toBe(
-    1,
-  );
+  expect(roomIn(rooms.careful, 'finish').factor).toBeCloseTo(ratio ** -0.3, 9);
+  expect(
+    roomIn(roomOfFamilies({ ...work, assumptions: { finishExponent: 0 } }).careful, 'finish').factor,
+  ).toBe(1);
 });
 
 test('what is ground has well over a hundred to one by the pocket reading and about twenty by the close one', () => {
-  expect(groundRoom(rooms.pocket).factor).toBeGreaterThan(150);
-  expect(groundRoom(rooms.close).factor).toBeGreaterThan(15);
-  expect(groundRoom(rooms.close).factor).toBeLessThan(25);
+  expect(groundRoom(rooms.quick).factor).toBeGreaterThan(150);
+  expect(groundRoom(rooms.careful).factor).toBeGreaterThan(15);
+  expect(groundRoom(rooms.careful).factor).toBeLessThan(25);
   // Each factor at its own end, friction taken as already effective: of the order of 5 and of 160 (assumed ranges).
-  const ends = groundRoom(roomOfFamilies({ friction: 0.25 }).close);
+  const ends = groundRoom(roomOfFamilies({ friction: 0.25 }).careful);
   expect(ends.low).toBeGreaterThan(3);
   expect(ends.low).toBeLessThan(8);
   expect(ends.high).toBeGreaterThan(100);
@@ -49,7 +49,7 @@ test('what is ground has well over a hundred to one by the pocket reading and ab
 });
 
 test('steel has two to three and a half by either reading', () => {
-  for (const reading of ['pocket', 'close'] as const) {
+  for (const reading of ['quick', 'careful'] as const) {
     const steel = roomIn(rooms[reading], 'steel');
     expect(steel.low).toBeGreaterThan(2);
     expect(steel.high).toBeLessThan(3.5);
@@ -57,8 +57,8 @@ test('steel has two to three and a half by either reading', () => {
 });
 
 test('the readings disagree about finish alone against steel', () => {
-  expect(roomIn(rooms.pocket, 'finish').factor).toBeGreaterThan(roomIn(rooms.pocket, 'steel').factor);
-  expect(roomIn(rooms.close, 'finish').factor).toBeLessThan(roomIn(rooms.close, 'steel').factor);
+  expect(roomIn(rooms.quick, 'finish').factor).toBeGreaterThan(roomIn(rooms.quick, 'steel').factor);
+  expect(roomIn(rooms.careful, 'finish').factor).toBeLessThan(roomIn(rooms.careful, 'steel').factor);
 });
 
 test('shares of force given for another baseline do not move the race', () => {
@@ -71,8 +71,8 @@ test('the angle that draws level, put back, is level; the steel to remove follow
   const { steel, whole } = drawLevel(scene);
   const value = steel.answer.value ?? Number.NaN;
   const put = {
-    ...steel.lineUp,
-    knives: steel.lineUp.knives.map((knife) =>
+    ...steel.comparison,
+    knives: steel.comparison.knives.map((knife) =>
       knife.id === 'plover' ? { ...knife, angleDeg: value } : knife,
     ),
   };
@@ -88,7 +88,7 @@ test('the angle that draws level, put back, is level; the steel to remove follow
 
 test('the steel alone is what the line-up says of it', () => {
   const scene = sceneOf({ ...loft(), subject: 'dunlin', baseline: 'plover' });
-  const row = compare(scene.lineUp).rows.find(({ knife }) => knife === 'dunlin');
+  const row = compare(scene.comparison).rows.find(({ knife }) => knife === 'dunlin');
   expect(1 / drawLevel(scene).steel.now).toBeCloseTo(row?.families.steel ?? Number.NaN, 9);
 });
 

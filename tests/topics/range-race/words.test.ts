@@ -7,11 +7,12 @@ import { rangeWords } from '../../../src/topics/range-race/words.ts';
 import { rangeWorked } from '../../../src/topics/range-race/worked.ts';
 import { roomIn, roomOfFamilies } from '../../../src/scene/ranges.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
-import type { LineUpEntry } from '../../../src/comparison/schema.ts';
+import type { ComparisonEntry } from '../../../src/comparison/schema.ts';
 import { codeSaid } from '../../../src/compare/sheet/words.ts';
 import { pair } from '../awkward.ts';
 
-const told = (of: string, entry: LineUpEntry): string => (rangeWords[of]?.(sceneOf(entry)) ?? []).join(' ');
+const described = (of: string, entry: ComparisonEntry): string =>
+  (rangeWords[of]?.(sceneOf(entry)) ?? []).join(' ');
 
 /** Finish that counts for nothing, geometry damped as far as it goes: the steel is then the larger room. */
 const damped = pair(
@@ -27,8 +28,8 @@ const damped = pair(
 describe('the room of a family', () => {
   test('without an exponent a finish has none, and no share of it is used', () => {
     // d^0 is 1 whatever the grain.
-    expect(roomIn(roomOfFamilies(sceneOf(damped).lineUp).close, 'finish').factor).toBe(1);
-    expect(told('ranges', damped)).toMatch(/less than steel by the close one\.$/);
+    expect(roomIn(roomOfFamilies(sceneOf(damped).comparison).careful, 'finish').factor).toBe(1);
+    expect(described('ranges', damped)).toMatch(/less than steel by the close one\.$/);
   });
 
   test('of no family there is', () => {
@@ -37,21 +38,21 @@ describe('the room of a family', () => {
 
   test('of finish can be as large as that of steel', () => {
     // The finish’s room goes as its exponent: ln room = e ln(125/10.3), P120 over P2000 (FEPA, ISO 6344).
-    const steel = roomIn(roomOfFamilies(sceneOf(pair({})).lineUp).close, 'steel').factor;
+    const steel = roomIn(roomOfFamilies(sceneOf(pair({})).comparison).careful, 'steel').factor;
     const finishExponent = Math.log(steel) / Math.log(125 / 10.3);
-    expect(told('ranges', pair({}, {}, { assumptions: { finishExponent } }))).toMatch(
+    expect(described('ranges', pair({}, {}, { assumptions: { finishExponent } }))).toMatch(
       /as much as steel by the close one\.$/,
     );
   });
 
   test('of steel can reach that of the other two at its ends, and beyond the forces added', () => {
-    const { close } = roomOfFamilies(sceneOf(damped).lineUp);
+    const { careful } = roomOfFamilies(sceneOf(damped).comparison);
     const [geometry, finish, steel] = [
-      roomIn(close, 'geometry'),
-      roomIn(close, 'finish'),
-      roomIn(close, 'steel'),
+      roomIn(careful, 'geometry'),
+      roomIn(careful, 'finish'),
+      roomIn(careful, 'steel'),
     ];
-    const said = told('ranges-doubt', damped);
+    const said = described('ranges-doubt', damped);
     expect(said.includes('then the race is open')).toBe(geometry.low * finish.low <= steel.high);
     expect(said.includes('no more than steel')).toBe(geometry.rival * finish.rival <= steel.factor);
     expect(said).toContain('then the race is open');
@@ -67,7 +68,7 @@ describe('no angle at which the baseline draws level', () => {
 
   test('is said as such, as a number, in its example and of its band', () => {
     const scene = sceneOf(far);
-    expect(told('draw-level', far)).toMatch(/level is not in reach: no angle from 4° to 45° does it/);
+    expect(described('draw-level', far)).toMatch(/level is not in reach: no angle from 4° to 45° does it/);
     expect(Object.values(rangeNumbers).map((number) => number(scene))).toContain('no angle');
     expect(
       Object.values(rangeWorked)

@@ -12,13 +12,14 @@ import {
 import { rulerWords } from '../../../src/topics/ruler-of-ratios/words.ts';
 import { rulerWorked } from '../../../src/topics/ruler-of-ratios/worked.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
-import type { LineUpEntry } from '../../../src/comparison/schema.ts';
+import type { ComparisonEntry } from '../../../src/comparison/schema.ts';
 import { evenTicks } from '../../../src/topics/ruler-of-ratios/even-ticks.ts';
 import { loft } from '../../comparison/entries.ts';
 
-const typed = (faceValues: number[] | null): LineUpEntry => ({ ...loft(), faceValues });
+const typed = (faceValues: number[] | null): ComparisonEntry => ({ ...loft(), faceValues });
 const laid = (...factors: number[]) => layOut(factors.map((factor) => ({ name: `×${factor}`, factor })));
-const said = (name: string, entry: LineUpEntry): string => rulerWords[name]?.(sceneOf(entry)).join(' ') ?? '';
+const said = (name: string, entry: ComparisonEntry): string =>
+  rulerWords[name]?.(sceneOf(entry)).join(' ') ?? '';
 
 /** Every order of a list. */
 function orders<T>(list: readonly T[]): T[][] {
@@ -105,9 +106,9 @@ describe('effects end to end', () => {
 
   it('are the terms of the close reading where no percentage is typed', () => {
     const scene = sceneOf(typed(null));
-    expect(rulerOf(scene)).toEqual(rulerOfTerms(scene.row.close));
+    expect(rulerOf(scene)).toEqual(rulerOfTerms(scene.row.careful));
     for (const { name, share } of rulerOf(scene).effects)
-      expect(share).toBeCloseTo(scene.row.close.logShares?.[name] ?? Number.NaN, 12);
+      expect(share).toBeCloseTo(scene.row.careful.logShares?.[name] ?? Number.NaN, 12);
   });
 });
 
@@ -151,11 +152,11 @@ describe('the words of the ruler', () => {
 
   it('have nothing to share out where nothing differs', () => {
     expect(said('ruler-shares', typed([]))).toMatch(/nothing to share out/);
-    const evened = {
+    const equalised = {
       ...loft(),
-      evenedUp: ['angleDeg', 'edgeMm', 'finish', 'grind', 'hrc', 'carbideVolPercent'],
+      madeEqual: ['angleDeg', 'edgeMm', 'finish', 'grind', 'hrc', 'carbideVolPercent'],
     };
-    expect(said('ruler', evened as LineUpEntry)).toMatch(/do not differ in any term/);
+    expect(said('ruler', equalised as ComparisonEntry)).toMatch(/do not differ in any term/);
   });
 });
 
@@ -170,13 +171,13 @@ test('the worked example can be followed with the numbers it shows', () => {
           .find((text) => text !== undefined)
           ?.replace('−', '-'),
       );
-    const close = (shown: number, own: number) => expect(Math.abs(shown / own - 1)).toBeLessThan(0.005);
-    close(value('n'), Math.log10(value('f')) / Math.log10(1.1));
-    close(value('N'), Math.log10(value('F')) / Math.log10(1.1));
-    close(value('share'), value('n') / value('N'));
-    close(value('part'), (value('from') * value('f') - value('from')) / (value('F') - 1));
-    close(value('first'), (value('f') - 1) / value('gain'));
-    close(value('last'), (value('F') - value('F') / value('f')) / value('gain'));
+    const careful = (shown: number, own: number) => expect(Math.abs(shown / own - 1)).toBeLessThan(0.005);
+    careful(value('n'), Math.log10(value('f')) / Math.log10(1.1));
+    careful(value('N'), Math.log10(value('F')) / Math.log10(1.1));
+    careful(value('share'), value('n') / value('N'));
+    careful(value('part'), (value('from') * value('f') - value('from')) / (value('F') - 1));
+    careful(value('first'), (value('f') - 1) / value('gain'));
+    careful(value('last'), (value('F') - value('F') / value('f')) / value('gain'));
   }
 });
 

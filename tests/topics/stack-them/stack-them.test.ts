@@ -4,17 +4,17 @@ import { controls } from '../../../src/topics/base/controls.ts';
 import { pushes, pushShares, subjectPush } from '../../../src/topics/stack-them/push.ts';
 import { wedgeShare } from '../../../src/topics/stack-them/push-share.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
-import type { KnifeEntry, LineUpEntry } from '../../../src/comparison/schema.ts';
+import type { KnifeEntry, ComparisonEntry } from '../../../src/comparison/schema.ts';
 import { ends, endsAdded, nearest, stackOf, ways } from '../../../src/scene/stack.ts';
 import { stackWords } from '../../../src/topics/stack-them/words.ts';
 import { stackWorked } from '../../../src/topics/stack-them/worked.ts';
 import { loft, loftWith } from '../../comparison/entries.ts';
 
-const told = (name: string, entry: LineUpEntry): string =>
+const described = (name: string, entry: ComparisonEntry): string =>
   (stackWords[name]?.(sceneOf(entry)) ?? []).filter((sentence) => sentence !== '').join(' ');
 
 /** Plover against a Dunlin that differs from it in what is named. P1200 is 15.3 µm: ISO 6344-3. */
-function against(change: Partial<KnifeEntry>): LineUpEntry {
+function against(change: Partial<KnifeEntry>): ComparisonEntry {
   const knives = loft().knives.filter(({ id }) => id === 'plover');
   return {
     ...loft(),
@@ -26,7 +26,7 @@ describe('the stack', () => {
   it('holds every knife once, longest first, with the baseline at 1 by every way', () => {
     const knives = stackOf(sceneOf(loft()));
     expect(knives.map(({ id }) => id).sort()).toEqual(['avocet', 'curlew', 'dunlin', 'plover']);
-    expect([...knives].sort((a, b) => b.close - a.close)).toEqual(knives);
+    expect([...knives].sort((a, b) => b.careful - a.careful)).toEqual(knives);
     const baseline = knives.find(({ isBaseline }) => isBaseline);
     for (const way of ways) expect(baseline?.[way]).toBe(1);
   });
@@ -34,7 +34,7 @@ describe('the stack', () => {
   // a/b · b/c = a/c: whoever is the baseline, the distances stay. The rival's shares are carried along.
   it('keeps the distances when the baseline changes', () => {
     const scene = sceneOf(loft());
-    const carried = carryRivalShares(scene.lineUp, 'curlew');
+    const carried = carryRivalShares(scene.comparison, 'curlew');
     const moved = sceneOf({
       ...loft(),
       baseline: 'curlew',
@@ -52,10 +52,10 @@ describe('the stack', () => {
 
   it('adds what the links gain: the tempting sum is below the product where all speak for one knife', () => {
     const scene = sceneOf(loft());
-    const { first, last, ratio } = ends(scene, 'close');
-    const sum = first.rows.close.terms.reduce(
+    const { first, last, ratio } = ends(scene, 'careful');
+    const sum = first.rows.careful.terms.reduce(
       (total, { id, factor }) =>
-        total + (factor ?? 1) / (last.rows.close.terms.find((term) => term.id === id)?.factor ?? 1) - 1,
+        total + (factor ?? 1) / (last.rows.careful.terms.find((term) => term.id === id)?.factor ?? 1) - 1,
       1,
     );
     expect(endsAdded(scene)).toBeCloseTo(sum, 12);
@@ -68,7 +68,7 @@ describe('the push', () => {
   it('adds up to the force part of the model’s rival', () => {
     for (const shares of [undefined, { wedge: 0.8, thickness: 0.15, grind: 0.05 }]) {
       const scene = sceneOf({ ...loft(), assumptions: shares ? { rivalShares: shares } : {} });
-      const { rows } = compare(scene.lineUp);
+      const { rows } = compare(scene.comparison);
       for (const push of pushes(scene)) {
         const row = rows.find(({ knife }) => knife === push.id);
         const rest = (row?.terms ?? [])
@@ -112,29 +112,29 @@ describe('the push', () => {
 describe('the words of the stack', () => {
   it('say of two knives from one bench what is alike and so counts as 1', () => {
     const entry = { ...loft(), subject: 'avocet', baseline: 'curlew' };
-    expect(told('stack', entry)).toMatch(/Both have .*the same finish.* these factors are 1/);
+    expect(described('stack', entry)).toMatch(/Both have .*the same finish.* these factors are 1/);
   });
 
   it('say where the readings set the knives in another order', () => {
     const entry = against({ angle: { deg: 15 }, finish: { um: 5 } });
     const last = ways.map((way) => ends(sceneOf(entry), way).last.id);
     expect(last.slice(0, 2)).toEqual(['dunlin', 'plover']);
-    expect(told('stack-apart', entry)).toMatch(/The order is another by the pocket reading: Plover/);
+    expect(described('stack-apart', entry)).toMatch(/The order is another by the pocket reading: Plover/);
   });
 
   it('say what is left out, and that the total is a part', () => {
     const soft = loftWith('dunlin', { hrc: 46 });
-    expect(told('stack', soft)).toMatch(/Left out, and not taken as 1: carbide/);
-    expect(told('stack-apart', soft)).toMatch(/carbide is left out for/);
+    expect(described('stack', soft)).toMatch(/Left out, and not taken as 1: carbide/);
+    expect(described('stack-apart', soft)).toMatch(/carbide is left out for/);
   });
 
   // 20 runs a knife tell 1.2 apart at CV 20 %, power 80 %, both tails 5 %: exact power by the noncentral t.
   it('give the runs that planning gives', () => {
     const um = 15.3 * 1.2 ** (1 / 0.3);
-    expect(told('stack-near', against({ finish: { um } }))).toMatch(
+    expect(described('stack-near', against({ finish: { um } }))).toMatch(
       /×1\.20 between them.*about 20 sharpenings/,
     );
-    expect(told('stack-near', against({}))).toMatch(/come out alike/);
+    expect(described('stack-near', against({}))).toMatch(/come out alike/);
   });
 });
 

@@ -6,7 +6,7 @@ import {
 } from '../../../src/model/index.ts';
 import { controls } from '../../../src/topics/base/controls.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
-import type { KnifeEntry, LineUpEntry } from '../../../src/comparison/schema.ts';
+import type { KnifeEntry, ComparisonEntry } from '../../../src/comparison/schema.ts';
 import { steelNumbers } from '../../../src/topics/steel-fairly/numbers.ts';
 import { steelWords } from '../../../src/topics/steel-fairly/words.ts';
 import { steelWorthWords } from '../../../src/topics/steel-worth/words.ts';
@@ -27,8 +27,8 @@ import { loft } from '../../comparison/entries.ts';
 function pair(
   subject: Partial<KnifeEntry>,
   baseline: Partial<KnifeEntry> = {},
-  more: Partial<LineUpEntry> = {},
-): LineUpEntry {
+  more: Partial<ComparisonEntry> = {},
+): ComparisonEntry {
   const entry = loft();
   return {
     ...entry,
@@ -43,7 +43,7 @@ function pair(
   };
 }
 
-const told = (of: string, entry: LineUpEntry): string =>
+const described = (of: string, entry: ComparisonEntry): string =>
   (({ ...steelWords, ...steelWorthWords })[of]?.(sceneOf(entry)) ?? [])
     .filter((sentence) => sentence !== '')
     .join(' ');
@@ -59,15 +59,17 @@ describe('the steel of a knife', () => {
     expect(baseline.mpa).toBeGreaterThan(2070);
     expect(baseline.mpa).toBeLessThan(2145);
     expect(subject.mpa).toBeNull();
-    expect(told('steel-hardness', loft())).toMatch(/Dunlin: .* harder than the table of strengths reaches/);
+    expect(described('steel-hardness', loft())).toMatch(
+      /Dunlin: .* harder than the table of strengths reaches/,
+    );
     // 20 HRC is 238 HV, below the 250 the table begins at.
-    expect(told('steel-hardness', pair({ hrc: 20 }))).toMatch(/softer than the table/);
+    expect(described('steel-hardness', pair({ hrc: 20 }))).toMatch(/softer than the table/);
   });
 
   it('is the baseline’s where its carbide is evened up', () => {
-    const evened = sceneOf({ ...loft(), evenedUp: ['carbideVolPercent'] });
-    expect(steelsOf(evened).subject.designation).toBeNull();
-    expect(steelsOf(evened).subject.carbidePercent).toBe(4);
+    const equalised = sceneOf({ ...loft(), madeEqual: ['carbideVolPercent'] });
+    expect(steelsOf(equalised).subject.designation).toBeNull();
+    expect(steelsOf(equalised).subject.carbidePercent).toBe(4);
   });
 });
 
@@ -81,7 +83,7 @@ describe('the published line', () => {
   it('gives the printed cards, and their ratio as the worth of the steel', () => {
     const scene = sceneOf(printed);
     expect((worthAt(scene, 30)?.card ?? 0) / (714 / 227)).toBeCloseTo(1, 2);
-    expect(scene.row.close.families.steel / (714 / 227)).toBeCloseTo(1, 2);
+    expect(scene.row.careful.families.steel / (714 / 227)).toBeCloseTo(1, 2);
   });
 
   it('adds, so that the better steel is worth more on a blunter edge', () => {
@@ -92,7 +94,7 @@ describe('the published line', () => {
     });
     // −157 + 15.8 · 56 − 17.8 A + 11.2 · 3 falls to 100 mm at A = 37.1°.
     expect(worthsOf(sceneOf(printed)).at(-1)?.includedAngleDeg).toBe(37);
-    expect(told('steel', printed)).toMatch(/Beyond 37° one of them would cut too little card/);
+    expect(described('steel', printed)).toMatch(/Beyond 37° one of them would cut too little card/);
   });
 
   it('is not taken for a life where an edge would hardly blunt in the count', () => {
@@ -109,11 +111,11 @@ describe('the published line', () => {
   it('not used, leaves one carbide at 1 and tells two apart from none', () => {
     // ASTM E140 table 1: 44, 46 and 48 HRC are 434, 458 and 484 HV; (458/434)^1.2 = 1.07, (458/484)^1.2 = 0.936.
     const soft = (hrc: number) => pair({ hrc: 46, carbide: chromium(6) }, { hrc, carbide: chromium(6) });
-    expect(told('steel-worth', soft(44))).toMatch(
+    expect(described('steel-worth', soft(44))).toMatch(
       /^The published line is not used here\. .*, and Dunlin has the carbide of Plover\. Hardness: ×1\.07, which speaks for Dunlin/,
     );
-    expect(told('steel-worth', soft(48))).toMatch(/Hardness: ×0\.93\d, which speaks for Plover/);
-    expect(told('steel-worth', soft(46))).toMatch(/Hardness: ×1\.00\.$/);
+    expect(described('steel-worth', soft(48))).toMatch(/Hardness: ×0\.93\d, which speaks for Plover/);
+    expect(described('steel-worth', soft(46))).toMatch(/Hardness: ×1\.00\.$/);
   });
 
   it('is refused outside its angles and hardness', () => {
@@ -122,8 +124,8 @@ describe('the published line', () => {
     const soft = pair({ hrc: 46 });
     expect(lineSpeaks(sceneOf(soft))).toBe(false);
     expect(worthsOf(sceneOf(soft))).toEqual([]);
-    expect(told('steel', soft)).toMatch(/left out, not taken as 1/);
-    expect(told('steel', soft)).not.toMatch(/Carbide:/);
+    expect(described('steel', soft)).toMatch(/left out, not taken as 1/);
+    expect(described('steel', soft)).not.toMatch(/Carbide:/);
   });
 
   // 60 strokes of 45 mm would be 2700 mm: (2700 − 250)/(2700 − 500) · 2² = 4.4545, worked by hand.
@@ -144,7 +146,7 @@ describe('the bands', () => {
     const { all, hardness, carbide } = steelBandsOf(sceneOf(exact));
     for (const { low, high } of [all, hardness, carbide ?? { low: 0, high: 1 }])
       expect(high / low).toBeCloseTo(1, 9);
-    expect(told('steel-worth', exact)).toMatch(/Hardness: .* entered without a ±/);
+    expect(described('steel-worth', exact)).toMatch(/Hardness: .* entered without a ±/);
   });
 
   // A uniform ±h has its central nine tenths at ±0.9 h (JCGM 100, 4.3.7); the line has 15.8 mm a point.
@@ -164,7 +166,7 @@ describe('the tie line', () => {
   const of = (designation: string): KnifeEntry['carbide'] => ({ designation });
 
   it('is of the subject, else of the baseline, else an example', () => {
-    const drawn = (entry: LineUpEntry) => {
+    const drawn = (entry: ComparisonEntry) => {
       const { designation, of: whose } = tieSteelOf(sceneOf(entry));
       return [designation, whose];
     };
@@ -198,13 +200,13 @@ describe('the tie line', () => {
   it('says what is typical beside what is computed', () => {
     const [typical] = Object.values(carbidesByDesignation['AISI D2'] ?? {});
     expect(typical).toMatchObject({ value: 13 });
-    expect(told('steel-tie', loft())).toMatch(/typical volumes, also from memory, has 13 ± 3\.9 %/);
-    expect(told('steel-tie', pair({ carbide: of('AISI M2') }))).toMatch(/far hotter than the table/);
+    expect(described('steel-tie', loft())).toMatch(/typical volumes, also from memory, has 13 ± 3\.9 %/);
+    expect(described('steel-tie', pair({ carbide: of('AISI M2') }))).toMatch(/far hotter than the table/);
   });
 });
 
 test('the worked examples can be followed with the numbers they show', () => {
-  const shown = (of: string, entry: LineUpEntry) =>
+  const shown = (of: string, entry: ComparisonEntry) =>
     (steelWorked[of]?.(sceneOf(entry)).steps ?? []).map(
       ({ values }) =>
         (name: string) =>

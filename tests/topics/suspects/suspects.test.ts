@@ -1,13 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { sceneOf } from '../../../src/scene/scene.ts';
 import type { Scene } from '../../../src/scene/scene.ts';
-import type { KnifeEntry, LineUpEntry } from '../../../src/comparison/schema.ts';
+import type { KnifeEntry, ComparisonEntry } from '../../../src/comparison/schema.ts';
 import { suspectsWords } from '../../../src/topics/suspects/words.ts';
 import { aRun } from '../../runs/runs.ts';
 import { loft } from '../../comparison/entries.ts';
 
 /** Four sharpenings of either knife, Dunlin’s so many times as long as Plover’s. */
-const measuredAt = (entry: LineUpEntry, ratio: number): LineUpEntry => {
+const measuredAt = (entry: ComparisonEntry, ratio: number): ComparisonEntry => {
   const cut = (knife: string, factor: number) =>
     [95, 100, 105, 110].map((cuts, index) =>
       aRun({ knife, cuts: cuts * factor, sharpening: `${knife} ${index}` }),
@@ -36,7 +36,7 @@ test.each<[string, Partial<Record<'angle' | 'edgeMm', RegExp>>]>([
         knives: knives.map((knife) => (knife.name === name ? change(knife) : knife)),
       });
       // The value was said to three figures.
-      expect(row.close.product / ratio).toBeCloseTo(1, 1);
+      expect(row.careful.product / ratio).toBeCloseTo(1, 1);
       put += 1;
     }
   expect(put).toBeGreaterThan(0);

@@ -4,10 +4,14 @@ import { exponentsOf, frictionAngleAt, routesAt, routesOf, wedgeSpan } from '../
 import { routesWords } from '../../../src/topics/two-routes/words.ts';
 import { routesWorked } from '../../../src/topics/two-routes/worked.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
-import type { KnifeEntry, LineUpEntry } from '../../../src/comparison/schema.ts';
+import type { KnifeEntry, ComparisonEntry } from '../../../src/comparison/schema.ts';
 import { loft } from '../../comparison/entries.ts';
 
-const withAngles = (subject: number, baseline: number, more: Partial<LineUpEntry> = {}): LineUpEntry => {
+const withAngles = (
+  subject: number,
+  baseline: number,
+  more: Partial<ComparisonEntry> = {},
+): ComparisonEntry => {
   const entry = { ...loft(), ...more };
   const angle = (deg: number, knife: KnifeEntry): KnifeEntry => ({ ...knife, angle: { deg } });
   return {
@@ -22,12 +26,12 @@ const withAngles = (subject: number, baseline: number, more: Partial<LineUpEntry
   };
 };
 
-const microbevelled = (entry: LineUpEntry, microbevelDeg: number): LineUpEntry => ({
+const microbevelled = (entry: ComparisonEntry, microbevelDeg: number): ComparisonEntry => ({
   ...entry,
   knives: entry.knives.map((knife) => (knife.id === entry.subject ? { ...knife, microbevelDeg } : knife)),
 });
 
-const said = (entry: LineUpEntry): string => routesWords['two-routes']?.(sceneOf(entry)).join(' ') ?? '';
+const said = (entry: ComparisonEntry): string => routesWords['two-routes']?.(sceneOf(entry)).join(' ') ?? '';
 
 describe('the routes of an angle', () => {
   // The chain computes both terms by another way through the model.
@@ -39,11 +43,12 @@ describe('the routes of an angle', () => {
     ['another exponent', withAngles(12, 20, { assumptions: { angleExponent: 1.8 } })],
   ])('are the wedge and the apex of the close reading: %s', (_, entry) => {
     const scene = sceneOf(entry);
-    const factor = (id: string) => scene.row.close.terms.find((term) => term.id === id)?.factor ?? Number.NaN;
-    const { wedge, apex, close } = routesOf(scene);
+    const factor = (id: string) =>
+      scene.row.careful.terms.find((term) => term.id === id)?.factor ?? Number.NaN;
+    const { wedge, apex, careful } = routesOf(scene);
     expect(wedge).toBeCloseTo(factor('wedge'), 12);
     expect(apex).toBeCloseTo(factor('apex'), 12);
-    expect(close).toBeCloseTo(factor('wedge') * factor('apex'), 12);
+    expect(careful).toBeCloseTo(factor('wedge') * factor('apex'), 12);
   });
 
   // From the forces on a wedge's two faces, normal N and friction µN, as in any textbook of statics.
@@ -68,8 +73,8 @@ describe('the routes of an angle', () => {
 
   it('add up in the exponent: the close reading has the slope E at 15°', () => {
     const scene = sceneOf(withAngles(15, 24, { slicePush: 0, assumptions: { angleExponent: 1.4 } }));
-    const { close: below } = routesAt(scene, 15 * Math.exp(-1e-5));
-    const { close: above } = routesAt(scene, 15 * Math.exp(1e-5));
+    const { careful: below } = routesAt(scene, 15 * Math.exp(-1e-5));
+    const { careful: above } = routesAt(scene, 15 * Math.exp(1e-5));
     expect(Math.log(below / above) / 2e-5).toBeCloseTo(1.4, 6);
     const { wedge, tooth, apex, total } = exponentsOf(scene);
     expect(wedge + tooth * apex).toBeCloseTo(total, 12);
@@ -89,8 +94,8 @@ describe('the routes of an angle', () => {
   });
 
   it('are 1 for equal angles', () => {
-    const { wedge, tooth, wear, close } = routesOf(sceneOf(withAngles(17, 17)));
-    expect([wedge, tooth, wear, close]).toEqual([1, 1, 1, 1]);
+    const { wedge, tooth, wear, careful } = routesOf(sceneOf(withAngles(17, 17)));
+    expect([wedge, tooth, wear, careful]).toEqual([1, 1, 1, 1]);
   });
 });
 
@@ -130,9 +135,9 @@ test('the worked example can be followed with the numbers it shows', () => {
   for (const entry of [loft(), withAngles(11, 19, { slicePush: 0 }), withAngles(27, 9)]) {
     const steps = routesWorked['two-routes']?.(sceneOf(entry)).steps ?? [];
     const last = steps.at(-1)?.values ?? {};
-    const [wedge, tooth, e, close] = ['wedge', 'tooth', 'e', 'close'].map((name) =>
+    const [wedge, tooth, e, careful] = ['wedge', 'tooth', 'e', 'careful'].map((name) =>
       Number(last[name]?.replace('−', '-')),
     ) as [number, number, number, number];
-    expect(Math.abs((wedge * tooth ** e) / close - 1)).toBeLessThan(0.006);
+    expect(Math.abs((wedge * tooth ** e) / careful - 1)).toBeLessThan(0.006);
   }
 });

@@ -8,10 +8,14 @@ import { gritsWorked } from '../../../src/topics/what-a-grit-is/worked.ts';
 import { asGrit, finishesOf, gradeOn, scales, sizeOn } from '../../../src/topics/what-a-grit-is/values.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
 import { scratchesOf } from '../../../src/topics/what-a-grit-is/scratches.ts';
-import type { LineUpEntry } from '../../../src/comparison/schema.ts';
+import type { ComparisonEntry } from '../../../src/comparison/schema.ts';
 import { loft } from '../../comparison/entries.ts';
 
-const finished = (subject: Finish, baseline: Finish, more: Partial<LineUpEntry> = {}): LineUpEntry => {
+const finished = (
+  subject: Finish,
+  baseline: Finish,
+  more: Partial<ComparisonEntry> = {},
+): ComparisonEntry => {
   const entry = loft();
   return {
     ...entry,
@@ -26,7 +30,7 @@ const finished = (subject: Finish, baseline: Finish, more: Partial<LineUpEntry> 
   };
 };
 const P = (grit: number): Finish => ({ scale: 'FEPA-P', grit });
-const said = (of: string, entry: LineUpEntry): string => gritsWords[of]?.(sceneOf(entry)).join(' ') ?? '';
+const said = (of: string, entry: ComparisonEntry): string => gritsWords[of]?.(sceneOf(entry)).join(' ') ?? '';
 const control = (name: string) => {
   const found = gritsControls[name];
   if (!found) throw new Error(name);

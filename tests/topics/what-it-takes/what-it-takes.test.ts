@@ -81,7 +81,7 @@ test('a value a line-up does not hold is not in reach either', () => {
 });
 
 test('a finish is said with the nearest grade of the knife’s own scale', () => {
-  const coarser = { ...asked, target: ratioNow(scene.lineUp, asked) * 1.05 };
+  const coarser = { ...asked, target: ratioNow(scene.comparison, asked) * 1.05 };
   const finish = takesOf(scene, coarser).find(({ attribute }) => attribute === 'finish');
   expect(finish && takeCells(scene, coarser, finish)[2]).toMatch(/µm, nearest grade FEPA-P P\d+ \(/);
 });
@@ -94,9 +94,9 @@ test('lengths are said in the unit of the line-up', () => {
 });
 
 test('what is evened up does not count, and that is said', () => {
-  const evened = sceneOf({ ...entry, evenedUp: ['angleDeg', 'hrc'] });
-  expect(takesOf(evened, asked)).toEqual(takesOf(scene, asked));
-  expect(askedSaid(evened, asked)).toContain('before anything is evened up');
+  const equalised = sceneOf({ ...entry, madeEqual: ['angleDeg', 'hrc'] });
+  expect(takesOf(equalised, asked)).toEqual(takesOf(scene, asked));
+  expect(askedSaid(equalised, asked)).toContain('before anything is evened up');
 });
 
 test('a band says where it leaves what a line-up takes', () => {
@@ -116,7 +116,7 @@ test('knives that only evening up made possible are refused by name', () => {
     ),
     baseline: 'dunlin',
     subject: 'plover',
-    evenedUp: ['angleDeg'],
+    madeEqual: ['angleDeg'],
   });
   expect(() => takesOf(odd, askedFirst(odd))).toThrow(RangeError);
 });

@@ -7,11 +7,11 @@ import { limitsWords } from '../../../src/topics/where-it-stops/words.ts';
 import { limitsWorked } from '../../../src/topics/where-it-stops/worked.ts';
 import { allLevel, orders } from '../../../src/topics/where-it-stops/orders.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
-import type { KnifeEntry, LineUpEntry } from '../../../src/comparison/schema.ts';
+import type { KnifeEntry, ComparisonEntry } from '../../../src/comparison/schema.ts';
 import { loft, loftWith } from '../../comparison/entries.ts';
 
 /** Plover against a Dunlin that differs from it in what is named. */
-function against(change: Partial<KnifeEntry>, baseline: Partial<KnifeEntry> = {}): LineUpEntry {
+function against(change: Partial<KnifeEntry>, baseline: Partial<KnifeEntry> = {}): ComparisonEntry {
   const plover = loft().knives.filter(({ id }) => id === 'plover');
   return {
     ...loft(),
@@ -22,18 +22,18 @@ function against(change: Partial<KnifeEntry>, baseline: Partial<KnifeEntry> = {}
   };
 }
 
-const told = (name: string, entry: LineUpEntry): string =>
+const described = (name: string, entry: ComparisonEntry): string =>
   (limitsWords[name]?.(sceneOf(entry)) ?? []).filter((sentence) => sentence !== '').join(' ');
 
 describe('the three trials', () => {
   // The model computes the same by another way: a line-up in which the angle itself is changed.
   it.each([8, 14, 20, 29])('are those of a knife ground to %i°', (deg) => {
-    const tough = (entry: LineUpEntry): LineUpEntry => ({
+    const tough = (entry: ComparisonEntry): ComparisonEntry => ({
       ...entry,
       knives: entry.knives.map((knife, index) => ({ ...knife, toughness: 10 + 5 * index })),
     });
     const scene = sceneOf(tough(loft()));
-    const row = compare(sceneOf(tough(loftWith('dunlin', { angle: { deg } }))).lineUp).rows.find(
+    const row = compare(sceneOf(tough(loftWith('dunlin', { angle: { deg } }))).comparison).rows.find(
       ({ knife }) => knife === 'dunlin',
     );
     const { slicing, rolling, chipping } = limitsAt(scene, deg);
@@ -76,7 +76,9 @@ describe('the angles at which nothing is lost', () => {
     const shared = sharedStretch(scene);
     expect(shared?.lowDeg).toBeCloseTo(24, 6);
     expect(shared?.highDeg).toBeCloseTo(24, 6);
-    expect(told('limits-meeting', against({ angle: { deg: 15 } }))).toMatch(/Only at 24° .* gains nothing/);
+    expect(described('limits-meeting', against({ angle: { deg: 15 } }))).toMatch(
+      /Only at 24° .* gains nothing/,
+    );
   });
 
   it('end where the ratio is 1', () => {
@@ -91,7 +93,7 @@ describe('the angles at which nothing is lost', () => {
   it('are none where the subject starts behind', () => {
     const entry = against({ angle: { deg: 15 }, edgeMm: 1.2 });
     expect(sharedStretch(sceneOf(entry))).toBeNull();
-    expect(told('limits-meeting', entry)).toMatch(/No angle of Dunlin holds its own/);
+    expect(described('limits-meeting', entry)).toMatch(/No angle of Dunlin holds its own/);
   });
 
   it('of chipping are none that could be named while a toughness is missing', () => {
@@ -116,7 +118,7 @@ describe('the orders of a line-up', () => {
     const { slicing, rolling } = orders(sceneOf(loft()));
     expect(slicing[0]?.knife).toBe('dunlin');
     expect(rolling.at(-1)?.knife).toBe('dunlin');
-    expect(told('limits-turning', loft())).toMatch(/Dunlin, first in slicing, is last in bearing/);
+    expect(described('limits-turning', loft())).toMatch(/Dunlin, first in slicing, is last in bearing/);
   });
 
   it('do not cross where all stand level', () => {
@@ -124,7 +126,7 @@ describe('the orders of a line-up', () => {
     const { slicing, rolling } = orders(scene);
     expect(allLevel(rolling)).toBe(true);
     expect(rolling.map(({ knife }) => knife)).toEqual(slicing.map(({ knife }) => knife));
-    expect(told('limits-turning', against({ edgeMm: 0.3 }))).toMatch(/nothing turns over/);
+    expect(described('limits-turning', against({ edgeMm: 0.3 }))).toMatch(/nothing turns over/);
   });
 });
 
@@ -138,15 +140,15 @@ describe('the words of the limits', () => {
 
   // a_c = (K/1.12σ)²/π: 25.4 µm for 20 MPa√m and 2000 MPa.
   it('give the flaw where a toughness is given, and say which is missing', () => {
-    expect(told('limits-flaw', against({ toughness: 20 }, { toughness: 40 }))).toMatch(
+    expect(described('limits-flaw', against({ toughness: 20 }, { toughness: 40 }))).toMatch(
       /flaw of 25 µm .* one of 100 µm/,
     );
-    expect(told('limits-flaw', against({ toughness: 20 }))).toMatch(/Without a toughness of Plover/);
+    expect(described('limits-flaw', against({ toughness: 20 }))).toMatch(/Without a toughness of Plover/);
   });
 
   it('say that a tough plain blade can win where chipping ends the edge', () => {
     const entry = against({ hrc: 62, toughness: 10 }, { toughness: 30 });
-    expect(told('limits', entry)).toMatch(/Dunlin rolls later, Plover chips later/);
+    expect(described('limits', entry)).toMatch(/Dunlin rolls later, Plover chips later/);
   });
 });
 
