@@ -19,7 +19,7 @@ const lessons = defineCollection({
     /** One line to take away. */
     take: z.string(),
     minutes: z.number().int().min(1).max(60),
-    /** What the example changes in the loft's line-up. */
+    /** What the example changes in the loft's comparison. */
     comparison: z
       .strictObject({
         subject: z.string(),

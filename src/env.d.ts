@@ -2,7 +2,7 @@ declare namespace App {
   interface Locals {
     /** The scene the page is built with. */
     scene?: import('./scene/scene.ts').Scene;
-    /** True where the page is of one published line-up and follows no other. */
+    /** True where the page is of one published comparison and follows no other. */
     still?: boolean;
     /** Figures on the page so far, for their numbers. */
     figures?: number;

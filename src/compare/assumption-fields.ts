@@ -8,7 +8,7 @@ import type { WorkField } from './work-fields.ts';
 
 type AssumptionId = Extract<ParameterId, keyof ComparisonEntry['assumptions']>;
 
-/** So many of the field's unit make one of the line-up's: a share is typed as per cent. */
+/** So many of the field's unit make one of the comparison's: a share is typed as per cent. */
 const scaled = (quantity: Quantity, by: number): Quantity => {
   const times = (value: number): number => Number((value * by).toPrecision(10));
   if (typeof quantity === 'number') return times(quantity);
@@ -17,7 +17,7 @@ const scaled = (quantity: Quantity, by: number): Quantity => {
 };
 
 /**
- * One assumption of the model. Left out of the line-up it is the model's own: its likeliest value with its stated
+ * One assumption of the model. Left out of the comparison it is the model's own: its likeliest value with its stated
  * range, shown as `0.3 (0–0.7)`. An empty text is another thing: not known, anything within that range alike.
  */
 function assumption(id: AssumptionId, label: string, hint: string, unit?: '%'): WorkField {
@@ -81,7 +81,7 @@ function gauge(id: Gauge, label: string, unit: Unit, notKnown: number): WorkFiel
   };
 }
 
-/** What the close reading assumes of all knives alike, and how far their gauges may be off together. */
+/** What the careful estimate assumes of all knives alike, and how far their gauges may be off together. */
 export const assumptionFields = {
   angleExponent: assumption(
     'angleExponent',

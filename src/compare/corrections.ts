@@ -10,7 +10,7 @@ import { sceneOf } from '../scene/scene.ts';
 import type { Scene } from '../scene/scene.ts';
 import type { ComparisonEntry } from '../comparison/schema.ts';
 
-/** A number of a published line-up or log that is another now. */
+/** A number of a published comparison or log that is another now. */
 export interface Correction {
   /** What it is a number of, with its unit. */
   what: string;
@@ -41,7 +41,7 @@ export function correctionSentence({ what, before, now }: Correction): string {
 
 type Numbers = Map<string, number | null>;
 
-/** Every number of a line-up a reader may have quoted: what was entered, what was cut, and what both came to. */
+/** Every number of a comparison a reader may have quoted: what was entered, what was cut, and what both came to. */
 function numbersOf(entry: ComparisonEntry): Numbers {
   const scene = sceneOf(entry);
   return new Map([...ofKnives(scene), ...ofRuns(entry.runs ?? []), ...ofResults(scene)]);
@@ -74,7 +74,7 @@ function* ofRuns(runs: readonly Run[]): Generator<[string, number]> {
       run.sharpening === notRecorded ? '' : `sharpening ${run.sharpening}`,
     ].filter(Boolean);
     const place = known.join(', ');
-    // Two runs that bear the same marks are told apart by their order.
+    // Two runs that bear the same marks are distinguished by their order.
     const many = (seen.get(place) ?? 0) + 1;
     seen.set(place, many);
     const name = many === 1 ? place : `${place}, run ${many}`;
@@ -101,7 +101,7 @@ function* ofResults(scene: Scene): Generator<[string, number]> {
 }
 
 /**
- * Every number that differs between two versions of a line-up with its log. Both are looked at for the knives the later
+ * Every number that differs between two versions of a comparison with its log. Both are looked at for the knives the later
  * one looks at, where the earlier one has them.
  *
  * @param before the version that was published

@@ -4,7 +4,7 @@ import type { Equalisable, ComparisonEntry } from '../comparison/schema.ts';
 import { typedPercent } from '../scene/show.ts';
 import { assumptionFields } from './assumption-fields.ts';
 
-/** The fields of the line-up itself: title, work and units. Like those of a knife, none keeps anything. */
+/** The fields of the comparison itself: title, work and units. Like those of a knife, none keeps anything. */
 export type WrittenWork = { ok: true; entry: ComparisonEntry } | { ok: false; message: string };
 
 interface Shared {
@@ -134,7 +134,7 @@ export const switches: readonly { attribute: Equalisable; label: string }[] = [
   { attribute: 'carbideVolPercent', label: 'carbide' },
 ];
 
-/** What is left to differ when everything else is evened up. */
+/** What is left to differ when everything else is made equal. */
 export const onlyThese: readonly { label: string; equalised: readonly Equalisable[] }[] = [
   { label: 'Nothing evened up', equalised: [] },
   { label: 'Only geometry differs', equalised: ['finish', 'hrc', 'carbideVolPercent'] },

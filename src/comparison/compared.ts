@@ -2,8 +2,8 @@ import { compareBoth } from '../model/index.ts';
 import { memoizeByObject } from '../model/memoize.ts';
 
 /**
- * The rows of a line-up by both readings, computed once for one object.
+ * The rows of a comparison by both readings, computed once for one object.
  *
- * @throws RangeError where the model refuses the line-up; the message names knife, parameter and range.
+ * @throws RangeError where the model refuses the comparison; the message names knife, parameter and range.
  */
 export const compared = memoizeByObject(compareBoth);

@@ -4,11 +4,11 @@ import { validate } from './schema.ts';
 import type { ComparisonEntry } from './schema.ts';
 
 /*
- * A file is JSON: { keenfold: 'comparisons', version, model, lineUps: [{ name, lineUp }] }. One line-up or a drawer of
+ * A file is JSON: { keenfold: 'comparisons', version, model, lineUps: [{ name, lineUp }] }. One comparison or a Saved list of
  * them, it is the same file.
  */
 
-/** A line-up with the name it is kept under. */
+/** A comparison with the name it is kept under. */
 export interface Named {
   name: string;
   entry: ComparisonEntry;
@@ -25,7 +25,7 @@ export type ReadFile =
 
 const longestFile = 20_000_000;
 
-/** Line-ups as the text of a file that `readLineUps` reads back equal. */
+/** Comparisons as the text of a file that `readLineUps` reads back equal. */
 export const comparisonsFile = (comparisons: readonly Named[]): string =>
   `${JSON.stringify(
     {
@@ -39,7 +39,7 @@ export const comparisonsFile = (comparisons: readonly Named[]): string =>
   )}\n`;
 
 /**
- * Reads a file of line-ups. Nothing of it is trusted; a line-up that cannot be read is named, and the others are kept.
+ * Reads a file of comparisons. Nothing of it is trusted; a comparison that cannot be read is named, and the others are kept.
  *
  * @param text the text of the file, of this or an earlier version
  */
@@ -80,7 +80,7 @@ export function heldComparisons(document: Record<string, unknown>): unknown[] | 
 
 const longestName = 120;
 
-/** A name to keep a line-up under; the title where it is none. */
+/** A name to keep a comparison under; the title where it is none. */
 export function tidyName(name: unknown, title: string): string {
   const text =
     typeof name === 'string'

@@ -13,7 +13,7 @@ const same = (id: string): KnifeEntry => ({
 });
 
 /**
- * A line-up for pages that speak of percentages alone: two knives alike in everything, which no such page shows, and
+ * A comparison for pages that cover percentages alone: two knives alike in everything, which no such page shows, and
  * the chain of percentages it does show.
  */
 export const plainEntry = (faceValues: readonly number[]): ComparisonEntry => ({

@@ -12,19 +12,19 @@ export interface Revision {
   reason: string;
 }
 
-/** A line-up published as a page of its own. */
+/** A comparison published as a page of its own. */
 export interface PublishedComparison {
   /** Its address below `comparisons/`: the file's name without its ending. */
   name: string;
   entry: ComparisonEntry;
-  /** What whoever publishes it has to say about it, a paragraph an item. */
+  /** What anyone who publishes it has to say about it, a paragraph an item. */
   note: string[];
   /** The newest first. */
   revisions: Revision[];
 }
 
 /**
- * Reads a comparison: a file of one line-up as the drawer saves it, or the line-up's fields alone, in JSON or YAML;
+ * Reads a comparison: a file of one comparison as Saved saves it, or the comparison's fields alone, in JSON or YAML;
  * beside them, where somebody wants them, a `note` and `revisions`.
  *
  * @param file the path of the file, whose name becomes the address
@@ -76,7 +76,7 @@ export function readPublished(file: string, text: string): PublishedComparison {
   }
 
   function refuse([first]: readonly Problem[], below: string): never {
-    // Unreachable: what is no line-up has a problem at least.
+    // Unreachable: what is no comparison has a problem at least.
     const { path, message } = first ?? { path: '', message: 'it holds no line-up' };
     return fail([below, path].filter(Boolean).join('.'), message, fixOf(message));
   }
@@ -117,7 +117,7 @@ export function readPublished(file: string, text: string): PublishedComparison {
   }
 }
 
-/** What to do about a problem of a line-up's field. */
+/** What to do about a problem of a comparison's field. */
 function fixOf(message: string): string {
   if (/ is not between | is above | is none of: | is not among /.test(message))
     return 'Change it to one that is allowed.';

@@ -61,7 +61,7 @@ export interface KnifeEntry {
   readonly toughness?: Quantity;
 }
 
-/** What can be evened up: the subject then takes the baseline's value. */
+/** What can be made equal: the subject then takes the baseline's value. */
 export const equalisable = ['angleDeg', 'edgeMm', 'finish', 'grind', 'hrc', 'carbideVolPercent'] as const;
 export type Equalisable = (typeof equalisable)[number];
 
@@ -75,9 +75,9 @@ export interface PlanEntry {
   readonly runs?: number;
   /** Of the logarithms of two runs cut in a pair on the same stock, −1 to 0.99; not in pairs where it is left out. */
   readonly correlation?: number;
-  /** How many lots of stock they are spread over. */
+  /** How many batches of material they are spread over. */
   readonly batches: number;
-  /** A knife beside the others, cut first and last in every lot. */
+  /** A knife beside the others, cut first and last in every batch. */
   readonly control?: string;
   /** The sharpness at which readings of two knives are compared; halfway where it is left out. */
   readonly endPoint?: number;
@@ -102,7 +102,7 @@ export interface CorrectionEntry {
   readonly changed: readonly string[];
 }
 
-/** A whole line-up as it is entered, stored, linked and exported. */
+/** A whole comparison as it is entered, stored, linked and exported. */
 export interface ComparisonEntry {
   /** 1–120 characters. */
   readonly title: string;
@@ -124,7 +124,7 @@ export interface ComparisonEntry {
   readonly assumptions: Assumptions;
   /** The common ± of the gauge that measured all of them: degrees per side, mm, HRC. */
   readonly gaugeBias?: { angleDeg?: number; edgeMm?: number; hrc?: number };
-  /** Where the visitor stands on the disputed assumptions; left out where it is the close reading's own. */
+  /** Where the visitor stands on the disputed assumptions; left out where it is the careful estimate's own. */
   readonly position?: Position;
   /** What was cut, where anything was. */
   readonly runs?: readonly Run[];
@@ -420,7 +420,7 @@ export interface Problem {
 }
 
 /**
- * What has been read once passes the next time without a look: line-ups are never changed, only replaced, and under a
+ * What has been read once passes the next time without a look: comparisons are never changed, only replaced, and under a
  * hand on a slider all but one of their parts are those of before.
  */
 const taken = new WeakSet<object>();
@@ -453,7 +453,7 @@ const readSchema = v.strictObject({
 export type Validated = { ok: true; entry: ComparisonEntry } | { ok: false; problems: Problem[] };
 
 /**
- * Checks a line-up from any source: shape, limits, and whether the model can compute it.
+ * Checks a comparison from any source: shape, limits, and whether the model can compute it.
  *
  * @param input Anything: a parsed file, link or form, of the current document version.
  * @returns The entry, or every problem found, each with the path of its field and a sentence in plain words.

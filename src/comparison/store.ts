@@ -10,9 +10,9 @@ export type Changed = { ok: true } | { ok: false; problems: Problem[] };
 /** The one state of a page. Only controls and fields write it. */
 export interface Store {
   entry: ReadonlySignal<ComparisonEntry>;
-  /** Changes the line-up. Changes in a row with the same label, each within 800 ms of the last, undo as one. */
+  /** Changes the comparison. Changes in a row with the same label, each within 800 ms of the last, undo as one. */
   change(update: (entry: ComparisonEntry) => ComparisonEntry, label: string): Changed;
-  /** Puts another line-up in its place, as one step to undo. */
+  /** Puts another comparison in its place, as one step to undo. */
   replace(entry: ComparisonEntry): Changed;
   undo(): void;
   redo(): void;
@@ -26,10 +26,10 @@ const mergeWithinMs = 800;
 const mostSteps = 200;
 
 /**
- * The store of a line-up.
+ * The store of a comparison.
  *
- * @param initial The line-up to begin with, as `validate` gives it: the first look at a page does not wait for its own
- * line-up to be judged once more.
+ * @param initial The comparison to begin with, as `validate` gives it: the first look at a page does not wait for its own
+ * comparison to be judged once more.
  * @param now The clock, in ms.
  */
 export function createStore(initial: ComparisonEntry, now: () => number = () => performance.now()): Store {

@@ -85,7 +85,7 @@ const knifeOf = memoizeByObject((entry: KnifeEntry): Knife => ({
 let latest: { parts: readonly unknown[]; comparison: Comparison } | undefined;
 
 /**
- * The line-up as the model takes it, what is evened up included. The same entry always gives the same object, and so do
+ * The comparison as the model takes it, what is made equal included. The same entry always gives the same object, and so do
  * two in a row that differ only in what the model does not see.
  *
  * @throws RangeError where caliper readings make no bevel, or a designation is not in the model's table.
@@ -98,7 +98,7 @@ export const toModel = memoizeByObject((entry: ComparisonEntry): Comparison => {
   return comparison;
 });
 
-/** All that a line-up of the model is made of. */
+/** All that a comparison of the model is made of. */
 const seenByModel = (entry: ComparisonEntry): unknown[] => [
   entry.baseline,
   entry.subject,

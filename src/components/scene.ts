@@ -5,7 +5,7 @@ import { topicOf } from '../topics/all.ts';
 import type { Part } from '../topics/topic.ts';
 import { publishedComparison } from './content/comparisons.ts';
 
-/** The invented rigging loft, read at build: the line-up every page opens with. */
+/** The invented rigging loft, read at build: the comparison every page opens with. */
 export const loft = (): ComparisonEntry => publishedComparison('loft.yaml').entry;
 
 /** Opens the scene of a page; a page whose own markup shows parts of it calls this before its layout does. */
@@ -22,7 +22,7 @@ export function pageScene(locals: App.Locals): Scene {
 
 /**
  * The attributes by which the live half finds an element and the topic it shows, which may come late: see
- * src/elements/scene-element.ts. None on a still page, which is of one published line-up and follows no other.
+ * src/elements/scene-element.ts. None on a still page, which is of one published comparison and follows no other.
  */
 export const follows = (
   locals: App.Locals,

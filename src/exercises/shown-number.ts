@@ -10,7 +10,7 @@ const fewest = 3;
 /**
  * The value of a number as shown, and how far off still agrees with it. That is one unit of the last figure that
  * rounding kept, since the reader may round down where the page rounded up; three where it has four figures or more,
- * since the numbers it is reckoned from have no more than that. The zeros at the end of a whole number are no figures.
+ * since the numbers it is computed from have no more than that. The zeros at the end of a whole number are no figures.
  *
  * @throws RangeError for what is no number
  * @example shownNumber('1.96') // → { value: 1.96, reach: 0.01 }

@@ -4,7 +4,7 @@ import { inlined } from './inlined.ts';
  * Runs before the first paint, inline. Laid out in one piece, a long page would keep a slow phone from answering: what
  * lies below its head comes in pieces, a frame each, as if the network brought it so, and twice as much at a time where
  * that was quickly done: of a figure the drawing first, then what stands below it; a worked example step by step. A page
- * come back to, or opened at a place in it, is there at once; a line-up in the address is no place.
+ * come back to, or opened at a place in it, is there at once; a comparison in the address is no place.
  *
  * What is held is named by what stands before it: while the page is still being read nothing is a last or an only child.
  * The style sheet names the same.

@@ -1,7 +1,7 @@
 import { inlined } from './inlined.ts';
 
 /**
- * Runs before the first paint, inline: where the address carries a line-up, nothing of the page's own example is
+ * Runs before the first paint, inline: where the address carries a comparison, nothing of the page's own example is
  * shown as the visitor's, not for one frame. Should the live half not come, the page says so after a while.
  */
 export const early = inlined(

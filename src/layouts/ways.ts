@@ -2,7 +2,7 @@
 export interface Way {
   page: string;
   says: string;
-  /** True where the page shows a line-up or leads on to pages that do: a link to it takes the visitor's along. */
+  /** True where the page shows a comparison or leads on to pages that do: a link to it takes the visitor's along. */
   carries: boolean;
 }
 

@@ -20,7 +20,7 @@ export function memoize<T extends number[]>(
   };
 }
 
-/** The same, reckoned once for each object it is asked of, for as long as that object lives. */
+/** The same, computed once for each object it is asked of, for as long as that object lives. */
 export function memoizeByObject<K extends object, T>(compute: (of: K) => T): (of: K) => T {
   const known = new WeakMap<K, { value: T }>();
   return (of) => {

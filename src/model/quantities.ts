@@ -167,7 +167,7 @@ export interface Parameter {
   why: string;
 }
 
-/** The parameters of the close reading, each with its default, its stated range and where it stands. */
+/** The parameters of the careful estimate, each with its default, its stated range and where it stands. */
 export const parameters = {
   friction: {
     symbol: 'µ₀',
@@ -270,7 +270,7 @@ export const parameters = {
 
 export type ParameterId = keyof typeof parameters;
 
-/** The depth of contact of a line-up, mm, at its middle. */
+/** The depth of contact of a comparison, mm, at its middle. */
 export const contactDepthMmOf = ({
   contactDepthMm = parameters.contactDepthMm.default,
 }: Comparison): number => nominal(contactDepthMm);

@@ -57,7 +57,7 @@ export interface Knife {
   /** Rockwell C hardness. */
   hrc: Quantity;
   carbideVolPercent: CarbideVolPercent;
-  /** Toughness, MPa√m or one relative index used for the whole line-up. */
+  /** Toughness, MPa√m or one relative index used for the whole comparison. */
   toughness?: Quantity;
 }
 

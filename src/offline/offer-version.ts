@@ -5,7 +5,7 @@ export function offerVersion(use: () => void): void {
   bar.className = 'offer no-print';
   bar.setAttribute('role', 'status');
   document.body.append(bar);
-  // A live region speaks of what changes in it, so it has to be there first.
+  // A live region covers what changes in it, so it has to be there first.
   requestAnimationFrame(() => {
     const text = document.createElement('p');
     text.textContent =

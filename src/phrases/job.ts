@@ -3,6 +3,6 @@ import type { JobProfile } from '../model/index.ts';
 import { found } from '../comparison/found.ts';
 import type { ComparisonEntry } from '../comparison/schema.ts';
 
-/** The work of a line-up, as the model knows it. */
+/** The work of a comparison, as the model knows it. */
 export const jobOf = ({ work }: Pick<ComparisonEntry, 'work'>): JobProfile =>
   found(jobProfiles, work, 'the work');

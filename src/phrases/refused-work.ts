@@ -1,7 +1,7 @@
 import { jobOf } from './job.ts';
 import type { Scene } from '../scene/scene.ts';
 
-/** That the slicing chain is refused for the line-up's work, and why; nothing where it is not. */
+/** That the slicing chain is refused for the comparison's work, and why; nothing where it is not. */
 export function refusedWork({ entry, subject, baseline }: Scene): string {
   const job = jobOf(entry);
   return job.slicingChain

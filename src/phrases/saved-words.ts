@@ -1,7 +1,7 @@
 import { counted } from './counted.ts';
 
 /**
- * How many line-ups the drawer holds, and how many it holds that this page cannot read.
+ * How many comparisons Saved holds, and how many it holds that this page cannot read.
  *
  * @example drawerWords(0, 1) // → 'The drawer holds one line-up that this page cannot read; it is left as it is.'
  */

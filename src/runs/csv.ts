@@ -68,7 +68,7 @@ export function readCsv(text: string, confirmed: Confirmed = {}): CsvLog {
 }
 
 /**
- * Reads a log part by part, for files too long to read at once. Between parts other work gets its turn, so that whoever
+ * Reads a log part by part, for files too long to read at once. Between parts other work gets its turn, so that anyone who
  * reads can say how far it is, and stop by leaving the loop.
  *
  * @param source The file as text, or its pieces in order, cut anywhere.

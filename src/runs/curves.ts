@@ -90,7 +90,7 @@ export function bluntingCurve(
   const [scaledStart = Number.NaN, scaledA = Number.NaN, lnB = Number.NaN] = fit.parameters;
   const b = Math.exp(lnB);
   const unit = kind === 'falling' ? 1 : size;
-  // a = a′·unit/last^b, so that ln a hangs on both parameters.
+  // a = a′·unit/last^b, so that ln a depends on both parameters.
   const lnLast = Math.log(last.cut);
   const lnRate = scaledA + Math.log(unit) - b * lnLast;
   const v = (i: number, j: number): number => fit.covariance?.[i]?.[j] ?? Number.NaN;

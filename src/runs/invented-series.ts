@@ -7,7 +7,7 @@ const places = [0, 0.1, 0.25, 0.5, 1, 1.75, 3];
 const offReading = [1.006, 0.985, 1.012, 0.992, 1.015, 0.988, 1.004, 0.997];
 const offSharpening = [0.94, 1.09, 0.98];
 
-/** S = start/(1 + (x/half)^b): invented, so that the ratio of the two hangs on the stop. */
+/** S = start/(1 + (x/half)^b): invented, so that the ratio of the two depends on the stop. */
 const knives = {
   x: { start: 100, half: 100, b: 0.85, shift: 0 },
   y: { start: 94, half: 100, b: 1.2, shift: 3 },

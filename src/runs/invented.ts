@@ -1,4 +1,4 @@
-/** Runs that nobody cut: made from truths that are stated, so that what the runs say can be held against them. */
+/** Runs that nobody cut: made from truths that are stated, so that what the runs say can be compared with them. */
 import { normalScore } from '../model/statistics/normal-score.ts';
 import { logSd } from '../model/index.ts';
 import { drawUniform } from '../model/statistics/random.ts';
@@ -7,13 +7,13 @@ import type { Run } from './log.ts';
 
 /** What is true of the invented runs, though no run shows it. */
 export interface Truths {
-  /** Median number of cuts of one sharpening in a lot of factor 1. */
+  /** Median number of cuts of one sharpening in a batch of factor 1. */
   knives: readonly { knife: string; cuts: number; angleDeg?: number }[];
-  /** What every knife's cuts are multiplied by in a lot of stock. */
+  /** What every knife's cuts are multiplied by in a batch of material. */
   batches: readonly { batch: string; factor: number }[];
-  /** Coefficient of variation from sharpening to sharpening within one lot: 0.1 is 10 %. */
+  /** Coefficient of variation from sharpening to sharpening within one batch: 0.1 is 10 %. */
   spreadCv: number;
-  /** Sharpenings of each knife in each lot. */
+  /** Sharpenings of each knife in each batch. */
   sharpenings: number;
 }
 
@@ -35,7 +35,7 @@ export const loftTruths: Truths = {
 };
 
 /**
- * Invented runs, counted in cuts: the knife's median, times the lot's factor, times a lognormal scatter of its own for
+ * Invented runs, counted in cuts: the knife's median, times the batch's factor, times a lognormal scatter of its own for
  * every sharpening. A knife's runs are the same whatever other knives there are.
  *
  * @param seed a whole number from 0 to 4294967295; the same seed makes the same runs on every machine

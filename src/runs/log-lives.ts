@@ -30,7 +30,7 @@ export interface LogLivesOptions {
 }
 
 /**
- * The lives of a log, one a sharpening of a knife on a lot: runs after one sharpening count as one. Every row is either
+ * The lives of a log, one a sharpening of a knife on a batch: runs after one sharpening count as one. Every row is either
  * in a life or in `leftOut`.
  */
 export function logLives(runs: readonly Run[], options: LogLivesOptions = {}): LogLives {

@@ -19,7 +19,7 @@ export interface LogSeries {
 }
 
 /**
- * One series a sharpening: a second one after the same sharpening on the same lot says nothing new about the next edge.
+ * One series a sharpening: a second one after the same sharpening on the same batch says nothing new about the next edge.
  *
  * @param knife the name as it stands in the log
  */

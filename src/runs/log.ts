@@ -21,7 +21,7 @@ export interface SeriesReading {
 export interface Run {
   /** 1–80 characters. */
   readonly knife: string;
-  /** The lot of stock that was cut. */
+  /** The batch of material that was cut. */
   readonly batch: Recorded<string>;
   /** Which sharpening of this knife; runs after one sharpening count as one. */
   readonly sharpening: Recorded<string>;

@@ -9,7 +9,7 @@ import type { Run } from './log.ts';
 export interface MeasureOptions extends LogLivesOptions {
   knife: string;
   against: string;
-  /** Compare within lots; where it is left out, wherever at least two lots hold both knives. */
+  /** Compare within batches; where it is left out, wherever at least two batches hold both knives. */
   withinBatches?: boolean;
   confidence?: number;
   alikeWithin?: AlikeBounds;
@@ -49,6 +49,6 @@ export function measureLog(runs: readonly Run[], options: MeasureOptions): LogMe
   }
 }
 
-/** The model speaks of x and y; a reader knows the knives by name. */
+/** The model covers x and y; a reader knows the knives by name. */
 const named = (message: string, knife: string, against: string): string =>
   message.replace(/\b([xy])\b/g, (_whole, letter) => (letter === 'x' ? knife : against));

@@ -33,7 +33,7 @@ export interface ReadLogOptions {
   tell?: (tally: LogTally, share: number) => boolean;
 }
 
-/** Pieces small enough that whoever reads can answer between them. */
+/** Pieces small enough that anyone who reads can answer between them. */
 const pieceLength = 128 * 1024;
 
 function* textOfPieces(text: string): Generator<string> {

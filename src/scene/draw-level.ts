@@ -20,7 +20,7 @@ export interface Level {
   removedMm2: number | null;
   /** Its resistance to rolling at that angle over that now; null where there is no angle. */
   rolling: number | null;
-  /** The line-up in which the two meet. */
+  /** The comparison in which the two meet. */
   comparison: Comparison;
 }
 

@@ -19,7 +19,7 @@ export const trials: readonly Trial[] = ['slicing', 'rolling', 'chipping'];
 /** The subject against the baseline in all three, if its edge angle were so many degrees per side. */
 export interface Limits {
   angleDeg: number;
-  /** How many times as long it cuts, close reading. */
+  /** How many times as long it cuts, careful estimate. */
   slicing: number;
   /** How many times the side load it bears before it rolls. */
   rolling: number;

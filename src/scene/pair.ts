@@ -3,11 +3,11 @@ import type { Comparison, Row } from '../model/index.ts';
 import type { Scene } from './scene.ts';
 
 /**
- * Two knives of a line-up alone, so that searches and runs need not carry the others. The others count only where one
- * of them keeps the regression from speaking for the line-up; then they stay.
+ * Two knives of a comparison alone, so that searches and runs need not carry the others. The others count only where one
+ * of them keeps the regression from speaking for the comparison; then they stay.
  *
- * @param whole the line-up, its baseline one of the two
- * @param row what the other of the two is in it, by the close reading
+ * @param whole the comparison, its baseline one of the two
+ * @param row what the other of the two is in it, by the careful estimate
  */
 export function pairIn(whole: Comparison, { knife: subject, product, complete }: Row): Comparison {
   if (whole.knives.length === 2) return whole;

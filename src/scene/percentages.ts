@@ -1,8 +1,8 @@
 import type { Scene } from './scene.ts';
 
 /**
- * The chain of percentages a scene speaks of: the one typed, where there is one; otherwise the terms of the
- * close reading turned into percentages, leaving out those that change nothing.
+ * The chain of percentages a scene covers: the one typed, where there is one; otherwise the terms of the
+ * careful estimate turned into percentages, leaving out those that change nothing.
  */
 export function percentagesOf(scene: Scene): number[] {
   if (scene.entry.faceValues) return [...scene.entry.faceValues];

@@ -48,7 +48,7 @@ export interface Room {
 
 const roomOf = (family: Family, { product, rival, terms }: Row): Room => {
   const end = (side: 'low' | 'high') =>
-    // Unreachable: the published line speaks of ordinary steels, so every term stands.
+    // Unreachable: the published line covers ordinary steels, so every term stands.
     terms.reduce((total, term) => total * (term[side] ?? 1), 1);
   return { family, factor: product, low: end('low'), high: end('high'), rival, terms };
 };
@@ -59,7 +59,7 @@ const families: readonly Family[] = ['geometry', 'finish', 'steel'];
  * The room of each family by each reading: two knives at the ends of the ordinary range, all else equal, against each
  * other in the work and under the assumptions given.
  *
- * @param work a line-up, of which only friction, slice and push, contact depth and exponents count; its knives do not
+ * @param work a comparison, of which only friction, slice and push, contact depth and exponents count; its knives do not
  * @throws RangeError where the model refuses the work
  */
 export function roomOfFamilies(work: Omit<Comparison, 'knives' | 'baseline'>): Record<Reading, Room[]> {

@@ -21,15 +21,15 @@ export interface Routes {
   tooth: number;
   /** The apex by steel to wear away, in full. */
   wear: number;
-  /** The apex as the close reading takes it: tooth depth, damped by its exponent. */
+  /** The apex as the careful estimate takes it: tooth depth, damped by its exponent. */
   apex: number;
   /** Wedge and tooth depth, both in full. */
   full: number;
-  /** Wedge and damped apex: what the close reading makes of the angle. */
+  /** Wedge and damped apex: what the careful estimate makes of the angle. */
   careful: number;
 }
 
-/** Friction, speed ratio and exponent at the middle of what the line-up gives. */
+/** Friction, speed ratio and exponent at the middle of what the comparison gives. */
 const workOf = memoizeByObject(
   ({ entry, comparison }: Scene): { friction: number; slicePush: number; total: number } => ({
     friction: nominal(entry.friction),
@@ -66,7 +66,7 @@ export const anglesOf = memoizeByObject(
   },
 );
 
-/** Whether a wedge of this angle can be driven against the line-up's friction. */
+/** Whether a wedge of this angle can be driven against the comparison's friction. */
 export const drivable = (scene: Scene, angleDeg: number): boolean =>
   angleDeg + frictionAngleAt(scene, angleDeg) < 90;
 

@@ -21,18 +21,18 @@ export interface KnifeRuns {
   far: readonly BatchLife[];
 }
 
-/** What the runs of a line-up say of the two knives looked at. */
+/** What the runs of a comparison say of the two knives looked at. */
 export interface RunsDescribed {
   unit: LifeUnit;
   subject: KnifeRuns;
   baseline: KnifeRuns;
   /** Runs of the two in the other unit, which are not compared. */
   otherUnit: number;
-  /** Names in the log that no knife of the line-up bears. */
+  /** Names in the log that no knife of the comparison bears. */
   strangers: readonly string[];
   /** How many runs the log has in all. */
   all: number;
-  /** Compared within lots, so that a shift between lots takes no part. */
+  /** Compared within batches, so that a shift between batches takes no part. */
   within: boolean;
   /** Ratio of the geometric means of what ended, where both knives have such; without a claim to how sure it is. */
   bare: number | null;
@@ -120,7 +120,7 @@ const sharedBatches = (x: readonly BatchLife[], y: readonly BatchLife[]): string
   return batchesOf(x).filter((batch) => others.includes(batch));
 };
 
-/** ln of what each lot does to a life, knives evened out. */
+/** ln of what each batch does to a life, knives evened out. */
 function shiftOf(series: readonly (readonly BatchLife[])[]): Map<string, number> {
   const drift = driftOf(series);
   return new Map(drift?.batches.map(({ batch, ratio }) => [batch, Math.log(ratio)]));
@@ -137,7 +137,7 @@ function driftOf(series: readonly (readonly BatchLife[])[]): Drift | null {
   return unlessRefused(() => batchDrift(lives));
 }
 
-/** How far the lots lie apart, by the two knives; null where that cannot be told. */
+/** How far the batches lie apart, by the two knives; null where that cannot be told. */
 export const batchesApart = ({ subject, baseline }: RunsDescribed): Drift | null =>
   driftOf([subject.lives, baseline.lives]);
 

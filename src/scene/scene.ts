@@ -6,7 +6,7 @@ import { toModel } from '../comparison/schema.ts';
 import type { KnifeEntry, ComparisonEntry } from '../comparison/schema.ts';
 
 /**
- * Everything a page shows is a function of one scene: the line-up as entered and what the model makes of it.
+ * Everything a page shows is a function of one scene: the comparison as entered and what the model makes of it.
  * Numbers, sentences, tables and figures all read this; none of them computes a ratio of its own.
  */
 export interface Scene {
@@ -31,9 +31,9 @@ const isolated = (name: string): string =>
   /[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufefc]/.test(name) ? `\u2068${name}\u2069` : name;
 
 /**
- * The scene of a line-up.
+ * The scene of a comparison.
  *
- * @throws RangeError where the model refuses the line-up; the message names knife, parameter and range.
+ * @throws RangeError where the model refuses the comparison; the message names knife, parameter and range.
  */
 export function sceneOf(entry: ComparisonEntry): Scene {
   const turned = entry.knives.some(({ name }) => isolated(name) !== name);

@@ -2,13 +2,13 @@ import type { Row } from '../model/index.ts';
 import { factorOf, ofKnife } from '../comparison/found.ts';
 import type { Scene } from './scene.ts';
 
-/** A whole comparison of one knife with the baseline: by the pocket reading, by the close one, and its rival. */
+/** A whole comparison of one knife with the baseline: by the quick sum, by the careful one, and its rival. */
 export type Way = 'quick' | 'careful' | 'rival';
 
 /** The ways, in the order in which figures, tables and sentences take them. */
 export const ways: readonly Way[] = ['quick', 'careful', 'rival'];
 
-/** One knife of the line-up. `rival` is the close reading with its forces added. */
+/** One knife of the comparison. `rival` is the careful estimate with its forces added. */
 export interface Stacked extends Record<Way, number> {
   id: string;
   name: string;
@@ -16,7 +16,7 @@ export interface Stacked extends Record<Way, number> {
   rows: { quick: Row; careful: Row };
 }
 
-/** Every knife of the line-up, the longest-cutting by the close reading first; equals stay in the line-up's order. */
+/** Every knife of the comparison, the longest-cutting by the careful estimate first; equals stay in the comparison's order. */
 export function stackOf({ entry, knives, rows }: Scene): Stacked[] {
   const stacked = knives.map(({ id, name }) => {
     const [quick, careful] = [ofKnife(rows.quick, id), ofKnife(rows.careful, id)];
@@ -41,12 +41,12 @@ export const inOrder = (knives: readonly Stacked[], way: Way): Stacked[] =>
 export function ends(scene: Scene, way: Way): { first: Stacked; last: Stacked; ratio: number } {
   const order = inOrder(stackOf(scene), way);
   const [first, last] = [order[0], order.at(-1)];
-  // Unreachable: a line-up has two knives at least.
+  // Unreachable: a comparison has two knives at least.
   if (!first || !last) throw new RangeError('the line-up has no knives');
   return { first, last, ratio: first[way] / last[way] };
 }
 
-/** The two neighbours of the close reading's order that lie nearest to each other. */
+/** The two neighbours of the careful estimate's order that lie nearest to each other. */
 export function nearest(scene: Scene): { longer: Stacked; shorter: Stacked; ratio: number } {
   const order = stackOf(scene);
   const pairs = order.flatMap((longer, index) => {
@@ -54,12 +54,12 @@ export function nearest(scene: Scene): { longer: Stacked; shorter: Stacked; rati
     return shorter ? [{ longer, shorter, ratio: longer.careful / shorter.careful }] : [];
   });
   const [first, ...others] = pairs;
-  // Unreachable: a line-up has two knives at least.
+  // Unreachable: a comparison has two knives at least.
   if (!first) throw new RangeError('a line-up of one knife has no neighbours');
   return others.reduce((best, pair) => (pair.ratio < best.ratio ? pair : best), first);
 }
 
-/** The tempting sum between first and last by the close reading: 1 and what each standing term adds to it. */
+/** The tempting sum between first and last by the careful estimate: 1 and what each standing term adds to it. */
 export function endsAdded(scene: Scene): number {
   const { first, last } = ends(scene, 'careful');
   return first.rows.careful.terms.reduce((sum, { id }) => {

@@ -49,7 +49,7 @@ function steelOf(name: string, { hrc, carbideVolPercent }: Knife, entry: KnifeEn
   };
 }
 
-/** The steels of subject and baseline. A subject whose carbide is evened up has the baseline's steel. */
+/** The steels of subject and baseline. A subject whose carbide is made equal has the baseline's steel. */
 export function steelsOf(scene: Scene): Record<Role, Steel> {
   const { subject, baseline, subjectKnife, baselineKnife, entry } = scene;
   const equalised = entry.madeEqual.includes('carbideVolPercent');
@@ -59,7 +59,7 @@ export function steelsOf(scene: Scene): Record<Role, Steel> {
   };
 }
 
-/** The included angle the close reading takes the published line at, degrees. */
+/** The included angle the careful estimate takes the published line at, degrees. */
 export const takenAtDeg = 30;
 
 /** Card cut by one hardness with one carbide, mm; null where the published line is not used. */
@@ -99,7 +99,7 @@ export const usedAnglesDeg: readonly number[] = Array.from(
 export const worthsOf = (scene: Scene, angles: readonly number[] = usedAnglesDeg): Worth[] =>
   angles.flatMap((angle) => worthAt(scene, angle) ?? []);
 
-/** Whether hardness is taken from the published line, and so the line speaks of this line-up at all. */
+/** Whether hardness is taken from the published line, and so the line covers this comparison at all. */
 export const lineSpeaks = (scene: Scene): boolean =>
   termOf(scene.row.careful, 'hardness').status.startsWith('published');
 

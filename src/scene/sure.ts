@@ -22,7 +22,7 @@ export interface Matter {
   share: number;
 }
 
-/** How sure the close reading's ratio of the subject to the baseline is. */
+/** How sure the careful estimate's ratio of the subject to the baseline is. */
 export interface Sure {
   /** The central 90 % of the samples, and their middle. */
   low: number;
@@ -43,7 +43,7 @@ export interface Sure {
 export const samples = 20_000;
 
 let predictor: Predictor | undefined;
-/** Of its own: a predictor keeps what its last line-up needed, and two line-ups in turn would keep nothing. */
+/** Of its own: a predictor keeps what its last comparison needed, and two comparisons in turn would keep nothing. */
 let neighbours: Predictor | undefined;
 /** How sure the ratio is, computed once for a scene; the draws are the same for every scene, so a slider moves it smoothly. */
 export const sureOf = memoizeByObject((scene: Scene): Sure => {
@@ -77,7 +77,7 @@ export const sureOf = memoizeByObject((scene: Scene): Sure => {
 export const ratiosAt = (logs: Float64Array, shares: readonly number[]): number[] =>
   quantiles(logs, shares).map(Math.exp);
 
-/** Two knives of a line-up against each other. */
+/** Two knives of a comparison against each other. */
 export interface Pairing {
   longer: string;
   shorter: string;
@@ -86,7 +86,7 @@ export interface Pairing {
   beats: number;
 }
 
-/** The two knives of the line-up that lie nearest to each other; null where there are only two. */
+/** The two knives of the comparison that lie nearest to each other; null where there are only two. */
 export function nearestPairing(scene: Scene): Pairing | null {
   if (scene.comparison.knives.length < 3) return null;
   neighbours ??= createPredictor({ samples, seed: 1 });

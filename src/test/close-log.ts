@@ -6,7 +6,7 @@ import type { Scene } from '../scene/scene.ts';
 import type { ComparisonEntry } from '../comparison/schema.ts';
 
 /**
- * The line-up with its log closed. Runs under a code of the sheet get the knife the key gives them, and where they do not
+ * The comparison with its log closed. Runs under a code of the sheet get the knife the key gives them, and where they do not
  * say, their lot; the code stays as the name of the sharpening, since each stands for one. The number of sharpenings is
  * kept in the plan, or the decoded runs would show another scatter and so another sheet.
  */
@@ -37,7 +37,7 @@ export function closeLog(scene: Scene): ComparisonEntry {
   };
 }
 
-/** The line-up with its log open again, which it says from then on. */
+/** The comparison with its log open again, which it says from then on. */
 export function openLogAgain(entry: ComparisonEntry): ComparisonEntry {
   const { closed: _closed, ...plan } = entry.plan ?? firstPlan;
   return { ...entry, plan: { ...plan, reopened: true } };

@@ -1,6 +1,6 @@
 import type { ComparisonEntry } from '../comparison/schema.ts';
 
-/** A choice among a few: what it says, and how it reads and writes the line-up. */
+/** A choice among a few: what it says, and how it reads and writes the comparison. */
 export interface Choice {
   legend: string;
   options: readonly { value: string; label: string }[];

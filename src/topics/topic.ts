@@ -6,7 +6,7 @@ import type { WordsOf } from './overview/words.ts';
 import type { WorkedOf } from './worked.ts';
 import type { Figure } from '../figure-kit/figure.ts';
 
-/** What a guess is held against: the answer, and the tempting sum where there is one. */
+/** What a guess is compared with: the answer, and the tempting sum where there is one. */
 export type GuessOf = (scene: Scene) => { answer: number; sum: number | null };
 
 /**

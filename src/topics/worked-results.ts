@@ -13,8 +13,8 @@ export interface Result {
 const RESULT = /(?:=|\\approx) \{\{(\w+)\}\}(\^\\circ)?(?= \\qquad | \\\\| \\end\{|$)/g;
 
 /**
- * The results of a step, in the order of its formula. None where a place of it holds no number for this line-up but
- * `none` or `left out`: there is nothing to reckon with.
+ * The results of a step, in the order of its formula. None where a place of it holds no number for this comparison but
+ * `none` or `left out`: there is nothing to compute with.
  *
  * @example resultsOf({ say: '', tex: '{{a}} + 1 = {{b}}', values: { a: '2', b: '3' } }) // → [{ name: 'b', shown: '3' }]
  */

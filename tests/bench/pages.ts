@@ -68,7 +68,7 @@ function install(): void {
     });
   });
   addEventListener('DOMContentLoaded', () => {
-    // The bench's drawings are out of sight of its fields, and follow after a pause: its answer is what is seen to move.
+    // The Compare page's drawings are out of sight of its fields, and follow after a pause: its answer is what is seen to move.
     for (const shown of document.querySelectorAll('.drawing, kf-words[of="answer"]'))
       observer.observe(shown, { childList: true, subtree: true });
   });

@@ -52,7 +52,7 @@ describe('the sentences of a correction', () => {
     expect(found[3]).toMatchObject({ before: ratio(before).high, now: ratio(mended).high });
   });
 
-  test('of a line-up name the measure and both readings', () => {
+  test('of a comparison name the measure and both readings', () => {
     const knives = before.knives.map((knife) =>
       knife.id === 'dunlin' ? { ...knife, angle: { deg: 15 } } : knife,
     );
@@ -85,7 +85,7 @@ describe('the sentences of a correction', () => {
   });
 });
 
-describe('what a log or a line-up leaves open', () => {
+describe('what a log or a comparison leaves open', () => {
   const { runs: _runs, ...bare } = before;
   const whats = (old: ComparisonEntry, now: ComparisonEntry): string[] =>
     corrections(old, now).map(({ what }) => what);

@@ -8,7 +8,7 @@ import type { KnifeEntry, ComparisonEntry } from '../../src/comparison/schema.ts
 import { notRecorded } from '../../src/runs/log.ts';
 import type { Run } from '../../src/runs/log.ts';
 
-/** The committed line-up of the rigging loft, as parsed. */
+/** The committed comparison of the rigging loft, as parsed. */
 export function loftDocument(): Record<string, unknown> {
   const { note: _note, ...comparison } = parse(
     readFileSync('content/comparisons/loft.yaml', 'utf8'),
@@ -16,7 +16,7 @@ export function loftDocument(): Record<string, unknown> {
   return comparison;
 }
 
-/** The same, checked: a line-up to change in tests. */
+/** The same, checked: a comparison to change in tests. */
 export function loft(): ComparisonEntry {
   const checked = validate(loftDocument());
   if (!checked.ok)
@@ -143,7 +143,7 @@ const knife: fc.Arbitrary<Omit<KnifeEntry, 'id'>> = fc.record(
   { requiredKeys: ['name', 'state', 'angle', 'edgeMm', 'finish', 'grind', 'hrc', 'carbide'] },
 );
 
-/** Line-ups of every shape that the model can compute. */
+/** Comparisons of every shape that the model can compute. */
 const recorded = <T>(value: fc.Arbitrary<T>): fc.Arbitrary<T | typeof notRecorded> =>
   fc.oneof(fc.constant(notRecorded), value);
 const word = fc.constantFrom('one', 'Lot 2', 'erste', 'третий', '4 + 4');

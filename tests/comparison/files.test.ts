@@ -7,7 +7,7 @@ import { times } from '../../src/scene/show.ts';
 import { awkward } from '../topics/awkward.ts';
 import { loft, loftWith } from './entries.ts';
 
-describe('a file of line-ups', () => {
+describe('a file of comparisons', () => {
   test.each(Object.entries(awkward))('comes back equal: %s', (name, entry) =>
     expect(readComparisons(comparisonsFile([{ name, entry }]))).toEqual({
       ok: true,
@@ -56,7 +56,7 @@ describe('a file of line-ups', () => {
     ));
 });
 
-describe('a line-up as Markdown', () => {
+describe('a comparison as Markdown', () => {
   const link = 'https://keenfold.example/bench/#with=2.x';
 
   test.each(Object.entries(awkward))('is a whole table for %s', (_name, entry) => {

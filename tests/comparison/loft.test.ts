@@ -3,7 +3,7 @@ import { compare } from '../../src/model/index.ts';
 import { angleQuestions, toModel, validate } from '../../src/comparison/schema.ts';
 import { loft, loftDocument } from './entries.ts';
 
-test('the loft is a line-up, marked as invented, and needs no question', () => {
+test('the loft is a comparison, marked as invented, and needs no question', () => {
   expect(validate(loftDocument())).toEqual({ ok: true, entry: loftDocument() });
   expect(loft().invented).toBe(true);
   expect(angleQuestions(loft())).toEqual([]);

@@ -10,7 +10,7 @@ const read = (value: unknown, file = 'content/comparisons/own.json') =>
 const saved = () => JSON.parse(comparisonsFile([{ name: 'Loft', entry: loft() }])) as Record<string, unknown>;
 
 describe('a comparison', () => {
-  it('is read from what the drawer saves, from the fields alone, from JSON and from YAML', () => {
+  it('is read from what Saved saves, from the fields alone, from JSON and from YAML', () => {
     expect(read(saved()).entry).toEqual(loft());
     expect(read(loftDocument()).entry).toEqual(loft());
     const yaml = readPublished('content/comparisons/own-two.yaml', `\uFEFF${stringify(loftDocument())}`);

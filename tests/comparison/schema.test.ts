@@ -175,7 +175,7 @@ describe('what is refused, where and why', () => {
     expect(({} as { title?: string }).title).toBeUndefined();
   });
 
-  test('two knives that stand, and do not stand evened up, are refused as a whole', () => {
+  test('two knives that stand, and do not stand made equal, are refused as a whole', () => {
     const thin = { edgeMm: 0.3, grind: { form: 'flat', spineMm: 1.5, heightMm: 16 } } as const;
     const entry = pair(thin, { edgeMm: 2 });
     expect(problems(entry)).toEqual([]);
@@ -277,7 +277,7 @@ describe('to the model', () => {
     expect(angleOf({ deg: { heel: 20.1, middle: 20.1, tip: 20.1 } })).toBe(20.1);
   });
 
-  test('evened up in everything, the subject is worth exactly the baseline', () => {
+  test('made equal in everything, the subject is worth exactly the baseline', () => {
     const comparison = toModel({ ...loft(), madeEqual: [...equalisable] });
     for (const reading of ['quick', 'careful'] as const) {
       const row = compare(comparison, { reading }).rows.find(({ knife: id }) => id === 'dunlin');
@@ -336,7 +336,7 @@ describe('what was read once', () => {
     expect(problems({ ...before, assumptions: { angleExponent: 99 } })).toHaveLength(1);
   });
 
-  test('is one line-up to the model where only what it does not see changed', () => {
+  test('is one comparison to the model where only what it does not see changed', () => {
     const entry = read({ ...before, title: 'One' });
     const model = toModel(entry);
     expect(toModel(read({ ...entry, title: 'Another', faceValues: [5] }))).toBe(model);
@@ -351,7 +351,7 @@ describe('the JSON Schema', () => {
 
   test('in public/ is up to date (npm run schema)', () => expect(committed).toEqual(jsonSchema()));
   test('takes the loft', () => expect(accepts(loftDocument())).toBe(true));
-  test('takes every line-up the check takes', () =>
+  test('takes every comparison the check takes', () =>
     fc.assert(fc.property(anyEntry, (entry) => accepts(entry))));
   test.each<[string, unknown]>([
     ['an angle of 95°', loftWith('plover', { angle: { deg: 95 } })],

@@ -86,7 +86,7 @@ describe('undo and redo', () => {
     expect(slicePush()).toBe(4);
   });
 
-  test('another line-up in its place can be undone', () => {
+  test('another comparison in its place can be undone', () => {
     const other = { ...loft(), title: 'Another' };
     expect(store.replace(other)).toEqual({ ok: true });
     expect(store.entry.value).toEqual(other);
@@ -143,14 +143,14 @@ describe('refusal', () => {
     ).toThrow('slip');
   });
 
-  test('another line-up that is not valid is refused', () => {
+  test('another comparison that is not valid is refused', () => {
     expect(store.replace({ ...loft(), subject: 'plover' }).ok).toBe(false);
     expect(store.entry.value).toEqual(loft());
   });
 });
 
 describe('results', () => {
-  test('are what the model says of the line-up', () => {
+  test('are what the model says of the comparison', () => {
     const comparison = toModel(loft());
     const scene = sceneOf(store.entry.value);
     expect(scene.comparison).toEqual(comparison);

@@ -13,7 +13,7 @@ const scene = sceneOf(loft());
 const { product } = scene.row.careful;
 const { subject, baseline } = scene;
 
-/** Whether a text says how the two compare in all, by the close reading. */
+/** Whether a text says how the two compare in all, by the careful estimate. */
 const saysWhole = (text: string): boolean =>
   text.includes(times(product)) ||
   text.includes(`${subject.name} should cut ${ratioInWords(product)} as ${baseline.name}`);

@@ -15,7 +15,7 @@ describe.each(figures)('the figure %s alone', (id) => {
   const file = `${dist}/embed/${id}/index.html`;
   const { document } = parseHTML(readFileSync(file, 'utf8'));
 
-  test('is one figure, whole, with its line-up, and no way on but one to the page that explains it', () => {
+  test('is one figure, whole, with its comparison, and no way on but one to the page that explains it', () => {
     const found = [...document.querySelectorAll('kf-figure')];
     expect(found.map((figure) => figure.getAttribute('of'))).toEqual([id]);
     expect(document.querySelectorAll('.drawing > svg').length).toBe(2);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { bareNumbers, filesBelow, saysTimesLonger } from './reading.ts';
 
-/** Numbers a lesson may state by itself, each read and agreed: a fact that no line-up changes. */
+/** Numbers a lesson may state by itself, each read and agreed: a fact that no comparison changes. */
 const agreed: Record<string, readonly string[]> = {
   // The floor of the angle (common practice), and the included angle the published line is taken at.
   // The angle at which the exponent E is defined.

@@ -45,7 +45,7 @@ describe.each(pages)('the built page $file', ({ file, html }) => {
   it('has no inline style, and no number that is none', () => {
     const { document } = parseHTML(html);
     expect(document.querySelectorAll('[style], style').length).toBe(0);
-    // Script and the code that is shown speak of numbers that are none; the page's own words must not.
+    // Script and the code that is shown cover numbers that are none; the page's own words must not.
     for (const part of document.querySelectorAll('script, pre')) part.remove();
     expect(document.body.textContent).not.toMatch(/\bNaN\b|\bundefined\b|Infinity|\[object/);
     expect([...document.querySelectorAll('svg *')].filter((part) => /NaN/.test(part.outerHTML)).length).toBe(0);
@@ -60,7 +60,7 @@ describe.each(pages)('the built page $file', ({ file, html }) => {
   });
 
   // The live half begins with it and does not judge it once more.
-  it('was built with a line-up the model can compute, if with one', () => {
+  it('was built with a comparison the model can compute, if with one', () => {
     const { document } = parseHTML(html);
     const text = document.getElementById('page-line-up')?.textContent;
     const percentages = document.getElementById('page-percentages')?.textContent;

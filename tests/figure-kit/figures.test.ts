@@ -20,7 +20,7 @@ const first = (entry: ComparisonEntry): KnifeEntry => {
 const base = loft();
 const model = first(base);
 
-/** The line-up of two knives, the second of which differs from the first in what is named. */
+/** The comparison of two knives, the second of which differs from the first in what is named. */
 const against = (change: Partial<KnifeEntry>, more: Partial<ComparisonEntry> = {}): ComparisonEntry => {
   const { microbevelDeg: _micro, toughness: _tough, ...plain } = model;
   return {
@@ -181,7 +181,7 @@ describe.each(figures.map((figure) => [figure.id, figure] as const))('figure %s'
     expect(axes(drawn(document.createElement('svg'))).some((node) => nodes.includes(node))).toBe(false);
   });
 
-  it('draws something else of another line-up', () => {
+  it('draws something else of another comparison', () => {
     const drawing = (entry: ComparisonEntry): string => {
       const { document } = parseHTML('<html><body></body></html>');
       return draw(figure, sceneOf(entry), sizes.wide, document as unknown as Document, 'x').outerHTML;

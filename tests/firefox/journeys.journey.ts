@@ -40,7 +40,7 @@ async function open(path: string): Promise<void> {
 }
 const live = 'document.documentElement.dataset.live === "on"';
 
-/** What Node makes of the line-up in a link: the ratio as a page writes it. */
+/** What Node makes of the comparison in a link: the ratio as a page writes it. */
 function ratioOf(link: string): string {
   const opened = decodeLink(link.slice(link.indexOf('#')));
   if (!opened.ok) throw new Error(opened.why);
@@ -48,7 +48,7 @@ function ratioOf(link: string): string {
   return times(row[opened.entry.reading].product);
 }
 
-test('an angle typed on the bench moves answer and drawing, and its link shows the same anew', async () => {
+test('an angle typed on the Compare page moves answer and drawing, and its link shows the same anew', async () => {
   await open('bench/');
   await tab.until(live);
   const before = await tab.text('.live-answer');
@@ -67,7 +67,7 @@ test('an angle typed on the bench moves answer and drawing, and its link shows t
   expect(await tab.text('.live-answer')).toBe(answer);
 });
 
-test('a lesson opened with a link speaks of its knives, and a slider moves them by keyboard', async () => {
+test('a lesson opened with a link covers its knives, and a slider moves them by keyboard', async () => {
   await open(`lessons/behind-the-edge/${visitorLink}`);
   await tab.until(live);
   const captions = (which: string) =>
@@ -88,7 +88,7 @@ test('a lesson opened with a link speaks of its knives, and a slider moves them 
   expect(await tab.text('main')).not.toMatch(/NaN|undefined|Infinity/);
 });
 
-test('the telling of a link says the ratio Node finds', async () => {
+test('the explained page of a link says the ratio Node finds', async () => {
   await open(`telling/${visitorLink}`);
   await tab.until(live);
   const lead = await tab.text('.lead');

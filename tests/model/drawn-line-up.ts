@@ -4,7 +4,7 @@ import type { Run } from '../../src/model/uncertainty/sampled-run.ts';
 import type { CarbideKind, Knife, Comparison, Quantity } from '../../src/model/types.ts';
 import { at } from '../../src/model/uncertainty/values.ts';
 
-/** The line-up of one sample of a run, every value exact: what `compare` can compute with. */
+/** The comparison of one sample of a run, every value exact: what `compare` can compute with. */
 export function drawnComparison(comparison: Comparison, run: Run, sample: number): Comparison {
   const all = new Map(run.inputs.map((input, j) => [drawName(input), run.drawn[j]?.values ?? 0]));
   const value = (knife: string | null, name: string): number =>

@@ -47,7 +47,7 @@ describe('at the ends of what is taken', () => {
     expect(rankings(loft).chippingReason).toContain('plover, dunlin');
   });
 
-  test('the reason why the regression is silent does not hang on order where names are equal', () => {
+  test('the reason why the regression is silent does not depend on order where names are equal', () => {
     const soft: Knife = { ...plover, id: 'a', name: 'Tern', hrc: 45 };
     const other: Knife = { ...plover, id: 'b', name: 'Tern', carbideVolPercent: { CrC: 9 } };
     const notes = (knives: Knife[]): string[] =>
@@ -56,7 +56,7 @@ describe('at the ends of what is taken', () => {
     expect(notes([other, soft]).toSorted()).toEqual(notes([soft, other]).toSorted());
   });
 
-  test('a knife evened up with a microbevelled baseline takes the microbevel over', () => {
+  test('a knife made equal with a microbevelled baseline takes the microbevel over', () => {
     const comparison: Comparison = {
       knives: [{ ...plover, microbevelAngleDeg: 22 }, dunlin],
       baseline: 'plover',
@@ -75,7 +75,7 @@ describe('at the ends of what is taken', () => {
     expect(equalised.knives).toEqual([plover, dunlin, { ...curlew, angleDeg: 20 }]);
   });
 
-  test('a position on a line-up with a term left out is the product of those that stand', () => {
+  test('a position on a comparison with a term left out is the product of those that stand', () => {
     const soft: Comparison = {
       ...loft,
       knives: [plover, { ...dunlin, hrc: 45, carbideVolPercent: { CrC: 8 } }],

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { memoizeByObject, memoize } from '../../src/model/memoize.ts';
 
-test('what was reckoned is not reckoned again, until there is too much of it', () => {
+test('what was computed is not computed again, until there is too much of it', () => {
   const asked: string[] = [];
   const sum = memoize(2, (a: number, b: number) => {
     asked.push(`${a}+${b}`);
@@ -18,7 +18,7 @@ test('numbers that differ in the last digit are not taken for each other', () =>
   expect([same(0.1 + 0.2), same(0.3)]).toEqual([0.1 + 0.2, 0.3]);
 });
 
-test('of an object it is reckoned once, nothing included', () => {
+test('of an object it is computed once, nothing included', () => {
   let times = 0;
   const none = memoizeByObject((of: { answer: null }) => {
     times += 1;

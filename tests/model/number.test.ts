@@ -80,7 +80,7 @@ const panel = (): unknown => [
 ];
 
 test('the results are those of the model number', () => {
-  // Ten digits: more would hang on the last bit of a machine's tangent.
+  // Ten digits: more would depend on the last bit of a machine's tangent.
   const text = JSON.stringify(panel(), (_key, value: unknown) =>
     typeof value === 'number' ? Number(value.toPrecision(10)) : value,
   );

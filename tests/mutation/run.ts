@@ -1,7 +1,7 @@
 /**
  * Mutates the model, runs the tests that reach each mutant (see runner.ts), and prints what share of the mutants of each
  * file they find. Without names it takes all of src/model; with names those files: `npm run mutation --
- * src/model/ratio.ts src/model/check.ts`. The tests called for one mutant may take `--seconds` of reckoning, 2 if left
+ * src/model/ratio.ts src/model/check.ts`. The tests called for one mutant may take `--seconds` of computing, 2 if left
  * out. It runs at the lowest priority.
  */
 import { spawnSync } from 'node:child_process';

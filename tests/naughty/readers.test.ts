@@ -100,7 +100,7 @@ describe('links and storage', () => {
     }, 50);
   });
 
-  test('no member of that name is let into a line-up', () => {
+  test('no member of that name is let into a comparison', () => {
     for (const text of naughty) {
       const given = { ...loft(), [text]: text };
       expect(validate(given).ok).toBe(false);

@@ -49,7 +49,7 @@ describe('carbide from composition', () => {
     },
   );
 
-  test('there is a composition for every designation the bench offers', () => {
+  test('there is a composition for every designation the Compare page offers', () => {
     expect(Object.keys(model.compositionsByDesignation)).toEqual(Object.keys(model.carbidesByDesignation));
   });
 

@@ -36,7 +36,7 @@ it('Welch on logarithms, a thousand times', { timeout: 60_000 }, () => {
   }
 });
 
-it('paired t on logarithms as lots of one run each', { timeout: 60_000 }, () => {
+it('paired t on logarithms as batches of one run each', { timeout: 60_000 }, () => {
   expect(oracle.paired).toHaveLength(200);
   for (const [x, y, , low, high] of oracle.paired) {
     const inBatches = (lives: number[]) => lives.map((life, i) => ({ ...exact(life), batch: String(i) }));

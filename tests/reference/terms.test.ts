@@ -37,7 +37,7 @@ const term = (id: TermId, reading: 'quick' | 'careful', change: Partial<Comparis
 const tan = (degrees: number) => Math.tan((degrees * Math.PI) / 180);
 const sin = (degrees: number) => Math.sin((degrees * Math.PI) / 180);
 
-describe('the pocket reading, in the head', () => {
+describe('the quick sum, in the head', () => {
   test.each<[TermId, number]>([
     ['wedge', 20 / 10],
     ['apex', 20 / 10],
@@ -58,7 +58,7 @@ describe('the pocket reading, in the head', () => {
   });
 });
 
-describe('the close reading', () => {
+describe('the careful estimate', () => {
   test('wedge and grind, by the statics of a wedge with friction', () => {
     // Statics of a driven wedge, any textbook: F = 2 S tan(θ + φ).
     const phi = (Math.atan(0.25) * 180) / Math.PI;

@@ -272,7 +272,7 @@ describe('the ratio at equal sharpness', () => {
   const x = [series(falling(100, a, b))];
   const y = [series(falling(92, (a * 3.7 ** b) / at(60), b))];
 
-  test('hangs on the stop', () => {
+  test('depends on the stop', () => {
     const far = cuts.map((cut) => cut * 40);
     const [sharp, blunt] = ratioByEndPoint(
       [series(falling(100, a, b), far)],

@@ -65,7 +65,7 @@ describe('the lives of a log', () => {
 });
 
 describe('two knives of a log', () => {
-  test('are compared across lots, or within them where lots hold both', () => {
+  test('are compared across batches, or within them where batches hold both', () => {
     const [x, y] = [
       [120, 150, 180],
       [60, 75, 90],

@@ -16,7 +16,7 @@ function beside(hrc: number): ComparisonEntry {
   };
 }
 
-// The published line is used from 50 to 66 HRC (Thomas 2018), once for a whole line-up.
+// The published line is used from 50 to 66 HRC (Thomas 2018), once for a whole comparison.
 test.each([
   [60, ['plover', 'dunlin']],
   [46, ['plover', 'dunlin', 'curlew']],

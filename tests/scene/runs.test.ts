@@ -39,7 +39,7 @@ describe('the verdict', () => {
     expect(say('runs-verdict', scene)).toMatch(/×2\.00.*Apart: Dunlin lasts longer than Plover/);
   });
 
-  test('not told apart is said to be no alikeness, and how many more would tell', () => {
+  test('not distinguished is said to be no alikeness, and how many more would tell', () => {
     const scene = sceneWith([...cut('Dunlin', [100, 150, 220]), ...cut('Plover', [90, 140, 200])]);
     expect(say('runs-verdict', scene)).toMatch(
       /Not told apart:.*does not make them alike.*more sharpenings of each/,
@@ -63,7 +63,7 @@ describe('the verdict', () => {
     expect(say('runs-verdict', scene)).toMatch(/Apart:.*hardly matters/);
   });
 
-  test('the loft is compared within its lots, which differ', () => {
+  test('the loft is compared within its batches, which differ', () => {
     const scene = sceneWith(loftRuns());
     expect(runsOf(scene).within).toBe(true);
     expect(say('runs-odd', scene)).toMatch(/The lots differ: in coil 2/);
@@ -144,7 +144,7 @@ test('every sentence about the two changes when they are exchanged', () => {
   const entry: ComparisonEntry = { ...loft(), runs: loftRuns() };
   const exchanged = { ...entry, subject: entry.baseline, baseline: entry.subject };
   for (const name of Object.keys(all)) {
-    // Suspects, the sheet and the starts speak of all knives alike, whichever is looked at.
+    // Suspects, the sheet and the starts cover all knives alike, whichever is looked at.
     if (['runs-suspects', 'runs-ruled-out', 'runs-sheet', 'runs-start'].includes(name)) continue;
     expect(say(name, sceneOf(exchanged)), name).not.toBe(say(name, sceneOf(entry)));
   }
@@ -272,7 +272,7 @@ describe('the plan', () => {
     });
   });
 
-  test('a control knife opens and closes every lot', () => {
+  test('a control knife opens and closes every batch', () => {
     const plan = { cv: 0.2, ratio: 1.2, runs: 4, batches: 2, blind: true, seed: 1, control: 'Heron' };
     const held = sheetOf(sceneOf({ ...loft(), plan }));
     expect(held.ok && held.sheet.rows.map(({ label }) => label === 'Heron').filter(Boolean)).toHaveLength(4);

@@ -6,7 +6,7 @@ import { comesLive, isBook, kindsOfPage } from './pages.ts';
 
 const [wide, narrow] = [1440, 360];
 
-/** Everything once; after that what hangs on room asked of the other width, and what hangs on colours of every look. */
+/** Everything once; after that what depends on room asked of the other width, and what depends on colours of every look. */
 const room = ['target-size', 'scrollable-region-focusable', 'css-orientation-lock'];
 const colours = ['color-contrast', 'link-in-text-block'];
 
@@ -164,7 +164,7 @@ test('a slider moved many steps is told once, after a pause, by what it came to'
   await expect(figure.locator('kf-slider output').first()).toHaveAttribute('aria-live', 'off');
 });
 
-test('a number typed on the bench, and a choice, are told by what they come to', async ({ page }) => {
+test('a number typed on the Compare page, and a choice, are told by what they come to', async ({ page }) => {
   for (const [path, change] of [
     ['/bench/', () => page.locator('[data-knife=dunlin] [data-field=angle] input').fill('17')],
     ['/argue/', () => page.locator('kf-choice[of=apex] input').last().check()],

@@ -9,7 +9,7 @@ declare global {
   }
 }
 
-/** The parts of a page that follow the line-up, each with what it says at this moment, if it can be seen. */
+/** The parts of a page that follow the comparison, each with what it says at this moment, if it can be seen. */
 const saying = `() => {
   const parts = document.querySelectorAll(
     'kf-num, kf-words, [data-part="caption"], [data-part="title"], [data-part="givens"], [data-part="say"], kf-figure tbody, kf-slider output, .drawing > svg',
@@ -109,7 +109,7 @@ for (const [how, fragment, message] of damaged) {
   });
 }
 
-test('a line-up put into the address of an open page is shown', async ({ page }) => {
+test('a comparison put into the address of an open page is shown', async ({ page }) => {
   const [lesson = ''] = lessons();
   await page.goto(lesson);
   const demo = await read(page);

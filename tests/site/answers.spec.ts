@@ -1,7 +1,7 @@
 import { expect, test } from './test.ts';
 import { visitorLink } from './visitor.ts';
 
-test('an answer speaks of the visitor’s knives, and is copied with its link', async ({ page, context }) => {
+test('an answer covers the visitor’s knives, and is copied with its link', async ({ page, context }) => {
   await context.grantPermissions(['clipboard-read', 'clipboard-write']);
   await page.goto(`/answers/all-steel/${visitorLink}`);
   const answer = page.locator('.lead kf-words');
@@ -14,7 +14,7 @@ test('an answer speaks of the visitor’s knives, and is copied with its link', 
   expect(copied).toMatch(/ http.*\/answers\/all-steel\/#with=/);
 });
 
-test('the list leads to each answer and takes the line-up along', async ({ page }) => {
+test('the list leads to each answer and takes the comparison along', async ({ page }) => {
   await page.goto(`/answers/${visitorLink}`);
   await expect(page.locator('kf-words').last()).toContainText('Tern');
   await page.locator('h2 a').last().click();

@@ -109,7 +109,7 @@ async function strike(page: Page, which: string) {
         [...document.querySelectorAll<HTMLElement>('main :is(kf-figure, kf-num, kf-words, kf-answer)')].map(
           ({ innerText }) => innerText,
         );
-      /** What a page shows once nothing of it comes late. Only where fields write into the line-up does anything. */
+      /** What a page shows once nothing of it comes late. Only where fields write into the comparison does anything. */
       const results = async () => {
         let last = shown();
         if (!document.getElementById('page-line-up')) return last;
@@ -200,7 +200,7 @@ for (const { path, which } of struck)
     expect(opened).toEqual([]);
   });
 
-/** A line-up with markup wherever a text of the visitor's goes. */
+/** A comparison with markup wherever a text of the visitor's goes. */
 const [script = '', image = '', drawing = ''] = markup;
 const struckComparison: ComparisonEntry = {
   ...visitorComparison,
@@ -221,7 +221,7 @@ const struckComparison: ComparisonEntry = {
   corrections: [{ date: '2026-11-25', reason: image, changed: [script, drawing] }],
 };
 
-/** Pages that show a line-up of their address; of the lessons, whose elements are the same, one. */
+/** Pages that show a comparison of their address; of the lessons, whose elements are the same, one. */
 const withComparison = kindsOfPage().filter(
   (page) => built(page).includes('id="page-line-up"') && !/^\/(lessons|answers|class)\//.test(page),
 );

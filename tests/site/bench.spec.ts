@@ -6,7 +6,7 @@ const answer = (page: Page) => page.locator('.live-answer');
 const field = (page: Page, knife: string, name: string) =>
   page.locator(`[data-knife=${knife}] [data-field=${name}]`);
 
-/** The line-up in the address. */
+/** The comparison in the address. */
 const carried = (page: Page) => {
   const read = decodeLink(new URL(page.url()).hash);
   return read.ok ? read.entry : undefined;
@@ -150,7 +150,7 @@ test('a damaged link says what is wrong, and the page goes on', async ({ page })
   }
 });
 
-test('links of a page and steps within it keep the line-up', async ({ page }) => {
+test('links of a page and steps within it keep the comparison', async ({ page }) => {
   await open(page);
   await field(page, 'dunlin', 'angle').locator('input').fill('13');
   await expect(page).toHaveURL(/#with=/);

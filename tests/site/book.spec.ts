@@ -31,7 +31,7 @@ test('the book holds every lesson as its own page tells it, and asks for no scri
   expect(contents).toEqual(chapters.map(({ title }) => title));
   const asked = await page.locator('[id^="problem-"]').count();
   await expect(page.locator('[id^="answer-"]')).toHaveCount(asked);
-  // A lesson far into the book is told with its own line-up and not with the one before.
+  // A lesson far into the book is told with its own comparison and not with the one before.
   for (const path of ['/lessons/ruler-of-ratios/', '/lessons/are-they-different/']) {
     await page.goto(path);
     const title = plain(await page.locator('h1').textContent());

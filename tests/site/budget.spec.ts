@@ -36,7 +36,7 @@ const sum = (parts: Fetched[], ...kinds: string[]): number =>
 
 const KB = 1024;
 
-/** The tools, which are no lessons: the bench, and the page of runs with its log, its tests and its plan. */
+/** The tools, which are no lessons: the Compare page, and the page of runs with its log, its tests and its plan. */
 const isTool = (path: string): boolean => isComparePage(path) || path === '/runs/';
 
 const scriptBar = (path: string): number => (isTool(path) ? 98 : 95);
@@ -87,7 +87,7 @@ for (const path of kindsOfPage()) {
     const before = await parts();
     const described = before.map(({ url, size }) => `${url} ${size}`).join('\n');
     expect(before.filter(({ kind }) => kind === 'document')).toHaveLength(1);
-    // The bench is its fields: its live half comes with the page, and is counted as if touched.
+    // The Compare page is its fields: its live half comes with the page, and is counted as if touched.
     const first = before.filter(({ kind, url }) => !(comesLive(path) && kind === 'script' && !isStart(url)));
     expect(first.length, described).toBeLessThanOrEqual(6);
     expect(sum(before, 'font'), described).toBeLessThanOrEqual(60 * KB);

@@ -1,7 +1,7 @@
 import { expect, live, test } from './test.ts';
 import { visitorLink } from './visitor.ts';
 
-test('a line-up in the address goes along through header, list, neighbours and footer, by key and in a new tab', async ({
+test('a comparison in the address goes along through header, list, neighbours and footer, by key and in a new tab', async ({
   page,
   context,
 }) => {
@@ -9,7 +9,7 @@ test('a line-up in the address goes along through header, list, neighbours and f
   await live(page);
   const learn = page.locator('header.site').getByRole('link', { name: 'Learn' });
   await expect(learn).toHaveAttribute('href', /lessons\/#with=/);
-  // Pages that show no line-up are left alone.
+  // Pages that show no comparison are left alone.
   for (const name of ['Words', 'Sources', 'Teach'])
     await expect(page.locator('header.site').getByRole('link', { name })).toHaveAttribute('href', /\/$/);
 
@@ -45,7 +45,7 @@ test('a line-up in the address goes along through header, list, neighbours and f
   await expect(page.locator('.whose.own').first()).toContainText('Tern');
 });
 
-test('without a line-up of a visitor no way on carries one, and knives kept on this machine count as theirs', async ({
+test('without a comparison of a visitor no way on carries one, and knives kept on this machine count as theirs', async ({
   page,
 }) => {
   await page.goto('/lessons/two-routes/');

@@ -1,7 +1,7 @@
 import { expect, test } from './test.ts';
 import { visitorLink } from './visitor.ts';
 
-test('a published comparison leads from its list to a page that stays its own, and on to the bench', async ({
+test('a published comparison leads from its list to a page that stays its own, and on to the Compare page', async ({
   page,
 }) => {
   await page.goto('/comparisons/');
@@ -17,7 +17,7 @@ test('a published comparison leads from its list to a page that stays its own, a
   ])
     await expect(main).toContainText(part);
   const before = await main.textContent();
-  // Another line-up in the address, and a touch, change nothing.
+  // Another comparison in the address, and a touch, change nothing.
   await page.goto(`/comparisons/curlew-and-avocet/${visitorLink}`);
   await page.getByText('The numbers of this figure').first().click();
   expect(await main.textContent()).toBe(before);

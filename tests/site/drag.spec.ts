@@ -17,7 +17,7 @@ interface Drag {
   from: Place;
   to: Place;
   control: string;
-  /** What its slider then stands at, reckoned by hand from the place: to within half a step. */
+  /** What its slider then stands at, computed by hand from the place: to within half a step. */
   value?: number;
   /** What the figure's table then says, where that is the place itself: row, column, number, and what half a step is. */
   table?: readonly [row: RegExp, column: number, value: number, half: number];

@@ -11,7 +11,7 @@ async function open(page: Page): Promise<void> {
   await live(page);
 }
 
-test('a line-up is put in, renamed, saved, erased and taken from its file again', async ({ page }) => {
+test('a comparison is put in, renamed, saved, erased and taken from its file again', async ({ page }) => {
   await open(page);
   await page.getByLabel('Name', { exact: true }).fill('Blades of mine');
   await page.keyboard.press('Tab');
@@ -56,7 +56,7 @@ test('a line-up is put in, renamed, saved, erased and taken from its file again'
   await expect(page).toHaveURL(/\/bench\/#with=/);
 });
 
-test('without storage the drawer goes on in memory and says so once', async ({ page }) => {
+test('without storage Saved goes on in memory and says so once', async ({ page }) => {
   await page.addInitScript(() =>
     Object.defineProperty(window, 'localStorage', {
       get() {

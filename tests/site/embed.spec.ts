@@ -23,7 +23,7 @@ for (const id of ['chain', 'growing-bars', 'two-wedges'])
     expect(await violations(page, ['color-contrast'])).toEqual([]);
   });
 
-test('a figure of a page leads to the figure alone with its line-up, and that to what to paste', async ({
+test('a figure of a page leads to the figure alone with its comparison, and that to what to paste', async ({
   page,
 }) => {
   await page.goto(`/lessons/two-routes/${visitorLink}`);

@@ -12,7 +12,7 @@ async function paste(page: Page, field: Locator, text: string): Promise<void> {
   await page.keyboard.press('Control+V');
 }
 
-/** A link that unpacks to far more than any line-up, with a head that says otherwise. */
+/** A link that unpacks to far more than any comparison, with a head that says otherwise. */
 function bomb(): string {
   const packed = deflateRaw(new Uint8Array(6_000_000));
   const bytes = new Uint8Array(6 + packed.length);
@@ -103,9 +103,7 @@ test('a link that unpacks to millions of bytes is refused', async ({ page }) => 
   await expect(page.locator('#address-message')).toContainText('more than any line-up');
 });
 
-test('the drawer refuses files that are none of its own, one by one, and takes no prototype', async ({
-  page,
-}) => {
+test('Saved refuses files that are none of its own, one by one, and takes no prototype', async ({ page }) => {
   await page.goto(`/drawer/${visitorLink}`);
   await live(page);
   await page.getByRole('button', { name: 'Put it in the drawer' }).click();

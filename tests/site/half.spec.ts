@@ -134,7 +134,7 @@ const atRest = (page: Page) =>
       }),
   );
 
-/** What the page says of its line-up in some of its parts, a line a sentence. */
+/** What the page says of its comparison in some of its parts, a line a sentence. */
 const spoken = (page: Page, parts: string) =>
   page.locator(`main :is(${parts})`).evaluateAll((found) => [
     ...new Set(
@@ -144,7 +144,7 @@ const spoken = (page: Page, parts: string) =>
         .filter((line) => line.trim() !== ''),
     ),
   ]);
-/** What comes or goes with the line-up; a text to take along is written once, with what could be had then. */
+/** What comes or goes with the comparison; a text to take along is written once, with what could be had then. */
 const followed = 'kf-words, kf-num, figcaption';
 const everySaying = `${followed}, [data-part=text]`;
 

@@ -67,7 +67,7 @@ for (const [what, value] of Object.entries(damaged))
     await expect(angle(page)).toHaveValue('17');
   });
 
-test('line-ups kept by the first version are read', async ({ page }) => {
+test('comparisons kept by the first version are read', async ({ page }) => {
   await page.goto('/class/');
   const [link = ''] = readFileSync('tests/comparison/link/links/v1.txt', 'utf8').split('\n');
   await page.evaluate(
@@ -134,7 +134,7 @@ for (const [what, name] of [
     expect(readFileSync(await (await saving).path(), 'utf8')).toContain('"deg": 16');
   });
 
-test('a line-up kept last that cannot be read is kept aside, and the drawer saves and erases it', async ({
+test('a comparison kept last that cannot be read is kept aside, and Saved saves and erases it', async ({
   page,
 }) => {
   const later = visitorLink.replace(/^#with=\d+/, '#with=99');
@@ -162,7 +162,7 @@ test('a line-up kept last that cannot be read is kept aside, and the drawer save
   await expect(section).toBeHidden();
 });
 
-test('line-ups of the drawer that cannot be read are saved as they were found, and erased', async ({
+test('comparisons of Saved that cannot be read are saved as they were found, and erased', async ({
   page,
 }) => {
   await page.goto('/class/');

@@ -19,7 +19,7 @@ export function pages(): string[] {
 
 /**
  * One page of every kind: of the short answers, which differ only in their words, and of the comparisons, which differ
- * only in their line-up, the first. For tests of what a layout does, which would say the same twelve times.
+ * only in their comparison, the first. For tests of what a layout does, which would say the same twelve times.
  */
 export function kindsOfPage(): string[] {
   const all = pages();
@@ -45,7 +45,7 @@ export const lessons = (): string[] =>
 /** The tool among the pages: its allowance of script is its own. */
 export const isComparePage = (page: string): boolean => page === '/bench/';
 
-/** Pages whose live half is their content, and comes with them: the bench's fields, the drawer's list, the log of runs. */
+/** Pages whose live half is their content, and comes with them: the Compare page's fields, Saved's list, the log of runs. */
 export const comesLive = (page: string): boolean =>
   isComparePage(page) || page === '/drawer/' || page === '/runs/';
 

@@ -11,7 +11,7 @@ import { visitorLink, visitorComparison } from './visitor.ts';
 const scene = sceneOf(visitorComparison);
 const chain = everything.figure('chain');
 
-/** Opens the telling with a visitor's line-up, and the menu of its chain, by keyboard. */
+/** Opens the explained page with a visitor's comparison, and the menu of its chain, by keyboard. */
 async function menu(page: Page): Promise<Locator> {
   await page.goto(`/telling/${visitorLink}`);
   await live(page);

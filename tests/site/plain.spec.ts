@@ -18,7 +18,7 @@ for (const path of pages) {
   });
 }
 
-test('a plain page opens no line-up from its address', async ({ page }) => {
+test('a plain page opens no comparison from its address', async ({ page }) => {
   await page.goto('/plain/forty-and-forty/#with=1.AAAA');
   await page.locator('kf-figure input[type=range]').first().focus();
   await live(page);

@@ -3,7 +3,7 @@ import { live, test, unfold } from './test.ts';
 import { visitorLink } from './visitor.ts';
 
 // What is forbidden is watched for in every test of the site, by the fixture of test.ts; what the built pages say of
-// it is asked by tests/content/policy.test.ts. Lessons, home and telling are opened with a line-up elsewhere.
+// it is asked by tests/content/policy.test.ts. Lessons, home and telling are opened with a comparison elsewhere.
 const opened = ['/', ...lessons(), '/telling/'];
 
 for (const path of kindsOfPage().filter((page) => !opened.includes(page))) {

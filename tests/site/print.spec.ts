@@ -10,7 +10,7 @@ const onPaper = ['/', '/bench/', '/runs/', '/telling/', ...lessons().slice(0, 1)
 
 const plain = (text: string): string => text.replaceAll(/[^\p{L}\p{N}]/gu, '');
 
-test('paper shows the line-up of the moment, whatever still waits for a pause', async ({ page }) => {
+test('paper shows the comparison of the moment, whatever still waits for a pause', async ({ page }) => {
   await page.goto('/lessons/stack-them/');
   const slider = page.locator('kf-slider input').first();
   await slider.press('ArrowRight');

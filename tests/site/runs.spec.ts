@@ -274,7 +274,7 @@ test('a million rows are read without the page standing still, and can be stoppe
   await expect(page.locator('[data-part=import-said]')).toContainText('20,000 runs read');
 });
 
-test('what was published and is corrected is said number by number, and stays in the line-up', async ({
+test('what was published and is corrected is said number by number, and stays in the comparison', async ({
   page,
 }) => {
   await open(page);

@@ -5,7 +5,7 @@ import { visitorLink } from './visitor.ts';
 
 const said = '[data-part="said"]';
 
-test('steps by key, remote and button, keeps the step and the line-up in the address, and Back leaves', async ({
+test('steps by key, remote and button, keeps the step and the comparison in the address, and Back leaves', async ({
   page,
 }) => {
   await page.goto(`/lessons/two-routes/${visitorLink}`);

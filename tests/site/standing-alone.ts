@@ -6,7 +6,7 @@ import { expect } from './test.ts';
 /** The menu of a figure's sheet, opened by keyboard. */
 export async function menuOf(sheet: Locator): Promise<Locator> {
   const picture = sheet.locator('kf-picture');
-  // A figure of another line-up than the page's own is not there until it is drawn.
+  // A figure of another comparison than the page's own is not there until it is drawn.
   await expect(picture.locator('summary')).toBeVisible();
   await picture.locator('summary').press('Enter');
   await expect(picture.getByRole('button', { name: 'Save as PNG' })).toBeVisible();

@@ -9,7 +9,7 @@ const headline = (page: Page) => page.locator('kf-words[of=answer-band]');
 const dots = (page: Page) =>
   page.locator('kf-figure[of=quantile-dots] .drawing[data-size=wide] .kf-chance circle');
 
-test('the band comes with another line-up, never with the example’s numbers, and the dots can be chosen', async ({
+test('the band comes with another comparison, never with the example’s numbers, and the dots can be chosen', async ({
   page,
 }) => {
   const fetched: string[] = [];
@@ -58,7 +58,7 @@ for (const path of ['/lessons/forty-and-forty/', '/lessons/where-it-stops/', '/e
     await expect(whole).not.toContainText('Dunlin');
   });
 
-test('two knives whose bands overlap are said not to be told apart', async ({ page }) => {
+test('two knives whose bands overlap are said not to be distinguished', async ({ page }) => {
   await page.goto(`/bench/${encodeLink(alike)}`);
   await live(page);
   await expect(band(page)).toContainText('The model does not tell Tern and Knot apart');
@@ -126,7 +126,7 @@ test('the fields of the assumptions: exact ones leave no band, a cleared one wid
 const plusMinusOf = async (said: Locator): Promise<number> =>
   Number(/± ([\d.]+) % by volume/.exec((await said.textContent()) ?? '')?.[1]);
 
-test('carbide from composition: typed by keyboard, drawn, put into the line-up with its ±, and undone', async ({
+test('carbide from composition: typed by keyboard, drawn, put into the comparison with its ±, and undone', async ({
   page,
 }) => {
   await page.goto('/bench/');

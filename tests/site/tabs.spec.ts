@@ -14,7 +14,7 @@ async function type(page: Page, text: string): Promise<void> {
   await expect.poll(() => page.url()).not.toBe(before);
 }
 
-test('of two tabs of the bench the later change is kept, and each tab holds on to its own', async ({
+test('of two tabs of the Compare page the later change is kept, and each tab holds on to its own', async ({
   page,
   context,
 }) => {
@@ -46,7 +46,7 @@ test('of two tabs of the bench the later change is kept, and each tab holds on t
   await expect(angle(page)).toHaveValue('18');
 });
 
-test('what two tabs put into the drawer is all kept, and each tab shows it', async ({ page, context }) => {
+test('what two tabs put into Saved is all kept, and each tab shows it', async ({ page, context }) => {
   const other = await context.newPage();
   for (const tab of [page, other]) {
     await tab.goto(`/drawer/${visitorLink}`);

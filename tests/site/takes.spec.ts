@@ -1,6 +1,6 @@
 import { expect, live, test } from './test.ts';
 
-test('what it takes is fetched when it is touched, follows the question, and can be put into the line-up', async ({
+test('what it takes is fetched when it is touched, follows the question, and can be put into the comparison', async ({
   page,
 }) => {
   const scripts: string[] = [];
@@ -44,7 +44,7 @@ test('what it takes is fetched when it is touched, follows the question, and can
   await expect(page.locator('kf-takes [data-part=asked]')).toContainText('Dunlin now cuts');
 });
 
-test('offers are typed, worked out, drawn and refused, and stay out of the line-up', async ({ page }) => {
+test('offers are typed, worked out, drawn and refused, and stay out of the comparison', async ({ page }) => {
   await page.goto('/bench/');
   await live(page);
   const address = page.url();
@@ -83,7 +83,7 @@ test('offers are typed, worked out, drawn and refused, and stay out of the line-
   await expect(page.locator('[data-part=invented]')).toBeVisible();
 });
 
-test('with a line-up of one’s own it says nothing of the loft, and speaks of the knives when one comes near', async ({
+test('with a comparison of one’s own it says nothing of the loft, and covers the knives when one comes near', async ({
   page,
 }) => {
   await page.goto('/bench/');

@@ -15,7 +15,10 @@ test('a call made first is kept beside the answer, by keyboard alone', async ({ 
   await expect(field).toHaveAttribute('aria-invalid', 'true');
 });
 
-test('the telling is copied at three depths, each with the link that shows it', async ({ page, context }) => {
+test('the explained page is copied at three depths, each with the link that shows it', async ({
+  page,
+  context,
+}) => {
   await context.grantPermissions(['clipboard-read', 'clipboard-write']);
   await page.goto(`/telling/${visitorLink}`);
   await live(page);
@@ -40,7 +43,7 @@ test('the telling is copied at three depths, each with the link that shows it', 
   await expect(page.locator('kf-retell pre')).toContainText('## The answer');
 });
 
-test('the band is of the line-up in the address, and never of the example', async ({ page }) => {
+test('the band is of the comparison in the address, and never of the example', async ({ page }) => {
   const band = page.locator('kf-words[of=band]');
   await page.goto('/telling/');
   await expect(band).toContainText('Dunlin against Plover: nine samples of ten lie from ×');

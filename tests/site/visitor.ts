@@ -1,7 +1,7 @@
 import { encodeLink } from '../../src/comparison/link/codec.ts';
 import type { ComparisonEntry } from '../../src/comparison/schema.ts';
 
-/** A visitor's line-up for the tests, invented, in which nothing is as in the pages' own example. */
+/** A visitor's comparison for the tests, invented, in which nothing is as in the pages' own example. */
 export const visitorComparison: ComparisonEntry = {
   title: 'Two blades from a drawer',
   knives: [

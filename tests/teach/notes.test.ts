@@ -2,7 +2,7 @@ import { readdirSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { notes, plan, standardName, standards } from '../../src/components/content/class-notes.ts';
 
-/** Reckons the left side of a line of the board: numbers, + − × ÷ ^ √ and brackets. */
+/** Computes the left side of a line of the board: numbers, + − × ÷ ^ √ and brackets. */
 function computed(text: string): number {
   const parts = text.match(/[\d.]+|[-+−×÷^√()]/g) ?? [];
   let at = 0;

@@ -32,7 +32,7 @@ function coded(): { entry: ComparisonEntry; key: string[][] } {
   return { entry: { ...loft(), runs }, key };
 }
 
-/** The plan a line-up has though none was entered: its scatter is not part of what is kept. */
+/** The plan a comparison has though none was entered: its scatter is not part of what is kept. */
 function planFrom(entry: ComparisonEntry) {
   const { cv: _cv, from: _from, ...plan } = planOf(sceneOf(entry));
   return plan;
@@ -66,7 +66,7 @@ describe('a blind log that is closed', () => {
     expect(sheetOf(sceneOf(closed))).toEqual(before);
   });
 
-  test('leaves alone what has a name, a lot or a sharpening of its own, and codes of no sheet', () => {
+  test('leaves alone what has a name, a batch or a sharpening of its own, and codes of no sheet', () => {
     const { entry, key } = coded();
     const [, code = '', knife = ''] = key[0] ?? [];
     const runs = [
@@ -117,7 +117,7 @@ describe('a blind log that is closed', () => {
     expect(sheetRows(sceneOf(closed))).toEqual({ sheet: [], key: [] });
   });
 
-  test('of a line-up without a plan can be opened as well', () => {
+  test('of a comparison without a plan can be opened as well', () => {
     const { plan: _plan, ...entry } = loft();
     const open = openLogAgain(entry);
     expect(open.plan).toEqual({ ...planFrom(entry), reopened: true });

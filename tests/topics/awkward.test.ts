@@ -27,7 +27,7 @@ const entryOf = (name: string): ComparisonEntry => {
 /** Every sentence, whatever page it stands on. */
 const words = Object.values(topics).flatMap((topic) => Object.keys(topic.words ?? {}));
 
-/** Of a lesson's own spans, not of the two knives: these speak of neither. */
+/** Of a lesson's own spans, not of the two knives: these cover neither. */
 const ofNeither = [
   'grits-refused',
   'range-given',
@@ -40,12 +40,12 @@ const ofNeither = [
   'argue-scatter',
 ];
 
-/** Of the whole line-up, whichever of its knives is looked at. */
+/** Of the whole comparison, whichever of its knives is looked at. */
 const ofTheComparison = ['band-nearest', 'runs-sheet', 'runs-start'];
 
 const row = (cells: readonly string[]): string => `| ${cells.join(' | ')} |`;
 
-/** All that one topic says of a line-up. */
+/** All that one topic says of a comparison. */
 function described(name: string, topic: Topic, scene: Scene): string {
   const sections = Object.keys(topic.words ?? {}).map((of) => {
     const sentences = everything.words(of)(scene);
@@ -105,7 +105,7 @@ describe.each(names)('%s', (name) => {
 
   test('says something else with the two knives exchanged', () => {
     const { baseline, subject, ...rest } = entryOf(name);
-    // What is evened up takes the baseline's value: exchanged, it would be another pair of knives.
+    // What is made equal takes the baseline's value: exchanged, it would be another pair of knives.
     const opposite = sceneOf({ ...rest, baseline: subject, subject: baseline });
     for (const of of words) {
       const paragraph = everything.words(of)(scene).join(' ');

@@ -1,11 +1,11 @@
 import type { KnifeEntry, ComparisonEntry } from '../../src/comparison/schema.ts';
 
 /**
- * Thirty line-ups that make sentences and drawings stumble. All invented, as is every knife in them; `awkward.test.ts`
+ * Thirty comparisons that make sentences and drawings stumble. All invented, as is every knife in them; `awkward.test.ts`
  * keeps what the site says and draws of each, to be read by a person.
  */
 
-/** The knife every line-up varies. */
+/** The knife every comparison varies. */
 const plain = {
   id: 'plover',
   name: 'Plover',
@@ -22,7 +22,7 @@ type Change = Partial<Omit<KnifeEntry, 'id'>>;
 
 const dunlin = (change: Change = {}): KnifeEntry => ({ ...plain, id: 'dunlin', name: 'Dunlin', ...change });
 
-/** Dunlin, changed, against Plover, changed, in rope by the close reading unless something else is set. */
+/** Dunlin, changed, against Plover, changed, in rope by the careful estimate unless something else is set. */
 export const pair = (
   subject: Change,
   baseline: Change = {},

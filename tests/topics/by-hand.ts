@@ -1,5 +1,5 @@
 /**
- * What a reader makes of a formula with the numbers as shown: the little TeX of worked examples, reckoned. Angles are
+ * What a reader makes of a formula with the numbers as shown: the little TeX of worked examples, computed. Angles are
  * in degrees, as on the page.
  */
 export function byHand(tex: string): number {

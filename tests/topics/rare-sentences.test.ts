@@ -14,11 +14,11 @@ import { aRun } from '../runs/runs.ts';
 import { awkward, pair } from './awkward.ts';
 import { exact } from '../model/knives.ts';
 
-/** Sentences that hardly any line-up calls up, each asked of one made for it; and what it must say there. */
+/** Sentences that hardly any comparison calls up, each asked of one made for it; and what it must say there. */
 type Rare = [why: string, words: string, entry: ComparisonEntry, said: RegExp];
 
 function described(of: string, entry: ComparisonEntry): string {
-  // Nobody ever reads a sentence about a line-up the site refuses.
+  // Nobody ever reads a sentence about a comparison the site refuses.
   expect(validate(entry)).toMatchObject({ ok: true });
   return everything
     .words(of)(sceneOf(entry))
@@ -432,7 +432,7 @@ describe('a plan of runs', () => {
   ]);
 });
 
-test('a line-up that is not invented is not called so, in any text', () => {
+test('a comparison that is not invented is not called so, in any text', () => {
   const entry = pair({ angle: { deg: 15 } });
   for (const [one, invented] of [
     [entry, true],

@@ -87,7 +87,7 @@ function nowhere(knife: string): Run {
 }
 
 describe.each(thin)('a log with %s', (_name, runs, ofRuns, ofDifferent) => {
-  // A visitor's own line-up: an invented one falls back on the loft's runs.
+  // A visitor's own comparison: an invented one falls back on the loft's runs.
   const { invented: _demo, ...own } = loft();
   const scene = sceneOf({ ...own, ...(runs.length > 0 ? { runs } : {}) });
   const said = (topic: string, of: string): string =>

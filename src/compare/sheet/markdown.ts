@@ -7,7 +7,7 @@ import { sentencesOf } from '../../phrases/sentences-of.ts';
 import { words } from '../../topics/overview/words.ts';
 
 /**
- * A whole line-up as Markdown: every knife's measures and its ratio to the baseline in one table.
+ * A whole comparison as Markdown: every knife's measures and its ratio to the baseline in one table.
  *
  * @param link the address that opens it
  * @param band what is said of how sure the ratio is (`bandBehind`), which takes many samples

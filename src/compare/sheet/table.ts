@@ -2,7 +2,7 @@ import type { Scene } from '../../scene/scene.ts';
 import { times } from '../../scene/show.ts';
 import { described } from '../../phrases/factor-phrases.ts';
 
-/** A whole line-up in one table: a knife a column, its measures, and its ratio to the baseline three ways. */
+/** A whole comparison in one table: a knife a column, its measures, and its ratio to the baseline three ways. */
 export function comparisonTable({ knives, comparison, rows }: Scene): {
   columns: string[];
   rows: string[][];

@@ -1,4 +1,4 @@
-/** What stands beside the code of a printed line-up. */
+/** What stands beside the code of a printed comparison. */
 export const codeSaid = (held: boolean): string =>
   held
     ? 'The code opens this line-up, all of it, where it can be changed. Nothing is stored anywhere else.'

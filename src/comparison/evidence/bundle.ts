@@ -1,4 +1,4 @@
-/** A line-up, its runs and what they come to in one file that anyone can reckon again. */
+/** A comparison, its runs and what they come to in one file that anyone can compute again. */
 import * as v from 'valibot';
 import { MODEL_NUMBER } from '../../model/index.ts';
 import { validate } from '../schema.ts';
@@ -66,7 +66,7 @@ export async function evidenceBundle(entry: ComparisonEntry, question: EvidenceQ
 }
 
 /**
- * Checks a bundle by reckoning everything again from its line-up and runs: the digest, the line-up, every result.
+ * Checks a bundle by computing everything again from its comparison and runs: the digest, the comparison, every result.
  *
  * @param text The file as text; anything else is refused in words.
  * @returns The bundle, or everything that does not hold.
@@ -123,7 +123,7 @@ async function digestOf(content: object): Promise<string> {
   return [...digest].map((byte) => byte.toString(16).padStart(2, '0')).join('');
 }
 
-/** Where what is stated differs from what was reckoned. */
+/** Where what is stated differs from what was computed. */
 function* differences(path: string, computed: unknown, stated: unknown): Generator<BundleProblem> {
   if (typeof computed === 'number' && typeof stated === 'number') {
     if (!(Math.abs(computed - stated) <= tolerance * Math.max(1, Math.abs(computed))))

@@ -1,4 +1,4 @@
-/** Reckons an evidence bundle again: `node src/comparison/evidence/check-bundle.ts file.json`; ends with 1 where it does not hold. */
+/** Computes an evidence bundle again: `node src/comparison/evidence/check-bundle.ts file.json`; ends with 1 where it does not hold. */
 import { readFileSync } from 'node:fs';
 import { checkBundle } from './bundle.ts';
 

@@ -1,11 +1,11 @@
-/** What a line-up and its runs come to, reckoned from nothing but themselves: the results an evidence bundle states. */
+/** What a comparison and its runs come to, computed from nothing but themselves: the results an evidence bundle states. */
 import { compare, predict, checkPrediction } from '../../model/index.ts';
 import type { AlikeBounds, Measured, Prediction, Row, PredictionCheck } from '../../model/index.ts';
 import { toModel } from '../schema.ts';
 import type { ComparisonEntry } from '../schema.ts';
 import { measureLog } from '../../runs/measure.ts';
 
-/** What was asked of the line-up. */
+/** What was asked of the comparison. */
 export interface EvidenceQuestion {
   /** Ids of the two knives. */
   knife: string;
@@ -19,7 +19,7 @@ export interface EvidenceQuestion {
 }
 
 export interface Evidence {
-  /** Every knife against `against`, by the close reading. */
+  /** Every knife against `against`, by the careful estimate. */
   rows: Pick<Row, 'knife' | 'terms' | 'product' | 'rival' | 'complete'>[];
   predicted: Omit<Prediction, 'variance'>;
   /** The measured ratio, or why there is none. */
@@ -29,7 +29,7 @@ export interface Evidence {
 }
 
 /**
- * @throws RangeError for a knife that is not in the line-up, or what `predict` and `compare` refuse
+ * @throws RangeError for a knife that is not in the comparison, or what `predict` and `compare` refuse
  */
 export function evidenceOf(entry: ComparisonEntry, question: EvidenceQuestion): Evidence {
   const { knife, against, samples, seed, withinBatches, confidence, alikeWithin } = question;

@@ -36,7 +36,7 @@ export interface OpenedLink {
   sameModel: boolean;
   /** The subject's ratio as the model had it when the link was made; version 1 did not carry it. */
   said?: Said;
-  /** True where the line-up's runs were too many for a link and stayed behind. */
+  /** True where the comparison's runs were too many for a link and stayed behind. */
   runsLeftBehind?: true;
 }
 
@@ -55,10 +55,10 @@ const trouble = (kind: LinkTrouble, why: string): DecodedLink => ({ ok: false, k
 const readers: Readonly<Record<number, (packed: unknown) => unknown>> = { 1: unpack, 2: unpack, 3: unpack };
 
 /**
- * A line-up as the fragment of an address.
+ * A comparison as the fragment of an address.
  *
- * @param entry A line-up that `validate` accepts.
- * @returns `#with=3.…`; about 600 characters for four knives, and what a reader takes for the longest line-up. Runs go
+ * @param entry A comparison that `validate` accepts.
+ * @returns `#with=3.…`; about 600 characters for four knives, and what a reader takes for the longest comparison. Runs go
  * along where they fit: a link of more than 4,000 characters leaves them behind and says so when it is opened.
  */
 export function encodeLink(entry: ComparisonEntry): string {
@@ -97,7 +97,7 @@ function fragmentOf(packed: Uint8Array): string {
  * Punctuation that mail programs add at the end of an address is passed over.
  *
  * @param fragment The fragment, `#` included.
- * @returns The line-up and the number of the model it was made with, or what is wrong, in words.
+ * @returns The comparison and the number of the model it was made with, or what is wrong, in words.
  */
 export function decodeLink(fragment: string): DecodedLink {
   if (!fragment.startsWith(opening)) return trouble('not a line-up', 'The address carries no line-up.');

@@ -22,7 +22,7 @@ import type {
 } from '../schema.ts';
 
 /**
- * A line-up as nested lists without field names, so that a link stays short. A position never changes its meaning
+ * A comparison as nested lists without field names, so that a link stays short. A position never changes its meaning
  * within a version, and the lists of names below only ever grow at their end: links already sent depend on both.
  */
 export type Packed = string | number | boolean | null | readonly Packed[];
@@ -170,7 +170,7 @@ const packPlan = (plan: PlanEntry): Packed =>
     }),
   );
 
-/** The line-up as lists. What version 1 did not have stands at the end. */
+/** The comparison as lists. What version 1 did not have stands at the end. */
 export function pack(entry: ComparisonEntry): Packed[] {
   const place = (id: string) => entry.knives.findIndex((knife) => knife.id === id);
   return [
@@ -198,7 +198,7 @@ export function pack(entry: ComparisonEntry): Packed[] {
 
 type Unread = unknown;
 
-/** What stands there if it is a list; otherwise a list of nothing, which the check of the line-up then refuses. */
+/** What stands there if it is a list; otherwise a list of nothing, which the check of the comparison then refuses. */
 const list = (value: Unread): Unread[] => (Array.isArray(value) ? value : []);
 
 const named = (names: readonly string[], index: Unread): Unread =>

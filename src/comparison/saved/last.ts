@@ -16,10 +16,10 @@ export interface NotSaved {
   first: boolean;
 }
 
-/** Keeps the last line-up on the visitor's machine. Never throws: without storage the page goes on in memory. */
+/** Keeps the last comparison on the visitor's machine. Never throws: without storage the page goes on in memory. */
 export interface ComparisonStorage {
   keep(entry: ComparisonEntry): { ok: true } | NotSaved;
-  /** The line-up kept, null where there is none yet. */
+  /** The comparison kept, null where there is none yet. */
   load(): { ok: true; entry: ComparisonEntry | null } | NotSaved;
 }
 
@@ -78,7 +78,7 @@ export function createStorage(openShelf: () => Shelf = () => localStorage): Comp
 }
 
 /**
- * Lays a kept line-up that cannot be read aside, as it is, before another is kept in its place. One that lies there
+ * Lays a kept comparison that cannot be read aside, as it is, before another is kept in its place. One that lies there
  * already stays until it is erased.
  *
  * @returns whether it lies there now
@@ -92,7 +92,7 @@ function setAside_(shelf: Shelf, text: string): boolean {
   }
 }
 
-/** The line-up of a kept text: a link, and below it the runs where there are any. */
+/** The comparison of a kept text: a link, and below it the runs where there are any. */
 function kept(text: string): { ok: true; entry: ComparisonEntry } | { ok: false; why: string } {
   const [link = '', runs] = text.split('\n', 2);
   const read = decodeLink(link);

@@ -5,7 +5,7 @@ import { documentVersion, heldDocument, migrate } from '../migrations.ts';
 import { validate } from '../schema.ts';
 import type { ComparisonEntry } from '../schema.ts';
 
-/** A line-up in the drawer. Times are ISO 8601. */
+/** A comparison in Saved. Times are ISO 8601. */
 export interface Kept extends Named {
   id: string;
   /** When it was put in or last changed. */
@@ -19,10 +19,10 @@ export interface Outcome {
   message: string;
 }
 
-/** The visitor's saved line-ups. Never throws: without storage they stay in memory, and that is said once. */
+/** The visitor's saved comparisons. Never throws: without storage they stay in memory, and that is said once. */
 export interface SavedList {
   items(): readonly Kept[];
-  /** How many line-ups are stored that this version of the page cannot read. They are left as they are. */
+  /** How many comparisons are stored that this version of the page cannot read. They are left as they are. */
   unread(): number;
   /** They as they were found, one a line. */
   unreadText(): string;
@@ -36,7 +36,7 @@ export interface SavedList {
   putBack(): Outcome;
   /** Notes that these were saved to a file. */
   markSaved(ids: readonly string[]): Outcome;
-  /** Takes the line-ups of a file in; one that is here already, under its name, is not taken twice. */
+  /** Takes the comparisons of a file in; one that is here already, under its name, is not taken twice. */
   take(text: string): Outcome;
 }
 
@@ -227,7 +227,7 @@ function merged(before: Stored, mine: Stored, now: Stored): Stored {
 const same = (one: ComparisonEntry, other: ComparisonEntry): boolean =>
   JSON.stringify(one) === JSON.stringify(other);
 
-/** An id that nothing in the drawer has, what cannot be read included. */
+/** An id that nothing in Saved has, what cannot be read included. */
 function freeId(items: readonly unknown[]): string {
   const taken = new Set(
     items.map((item) => (typeof item === 'object' && item !== null && 'id' in item ? item.id : '')),

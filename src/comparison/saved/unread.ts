@@ -1,7 +1,7 @@
 import { unreadSavedKey } from './saved.ts';
 import { unreadKey } from './last.ts';
 
-/** What a text was kept from before it was laid aside: the last line-up, and the drawer as a whole. */
+/** What a text was kept from before it was laid aside: the last comparison, and Saved as a whole. */
 const keys = [unreadKey, unreadSavedKey];
 
 /** What lies aside, a text a line; empty where nothing does, or storage is denied. */

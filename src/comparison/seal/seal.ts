@@ -8,7 +8,7 @@ import type { ComparisonEntry } from '../schema.ts';
 
 /*
  * A seal is the beginning of the SHA-256 of the prediction as canonical JSON, salt included: 24 characters of base32,
- * 120 bits. The salt keeps others from trying likely line-ups. To make two predictions of one seal takes about 2^60
+ * 120 bits. The salt keeps others from trying likely comparisons. To make two predictions of one seal takes about 2^60
  * tries, to make one for a given seal 2^120.
  */
 const sealCharacters = 24;
@@ -53,9 +53,9 @@ async function sealOf(prediction: unknown): Promise<string> {
 const four = (value: number): number => Number(value.toPrecision(4));
 
 /**
- * Seals the prediction of a line-up: a short text to post before the cutting, and the file that opens it afterwards.
+ * Seals the prediction of a comparison: a short text to post before the cutting, and the file that opens it afterwards.
  *
- * @param entry a line-up that `validate` accepts
+ * @param entry a comparison that `validate` accepts
  * @param salt random bytes; drawn anew where none are given
  */
 export async function sealPrediction(

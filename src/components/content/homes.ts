@@ -43,7 +43,7 @@ export const figureIds: readonly string[] = Object.values(topics).flatMap(({ fig
 
 /**
  * The page that explains a figure, and the sliders that stand in it there, as the page's own text has them. What no
- * page's text names stands in a part of the bench.
+ * page's text names stands in a part of the Compare page.
  */
 export function homeOf(figure: string): Home {
   const standing = new RegExp(`<Figure of="${figure}"[^>]*?(?:/>|>([\\s\\S]*?)</Figure>)`);

@@ -1,12 +1,12 @@
 import type { ComparisonEntry } from '../../comparison/schema.ts';
 import { loft } from '../scene.ts';
 
-/** What a lesson's example changes in the loft's line-up, as its head says it. */
+/** What a lesson's example changes in the loft's comparison, as its head says it. */
 export type LessonComparison = { [Part in keyof ComparisonEntry]?: ComparisonEntry[Part] | undefined } & {
   toughness?: Record<string, number> | undefined;
 };
 
-/** The line-up a lesson opens with. */
+/** The comparison a lesson opens with. */
 export function lessonEntry({ toughness = {}, ...changes }: LessonComparison): ComparisonEntry {
   const example = { ...loft(), ...(changes as Partial<ComparisonEntry>) };
   return {

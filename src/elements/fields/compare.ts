@@ -16,7 +16,7 @@ const patienceMs = 700;
 const isTyped = (target: EventTarget | null): target is Typed =>
   target instanceof HTMLInputElement || target instanceof HTMLSelectElement;
 
-/** The bench: binds the fields on the page to the line-up, and the line-up to address and storage. Owns no number. */
+/** The Compare page: binds the fields on the page to the comparison, and the comparison to address and storage. Owns no number. */
 export class CompareElement extends HTMLElement {
   #dispose: (() => void)[] = [];
   #keeper = createStorage();
@@ -56,7 +56,7 @@ export class CompareElement extends HTMLElement {
     this.removeEventListener('keydown', this.#key);
   }
 
-  /** Without a line-up in the address, the last one kept on this machine comes back. */
+  /** Without a comparison in the address, the last one kept on this machine comes back. */
   #recall(): void {
     if (location.hash.startsWith('#with=')) return;
     const kept = this.#keeper.load();
@@ -237,7 +237,7 @@ export class CompareElement extends HTMLElement {
     return button;
   }
 
-  /** Brings every field to what the line-up holds; a field being typed in, or with a problem, keeps its text. */
+  /** Brings every field to what the comparison holds; a field being typed in, or with a problem, keeps its text. */
   #show(entry: ComparisonEntry): void {
     this.#cards(entry);
     for (const place of this.querySelectorAll<HTMLElement>('.work[data-line-up] [data-field]')) {
@@ -295,7 +295,7 @@ export class CompareElement extends HTMLElement {
     input.value = text;
   }
 
-  /** One card a knife, in the order of the line-up. */
+  /** One card a knife, in the order of the comparison. */
   #cards({ knives }: ComparisonEntry): void {
     const holder = this.querySelector('.knives');
     const template = this.querySelector<HTMLTemplateElement>('#knife-card');

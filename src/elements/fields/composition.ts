@@ -12,7 +12,7 @@ import { changeOwn, scene } from '../page/page.ts';
 const fields: readonly CompositionField[] = [...contents, 'hardening'];
 const idOf = (field: CompositionField): string => `composition-${field}`;
 
-/** Carbide from a composition: the steel in its fields, drawn as a lever, and put into the line-up when asked. */
+/** Carbide from a composition: the steel in its fields, drawn as a lever, and put into the comparison when asked. */
 export class CompositionElement extends FigureElement {
   /** The last steel that could be worked out; one of the page's build always can. */
   #hardened: Hardened | undefined;
@@ -52,7 +52,7 @@ export class CompositionElement extends FigureElement {
     return this.querySelector('#composition-knife');
   }
 
-  /** The list of knives is the line-up's, and the button names the one that is chosen. */
+  /** The list of knives is the comparison's, and the button names the one that is chosen. */
   #knives({ entry }: Scene): void {
     const select = this.#knife;
     if (!select) return;

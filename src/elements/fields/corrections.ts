@@ -3,7 +3,7 @@ import type { ComparisonEntry } from '../../comparison/schema.ts';
 import { copyText } from '../page/copy-text.ts';
 import { store } from '../page/page.ts';
 
-/** Holds a published version against the one on the page, and keeps what changed in the line-up. */
+/** Holds a published version against the one on the page, and keeps what changed in the comparison. */
 export class CorrectionsElement extends HTMLElement {
   #dispose: (() => void) | undefined;
   #sentences: readonly string[] = [];

@@ -5,7 +5,7 @@ interface Pair {
   against: string;
 }
 
-/** Two lists of the line-up's knives, never the same one in both. Until one is chosen they follow the page's own two. */
+/** Two lists of the comparison's knives, never the same one in both. Until one is chosen they follow the page's own two. */
 export function createKnifePair(knife: HTMLSelectElement | null, against: HTMLSelectElement | null) {
   let chosen: Pair | undefined;
   let shown: Pair = { knife: '', against: '' };

@@ -1,7 +1,7 @@
 import type { AnswerBand, Comparison, Question } from '../../model/index.ts';
 import type { BandAsked, BandFound } from './takes-worker.ts';
 
-/** How long the line-up must rest before bands are worked out for it. */
+/** How long the comparison must rest before bands are worked out for it. */
 const pauseMs = 500;
 
 /** Bands one after another, away from the page; those of an earlier question are dropped. */

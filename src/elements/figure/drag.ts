@@ -48,7 +48,7 @@ const along = ({ domain, range, invert }: Scale, px: number): number => {
 const within = ({ range }: Scale, px: number): boolean =>
   px >= Math.min(...range) - slackPx && px <= Math.max(...range) + slackPx;
 
-/** What is dragged can be set by its slider as well. On the bench numbers are typed, and a drawing changes none. */
+/** What is dragged can be set by its slider as well. On the Compare page numbers are typed, and a drawing changes none. */
 const hasSlider = (control: string): boolean => document.querySelector(`kf-slider[of="${control}"]`) !== null;
 
 /**

@@ -109,7 +109,7 @@ export class FigureElement extends SceneElement {
 
   /**
    * A drawing in view follows within the next frame; what is read, or out of sight, follows after a pause. Built with
-   * the example, a figure shows it already; of another line-up it shows nothing until it is drawn, those in view first.
+   * the example, a figure shows it already; of another comparison it shows nothing until it is drawn, those in view first.
    */
   protected override show(scene: Scene): void {
     const first = this.#latest === undefined;

@@ -14,7 +14,7 @@ export function settled(sheet: HTMLElement): HTMLElement {
 
 /**
  * A sheet's drawing of one size as it is on the page now, its words held to the width they have there. Where only the
- * other size has followed the line-up, it is that one.
+ * other size has followed the comparison, it is that one.
  */
 export function pageDrawing(sheet: HTMLElement, size: 'wide' | 'narrow'): Drawing {
   const found = (which: string) =>

@@ -7,7 +7,7 @@ import { writeText } from '../page/write-text.ts';
 
 export class SliderElement extends SceneElement {
   #input: HTMLInputElement | null = null;
-  /** What stands in it, told apart from what is to: most sliders stay where they are. */
+  /** What stands in it, distinguished from what is to: most sliders stay where they are. */
   #said = { text: '', label: '' };
 
   override connectedCallback(): void {
@@ -28,7 +28,7 @@ export class SliderElement extends SceneElement {
     const value = this.#input?.valueAsNumber;
     if (value === undefined || Number.isNaN(value)) return;
     const changed = store.change((entry) => registry().control(this.of).write(entry, value), this.of);
-    // What the model refuses is not in the line-up, so the slider does not stay there either.
+    // What the model refuses is not in the comparison, so the slider does not stay there either.
     if (!changed.ok) this.show(scene.value);
   };
 

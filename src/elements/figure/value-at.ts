@@ -9,7 +9,7 @@ import type { Handle, Place } from '../../figure-kit/figure.ts';
  *
  * A handle that is told by where it stands is searched for among the slider's steps, each look halving what is left.
  *
- * @param entry the line-up as it is, all of which stays but what the control writes
+ * @param entry the comparison as it is, all of which stays but what the control writes
  * @throws RangeError where the model refuses a value that is looked at
  */
 export function valueAt(handle: Handle, control: Control, entry: ComparisonEntry, at: Place): number {

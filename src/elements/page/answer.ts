@@ -4,7 +4,7 @@ import { linkTo } from './page.ts';
 import { SceneElement } from './scene-element.ts';
 import { registry } from './topics.ts';
 
-/** Copies an answer with the link to its page, which carries the line-up. */
+/** Copies an answer with the link to its page, which carries the comparison. */
 export class AnswerElement extends SceneElement {
   #scene: Scene | undefined;
 

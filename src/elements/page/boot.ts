@@ -5,7 +5,7 @@ import { whenRested } from './when-rested.ts';
 
 /**
  * All the script a page runs before it is touched. The page is whole without it: it only waits for the first
- * touch of something live, for a reader at rest, or sees a line-up in the address, and then fetches the live half: what
+ * touch of something live, for a reader at rest, or sees a comparison in the address, and then fetches the live half: what
  * every page has, the topics its elements name, and the larger elements it holds, all at the same time.
  */
 const root = document.documentElement;
@@ -29,7 +29,7 @@ const large: Record<string, () => Promise<CustomElementConstructor>> = {
   'kf-tally': async () => (await import('../teach/tally.ts')).TallyElement,
 };
 
-/** Elements that need nothing of the page but its line-up: each is fetched at its own touch, and brings nothing along. */
+/** Elements that need nothing of the page but its comparison: each is fetched at its own touch, and brings nothing along. */
 const alone: Record<string, () => Promise<CustomElementConstructor>> = {
   'kf-check': async () => (await import('../teach/check.ts')).CheckElement,
   'kf-composition': async () => (await import('../fields/composition.ts')).CompositionElement,
@@ -126,7 +126,7 @@ addEventListener('submit', submitted, { capture: true });
 for (const type of ['pointerover', 'pointerdown', 'focusin', 'input', 'change', 'click']) {
   addEventListener(type, touched, { passive: true, capture: true });
 }
-/** The address carries a line-up, or a set of problems or forms on the page that makes them. */
+/** The address carries a comparison, or a set of problems or forms on the page that makes them. */
 const carried = () =>
   (location.hash.startsWith('#with=') && document.getElementById('page-line-up') !== null) ||
   (/^#(set|do|forms)=/.test(location.hash) && document.querySelector('kf-set, kf-forms') !== null);
@@ -134,7 +134,7 @@ const opened = () => {
   if (carried() && root.dataset['live'] !== 'on') void liveHalf();
 };
 addEventListener('hashchange', opened);
-// A page that shows no line-up passes on the one in its address.
+// A page that shows no comparison passes on the one in its address.
 if (location.hash.startsWith('#with=') && !document.getElementById('page-line-up')) carry(location.hash);
 if (carried() || root.hasAttribute('data-live-at-once')) void liveHalf();
 // What has been done is kept on the reader's machine, so the page cannot be built with it.

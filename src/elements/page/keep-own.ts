@@ -2,11 +2,11 @@ import type { ComparisonStorage } from '../../comparison/saved/last.ts';
 import type { ComparisonEntry } from '../../comparison/schema.ts';
 import { isOfAddress, writeAddress } from './page.ts';
 
-/** Address and storage follow the line-up after this pause. */
+/** Address and storage follow the comparison after this pause. */
 const keepMs = 300;
 
 /**
- * Lets the address and what is kept on this machine follow a line-up that is changed, so that a reload keeps it even
+ * Lets the address and what is kept on this machine follow a comparison that is changed, so that a reload keeps it even
  * where storage is denied.
  *
  * @param say Where trouble with the storage is told, once for each kind.

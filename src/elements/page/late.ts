@@ -5,8 +5,8 @@ import { example, store } from './page.ts';
 const patienceMs = 5000;
 
 /**
- * Holds a part whose live half is fetched when the reader touches it. With another line-up than the one it was built
- * with it would speak of the wrong knives: it then says nothing, and is fetched when the reader comes near.
+ * Holds a part whose live half is fetched when the reader touches it. With another comparison than the one it was built
+ * with it would cover the wrong knives: it then says nothing, and is fetched when the reader comes near.
  */
 export class LateElement extends HTMLElement {
   #dispose: (() => void) | undefined;

@@ -9,7 +9,7 @@ import { linkTo } from './page.ts';
 import { SceneElement } from './scene-element.ts';
 import { fillHeads, fillRows } from './table-rows.ts';
 
-/** The line-up on one sheet of paper, with a code of its link; or the same as Markdown. */
+/** The comparison on one sheet of paper, with a code of its link; or the same as Markdown. */
 export class LineSheetElement extends SceneElement {
   #scene: Scene | undefined;
 

@@ -13,12 +13,12 @@ const small: Record<string, CustomElementConstructor> = {
   'kf-num': NumElement,
   'kf-words': WordsElement,
   'kf-worked': WorkedElement,
-  // Last: one that was moved before changes the line-up at once, and what stands above need not say the example first.
+  // Last: one that was moved before changes the comparison at once, and what stands above need not say the example first.
   'kf-slider': SliderElement,
 };
 
 /**
- * Brings the page to life, at the first touch or when the address carries a line-up.
+ * Brings the page to life, at the first touch or when the address carries a comparison.
  *
  * @param topics what its elements name
  * @param large the elements that are fetched only where the page has them

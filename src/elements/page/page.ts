@@ -11,16 +11,16 @@ import { carry } from './carry.ts';
 import { Pause } from './pause.ts';
 
 /**
- * The one state of a page: the line-up's store, and the scene computed from it. Elements read the scene;
+ * The one state of a page: the comparison's store, and the scene computed from it. Elements read the scene;
  * only controls and fields write, through `change`.
  */
 const read = (id: string): unknown => JSON.parse(document.getElementById(id)?.textContent ?? 'null');
-/** Null on a page without knives, which holds percentages alone and opens no line-up from its address. */
+/** Null on a page without knives, which holds percentages alone and opens no comparison from its address. */
 const own = read('page-line-up') as ComparisonEntry | null;
 const given = own ?? plainEntry((read('page-percentages') ?? []) as number[]);
 
 export const store = createStore(given);
-/** The line-up the page was built with. */
+/** The comparison the page was built with. */
 export const example = store.entry.value;
 const root = document.documentElement;
 
@@ -35,13 +35,13 @@ export function start(): void {
   effect(carryAlong);
 }
 
-/** The links of the page follow the line-up after this pause: they are followed, not watched. */
+/** The links of the page follow the comparison after this pause: they are followed, not watched. */
 const linksMs = 300;
 const links = new Pause(linksMs, () => {
   if (root.dataset['lineUp'] === 'own') carry(encodeLink(store.entry.value));
 });
 
-/** Where the line-up is the visitor's, links lead on with it, opened in a new tab or copied as well as followed. */
+/** Where the comparison is the visitor's, links lead on with it, opened in a new tab or copied as well as followed. */
 function carryAlong(): void {
   void store.entry.value;
   links.ask();
@@ -74,8 +74,8 @@ function follow(event: MouseEvent): void {
 }
 
 /**
- * What the page showed when its address carried no line-up, for whoever goes back there. A page that is live at once
- * may hold what was kept on this machine; any other showed its example until a line-up came.
+ * What the page showed when its address carried no comparison, for anyone who goes back there. A page that is live at once
+ * may hold what was kept on this machine; any other showed its example until a comparison came.
  */
 let without: { entry: ComparisonEntry; whose: string | undefined } | undefined = root.hasAttribute(
   'data-live-at-once',
@@ -83,19 +83,19 @@ let without: { entry: ComparisonEntry; whose: string | undefined } | undefined =
   ? undefined
   : { entry: example, whose: undefined };
 
-/** The line-up as the address gave it, until another is written there. */
+/** The comparison as the address gave it, until another is written there. */
 let ofAddress: ComparisonEntry | undefined;
 
-/** Whether a line-up is no more than what the address says: then the address need not follow it, nor is it kept. */
+/** Whether a comparison is no more than what the address says: then the address need not follow it, nor is it kept. */
 export const isOfAddress = (entry: ComparisonEntry): boolean => entry === ofAddress;
 
-/** Puts a line-up into the address, in place of what is there. */
+/** Puts a comparison into the address, in place of what is there. */
 export function writeAddress(entry: ComparisonEntry): void {
   history.replaceState(null, '', encodeLink(entry));
   ofAddress = undefined;
 }
 
-/** Opens the line-up in the address, or says why it cannot and goes on with the one there is. */
+/** Opens the comparison in the address, or says why it cannot and goes on with the one there is. */
 function openAddress(change?: HashChangeEvent): void {
   const carried = change === undefined || new URL(change.oldURL).hash.startsWith('#with=');
   if (!carried) without = { entry: store.entry.value, whose: root.dataset['lineUp'] };
@@ -162,7 +162,7 @@ function tell(id: string, text: string): void {
   place.hidden = text === '';
 }
 
-/** Changes the line-up, which is then the visitor's own; why it is refused, if it is. */
+/** Changes the comparison, which is then the visitor's own; why it is refused, if it is. */
 export function changeOwn(update: (entry: ComparisonEntry) => ComparisonEntry, label: string): string {
   const changed = store.change((entry) => {
     const next = update(entry);
@@ -175,7 +175,7 @@ export function changeOwn(update: (entry: ComparisonEntry) => ComparisonEntry, l
   return '';
 }
 
-/** The address of this site's page that carries the line-up of the moment. */
+/** The address of this site's page that carries the comparison of the moment. */
 export function linkTo(page: string): string {
   const base = root.dataset['base'] ?? '/';
   return `${location.origin}${base}${page}${encodeLink(store.entry.value)}`;

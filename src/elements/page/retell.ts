@@ -5,10 +5,10 @@ import { bandOf } from './band-of.ts';
 import { linkTo } from './page.ts';
 import { SceneElement } from './scene-element.ts';
 
-/** The telling as text to take along: as much of it and in the form that is chosen, with its link. */
+/** The explained page as text to take along: as much of it and in the form that is chosen, with its link. */
 export class RetellElement extends SceneElement {
   #scene: Scene | undefined;
-  /** Counts the texts asked for: one that comes late, of a line-up before, is not written. */
+  /** Counts the texts asked for: one that comes late, of a comparison before, is not written. */
   #asked = 0;
 
   override connectedCallback(): void {

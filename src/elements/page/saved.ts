@@ -12,7 +12,7 @@ import { bandOf } from './band-of.ts';
 import { download } from './download.ts';
 import { SceneElement } from './scene-element.ts';
 
-/** The drawer: lists what is kept, and binds its buttons to it. What is kept lives in the drawer, not here. */
+/** Saved: lists what is kept, and binds its buttons to it. What is kept lives in Saved, not here. */
 export class SavedElement extends SceneElement {
   #drawer = createSavedList();
   #scene: Scene | undefined;
@@ -52,7 +52,7 @@ export class SavedElement extends SceneElement {
       'all-file': () => this.#save(this.#drawer.items(), 'keenfold-drawer.json'),
       'aside-file': () => this.#saveAside(),
       'aside-erase': () => {
-        // First: what stands in the drawer's own place is laid aside whenever it is looked at.
+        // First: what stands in Saved's own place is laid aside whenever it is looked at.
         const { message } = this.#drawer.eraseUnread();
         eraseSetAside();
         return `What was kept aside is erased.${message}`;
@@ -131,7 +131,7 @@ export class SavedElement extends SceneElement {
     if (said) said.textContent = message;
   }
 
-  /** Every line-up as a row; a row that stays keeps its fields, and with them the focus. */
+  /** Every comparison as a row; a row that stays keeps its fields, and with them the focus. */
   #list = (): void => {
     const items = this.#drawer.items();
     const list = this.place('list');

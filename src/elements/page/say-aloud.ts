@@ -8,7 +8,7 @@ const pauseMs = 1000;
 /** What was said is gone after this, and not met a second time by who reads on. */
 const goneMs = 5000;
 
-/** Tells whoever listens what their change came to: the result of what they have their hand on, once, politely. */
+/** Tells anyone who listens what their change came to: the result of what they have their hand on, once, politely. */
 export function sayAloud(): void {
   const voice = document.getElementById('said-aloud');
   const silence = new Pause(goneMs, () => writeText(voice, ''));

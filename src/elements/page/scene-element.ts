@@ -13,7 +13,7 @@ const pauseMs = 250;
  * An element that shows a part of the scene: one effect from its connection to its end, no state of its own.
  *
  * With `data-late` its topic is large and comes late: the page was built with what it says of its own example, so the
- * topic is fetched only once there is another line-up to speak of, or the element itself is touched.
+ * topic is fetched only once there is another comparison to cover, or the element itself is touched.
  */
 export abstract class SceneElement extends HTMLElement {
   #dispose: (() => void) | undefined;
@@ -54,7 +54,7 @@ export abstract class SceneElement extends HTMLElement {
     if (!this.#waits) this.settle();
   };
 
-  /** Shows at once what would follow after a pause: for paper, and for whoever takes it along. */
+  /** Shows at once what would follow after a pause: for paper, and for anyone who takes it along. */
   settle(): void {
     // What shows at once has nothing to catch up with.
   }
@@ -73,7 +73,7 @@ export abstract class SceneElement extends HTMLElement {
   /** Fetches the topic that comes late, where it is not there yet, and shows the scene of the moment. */
   protected fetchLate(): void {
     if (!this.#waits) return;
-    // What was built is of another line-up: better nothing than that.
+    // What was built is of another comparison: better nothing than that.
     if (scene.value.entry !== example) this.dataset['stale'] = 'yes';
     // Of the address, it is waited for; beside a hand that moves it waits for the pause.
     const pause = isOfAddress(scene.value.entry) ? 0 : pauseMs;
@@ -110,7 +110,7 @@ export abstract class ReadElement extends SceneElement {
   protected override show(scene: Scene): void {
     const first = this.#latest === undefined;
     this.#latest = scene;
-    // Built with the example, it says so already; of another line-up it must not say it for one frame.
+    // Built with the example, it says so already; of another comparison it must not say it for one frame.
     if (first) {
       if (scene.entry !== example) this.#say();
     } else if (this.dataset['late'] === undefined) afterDrawing(this.#say);

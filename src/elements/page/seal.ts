@@ -10,7 +10,7 @@ import { download } from './download.ts';
 import { SceneElement } from './scene-element.ts';
 import { readingName } from '../../phrases/reading-name.ts';
 
-/** Seals the prediction of the page's line-up, and checks a seal against its file. */
+/** Seals the prediction of the page's comparison, and checks a seal against its file. */
 export class SealElement extends SceneElement {
   #entry: ComparisonEntry | undefined;
   #sealed: Sealed | undefined;
@@ -27,7 +27,7 @@ export class SealElement extends SceneElement {
     this.removeEventListener('submit', this.#check);
   }
 
-  /** A seal is of one line-up: another one has none yet. */
+  /** A seal is of one comparison: another one has none yet. */
   protected override show({ entry }: Scene): void {
     this.#entry = entry;
     this.#sealed = undefined;

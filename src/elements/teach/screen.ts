@@ -68,7 +68,7 @@ export class ScreenElement extends HTMLElement {
     if (at === this.#at) return;
     this.#at = at;
     this.#show();
-    // The line-up stays where it is, behind the step; and Back leaves the lesson, not one step.
+    // The comparison stays where it is, behind the step; and Back leaves the lesson, not one step.
     history.replaceState(
       history.state,
       '',

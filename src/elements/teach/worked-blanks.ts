@@ -31,7 +31,7 @@ export class WorkedBlanks {
     this.#next(0);
   }
 
-  /** Begins again where the line-up has changed the numbers. */
+  /** Begins again where the comparison has changed the numbers. */
   show(worked: Worked): void {
     if (JSON.stringify(worked) === this.#numbers) return;
     const held = this.#host.querySelector('.blanks')?.parentElement?.parentElement;

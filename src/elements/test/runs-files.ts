@@ -6,13 +6,13 @@ import { logCsv } from '../../runs/csv-out.ts';
 import { copyText } from '../page/copy-text.ts';
 import { download } from '../page/download.ts';
 
-/** Saves a line-up with its runs and plan; what to say of it. */
+/** Saves a comparison with its runs and plan; what to say of it. */
 export function saveComparison(entry: ComparisonEntry): string {
   download(fileName(entry.title, 'json'), comparisonsFile([{ name: entry.title, entry }]));
   return 'Saved: the line-up, its runs and its plan. “From a spreadsheet” opens it again.';
 }
 
-/** Saves a line-up's runs alone; what to say of it. */
+/** Saves a comparison's runs alone; what to say of it. */
 export function saveLog({ title, runs = [] }: ComparisonEntry): string {
   download(fileName(title, 'csv'), logCsv(runs), 'text/csv');
   return `Saved: ${runs.length} ${runs.length === 1 ? 'run' : 'runs'} as CSV.`;

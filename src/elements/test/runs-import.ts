@@ -12,7 +12,7 @@ import type { LogRead, LogTally } from '../../runs/read-log.ts';
 import { textOf } from '../../runs/text.ts';
 import { readLongLog } from './read-long-log.ts';
 
-/** What a text becomes: runs or a whole line-up; both say why they were refused, or ''. */
+/** What a text becomes: runs or a whole comparison; both say why they were refused, or ''. */
 export interface Taking {
   takeRuns(runs: Run[]): string;
   takeComparison(entry: ComparisonEntry): string;
@@ -30,7 +30,7 @@ export interface Import {
   cancel(): void;
 }
 
-/** As many runs as a line-up carries. */
+/** As many runs as a comparison carries. */
 const mostRuns = 2000;
 const shownProblems = 100;
 /** A log has a dozen columns; a text of more than this is none, and too wide to be shown. */

@@ -8,13 +8,13 @@ import { sheetColumns, sheetRows, sheetSet } from '../../test/sheet-rows.ts';
 import { fillRows } from '../page/table-rows.ts';
 import { writeText } from '../page/write-text.ts';
 
-/** The part of the page of runs that plans the next ones; fetched once there is another line-up than the page's own. */
+/** The part of the page of runs that plans the next ones; fetched once there is another comparison than the page's own. */
 
 /** The plan with one field written anew, or why not. */
 export const writtenPlan = (plan: PlanEntry | undefined, name: string, text: string) =>
   planFieldNamed(name).write(plan ?? firstPlan, text);
 
-/** The line-up with another order of its sheet. */
+/** The comparison with another order of its sheet. */
 export const shuffled = ({ plan = firstPlan, ...entry }: ComparisonEntry): ComparisonEntry => ({
   ...entry,
   plan: { ...plan, seed: (plan.seed + 1) % 1_000_000 },
@@ -22,7 +22,7 @@ export const shuffled = ({ plan = firstPlan, ...entry }: ComparisonEntry): Compa
 
 export { closedSaid, closeLog, openedSaid, openLogAgain } from '../../test/close-log.ts';
 
-/** The line-up with as many sharpenings as its sheet has now: a printed sheet must not follow the runs that come in. */
+/** The comparison with as many sharpenings as its sheet has now: a printed sheet must not follow the runs that come in. */
 export const keptSheet = (now: Scene): ComparisonEntry => ({
   ...now.entry,
   plan: { ...(now.entry.plan ?? firstPlan), runs: runsOnSheet(planOf(now)) },

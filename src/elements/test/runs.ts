@@ -41,7 +41,7 @@ const isTyped = (target: EventTarget | null): target is Typed =>
 
 const withoutRuns = ({ runs: _runs, ...rest }: ComparisonEntry): string => JSON.stringify(rest);
 
-/** The page of runs: binds its fields to log and plan of the line-up, and the line-up to address and storage. */
+/** The page of runs: binds its fields to log and plan of the comparison, and the comparison to address and storage. */
 export class RunsElement extends HTMLElement {
   #dispose: (() => void)[] = [];
   #keeper = createStorage();
@@ -89,8 +89,8 @@ export class RunsElement extends HTMLElement {
   }
 
   /**
-   * Without a line-up in the address the last one kept on this machine comes back; and with it the runs that were too
-   * many for the address, if it is the same line-up.
+   * Without a comparison in the address the last one kept on this machine comes back; and with it the runs that were too
+   * many for the address, if it is the same comparison.
    */
   #recall(): void {
     const linked = location.hash.startsWith('#with=');
@@ -138,7 +138,7 @@ export class RunsElement extends HTMLElement {
 
   #role(role: 'subject' | 'baseline', id: string): void {
     const other = role === 'subject' ? 'baseline' : 'subject';
-    // Which two are looked at is a question, not a change: an invented line-up stays one.
+    // Which two are looked at is a question, not a change: an invented comparison stays one.
     store.change(
       (entry) => ({ ...entry, [role]: id, ...(entry[other] === id ? { [other]: entry[role] } : {}) }),
       role,
@@ -164,7 +164,7 @@ export class RunsElement extends HTMLElement {
     });
   }
 
-  /** Does something with the plan, which is fetched once there is another line-up than the page's own. */
+  /** Does something with the plan, which is fetched once there is another comparison than the page's own. */
   #withPlan(act: (part: typeof PlanPart) => void): void {
     this.#planAsked = true;
     if (this.#planPart) {
@@ -365,7 +365,7 @@ export class RunsElement extends HTMLElement {
     delete document.documentElement.dataset['printing'];
   };
 
-  /** What is on paper must stay the sheet of this line-up, however the runs scatter that come in. */
+  /** What is on paper must stay the sheet of this comparison, however the runs scatter that come in. */
   #printSheet(): void {
     if (store.entry.value.plan?.runs === undefined && store.entry.value !== example)
       this.#withPlan(({ keptSheet }) => {
@@ -468,7 +468,7 @@ export class RunsElement extends HTMLElement {
     showClosed(this, entry.plan ?? firstPlan);
   }
 
-  /** The knives of the line-up as choices, and the ones a log names besides. */
+  /** The knives of the comparison as choices, and the ones a log names besides. */
   #knives(select: HTMLSelectElement, besides: readonly string[]): void {
     const chosen = select.value;
     const names = [

@@ -75,7 +75,7 @@ export function makeSet(request: SetRequest): ProblemSet {
   };
 }
 
-/** What is asked, whoever it is about. */
+/** What is asked, anyone who it is about. */
 const numbersOf = ({ kind, givens, options }: Problem): string =>
   JSON.stringify([kind, givens.map(({ value }) => value), options]);
 

@@ -256,14 +256,14 @@ function notesOf(
 }
 
 /**
- * Every knife of a line-up against its baseline: seven terms, their product and its rival, shares and notes.
+ * Every knife of a comparison against its baseline: seven terms, their product and its rival, shares and notes.
  * Quantities count with their middle; a term that cannot be computed is left out and the row marked incomplete.
- * Within a line-up a/b · b/a and a/b · b/c · c/a are 1 in both readings. Whether the published regression speaks of
- * hardness and carbide is decided for the line-up as a whole, so one knife more or less can change both terms.
+ * Within a comparison a/b · b/a and a/b · b/c · c/a are 1 in both readings. Whether the published regression covers
+ * hardness and carbide is decided for the comparison as a whole, so one knife more or less can change both terms.
  *
  * @param lineUp one or more knives, the baseline among them; angles per side, lengths in mm
  * @param options.reading `pocket`, sums one can do in the head, or `close` (the default)
- * @returns one row a knife, in the order of the line-up; the baseline's own factors are exactly 1
+ * @returns one row a knife, in the order of the comparison; the baseline's own factors are exactly 1
  * @throws RangeError naming knife, parameter, value and range for input outside what the model takes
  */
 export function compare(comparison: Comparison, options?: { reading: Reading }): { rows: Row[] } {
@@ -273,10 +273,10 @@ export function compare(comparison: Comparison, options?: { reading: Reading }):
 }
 
 /**
- * The rows of `compare` by both readings, for the price of laying the line-up out once.
+ * The rows of `compare` by both readings, for the price of laying the comparison out once.
  *
  * @param lineUp as `compare` takes it
- * @returns one row a knife, in the order of the line-up, under the name of each reading
+ * @returns one row a knife, in the order of the comparison, under the name of each reading
  * @throws RangeError where `compare` does
  */
 export function compareBoth(comparison: Comparison): Record<Reading, Row[]> {
@@ -289,7 +289,7 @@ export function compareBoth(comparison: Comparison): Record<Reading, Row[]> {
  * ratios stay consistent.
  *
  * @param options.reading whose factors the shares are carried by; `close` is the default
- * @throws RangeError where the knife is not in the line-up
+ * @throws RangeError where the knife is not in the comparison
  */
 export function carryRivalShares(
   comparison: Comparison,

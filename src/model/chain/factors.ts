@@ -12,7 +12,7 @@ import { vickersFromRockwellC } from '../steel/hardness.ts';
 import { contactDepthMmOf, exactGrind, nominal, parameters, rangeOf } from '../quantities.ts';
 import type { CarbideKind, Family, Knife, Comparison, Quantity, TermId } from '../types.ts';
 
-/** What a term reads of the whole line-up: its parameters' middle values and ranges, and what reaches where. */
+/** What a term reads of the whole comparison: its parameters' middle values and ranges, and what reaches where. */
 export interface Work {
   friction: number;
   frictionRange: Range;
@@ -27,7 +27,7 @@ export interface Work {
   hardnessExponent: number;
   hardnessExponentRange: Range;
   residualCv: number;
-  /** Why the published regression does not speak of this line-up, or null where it does. */
+  /** Why the published regression does not cover this comparison, or null where it does. */
   regressionRefused: string | null;
 }
 
@@ -123,7 +123,7 @@ export function workOf(comparison: Comparison, points: readonly Point[]): Work {
 }
 
 /**
- * Decided once for the whole line-up, so that the ratios within it stay consistent: the regression speaks of every
+ * Decided once for the whole comparison, so that the ratios within it stay consistent: the regression covers every
  * pair of its knives, hardness and carbide exchanged too, or of none.
  */
 function regressionRefusal(points: readonly Point[]): string | null {
@@ -133,7 +133,7 @@ function regressionRefusal(points: readonly Point[]): string | null {
   const least = cardLineMm(softest, 30, lowest(points, 'carbideMm').carbideMm);
   if (softest >= low && hardest <= high && least >= regression.leastMm) return null;
 
-  // Sorted, so that the reason given does not hang on the order of the knives.
+  // Sorted, so that the reason given does not depend on the order of the knives.
   const byName = points.toSorted((a, b) => (a.name < b.name ? -1 : 1));
   const outside = byName.find(({ hrc }) => hrc < low || hrc > high);
   if (outside)
@@ -222,7 +222,7 @@ const withResidual = (factor: number, residualCv: number, same: boolean): Valued
 const exchanged = (first: number, second: number): number =>
   Math.exp((Math.log(first) + Math.log(second)) / 2);
 
-/** A grind flatter than this counts as this in the pocket reading, degrees. */
+/** A grind flatter than this counts as this in the quick sum, degrees. */
 const flattestDeg = 0.5;
 
 /** Whether two knives hold the same carbide, kind by kind. */

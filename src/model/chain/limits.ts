@@ -79,7 +79,7 @@ export interface JobProfile {
   name: string;
   /** What ends the edge in this work. */
   endsBy: 'wear' | 'rolling' | 'chipping';
-  /** Whether the slicing chain speaks of this work, and why or why not. */
+  /** Whether the slicing chain covers this work, and why or why not. */
   slicingChain: boolean;
   reason: string;
   contactDepthMm: number;

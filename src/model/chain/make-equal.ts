@@ -14,12 +14,12 @@ export const attributesOf: Record<Family, readonly Attribute[]> = {
 const every = Object.values(attributesOf).flat();
 
 /**
- * The line-up with some attributes of a knife set to the baseline's; what the ratio then reads is what the others
- * are worth. All of them evened up, every term is exactly 1. The grind alone is the form and its measures: its wedge
+ * The comparison with some attributes of a knife set to the baseline's; what the ratio then reads is what the others
+ * are worth. All of them made equal, every term is exactly 1. The grind alone is the form and its measures: its wedge
  * also depends on the thickness behind the edge, so that term is 1 only where both are even.
  *
  * @param attributes attributes, or whole families
- * @throws RangeError where knife or baseline is not in the line-up, or an attribute is none of these
+ * @throws RangeError where knife or baseline is not in the comparison, or an attribute is none of these
  */
 export function makeEqual(
   comparison: Comparison,

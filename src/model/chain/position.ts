@@ -5,7 +5,7 @@ import { pointOf, type Point } from './factors.ts';
 import type { Knife, Comparison, Term } from '../types.ts';
 
 /**
- * The model's disputed assumptions of form, and what may be held instead. The first of each is the close reading's own.
+ * The model's disputed assumptions of form, and what may be held instead. The first of each is the careful estimate's own.
  *
  * - `apex`: between one route and two, as calibrated on the published regression; tooth depth in full; steel to wear
  *   away in full.
@@ -22,19 +22,19 @@ export const disputes = {
 } as const;
 
 export type Dispute = keyof typeof disputes;
-/** Where somebody stands on the disputed assumptions; what is left out is the close reading's own. */
+/** Where somebody stands on the disputed assumptions; what is left out is the careful estimate's own. */
 export type Position = { [D in Dispute]?: (typeof disputes)[D][number] };
 
 const tan = (degrees: number): number => Math.tan((degrees * Math.PI) / 180);
 const sin = (degrees: number): number => Math.sin((degrees * Math.PI) / 180);
 
 /**
- * The ratio of a knife to the baseline as somebody of that position has it: the close reading with wedge and apex put
+ * The ratio of a knife to the baseline as somebody of that position has it: the careful estimate with wedge and apex put
  * in the form held and, where the forces are held to add, wedge, thickness and grind added as resistances.
  *
  * @param lineUp as for `compare`
  * @returns times as long as the baseline; exactly 1 for the baseline itself
- * @throws RangeError for what `compare` refuses, a knife not in the line-up, and a position there is none of
+ * @throws RangeError for what `compare` refuses, a knife not in the comparison, and a position there is none of
  * @example ratioUnder({ knives: [{ id: 'plover', angleDeg: 20, edgeMm: 0.5, finish: { um: 15 }, grind: { form: 'flat', spineMm: 3, heightMm: 25 }, hrc: 58, carbideVolPercent: {} }, { id: 'dunlin', angleDeg: 10, edgeMm: 0.5, finish: { um: 15 }, grind: { form: 'flat', spineMm: 3, heightMm: 25 }, hrc: 58, carbideVolPercent: {} }], baseline: 'plover' }, 'dunlin', { apex: 'wear', push: 'bed' }) // → 6.453
  */
 export function ratioUnder(comparison: Comparison, knife: string, position: Position): number {

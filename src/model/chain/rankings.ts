@@ -16,7 +16,7 @@ export interface Rankings {
 }
 
 /**
- * The line-up by slicing, by resistance to rolling and by resistance to chipping, each from best to worst and relative
+ * The comparison by slicing, by resistance to rolling and by resistance to chipping, each from best to worst and relative
  * to the baseline. Chipping holds only knives whose toughness is known, and is null where the baseline's is not or
  * there is no other to hold against it.
  *

@@ -30,7 +30,7 @@ export interface PredictionCheck {
  * combination believes that neither is off by more than it says, so where `needsExplaining` it is not to be relied on.
  *
  * @throws RangeError for ratios that are not finite, above 0 and in order, bands without width, or shares outside 0–1
- * @example square({ predicted: { median: 8.58, low: 8.58 * Math.exp(-1.6449 * 0.208), high: 8.58 * Math.exp(1.6449 * 0.208) }, measured: { ratio: 5, low: 5 * Math.exp(-1.96 * 0.15), high: 5 * Math.exp(1.96 * 0.15) } }).leftover.ratio // → 0.583
+ * @example checkPrediction({ predicted: { median: 8.58, low: 8.58 * Math.exp(-1.6449 * 0.208), high: 8.58 * Math.exp(1.6449 * 0.208) }, measured: { ratio: 5, low: 5 * Math.exp(-1.96 * 0.15), high: 5 * Math.exp(1.96 * 0.15) } }).leftover.ratio // → 0.583
  */
 export function checkPrediction({
   predicted,

@@ -11,19 +11,19 @@ export interface KnifeLife {
 }
 
 export interface Drift {
-  /** How many times as long knives last in each lot as in the geometric middle of the lots, knife for knife. */
+  /** How many times as long knives last in each batch as in the geometric middle of the batches, knife for knife. */
   batches: { batch: string; ratio: number; runs: number }[];
-  /** Chance of lots this far apart if they were alike; null where too few runs are left to tell. */
+  /** Chance of batches this far apart if they were alike; null where too few runs are left to tell. */
   p: number | null;
 }
 
 /**
- * The shift of each lot, knives evened out: least squares on logarithms with one value a knife and one a lot. A control
- * knife that is cut in every lot ties them together.
+ * The shift of each batch, knives evened out: least squares on logarithms with one value a knife and one a batch. A control
+ * knife that is cut in every batch ties them together.
  *
- * @param lives of at least two lots, tied together by knives cut in more than one
- * @throws RangeError for a life not above 0, a single lot, or lots that no knife ties together
- * @example lotDrift([{ knife: 'plover', lot: 'a', life: 200 }, { knife: 'plover', lot: 'b', life: 50 }]).lots[0].ratio // → 2.000000
+ * @param lives of at least two batches, tied together by knives cut in more than one
+ * @throws RangeError for a life not above 0, a single lot, or batches that no knife ties together
+ * @example batchDrift([{ knife: 'plover', batch: 'a', life: 200 }, { knife: 'plover', batch: 'b', life: 50 }]).batches[0].ratio // → 2.000000
  */
 export function batchDrift(lives: readonly KnifeLife[]): Drift {
   lives.forEach(({ life }, i) => {
@@ -36,7 +36,7 @@ export function batchDrift(lives: readonly KnifeLife[]): Drift {
   checkTied(lives, batches);
   const shift = new Map(batches.map((batch) => [batch, 0]));
   const level = new Map(knives.map((knife) => [knife, 0]));
-  // Unreachable: every knife and every lot has its entry.
+  // Unreachable: every knife and every batch has its entry.
   const of = (all: ReadonlyMap<string, number>, name: string): number => all.get(name) ?? 0;
   const settle = (
     into: Map<string, number>,
@@ -52,7 +52,7 @@ export function batchDrift(lives: readonly KnifeLife[]): Drift {
     }
     return moved;
   };
-  // Means of knives and of lots, each with the other taken off, in turn: they run into the least squares.
+  // Means of knives and of batches, each with the other taken off, in turn: they run into the least squares.
   for (let turn = 0; turn < 100_000; turn += 1) {
     const moved = settle(
       level,
@@ -82,7 +82,7 @@ export function batchDrift(lives: readonly KnifeLife[]): Drift {
   };
 }
 
-/** The F test of the lots: squares that are left with them against squares without. */
+/** The F test of the batches: squares that are left with them against squares without. */
 function chance(
   lives: readonly KnifeLife[],
   knives: readonly string[],

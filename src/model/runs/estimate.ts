@@ -1,12 +1,12 @@
-/** The ratio of two knives' lives as a logarithm with its error: across lots by Welch, or within lots. */
+/** The ratio of two knives' lives as a logarithm with its error: across batches by Welch, or within batches. */
 
 import { ended, lognormalFit } from './lognormal.ts';
 import type { Life } from './lognormal.ts';
 import { satterthwaite, summarise } from './series.ts';
 
-/** The life of one sharpening within one lot of stock. */
+/** The life of one sharpening within one batch of material. */
 export interface BatchLife extends Life {
-  /** The lot of stock; needed where runs are compared within lots. */
+  /** The batch of material; needed where runs are compared within batches. */
   batch?: string;
 }
 
@@ -20,19 +20,19 @@ export interface RatioEstimate {
   sd: number;
   /** Runs a knife that counted, of the knife that has fewer. */
   runs: number;
-  /** Lots that hold only one of the knives and say nothing within lots. */
+  /** Lots that hold only one of the knives and say nothing within batches. */
   unusedBatches: string[];
 }
 
 /**
  * Mean logarithms compared as by Welch, with lognormal maximum likelihood in place of mean and variance where runs ended
- * early or were looked at only now and then; or, within lots, the same with one shift a lot and one scatter for both.
+ * early or were looked at only now and then; or, within batches, the same with one shift a batch and one scatter for both.
  *
  * Where a third of the runs ended early the error is stated larger than it is (simulated: 95 % intervals hold the truth
  * in 97 of 100).
  *
- * @throws RangeError for a knife without two runs that ended, a life of 0 or below, runs that do not scatter, a lot left
- * out where it is needed, or lots that never hold both knives
+ * @throws RangeError for a knife without two runs that ended, a life of 0 or below, runs that do not scatter, a batch left
+ * out where it is needed, or batches that never hold both knives
  * @example Math.exp(estimateRatio([120, 150, 180].map((v) => ({ low: v, high: v })), [60, 75, 90].map((v) => ({ low: v, high: v })), false).logRatio) // → 2.000000
  */
 export function estimateRatio(

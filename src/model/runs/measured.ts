@@ -17,7 +17,7 @@ export interface RatioQuestion {
   x: readonly BatchLife[];
   /** Lives of the second, same unit. */
   y: readonly BatchLife[];
-  /** Compare within lots only, so that a shift between lots takes no part. */
+  /** Compare within batches only, so that a shift between batches takes no part. */
   withinBatches?: boolean;
   /** Of the interval, 0.5 to below 1; 0.95 if left out. */
   confidence?: number;
@@ -47,17 +47,17 @@ export interface Measured {
    * apart and equal knives be shown alike, each in four of five tries; 0 after a verdict, null where it is over a million.
    */
   runsMore: number | null;
-  /** Lots that hold only one of the knives and say nothing within lots. */
+  /** Lots that hold only one of the knives and say nothing within batches. */
   unusedBatches: string[];
 }
 
 /**
  * The ratio of the lives of two knives with its interval and verdict: Welch's on the logarithms, with lognormal maximum
- * likelihood in place of mean and variance where runs ended early or were looked at only now and then; or, within lots,
- * the same with one shift a lot and one scatter for both knives.
+ * likelihood in place of mean and variance where runs ended early or were looked at only now and then; or, within batches,
+ * the same with one shift a batch and one scatter for both knives.
  *
- * @throws RangeError for a knife without two runs that ended, a life of 0 or below, runs that do not scatter, a lot left
- * out where it is needed, lots that never hold both knives, or a confidence or bounds outside their limits
+ * @throws RangeError for a knife without two runs that ended, a life of 0 or below, runs that do not scatter, a batch left
+ * out where it is needed, batches that never hold both knives, or a confidence or bounds outside their limits
  * @example measuredRatio({ x: [120, 150, 180].map((v) => ({ low: v, high: v })), y: [60, 75, 90].map((v) => ({ low: v, high: v })) }).ratio // → 2.000000
  */
 export function measuredRatio(question: RatioQuestion): Measured {

@@ -3,7 +3,7 @@
 import { noncentralTCdf, studentQuantile } from '../statistics/distributions.ts';
 import { memoize } from '../memoize.ts';
 
-/** What is to be told apart, and how surely. */
+/** What is to be distinguished, and how surely. */
 export interface Plan {
   /** Coefficient of variation of one knife's runs, above 0 and up to 5: 0.1 is 10 %. */
   cv: number;

@@ -8,11 +8,11 @@ export interface SheetPlan {
   knives: readonly string[];
   /** Sharpenings of each knife, whole, 1 to 1000. */
   runs: number;
-  /** Names of the lots of stock, at least one, each once: every lot is a block. */
+  /** Names of the batches of material, at least one, each once: every batch is a block. */
   batches: readonly string[];
   /** Whole, 0 to 4294967295: the same seed gives the same sheet. */
   seed: number;
-  /** A knife beside the others, cut first and last in every lot, so that a drift of stock or hand shows. */
+  /** A knife beside the others, cut first and last in every batch, so that a drift of stock or hand shows. */
   control?: string;
   /** Whether the sheet shows codes in place of names. */
   blind?: boolean;
@@ -34,12 +34,12 @@ export interface RunSheet {
 }
 
 /**
- * Randomised balanced blocks: each lot holds every knife equally often (the first lots once more where the runs do not
- * divide by the lots), in rounds in which every knife comes once, in random order.
+ * Randomised balanced blocks: each batch holds every knife equally often (the first batches once more where the runs do not
+ * divide by the batches), in rounds in which every knife comes once, in random order.
  *
- * @throws RangeError for fewer than two knives, a name twice, no lot, more lots than runs, or runs or a seed outside their
+ * @throws RangeError for fewer than two knives, a name twice, no lot, more batches than runs, or runs or a seed outside their
  * limits
- * @example runSheet({ knives: ['plover', 'dunlin'], runs: 3, lots: ['coil 1'], seed: 1 }).rows.length // → 6
+ * @example runSheet({ knives: ['plover', 'dunlin'], runs: 3, batches: ['coil 1'], seed: 1 }).rows.length // → 6
  */
 export function runSheet({ knives, runs, batches, seed, control, blind = false }: SheetPlan): RunSheet {
   check(knives, runs, batches, control);

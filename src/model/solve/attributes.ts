@@ -120,7 +120,7 @@ export const changedKnife = (knife: Knife, attribute: SolvableAttribute, value: 
   entryOf(attribute).write(knife, value);
 
 /**
- * The line-up with one attribute of one knife at an exact value: what an answer of `whatItTakes` is put back with.
+ * The comparison with one attribute of one knife at an exact value: what an answer of `whatItTakes` is put back with.
  * The value itself is not checked; `compare` refuses what cannot be.
  *
  * @param value degrees per side, mm, µm, HRC or volume %

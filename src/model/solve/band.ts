@@ -27,7 +27,7 @@ export interface AnswerBand {
 }
 
 /**
- * Solves `whatItTakes` on samples of every uncertain input but the one solved for: the line-up's own ±, friction,
+ * Solves `whatItTakes` on samples of every uncertain input but the one solved for: the comparison's own ±, friction,
  * exponents, gauges' biases and the regression's residual, all drawn as `predict` draws them. The band holds the central
  * 90 % of the values found; where `inReach` is below 1 it says nothing of the other samples. Like `predict` it knows
  * nothing of the error of the model's own form.
@@ -78,7 +78,7 @@ export function whatItTakesBand(
   return { low, median, high, ...shares };
 }
 
-/** The line-up of one sample: every input at its drawn value, a gauge's bias added to what it measured. */
+/** The comparison of one sample: every input at its drawn value, a gauge's bias added to what it measured. */
 function sampleOf(
   comparison: Comparison,
   valueOf: (knife: string | null, name: string) => number,

@@ -19,7 +19,7 @@ export type Offer =
 export interface CostQuestion {
   /** Id of the knife the offer is for. */
   knife: string;
-  /** Id of the knife it is held against. */
+  /** Id of the knife it is compared with. */
   against: string;
   offer: Offer;
   /** Length of the edge that is worked on, mm, above 0. */
@@ -67,8 +67,8 @@ export interface Cost {
 }
 
 /**
- * What an offer would give and cost, by the close reading with uncertain inputs at their middle. Both states of the knife
- * stand in one line-up, so that the published regression speaks of both or of neither.
+ * What an offer would give and cost, by the careful estimate with uncertain inputs at their middle. Both states of the knife
+ * stand in one comparison, so that the published regression covers both or of neither.
  *
  * Steel and height are derived, per mm of edge:
  * - thinning from t₁ to t₂, spine and height H of the grind kept: a wedge off the flanks that ends at the top of the
@@ -82,7 +82,7 @@ export interface Cost {
  * ground alike: no steel is removed, and nothing is known of its toughness unless it is given.
  *
  * @param lineUp as for `compare`
- * @throws RangeError for what `compare` refuses of the knife as it would be, a knife not in the line-up or the same one
+ * @throws RangeError for what `compare` refuses of the knife as it would be, a knife not in the comparison or the same one
  * twice, an offer that changes nothing or would put steel on, and lengths, rates, minutes or prices out of range
  * @example costOf({ knives: [{ id: 'plover', angleDeg: 20, edgeMm: 0.5, finish: { um: 15 }, grind: { form: 'flat', spineMm: 3, heightMm: 25 }, hrc: 58, carbideVolPercent: {} }, { id: 'dunlin', angleDeg: 10, edgeMm: 0.5, finish: { um: 15 }, grind: { form: 'flat', spineMm: 3, heightMm: 25 }, hrc: 58, carbideVolPercent: {} }], baseline: 'plover' }, { knife: 'plover', against: 'dunlin', offer: { kind: 'regrind', angleDeg: 10 }, edgeLengthMm: 100 }).steelMm3 // → 18.2738
  */
@@ -94,7 +94,7 @@ export function costOf(comparison: Comparison, question: CostQuestion): Cost {
   if (id === against) refuse(`against ${against} is the knife itself, another is needed`);
   if (!comparison.knives.some((knife) => knife.id === against))
     refuse(`against ${against} is not one of the line-up's knives`);
-  // What is wrong with the line-up is told of the knife as it is.
+  // What is wrong with the comparison is told of the knife as it is.
   compare(comparison);
 
   const then = offered(now, offer);

@@ -10,7 +10,7 @@ import type { Comparison } from '../types.ts';
 export interface Gap {
   /** ln of (ratio over target). */
   short: number;
-  /** Whether the published regression speaks of the line-up then: the ratio may jump where this changes. */
+  /** Whether the published regression covers the comparison then: the ratio may jump where this changes. */
   regression: boolean;
 }
 
@@ -30,8 +30,8 @@ const picked = <T>(all: readonly T[], place: number): T =>
   all[place] ?? refuse('a knife of the question is not one of the line-up');
 
 /**
- * The gap by the close reading, as `compare` gives it: both knives against the line-up's baseline, the regression
- * decided for the line-up as a whole. The line-up must be one `compare` takes, both ids among its knives.
+ * The gap by the careful estimate, as `compare` gives it: both knives against the comparison's baseline, the regression
+ * decided for the comparison as a whole. The comparison must be one `compare` takes, both ids among its knives.
  *
  * @returns null for a value the model refuses, or where other terms would stand than do now
  */

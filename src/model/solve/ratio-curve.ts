@@ -5,13 +5,13 @@ import { gapOf } from './gap.ts';
 import type { Comparison } from '../types.ts';
 
 /**
- * How many times as long one knife cuts as another over many values of one of its attributes, by the close reading and
+ * How many times as long one knife cuts as another over many values of one of its attributes, by the careful estimate and
  * with uncertain inputs at their middle: what `compare` gives for each, at a fraction of its work.
  *
  * @param lineUp as for `compare`
  * @param question.values degrees per side, mm, µm, HRC or volume per cent, as `whatItTakes` takes the attribute
  * @returns a ratio for each value, above 0; null where the model refuses it or where other terms stand than do now
- * @throws RangeError for what `compare` refuses, and for a knife not in the line-up
+ * @throws RangeError for what `compare` refuses, and for a knife not in the comparison
  * @example ratioCurve({ knives: [{ id: 'plover', angleDeg: 20, edgeMm: 0.5, finish: { um: 15 }, grind: { form: 'flat', spineMm: 3, heightMm: 25 }, hrc: 58, carbideVolPercent: {} }, { id: 'dunlin', angleDeg: 15, edgeMm: 0.5, finish: { um: 15 }, grind: { form: 'flat', spineMm: 3, heightMm: 25 }, hrc: 58, carbideVolPercent: {} }], baseline: 'plover' }, { knife: 'plover', against: 'dunlin', attribute: 'angleDeg', values: [15] })[0] // → 1
  */
 export function ratioCurve(

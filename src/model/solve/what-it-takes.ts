@@ -13,7 +13,7 @@ import type { Knife, Comparison } from '../types.ts';
 export interface Question {
   /** Id of the knife that changes. */
   knife: string;
-  /** Id of the knife it is held against, which stays as it is. */
+  /** Id of the knife it is compared with, which stays as it is. */
   against: string;
   /** The one attribute that changes. */
   attribute: SolvableAttribute;
@@ -26,22 +26,22 @@ export interface Answer {
   value: number | null;
   /**
    * `not in reach`: there is none; `below the floor`: the value exists, but the edge would break away; `out of the
-   * regression`: a hardness at which the published regression does not speak of the line-up, so that an assumed
+   * regression`: a hardness at which the published regression does not cover the comparison, so that an assumed
    * exponent stands in for it.
    */
   note?: 'not in reach' | 'below the floor' | 'out of the regression';
 }
 
 /**
- * The value of one attribute at which `knife` cuts `target` times as long as `against` by the close reading, everything
- * else as it is and uncertain inputs at their middle. Put back into the line-up (`withAttribute`) it gives the target to
+ * The value of one attribute at which `knife` cuts `target` times as long as `against` by the careful estimate, everything
+ * else as it is and uncertain inputs at their middle. Put back into the comparison (`withAttribute`) it gives the target to
  * 1e-9. Where more than one value does, the one nearest the present is given. A knife may change so that the published
- * regression starts or stops to speak of the line-up; carbide then stands or falls, and only values at which the same
+ * regression starts or stops to cover the comparison; carbide then stands or falls, and only values at which the same
  * terms stand as do now are answers.
  *
  * @param lineUp as for `compare`
  * @returns degrees per side, mm, µm, HRC or volume %
- * @throws RangeError for what `compare` refuses, a knife not in the line-up, the same knife twice, a microbevel angle
+ * @throws RangeError for what `compare` refuses, a knife not in the comparison, the same knife twice, a microbevel angle
  * asked of a knife without one, or a target not above 0
  * @example whatItTakes({ knives: [{ id: 'plover', angleDeg: 20, edgeMm: 0.5, finish: { um: 15 }, grind: { form: 'flat', spineMm: 3, heightMm: 25 }, hrc: 58, carbideVolPercent: {} }, { id: 'dunlin', angleDeg: 15, edgeMm: 0.5, finish: { um: 15 }, grind: { form: 'flat', spineMm: 3, heightMm: 25 }, hrc: 58, carbideVolPercent: {} }], baseline: 'plover' }, { knife: 'plover', against: 'dunlin', attribute: 'angleDeg' }).value // → 15.000000
  */

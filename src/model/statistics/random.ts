@@ -29,7 +29,7 @@ export function xoshiro128(words: State): () => number {
 
 const SPLIT = 0x9e3779b9;
 
-/** Every bit of the result hangs on every bit of the word (the finalising step of a 32-bit splitmix). */
+/** Every bit of the result depends on every bit of the word (the finalising step of a 32-bit splitmix). */
 function mix(word: number): number {
   let mixed = Math.imul(word ^ (word >>> 16), 0x85ebca6b);
   mixed = Math.imul(mixed ^ (mixed >>> 13), 0xc2b2ae35);
@@ -84,7 +84,7 @@ function namedState(seed: number, name: string): State {
  *
  * @param seed as for `uniformStream`
  * @param out is filled and given back
- * @example fillEven(7, 'friction', new Float64Array(1))[0] === fillEven(7, 'edgeMm', new Float64Array(1))[0] // → false
+ * @example drawUniform(7, 'friction', new Float64Array(1))[0] === drawUniform(7, 'edgeMm', new Float64Array(1))[0] // → false
  */
 export function drawUniform(seed: number, name: string, out: Float64Array): Float64Array {
   checkSeed(seed);

@@ -3,7 +3,7 @@ import { within } from '../check.ts';
 
 /**
  * Local exponent of the angle in the published regression, d ln T/d ln A = A·(−17.8)/T: by what per cent the card changes
- * for one per cent of angle. The regression being additive, it hangs on the card as well: a rich steel shows a small one.
+ * for one per cent of angle. The regression being additive, it depends on the card as well: a rich steel shows a small one.
  *
  * @param p.cardMm card in 60 cycles at that angle, 100–2000 mm
  * @param p.includedAngleDeg **included**, 20–40°

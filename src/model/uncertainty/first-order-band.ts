@@ -23,7 +23,7 @@ export interface Sensitivity {
 export interface FirstOrderBand {
   /** Standard deviation of ln ratio. */
   logSd: number;
-  /** The central 90 % if ln ratio were normal about the close reading's ratio. */
+  /** The central 90 % if ln ratio were normal about the careful estimate's ratio. */
   low: number;
   high: number;
   sensitivities: Sensitivity[];
@@ -41,7 +41,7 @@ const STEP = 1e-3;
  * ± are small, and parts from the sampling where they are not.
  *
  * @param lineUp as for `compare`
- * @throws RangeError for what `compare` refuses, and a knife that is not in the line-up
+ * @throws RangeError for what `compare` refuses, and a knife that is not in the comparison
  * @example firstOrderBand({ knives: [{ id: 'plover', angleDeg: 20, edgeMm: 0.5, finish: { um: 15 }, grind: { form: 'flat', spineMm: 3, heightMm: 25 }, hrc: 58, carbideVolPercent: {} }], baseline: 'plover' }, 'plover').logSd // → 0
  */
 export function firstOrderBand(comparison: Comparison, knife: string): FirstOrderBand {

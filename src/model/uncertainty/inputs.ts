@@ -1,4 +1,4 @@
-/** Every input of a line-up that a run draws, and how it scatters. */
+/** Every input of a comparison that a run draws, and how it scatters. */
 
 import { refuse } from '../check.ts';
 import { regression } from '../steel/carbide.ts';

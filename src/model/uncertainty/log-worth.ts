@@ -1,4 +1,4 @@
-/** The terms of the close reading over whole runs: ln of what a knife is worth, term by term. */
+/** The terms of the careful estimate over whole runs: ln of what a knife is worth, term by term. */
 
 import { regression } from '../steel/carbide.ts';
 import { grainSizeUm } from '../finish/finish.ts';
@@ -25,12 +25,12 @@ import type { Knife, Comparison, Quantity } from '../types.ts';
 import { weightedSum, type Values } from './values.ts';
 
 /**
- * What the knives of a line-up are worth in every sample. A ratio is the difference of two worths: every term of the
- * close reading but hardness and carbide is one knife's part over another's, and the product of those two is
+ * What the knives of a comparison are worth in every sample. A ratio is the difference of two worths: every term of the
+ * careful estimate but hardness and carbide is one knife's part over another's, and the product of those two is
  * T(Ha, Ca)/T(Hb, Cb).
  */
 export interface Worths {
-  /** ln worth by knife, in the line-up's order; not a number in samples the model refuses. */
+  /** ln worth by knife, in the comparison's order; not a number in samples the model refuses. */
   knives: Values[];
   /** The logarithm of the regression's residual in it, by knife. */
   residuals: Values[];
@@ -41,8 +41,8 @@ export interface Worths {
 type Read = (knife: string | null, name: string) => Values;
 
 /**
- * The worths of a line-up's knives from the values of its inputs. What `memory` holds is taken again where nothing it
- * hangs on has changed, so that moving one knife's angle computes only the wedge and the apex of that knife.
+ * The worths of a comparison's knives from the values of its inputs. What `memory` holds is taken again where nothing it
+ * depends on has changed, so that moving one knife's angle computes only the wedge and the apex of that knife.
  *
  * @param lineUp as `compare` accepts it
  * @param regressionSpeaks decided once, at the middle values, for all samples

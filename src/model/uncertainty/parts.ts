@@ -1,5 +1,5 @@
 /**
- * The parts the terms of the close reading are made of, each over a whole run. Every loop is written out: a function
+ * The parts the terms of the careful estimate are made of, each over a whole run. Every loop is written out: a function
  * handed to one loop for all would be called, and its number boxed, once a sample, which takes several times as long.
  */
 

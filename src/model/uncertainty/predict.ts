@@ -5,14 +5,14 @@ import { createPredictor } from './predictor.ts';
 import type { Comparison } from '../types.ts';
 
 /**
- * Runs the close reading of `compare` on samples of every uncertain input.
+ * Runs the careful estimate of `compare` on samples of every uncertain input.
  *
  * A ± is uniform unless it names another shape; an unknown is uniform over its stated range; a plain number does not
  * vary. Friction, exponents and the size of the regression's residual are triangular, over their usual range where they
  * are left out, and one sample of each is shared by all knives; the baseline's inputs are drawn once for all, and so is
  * the bias of a gauge. Each steel lies off the published regression by exp(cv·z), z one standard normal draw that knives
  * with the same entries for hardness and carbide share. Whether the regression speaks is decided at the middle values
- * and held: hardness is then drawn within its range. A draw the model refuses is repeated and counted. The same line-up,
+ * and held: hardness is then drawn within its range. A draw the model refuses is repeated and counted. The same comparison,
  * samples and seed always give the same answer.
  *
  * The band holds the central 90 % of the model's samples. It is no confidence interval, and it knows nothing of the
@@ -20,7 +20,7 @@ import type { Comparison } from '../types.ts';
  *
  * @param lineUp as for `compare`
  * @param options samples, whole, 100 to 1000000; seed, whole, 0 to 4294967295
- * @returns one prediction a knife, in the order of the line-up
+ * @returns one prediction a knife, in the order of the comparison
  * @throws RangeError for what `compare` refuses, for options outside those limits, and where hardly any draw is
  * accepted
  * @example predict({ knives: [{ id: 'plover', angleDeg: 20, edgeMm: 0.5, finish: { um: 15 }, grind: { form: 'flat', spineMm: 3, heightMm: 25 }, hrc: 58, carbideVolPercent: {} }, { id: 'dunlin', angleDeg: 15, edgeMm: 0.5, finish: { um: 15 }, grind: { form: 'flat', spineMm: 3, heightMm: 25 }, hrc: 58, carbideVolPercent: {} }], baseline: 'plover' }, { samples: 500, seed: 1 })[0].median // → 1

@@ -11,9 +11,9 @@ import type { Comparison } from '../types.ts';
 import { weightedSum, type Values } from './values.ts';
 import { evenSlices, slices, varianceShares } from './variance.ts';
 
-/** Runs of one seed and number of samples, over line-ups that resemble each other. */
+/** Runs of one seed and number of samples, over comparisons that resemble each other. */
 export interface Predictor {
-  /** As `predict`: one prediction a knife, in the order of the line-up. */
+  /** As `predict`: one prediction a knife, in the order of the comparison. */
   predict: (comparison: Comparison) => Prediction[];
   /**
    * ln of all sample ratios of one knife to the baseline, from the lowest to the highest: for dots and histograms. They
@@ -24,11 +24,11 @@ export interface Predictor {
 
 /**
  * A predictor that keeps its draws, and what it made of them, between calls. Every input has draws of its own under its
- * knife's id and its name, so a line-up that is changed in one place moves only there, smoothly and quickly.
+ * knife's id and its name, so a comparison that is changed in one place moves only there, smoothly and quickly.
  *
  * @param options samples, whole, 100 to 1000000; seed, whole, 0 to 4294967295
  * @throws RangeError for options outside those limits; its functions for what `compare` refuses, a gauge bias that is
- * not a ±, a knife that is not in the line-up, and where hardly any draw is accepted
+ * not a ±, a knife that is not in the comparison, and where hardly any draw is accepted
  * @example createPredictor({ samples: 100, seed: 1 }).logRatios({ knives: [{ id: 'plover', angleDeg: 20, edgeMm: 0.5, finish: { um: 15 }, grind: { form: 'flat', spineMm: 3, heightMm: 25 }, hrc: 58, carbideVolPercent: {} }], baseline: 'plover' }, 'plover')[99] // → 0
  */
 export function createPredictor(options: { samples: number; seed: number }): Predictor {

@@ -1,4 +1,4 @@
-/** One run: every input of a line-up drawn, and what the knives are worth in each sample. */
+/** One run: every input of a comparison drawn, and what the knives are worth in each sample. */
 
 import { drawName, drawnFrom, MOST_ATTEMPTS, redraw, type Drawn } from './drawn.ts';
 import { inputsOf, type Input } from './inputs.ts';
@@ -20,7 +20,7 @@ export interface Run {
 }
 
 /**
- * Runs a line-up that `compare` accepts.
+ * Runs a comparison that `compare` accepts.
  *
  * @param memory keeps draws and parts from run to run. What a run gives is
  * good until the next one with this memory.
@@ -138,7 +138,7 @@ function redrawTogether(
   return { even, values, worths: worthsOf(comparison, speaks, readerOf(inputs, drawn), noMemory), repeated };
 }
 
-/** Rounds of drawing whole samples again, or refusals without one accepted, before the line-up is called impossible. */
+/** Rounds of drawing whole samples again, or refusals without one accepted, before the comparison is called impossible. */
 const MOST_ROUNDS = 2000;
 const MOST_REFUSALS = 20_000;
 

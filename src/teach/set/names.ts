@@ -20,7 +20,7 @@ export const kindNames: Record<Kind, string> = {
   'range-product': 'ranges multiplied',
 };
 
-/** What each context is called, and whether it speaks of blades. */
+/** What each context is called, and whether it covers blades. */
 export const contextNames: Record<ContextId, string> = {
   'seed-trays': 'Seed trays (no blades)',
   'bicycle-gears': 'Bicycle gears (no blades)',

@@ -9,7 +9,7 @@ import { readingName } from '../../phrases/reading-name.ts';
 /** Whether wear does not end the edge in the work of the scene, so that its slicing chain is refused. */
 export const isRefused = ({ entry }: Scene): boolean => !jobOf(entry).slicingChain;
 
-/** The ratio by one reading with the band about it, which only the close reading has. */
+/** The ratio by one reading with the band about it, which only the careful estimate has. */
 function ratioSaid(scene: Scene, reading: Reading): string {
   const sure = sureOf(scene);
   const { quick, careful } = scene.row;
@@ -20,7 +20,7 @@ function ratioSaid(scene: Scene, reading: Reading): string {
 }
 
 /**
- * Opens an answer: whom it speaks of, how it reads them and the ratio with its band, with what has to be said of that.
+ * Opens an answer: whom it covers, how it reads them and the ratio with its band, with what has to be said of that.
  * The names stand here and nowhere else in it, so that long ones do not make it long.
  */
 export function opening(scene: Scene, reading: Reading = scene.entry.reading): string {

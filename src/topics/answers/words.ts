@@ -26,7 +26,7 @@ const sharpenedAlike = ({ comparison, entry }: Scene): number | null =>
   });
 
 /**
- * Answers to common objections with the line-up's own numbers, short enough to be posted: each under 500 characters
+ * Answers to common objections with the comparison's own numbers, short enough to be posted: each under 500 characters
  * for names of usual length. An answer owns up where the objection is right for these two knives.
  */
 export const answersWords: Record<string, WordsOf> = {

@@ -2,17 +2,17 @@ import { knifeOf } from '../base/controls.ts';
 import type { Control, Role } from '../base/controls.ts';
 import type { KnifeEntry, ComparisonEntry } from '../../comparison/schema.ts';
 
-/** The knives that may take a role: all but the one in the other. The last of a line-up, mostly the newest, is first. */
+/** The knives that may take a role: all but the one in the other. The last of a comparison, mostly the newest, is first. */
 const candidates = (entry: ComparisonEntry, role: Role): KnifeEntry[] => {
   const taken = role === 'subject' ? entry.baseline : entry.subject;
   return entry.knives.filter(({ id }) => id !== taken).reverse();
 };
 
-/** Which knife of the line-up is looked at, or compared with. */
+/** Which knife of the comparison is looked at, or compared with. */
 const chosen = (role: Role, label: string): Control => ({
   label: () => label,
   min: 0,
-  // A line-up has eight knives at most.
+  // A comparison has eight knives at most.
   max: 6,
   step: 1,
   unit: '',

@@ -10,7 +10,7 @@ import type { Figure } from '../../figure-kit/figure.ts';
 import { ratioAxis, tickValues } from '../../figure-kit/ratio-axis.ts';
 import { shortName } from '../../figure-kit/short-name.ts';
 
-/** More lots than these are drawn together as one. */
+/** More batches than these are drawn together as one. */
 const mostBatches = 8;
 
 type Role = 'x' | 'y';
@@ -33,7 +33,7 @@ const lanePx = headPx + 2 * rowPx + gapPx;
 
 const batchName = (batch: string | undefined): string => batch ?? 'lot not recorded';
 
-/** One lane a lot, a row a knife in it. */
+/** One lane a batch, a row a knife in it. */
 function lanesOf(trial: Trial): Lane[] {
   const batches = batchesOf(trial);
   const groups =

@@ -12,23 +12,23 @@ import type { Scene } from '../../scene/scene.ts';
 import { unlessRefused } from '../../comparison/unless-refused.ts';
 
 export interface Trial {
-  /** Who cut them: the visitor, the invented loft, or nobody, after the close reading's ratio. */
+  /** Who cut them: the visitor, the invented loft, or nobody, after the careful estimate's ratio. */
   origin: 'own' | 'loft' | 'imagined';
   unit: LifeUnit;
   /** Lives of the knife looked at and of the baseline, one a sharpening. */
   x: readonly BatchLife[];
   y: readonly BatchLife[];
-  /** The ratio with the lots ignored. */
+  /** The ratio with the batches ignored. */
   readonly across: Measured;
-  /** The ratio within lots; null where no lot holds both knives or too few runs are left. */
+  /** The ratio within batches; null where no lot holds both knives or too few runs are left. */
   readonly within: Measured | null;
   /** The ratio the runs were made from; null where nobody knows it. */
   truth: number | null;
 }
 
-/** Made runs have the lots and the spread of the loft's, and its seed. */
+/** Made runs have the batches and the spread of the loft's, and its seed. */
 const seed = 11;
-/** Cuts of the shorter-lived knife of an imagined pair, in a lot of factor 1. */
+/** Cuts of the shorter-lived knife of an imagined pair, in a batch of factor 1. */
 const shorterCuts = 120;
 
 type Truth = (typeof loftTruths.knives)[number];
@@ -107,7 +107,7 @@ function made(
   origin: Trial['origin'],
 ): Trial {
   const [x, y] = [livesOf(runs, names[0], 'cuts'), livesOf(runs, names[1], 'cuts')];
-  // What the runs say takes longer to reckon than the runs to draw.
+  // What the runs say takes longer to compute than the runs to draw.
   let [across, within]: [Measured?, (Measured | null)?] = [];
   return {
     origin,
@@ -138,7 +138,7 @@ function loftTrial(scene: Scene): Trial | null {
 
 const ofLoft = new Map<string, Trial>();
 
-/** The loft's own trials, reckoned once: a slider goes through them again and again. */
+/** The loft's own trials, computed once: a slider goes through them again and again. */
 function loftPair(x: Truth, y: Truth): Trial {
   const key = `${x.knife} over ${y.knife}`;
   const trial = ofLoft.get(key) ?? made(loftRuns(), [x.knife, y.knife], x.cuts / y.cuts, 'loft');
@@ -146,7 +146,7 @@ function loftPair(x: Truth, y: Truth): Trial {
   return trial;
 }
 
-/** Runs as they might fall if the close reading were true. */
+/** Runs as they might fall if the careful estimate were true. */
 function imaginedTrial({ entry, row }: Scene): Trial {
   const truth = row.careful.product;
   const knives = [

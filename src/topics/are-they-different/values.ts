@@ -1,4 +1,4 @@
-/** When two knives have been told apart, and when shown alike: what the runs of a scene and a plan of runs say. */
+/** When two knives have been distinguished, and when shown alike: what the runs of a scene and a plan of runs say. */
 import { equivalencePower, logSd, twoSamplePower } from '../../model/index.ts';
 import type { BatchLife } from '../../model/index.ts';
 import { normalCdf } from '../../model/statistics/distributions.ts';
@@ -33,7 +33,7 @@ export function extent(lives: readonly BatchLife[]): { least: number; most: numb
 export const geometricMean = (lives: readonly BatchLife[]): number =>
   Math.exp(lives.reduce((sum, life) => sum + Math.log(reached(life)), 0) / lives.length);
 
-/** The lots in the order of the log; runs without one stand last. */
+/** The batches in the order of the log; runs without one stand last. */
 export function batchesOf({ x, y }: Trial): (string | undefined)[] {
   const batches = [...new Set([...x, ...y].map(({ batch }) => batch))];
   return [
@@ -45,7 +45,7 @@ export function batchesOf({ x, y }: Trial): (string | undefined)[] {
 const inBatch = (lives: readonly BatchLife[], batch: string | undefined): BatchLife[] =>
   lives.filter((life) => life.batch === batch);
 
-/** The ratio of the geometric means in each lot that holds both knives. */
+/** The ratio of the geometric means in each batch that holds both knives. */
 export function ratioByBatch(trial: Trial): { batch: string; ratio: number }[] {
   return batchesOf(trial).flatMap((batch) => {
     const [x, y] = [inBatch(trial.x, batch), inBatch(trial.y, batch)];
@@ -54,7 +54,7 @@ export function ratioByBatch(trial: Trial): { batch: string; ratio: number }[] {
   });
 }
 
-/** Geometric mean and number of a knife's runs in one lot; null where there is none. */
+/** Geometric mean and number of a knife's runs in one batch; null where there is none. */
 export function meanIn(
   lives: readonly BatchLife[],
   batch: string | undefined,
@@ -63,7 +63,7 @@ export function meanIn(
   return all.length === 0 ? null : { mean: geometricMean(all), runs: all.length };
 }
 
-/** Scatter of one run of the loft within a lot, and where every run comes from another lot and lots are ignored. */
+/** Scatter of one run of the loft within a batch, and where every run comes from another lot and batches are ignored. */
 export const spread = { within: loftTruths.spreadCv, mixed: mixedCv() };
 
 function mixedCv(): number {
@@ -77,7 +77,7 @@ function mixedCv(): number {
 export interface Needed {
   within: number | null;
   mixed: number | null;
-  /** To show them alike, within lots; null where the predicted ratio is not alike. */
+  /** To show them alike, within batches; null where the predicted ratio is not alike. */
   alike: number | null;
 }
 
@@ -130,7 +130,7 @@ function toShowAlike(ratio: number): number | null {
     : leastFrom(guess, (runs) => alike(ratio, runs));
 }
 
-/** The ratio a plan is made for: the close reading's. */
+/** The ratio a plan is made for: the careful estimate's. */
 export const predicted = ({ row }: Scene): number => row.careful.product;
 
 /** How many runs a knife would tell the predicted ratio, or show it alike, at the spread of the loft. */
@@ -152,7 +152,7 @@ export interface Chance {
   alike: number;
 }
 
-/** A chance above this is drawn and said as certain: more runs do not lower it, so it need not be reckoned again. */
+/** A chance above this is drawn and said as certain: more runs do not lower it, so it need not be computed again. */
 const certain = 0.99995;
 
 /** The chances with `runs` a knife, a whole number of 2 or above; `fewer` are those of a smaller number. */
@@ -180,9 +180,9 @@ export function mostRuns(scene: Scene): number {
   return [12, 30, 60].find((end) => end >= wanted) ?? 144;
 }
 
-/** Chances reckoned along a curve; between them they are read off, for each takes longer than a drawing may. */
+/** Chances computed along a curve; between them they are read off, for each takes longer than a drawing may. */
 const computed = 7;
-/** Up to here the curves turn most, and every number of runs is reckoned. */
+/** Up to here the curves turn most, and every number of runs is computed. */
 const fewRuns = 6;
 const between = 4;
 

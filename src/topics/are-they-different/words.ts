@@ -53,7 +53,7 @@ function verdict({ verdict: said, alike, ratio }: Measured, { subject, baseline 
   return `×1 lies inside, so ${subject.name} is not told apart from ${baseline.name}. Nor are they shown alike, for a ratio beyond ${bounds} is still possible: nothing is settled.`;
 }
 
-/** Why lots cannot be kept apart. */
+/** Why batches cannot be kept apart. */
 function withoutBatches(trial: Trial, { subject, baseline }: Scene): string {
   return ratioByBatch(trial).length === 0
     ? `No lot on record was cut with both ${subject.name} and ${baseline.name}, so what the stock did cannot be taken out.`
@@ -68,7 +68,7 @@ function runsOrNever(count: number | null): string {
   return count > countedExactly ? `about ${counted(count)}` : counted(count);
 }
 
-/** What can be said best of a trial: within lots, where there is such a comparison. */
+/** What can be said best of a trial: within batches, where there is such a comparison. */
 const bestOf = ({ within, across }: Trial): Measured => within ?? across;
 
 /** A plan of runs for the predicted ratio. */
@@ -108,7 +108,7 @@ export const differentWords: Record<string, WordsOf> = {
     ];
   },
 
-  /** All runs, lots ignored. */
+  /** All runs, batches ignored. */
   'runs-across': (scene) => {
     const { across } = trialOf(scene);
     const { subject, baseline } = scene;
@@ -118,7 +118,7 @@ export const differentWords: Record<string, WordsOf> = {
     ];
   },
 
-  /** The ratio in each lot. */
+  /** The ratio in each batch. */
   'runs-lots': (scene) => {
     const trial = trialOf(scene);
     const { subject, baseline } = scene;
@@ -131,7 +131,7 @@ export const differentWords: Record<string, WordsOf> = {
     ];
   },
 
-  /** Within lots. */
+  /** Within batches. */
   'runs-within': (scene) => {
     const trial = trialOf(scene);
     const { subject, baseline } = scene;

@@ -30,7 +30,7 @@ function summary(values: readonly number[]): { mean: number; sd: number; error: 
   return { mean, sd, error: sd / Math.sqrt(logs.length) };
 }
 
-/** Student's t of the interval; null where there is no scatter to speak of. */
+/** Student's t of the interval; null where there is no scatter to cover. */
 function reachOfT(x: readonly number[], y: readonly number[], error: number): number | null {
   // Runs that are all alike leave no more than the last digit of their logarithms.
   if (error < 1e-9) return null;
@@ -39,7 +39,7 @@ function reachOfT(x: readonly number[], y: readonly number[], error: number): nu
 }
 
 export const differentWorked: Record<string, WorkedOf> = {
-  /** The ratio with its interval, lots ignored: Welch's on the logarithms. */
+  /** The ratio with its interval, batches ignored: Welch's on the logarithms. */
   different: (scene) => {
     const trial = trialOf(scene);
     const { subject, baseline } = scene;

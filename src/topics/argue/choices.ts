@@ -33,7 +33,7 @@ const choice = (dispute: Dispute): Choice => {
     write: (entry, value) => {
       const { position, ...rest } = entry;
       const { [dispute]: _before, ...others } = position ?? {};
-      // The close reading's own form is not a position of one's own.
+      // The careful estimate's own form is not a position of one's own.
       const next: Position = value === own ? others : { ...others, [dispute]: value };
       return Object.keys(next).length === 0 ? rest : { ...rest, position: next };
     },

@@ -48,7 +48,7 @@ export function swings(scene: Scene): Swing[] {
   }));
 }
 
-/** Scatter from one sharpening to the next that the numbers of runs reckon with, as a coefficient of variation. */
+/** Scatter from one sharpening to the next that the numbers of runs compute with, as a coefficient of variation. */
 export const assumedCv = 0.2;
 /** The same of single cuts with a force gauge. */
 export const assumedForceCv = 0.1;

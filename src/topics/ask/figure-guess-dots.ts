@@ -8,7 +8,7 @@ import { baselineY, gridX } from '../../figure-kit/grid.ts';
 import { ratioAxis, tickValues } from '../../figure-kit/ratio-axis.ts';
 import { readingName } from '../../phrases/reading-name.ts';
 
-/** What the guesses are held against. */
+/** What the guesses are compared with. */
 export interface ComparedWith {
   answer: number;
   sum: number | null;

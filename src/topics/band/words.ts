@@ -7,7 +7,7 @@ import { isExact, sureOf } from '../../scene/sure.ts';
 import type { Sure } from '../../scene/sure.ts';
 import type { WordsOf } from '../overview/words.ts';
 
-/** Above this chance one knife is told apart from the other, by the model alone. */
+/** Above this chance one knife is distinguished from the other, by the model alone. */
 export const distinguished = 0.95;
 
 /** How many of a hundred samples, never rounded up to all or down to none of them. */

@@ -5,7 +5,7 @@ import type { KnifeEntry, ComparisonEntry, Placed } from '../../comparison/schem
 import { brief } from '../../scene/show.ts';
 import { oneQuantity, perSideDeg } from '../../comparison/to-model.ts';
 
-/** A slider: what it shows, what it may be, and how it reads and writes the line-up. Only controls write. */
+/** A slider: what it shows, what it may be, and how it reads and writes the comparison. Only controls write. */
 export interface Control {
   label(entry: ComparisonEntry): string;
   min: number;
@@ -14,7 +14,7 @@ export interface Control {
   unit: string;
   read(entry: ComparisonEntry): number;
   write(entry: ComparisonEntry, value: number): ComparisonEntry;
-  /** The highest value where that hangs on the line-up; never above `max`. */
+  /** The highest value where that depends on the comparison; never above `max`. */
   last?(entry: ComparisonEntry): number;
   /** How a value is said where a number with a unit does not say it. */
   say?(entry: ComparisonEntry, value: number): string;
@@ -96,7 +96,7 @@ const exponent = (
   },
 });
 
-/** How many percentages the sliders of the first lesson reach; more are typed on the bench. */
+/** How many percentages the sliders of the first lesson reach; more are typed on the Compare page. */
 const longestChain = 10;
 
 const percentage = (index: number): Control => ({

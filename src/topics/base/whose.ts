@@ -1,6 +1,6 @@
 import type { WordsOf } from '../overview/words.ts';
 
-/** Whose numbers these are, on a page that carries a visitor's line-up. */
+/** Whose numbers these are, on a page that carries a visitor's comparison. */
 export const whose: WordsOf = ({ entry, subject, baseline }) => [
   `This page speaks of “${entry.title}”, the line-up in its address: ${subject.name} against ${baseline.name}.${entry.invented ? ' Its numbers are invented.' : ''}`,
 ];

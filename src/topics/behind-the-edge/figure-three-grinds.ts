@@ -17,7 +17,7 @@ const thickness = (scene: Scene, { form, radiusMm }: Form, upMm: number): number
 const mm = (value: number): string => `${fixed(value, 2)} mm`;
 const angle = (degrees: number): string => `${brief(Number(plain(degrees)))}°`;
 
-/** What a form is worth against the flat one, by the close reading. */
+/** What a form is worth against the flat one, by the careful estimate. */
 const againstFlat = (scene: Scene, form: Form): number => {
   const [, flat] = formsOf(scene);
   return grindPush(scene, flat.grindAngleDeg) / grindPush(scene, form.grindAngleDeg);

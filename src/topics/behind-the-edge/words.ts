@@ -102,11 +102,11 @@ const regrind: WordsOf = (scene) => {
   ];
 };
 
-/** Which of the two a factor speaks for. */
+/** Which of the two a factor supports. */
 const speaks = (factor: number, scene: Scene): string =>
   factor > 1 ? `for ${scene.subject.name}` : `for ${scene.baseline.name}`;
 
-/** Measures this lesson speaks of. */
+/** Measures this lesson covers. */
 const behindIt = new Set([
   'thickness behind the edge',
   'thickness at the spine',
@@ -114,7 +114,7 @@ const behindIt = new Set([
   'radius of the grind',
 ]);
 
-/** What lies behind the edges of the line-up's own two knives. */
+/** What lies behind the edges of the comparison's own two knives. */
 const ownKnives: WordsOf = (scene) => {
   const { row, comparison, subjectKnife, baselineKnife } = scene;
   const { subject, baseline } = behindOf(scene);

@@ -4,7 +4,7 @@ import type { Hardened } from '../../scene/steel.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { leversDrawn, leversTable } from '../steel-fairly/levers.ts';
 
-/** The lever of carbon in a steel as typed. It is of that steel alone, whatever knives a page speaks of. */
+/** The lever of carbon in a steel as typed. It is of that steel alone, whatever knives a page covers. */
 export const compositionLever = (hardened: Hardened): Figure => ({
   id: 'composition-lever',
   title: () => 'The lever of carbon in the steel as typed',

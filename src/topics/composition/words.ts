@@ -38,7 +38,7 @@ const tieLineName = <Kind extends string>(
     .map((kind) => names[kind])
     .join();
 
-/** The button that puts it into the line-up. */
+/** The button that puts it into the comparison. */
 export const takeSaid = (name: string): string => `Take it as the carbide of ${name}`;
 
 /** That it was. */

@@ -1,4 +1,4 @@
-/** The fields in which offers are typed, and what they say. They belong to nobody's line-up: nothing keeps them. */
+/** The fields in which offers are typed, and what they say. They belong to nobody's comparison: nothing keeps them. */
 
 import { carbidesByDesignation } from '../../model/index.ts';
 import type { CostAsked, OfferAsked } from './values.ts';

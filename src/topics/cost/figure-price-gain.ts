@@ -39,7 +39,7 @@ function labelHeights(places: readonly { x: number; y: number }[]): number[] {
   return heights;
 }
 
-/** What each offer gives against its price. Offers are typed beside the line-up, so they come with the figure. */
+/** What each offer gives against its price. Offers are typed beside the comparison, so they come with the figure. */
 export function priceGainOf(askedOf: (scene: Scene) => CostAsked): Figure {
   const pointsOf = (scene: Scene): Point[] =>
     costsOf(scene, askedOf(scene)).flatMap((one) =>

@@ -54,7 +54,7 @@ export function levelBandWords(scene: Scene): string[] {
   ];
 }
 
-/** What the bench's first offers would give and cost the baseline. */
+/** What the Compare page's first offers would give and cost the baseline. */
 export function levelOffersWords(scene: Scene): string[] {
   const asked = costAskedFirst(scene);
   const offered = costsOf(scene, asked);

@@ -10,7 +10,7 @@ import { hasSeries, loggedName } from '../../scene/series-held.ts';
 
 /** What the readings along the edges of the two knives come to. */
 export interface EndPoints {
-  /** The log has readings of both knives; else they are imagined, after the close reading. */
+  /** The log has readings of both knives; else they are imagined, after the careful estimate. */
   origin: 'own' | 'imagined';
   /** What was read: sharpness, which falls, or forces, which rise; null where some are the one and some the other. */
   read: 'sharpness' | 'force' | null;
@@ -29,7 +29,7 @@ export interface EndPoints {
 }
 
 const known = new WeakMap<readonly Run[], Map<string, EndPoints>>();
-/** Imagined readings are fitted once: the close reading only stretches them. */
+/** Imagined readings are fitted once: the careful estimate only stretches them. */
 const imagined = new Map<number | undefined, EndPoints>();
 
 /** The ratio by stop, computed once for a log, its two knives and the stop chosen. */

@@ -14,7 +14,7 @@ const banded = ({ low, high }: EndPointRatio): string =>
 const between = ({ low, high }: FittedValue): string =>
   low === null || high === null ? '' : ` (${plain(low)} to ${plain(high)})`;
 
-/** Where the two can be held against each other, or why nowhere. */
+/** Where the two can be compared with each other, or why nowhere. */
 function where(scene: Scene): string {
   const { subject, baseline } = scene;
   const { bySharpness, read } = endPointsOf(scene);
@@ -76,7 +76,7 @@ export const endPointsWords: Record<string, WordsOf> = {
     ];
   },
 
-  /** The ratio at the chosen stop, and how it hangs on it. */
+  /** The ratio at the chosen stop, and how it depends on it. */
   'stops-ratio': (scene) => [atChosen(scene), where(scene), ends(scene)],
 
   /** At equal relative loss. */

@@ -2,7 +2,7 @@ import { explainedWords } from './words.ts';
 import { temptingSum } from '../../phrases/tempting-sum.ts';
 import type { Topic } from '../topic.ts';
 
-/** One line-up told to somebody who knows nothing of it. */
+/** One comparison told to somebody who knows nothing of it. */
 export const topic: Topic = {
   words: explainedWords,
   guesses: {

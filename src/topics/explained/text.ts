@@ -53,12 +53,12 @@ function sections(scene: Scene, depth: Depth, band: readonly string[]): Section[
 }
 
 /**
- * A line-up told as text to paste elsewhere, with the link that shows the same.
+ * A comparison told as text to paste elsewhere, with the link that shows the same.
  *
- * @param scene the line-up and what the model makes of it
+ * @param scene the comparison and what the model makes of it
  * @param depth one sentence, one paragraph, or all of it
  * @param form plain text or Markdown; names are escaped in Markdown
- * @param link the address of the telling, whole
+ * @param link the address of the explained page, whole
  * @param band what is said of how sure the ratio is (`bandBehind`), which takes many samples
  */
 export function explainedText(

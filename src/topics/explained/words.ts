@@ -96,7 +96,7 @@ export const explainedWords: Record<string, WordsOf> = {
       : said('answer', scene).slice(0, 1);
   },
 
-  /** The telling in one paragraph. */
+  /** The explained page in one paragraph. */
   'telling-paragraph': (scene) => [
     ...said('answer', scene),
     ...said('reasons', scene),

@@ -5,7 +5,7 @@ import type { Scene } from '../../scene/scene.ts';
 import { percent, plain, signedPercent, times, typedPercent } from '../../scene/show.ts';
 import type { WordsOf } from '../overview/words.ts';
 
-/** A term of the chain as the lesson speaks of effects: a percentage of what is already there. */
+/** A term of the chain as the lesson covers effects: a percentage of what is already there. */
 interface Effect {
   id: string;
   factor: number;
@@ -72,7 +72,7 @@ function sideBySide(effects: readonly Effect[], { row, subject, baseline }: Scen
     : `One part of this chain may add after all: ${list(forces.map(({ id }) => id))} stand side by side in one push. With those forces added ${subject.name} against ${baseline.name} makes ${times(row.careful.rival)}.`;
 }
 
-/** The first lesson's arithmetic on the line-up's own factors. */
+/** The first lesson's arithmetic on the comparison's own factors. */
 export const percentagesWords: Record<string, WordsOf> = {
   percentages: (scene) => {
     const { entry, row, subject, baseline } = scene;

@@ -50,7 +50,7 @@ function unknowns({ subjectKnife, baselineKnife, subject, baseline, entry }: Sce
 }
 
 export const sureWords: Record<string, WordsOf> = {
-  /** Beside every ratio: its band, whether the two are told apart, and what the band does not hold. */
+  /** Beside every ratio: its band, whether the two are distinguished, and what the band does not hold. */
   band: (scene) => {
     const sure = sureOf(scene);
     const { row } = scene;
@@ -124,7 +124,7 @@ export const sureWords: Record<string, WordsOf> = {
     ];
   },
 
-  /** The two of the line-up that lie nearest to each other: where "not told apart" mostly belongs. */
+  /** The two of the comparison that lie nearest to each other: where "not distinguished" mostly belongs. */
   'band-nearest': (scene) => {
     const pairing = nearestPairing(scene);
     if (!pairing) return [];

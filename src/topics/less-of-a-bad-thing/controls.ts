@@ -1,7 +1,7 @@
 import type { Control } from '../base/controls.ts';
 import { lessPercentOf } from './values.ts';
 
-/** How much less of the harmful thing; written as the line-up's first typed percentage, a fall. */
+/** How much less of the harmful thing; written as the comparison's first typed percentage, a fall. */
 export const lessControls: Record<string, Control> = {
   less: {
     label: () => 'Less of what is in the way',

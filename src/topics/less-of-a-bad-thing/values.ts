@@ -34,12 +34,12 @@ export function readLess(percent: number, exponent: number): Less {
 /** What of the measure `a` is less than `b`, per cent of `b`. */
 export const lessThan = (a: number, b: number): number => (1 - a / b) * 100;
 
-/** The exponent with which the close reading takes a thickness. */
+/** The exponent with which the careful estimate takes a thickness. */
 export const thicknessExponentOf = ({ assumptions }: Pick<ComparisonEntry, 'assumptions'>): number =>
   nominal(assumptions.thicknessExponent ?? parameters.thicknessExponent.default);
 
 /**
- * The percentage a page speaks of: the first one typed, without its sign; where none is typed that can be "less", what
+ * The percentage a page covers: the first one typed, without its sign; where none is typed that can be "less", what
  * the slimmer of the two edge angles is less than the other.
  */
 export function lessPercentOf(entry: ComparisonEntry): number {

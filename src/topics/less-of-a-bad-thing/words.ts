@@ -16,7 +16,7 @@ interface Hindrance {
   show(value: number): string;
   /** What so much less of it is worth. */
   worth(less: Less): string;
-  /** What the close reading makes of it, before the number. */
+  /** What the careful estimate makes of it, before the number. */
   term: 'thickness' | 'wedge';
   closely: string;
 }

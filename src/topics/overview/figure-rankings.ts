@@ -11,7 +11,7 @@ interface Place {
   ratio: number;
 }
 
-/** Every knife of the line-up in the three jobs of an edge, best first, as the model ranks them. */
+/** Every knife of the comparison in the three jobs of an edge, best first, as the model ranks them. */
 function placesOf({ entry, rankings }: Scene): Place[] {
   const nameOf = (id: string): string => entry.knives.find((knife) => knife.id === id)?.name ?? id;
   return [
@@ -28,7 +28,7 @@ const jobs = ['Slicing', 'Rolling', 'Chipping'];
 /** A job stands at its first line alone. */
 const named = (line: string): string => (line.endsWith('-0') ? line.slice(0, -2) : '');
 
-/** The line-up ranked by slicing, by resistance to rolling and by resistance to chipping, side by side. */
+/** The comparison ranked by slicing, by resistance to rolling and by resistance to chipping, side by side. */
 export const rankingsFigure: Figure = {
   id: 'rankings',
   title: ({ baseline }) => `Three jobs of an edge, against ${baseline.name}`,

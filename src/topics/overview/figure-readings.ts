@@ -17,7 +17,7 @@ const answersOf = ({ row }: Scene): Answer[] => [
   { name: 'Close, forces added', ratio: row.careful.rival },
 ];
 
-/** Pocket and close reading, each beside its rival: four answers to one question, on one axis. */
+/** Pocket and careful estimate, each beside its rival: four answers to one question, on one axis. */
 export const readings: Figure = {
   id: 'readings',
   title: ({ subject, baseline }) =>

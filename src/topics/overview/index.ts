@@ -5,5 +5,5 @@ import { readings } from './figure-readings.ts';
 import { sections } from './figure-sections.ts';
 import type { Topic } from '../topic.ts';
 
-/** The whole comparison: what the bench and the telling show. */
+/** The whole comparison: what the Compare page and the explained page show. */
 export const topic: Topic = { words, figures: [chain, readings, rankingsFigure, sections] };

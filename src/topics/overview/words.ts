@@ -7,7 +7,7 @@ import type { Scene } from '../../scene/scene.ts';
 import { plain, ratioInWords, times } from '../../scene/show.ts';
 import { readingName } from '../../phrases/reading-name.ts';
 
-/** Sentences of the scene. Every sentence that depends on the line-up has its name in one of the topics. */
+/** Sentences of the scene. Every sentence that depends on the comparison has its name in one of the topics. */
 export type WordsOf = (scene: Scene) => string[];
 
 const about: Record<TermId, string> = {

@@ -35,7 +35,7 @@ function inPairs(scene: Scene): Point[] {
   return placesOf(scene).map((runs) => ({ runs, chance: chanceInPairs(cv, ratio, runs, correlation) }));
 }
 
-/** A few of the places, that of the plan and the last among them: for the table, and for what takes long to reckon. */
+/** A few of the places, that of the plan and the last among them: for the table, and for what takes long to compute. */
 function fewPlacesOf(scene: Scene): number[] {
   const { apart } = neededOf(planOf(scene));
   const places = placesOf(scene);

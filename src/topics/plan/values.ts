@@ -69,7 +69,7 @@ export function runsOnSheet(plan: Planned): number {
 /** The sheet of the plan, or why there is none. */
 export type Sheet = { ok: true; sheet: RunSheet; batches: string[] } | { ok: false; why: string };
 
-/** The run sheet of every knife of the line-up. */
+/** The run sheet of every knife of the comparison. */
 export function sheetOf(scene: Scene): Sheet {
   const plan = planOf(scene);
   const batches = Array.from({ length: plan.batches }, (_, index) => `lot ${index + 1}`);

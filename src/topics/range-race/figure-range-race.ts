@@ -44,7 +44,7 @@ const table: Figure['table'] = ({ comparison }) => {
   };
 };
 
-/** The close bar of the finish by its end: of all bars the only one that hangs on a single exponent. */
+/** The close bar of the finish by its end: of all bars the only one that depends on a single exponent. */
 const holdFinish =
   (line: number): NonNullable<Figure['drag']> =>
   (_scene, _size, { y }) =>
@@ -57,7 +57,7 @@ const holdFinish =
 
 const left = ({ narrow }: Size): number => (narrow ? 130 : 134);
 
-/** Room of each family on a logarithmic axis, pocket reading above, close reading below. */
+/** Room of each family on a logarithmic axis, quick sum above, careful estimate below. */
 export const rangeRace: Figure = {
   id: 'range-race',
   title: () => 'The room of each family: best over worst of the ordinary',
@@ -102,7 +102,7 @@ export const rangeRace: Figure = {
           insetBottom: 8,
         }),
         baselineX(1),
-        // The stated range of the parameters, as a whisker under its bar: the pocket reading has no parameters.
+        // The stated range of the parameters, as a whisker under its bar: the quick sum has no parameters.
         Plot.ruleY(careful, { y: 'line', x1: 'low', x2: 'high', dy: 13, className: 'kf-stem' }),
         Plot.tickX(careful, { y: 'line', x: 'low', insetTop: 24, className: 'kf-stem' }),
         Plot.tickX(careful, { y: 'line', x: 'high', insetTop: 24, className: 'kf-stem' }),
@@ -122,7 +122,7 @@ export const rangeRace: Figure = {
       ],
     };
   },
-  // Below the pocket reading's three and a gap.
+  // Below the quick sum's three and a gap.
   drag: holdFinish(5),
   table,
   caption({ comparison }) {

@@ -11,7 +11,7 @@ import type { Worked } from '../worked.ts';
 /** Four digits where a value goes on into the next step, so that the reader's own sum agrees with the page. */
 const on = (value: number): string => plain(value, 4);
 
-// Unreachable: the published line speaks of ordinary steels, so their carbide has a factor too.
+// Unreachable: the published line covers ordinary steels, so their carbide has a factor too.
 const shownFactor = (room: Room, id: TermId): string => on(factorOf(room, id) ?? 1);
 
 /** The rooms by both readings, and the contest of a well-ground plain knife with a badly ground rich one. */

@@ -3,7 +3,7 @@ import { percentagesOf } from '../../scene/percentages.ts';
 import { sceneOf } from '../../scene/scene.ts';
 import type { ComparisonEntry } from '../../comparison/schema.ts';
 
-/** The chain a page lays out, as percentages a line-up can hold. */
+/** The chain a page lays out, as percentages a comparison can hold. */
 const chainOf = (entry: ComparisonEntry): readonly number[] =>
   entry.faceValues ??
   percentagesOf(sceneOf(entry)).map((percent) => Math.min(1000, Math.max(-99, Number(percent.toFixed(1)))));

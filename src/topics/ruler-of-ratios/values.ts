@@ -88,11 +88,11 @@ export function layOut(named: readonly Named[]): Ruler {
   };
 }
 
-/** The terms of the close reading, laid out. */
+/** The terms of the careful estimate, laid out. */
 export const rulerOfTerms = (row: Row): Ruler =>
   layOut(standing(row).map(({ id, factor }) => ({ name: id, factor })));
 
-/** The percentages typed, laid out; where none is typed, the terms of the close reading. */
+/** The percentages typed, laid out; where none is typed, the terms of the careful estimate. */
 export const rulerOf = (scene: Scene): Ruler =>
   scene.entry.faceValues === null
     ? rulerOfTerms(scene.row.careful)

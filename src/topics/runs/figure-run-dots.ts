@@ -9,7 +9,7 @@ import { gridX } from '../../figure-kit/grid.ts';
 import { ratioAxis, tickValues } from '../../figure-kit/ratio-axis.ts';
 import { shortName } from '../../figure-kit/short-name.ts';
 
-/** More lots than this share one row: the figure would otherwise outgrow its sheet. */
+/** More batches than this share one row: the figure would otherwise outgrow its sheet. */
 const mostBatches = 6;
 const rowPx = 22;
 /** With more sharpenings than this their numbers would run into each other; the table has them all. */
@@ -21,7 +21,7 @@ interface Dot {
   y: number;
 }
 
-/** The lots of a knife's lives in their order, as rows. */
+/** The batches of a knife's lives in their order, as rows. */
 function batchRows({ lives }: KnifeRuns): { batch: string; lives: SharpenedLife[] }[] {
   const batches = [...new Set(lives.map(({ batch }) => batch ?? ''))];
   if (batches.length > mostBatches) return [{ batch: `${batches.length} lots`, lives: [...lives] }];

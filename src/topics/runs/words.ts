@@ -36,7 +36,7 @@ function whyNone({ subject, baseline }: RunsDescribed): string {
 
 const interval = ({ low, high }: { low: number; high: number }): string => `${times(low)} and ${times(high)}`;
 
-/** The verdict: apart, alike and not told apart are three things. */
+/** The verdict: apart, alike and not distinguished are three things. */
 function verdict(described: RunsDescribed): string[] {
   const { measured, subject, baseline, bare } = described;
   if (measured === null)

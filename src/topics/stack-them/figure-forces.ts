@@ -26,7 +26,7 @@ function partsOf({ parts, id: knife }: Push): Part[] {
   });
 }
 
-/** The baseline first, then the others in the order of the line-up. */
+/** The baseline first, then the others in the order of the comparison. */
 const inOrder = (scene: Scene): Push[] => {
   const all = pushes(scene);
   const isBaseline = ({ id }: Push) => id === scene.entry.baseline;

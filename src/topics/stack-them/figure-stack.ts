@@ -92,7 +92,7 @@ const table: Figure['table'] = (scene) => ({
   ),
 });
 
-/** Every knife of the line-up against the baseline, by both readings and by the rival, on one ruler of ratios. */
+/** Every knife of the comparison against the baseline, by both readings and by the rival, on one ruler of ratios. */
 export const stack: Figure = {
   id: 'stack',
   title: ({ baseline }) => `Every knife of the line-up against ${baseline.name}`,

@@ -7,7 +7,7 @@ import { forces } from './figure-forces.ts';
 import { stack, stackLinear } from './figure-stack.ts';
 import type { Topic } from '../topic.ts';
 
-/** The whole chain of every knife of the line-up, both readings and the rival beside each other. */
+/** The whole chain of every knife of the comparison, both readings and the rival beside each other. */
 export const topic: Topic = {
   numbers: stackNumbers,
   words: stackWords,

@@ -24,7 +24,7 @@ export function pushShares({ comparison }: Scene): Record<Resistance, number> {
   return { wedge: given.wedge / sum, thickness: given.thickness / sum, grind: given.grind / sum };
 }
 
-/** The push of every knife by the close reading, in the order of the line-up. */
+/** The push of every knife by the careful estimate, in the order of the comparison. */
 export function pushes(scene: Scene): Push[] {
   const shares = pushShares(scene);
   return scene.knives.map(({ id, name }) => {

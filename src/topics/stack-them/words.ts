@@ -128,7 +128,7 @@ const hasUnknown = (knife: Knife): boolean => notKnownOf(knife).length > 0;
 
 const families: readonly Family[] = ['geometry', 'finish', 'steel'];
 
-/** The whole lesson told of a visitor's two knives, and where the others of the line-up stand. */
+/** The whole lesson told of a visitor's two knives, and where the others of the comparison stand. */
 function own(scene: Scene): string[] {
   const { entry, row, subject, baseline, subjectKnife, baselineKnife } = scene;
   const { quick, careful } = row;

@@ -11,7 +11,7 @@ const on = (value: number): string => plain(value, 4);
 /** Five, where a sum and a division follow. */
 const finely = (value: number): string => plain(value, 5);
 
-/** The chain of the knife looked at, link by link, by the close reading; then at face value. */
+/** The chain of the knife looked at, link by link, by the careful estimate; then at face value. */
 function chain(scene: Scene): Worked {
   const { subject, baseline, subjectKnife, baselineKnife, comparison, row } = scene;
   const { careful, quick } = row;

@@ -11,7 +11,7 @@ import { shortName } from '../../figure-kit/short-name.ts';
 
 const { low, high } = regression.includedAngleDeg;
 
-/** The included angles that are told: where the close reading takes the line, and those of the two knives. */
+/** The included angles that are told: where the careful estimate takes the line, and those of the two knives. */
 function anglesShown({ subjectKnife, baselineKnife, subject, baseline }: Scene) {
   return [
     { who: 'close reading', includedAngleDeg: takenAtDeg },

@@ -48,7 +48,7 @@ const worth: WordsOf = (scene) => {
     ];
   return [
     described('Hardness', hard, bands.hardness),
-    // Unreachable: where the line speaks of hardness it speaks of carbide too.
+    // Unreachable: where the line covers hardness it covers carbide too.
     carbide === null || bands.carbide === null ? '' : described('Carbide', carbide, bands.carbide),
     same(steel) && hasNone(bands.all)
       ? `Both have one steel: nothing of it sets ${subject.name} apart from ${baseline.name}.`
@@ -56,7 +56,7 @@ const worth: WordsOf = (scene) => {
   ];
 };
 
-/** What the steel does for the line-up's own two knives. */
+/** What the steel does for the comparison's own two knives. */
 const ownKnives: WordsOf = (scene) => {
   const { subject, baseline, row } = scene;
   const refused = refusedWork(scene);

@@ -7,7 +7,7 @@ import { brief, plain, ratioInWords, times } from '../../scene/show.ts';
 const shown = (angleDeg: number): string => brief(Number(plain(angleDeg)));
 const same = (factor: number): boolean => Math.abs(Math.log(factor)) < 5e-4;
 
-/** The two routes of the line-up's own angles. */
+/** The two routes of the comparison's own angles. */
 function twoRoutes(scene: Scene): string[] {
   const { entry, row, subject, baseline, subjectKnife, baselineKnife } = scene;
   const angles = anglesOf(scene);

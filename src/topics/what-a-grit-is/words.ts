@@ -124,7 +124,7 @@ const refused: WordsOf = () =>
     (message) => [`Ask it for P3000 and it says: “${message}”.`],
   );
 
-/** What the finishes of the line-up's own two knives come to. */
+/** What the finishes of the comparison's own two knives come to. */
 const ownKnives: WordsOf = (scene) => {
   const { entry, row, comparison } = scene;
   const finishes = finishesOf(scene);

@@ -1,4 +1,4 @@
-/** The attributes one can ask “what would it take” of: how they are said, what a line-up holds of them, and back. */
+/** The attributes one can ask “what would it take” of: how they are said, what a comparison holds of them, and back. */
 
 import { grainSizeUm, nominal } from '../../model/index.ts';
 import type { Knife, SolvableAttribute } from '../../model/index.ts';
@@ -9,9 +9,9 @@ interface TakesAttribute {
   attribute: SolvableAttribute;
   name: string;
   unit: string;
-  /** Shown in the line-up's unit of length. */
+  /** Shown in the comparison's unit of length. */
   length?: true;
-  /** What a line-up takes, ends included. */
+  /** What a comparison takes, ends included. */
   low: number;
   high: number;
   now(knife: Knife): number;
@@ -95,7 +95,7 @@ const mmPerThou = 0.0254;
 /** Three figures, without zeros behind them. */
 const short = (value: number): string => brief(Number(value.toPrecision(3)));
 
-/** A value with its unit, lengths in the unit of the line-up: `14.2°`, `0.6 mm`, `12.2 thou`. */
+/** A value with its unit, lengths in the unit of the comparison: `14.2°`, `0.6 mm`, `12.2 thou`. */
 export function valueSaid(
   { unit, length }: Pick<TakesAttribute, 'unit' | 'length'>,
   value: number,

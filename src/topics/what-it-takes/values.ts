@@ -23,7 +23,7 @@ export interface Take {
   answer: Answer;
   /** How near the attribute alone comes where the multiple is not in reach; null where the model tells nothing. */
   nearest: { value: number; ratio: number } | null;
-  /** Whether a line-up can hold the value. */
+  /** Whether a comparison can hold the value. */
   holds: boolean;
 }
 
@@ -34,18 +34,18 @@ export const askedFirst = ({ entry }: Scene): Asked => ({
   target: 1,
 });
 
-/** The knives as entered: what is evened up would move along with the knife that changes. */
+/** The knives as entered: what is made equal would move along with the knife that changes. */
 export const asEntered = ({ entry, comparison }: Scene): Comparison =>
   entry.madeEqual.length === 0 ? comparison : toModel({ ...entry, madeEqual: [] });
 
-/** How many times as long the knife of the question cuts as the other now, by the close reading. */
+/** How many times as long the knife of the question cuts as the other now, by the careful estimate. */
 export function ratioNow(comparison: Comparison, { knife, against }: Asked): number {
   const { rows } = compare({ ...comparison, baseline: against });
   return ofKnife(rows, knife).product;
 }
 
 /**
- * What it takes of every attribute, by the close reading.
+ * What it takes of every attribute, by the careful estimate.
  *
  * @throws RangeError for a question the model refuses
  */
@@ -68,7 +68,7 @@ export function takesOf(scene: Scene, asked: Asked): Take[] {
 /** Looked for at so many values: near enough to be said to two figures. */
 const looks = 120;
 
-/** The value within a line-up's limits at which the knife comes nearest to a multiple it cannot reach. */
+/** The value within a comparison's limits at which the knife comes nearest to a multiple it cannot reach. */
 function nearestOf(
   comparison: Comparison,
   { knife, against, target }: Asked,
@@ -92,7 +92,7 @@ function nearestOf(
 /** A value in six figures gives the multiple to a hundred-thousandth, and can still be read. */
 const inFigures = (value: number): number => Number(value.toPrecision(6));
 
-/** The line-up with the value in the place of the knife's own, exact, whatever was known of it before. */
+/** The comparison with the value in the place of the knife's own, exact, whatever was known of it before. */
 export function putInto(
   scene: Scene,
   { knife }: Asked,

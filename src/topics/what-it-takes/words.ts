@@ -97,7 +97,7 @@ export function takeCells(scene: Scene, asked: Asked, take: Take): [string, stri
   return [named.name, `${valueSaid(named, take.now, scene.entry)}${grade}`, valueCell(scene, asked, take)];
 }
 
-/** Whether the row has a value that can be put into the line-up. */
+/** Whether the row has a value that can be put into the comparison. */
 export const canPut = ({ answer, holds, now }: Take): boolean =>
   answer.value !== null && holds && Math.abs(answer.value / now - 1) > 1e-6;
 
@@ -105,7 +105,7 @@ export const canPut = ({ answer, holds, now }: Take): boolean =>
 export const putSaid = (scene: Scene, { attribute, answer }: Take): string =>
   `Put ${valueSaid(attributeNamed(attribute), answer.value ?? 0, scene.entry)} in`;
 
-/** What became of it, read from the line-up it was put into. */
+/** What became of it, read from the comparison it was put into. */
 export function putDone(scene: Scene, asked: Asked, attribute: Take['attribute']): string {
   const named = attributeNamed(attribute);
   const comparison = asEntered(scene);

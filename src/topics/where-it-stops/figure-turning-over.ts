@@ -25,7 +25,7 @@ function placesOf(scene: Scene): Place[] {
   );
 }
 
-/** The order of the line-up in three trials: where lines cross, the ranking turns over. */
+/** The order of the comparison in three trials: where lines cross, the ranking turns over. */
 export const turningOver: Figure = {
   id: 'turning-over',
   title: ({ baseline }) => `The order of the knives in three trials, in times of ${baseline.name}`,

@@ -22,7 +22,7 @@ import { brief, plain, ratioInWords, times } from '../../scene/show.ts';
 const level = (ratio: number): boolean => Math.abs(Math.log(ratio)) < 5e-3;
 const shown = (value: number): string => brief(Number(plain(value)));
 
-/** Slicing as the line-up's terms allow. */
+/** Slicing as the comparison's terms allow. */
 const slices = ({ row, subject, baseline }: Scene): string => {
   const { product, complete } = row.careful;
   return `${subject.name} slices ${ratioInWords(product)} as ${baseline.name} (${times(product)}${complete ? '' : ', as far as the terms that stand go'})`;
@@ -156,7 +156,7 @@ function job(scene: Scene, { id, name, reason, endsBy, slicingChain }: JobProfil
   return `${capital(name)}${mine}: ${reason}. Here ${ends[endsBy]}${slicingChain ? '' : ', and the slicing chain is refused'}: ${described}.`;
 }
 
-/** The order of the whole line-up in each trial, and whether it turns over. */
+/** The order of the whole comparison in each trial, and whether it turns over. */
 function turning(scene: Scene): string[] {
   const { baseline, subject } = scene;
   const { slicing, rolling, chipping } = orders(scene);

@@ -12,7 +12,7 @@ import { loft } from '../entries.ts';
 const question: EvidenceQuestion = {
   knife: 'dunlin',
   against: 'plover',
-  // Few: the results are reckoned again for every cell.
+  // Few: the results are computed again for every cell.
   samples: 100,
   seed: 7,
   withinBatches: true,

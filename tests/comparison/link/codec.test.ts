@@ -39,7 +39,7 @@ function sealed(packed: Buffer, version = 1): string {
 const runList = (change: Partial<Run>): unknown[] => packRun(aRun(change)) as unknown[];
 
 describe('there and back', () => {
-  test('any line-up comes back equal, from this model', () =>
+  test('any comparison comes back equal, from this model', () =>
     fc.assert(
       fc.property(anyEntry, (entry) => {
         const link = encodeLink(entry);
@@ -162,7 +162,7 @@ describe('length', () => {
     expect(link.length).toBeLessThanOrEqual(1200);
   });
 
-  test('the longest line-up there can be, of signs and digits that do not compress, opens from its link', () => {
+  test('the longest comparison there can be, of signs and digits that do not compress, opens from its link', () => {
     let state = 7;
     const next = (): number => (state = (Math.imul(state, 1_664_525) + 1_013_904_223) >>> 0) / 2 ** 32;
     const signs = (many: number): string =>
@@ -254,7 +254,7 @@ describe('damage', () => {
     expect(kindOf(link.slice(0, at) + (link[at] === 'A' ? 'B' : 'A') + link.slice(at + 1))).toBe('altered');
   });
 
-  test('two places swapped, a piece doubled, a piece lost: never a wrong line-up', () =>
+  test('two places swapped, a piece doubled, a piece lost: never a wrong comparison', () =>
     fc.assert(
       fc.property(
         fc.nat(link.length - 1),
@@ -338,7 +338,7 @@ describe('links made to do harm', () => {
     ['beyond all sense', [1.5, 2, 1e9]],
     ['in words', ['1.5', 2, 2]],
     ['left out', [1.5, 2]],
-  ])('ratios %s in its head are not told, and the line-up opens', (_, head) => {
+  ])('ratios %s in its head are not told, and the comparison opens', (_, head) => {
     const read = decodeLink(crafted([MODEL_NUMBER, head, ...pack(loft())], 2));
     expect(read).toEqual({ ok: true, entry: loft(), modelNumber: MODEL_NUMBER, sameModel: true });
   });
@@ -367,7 +367,7 @@ describe('links made to do harm', () => {
     expect(({} as { polluted?: number }).polluted).toBeUndefined();
   });
 
-  test('a line-up the model refuses is refused with the model’s reason', () => {
+  test('a comparison the model refuses is refused with the model’s reason', () => {
     const entry = loft();
     const broken = { ...entry, knives: entry.knives.map((knife) => ({ ...knife, edgeMm: 4.5 })) };
     const read = decodeLink(crafted(['1', ...pack(broken)]));

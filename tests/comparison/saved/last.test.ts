@@ -21,7 +21,7 @@ const throwing = (name: string) => (): never => {
   throw new DOMException('no', name);
 };
 
-test('a line-up kept is there after a reload', () => {
+test('a comparison kept is there after a reload', () => {
   const own = shelf();
   expect(createStorage(() => own).keep(loft())).toEqual({ ok: true });
   expect(Object.keys(own.kept)).toEqual(['keenfold.line-up']);
@@ -72,7 +72,7 @@ describe('trouble is told, said once, and never thrown', () => {
   });
 });
 
-describe('a line-up that cannot be read is kept aside', () => {
+describe('a comparison that cannot be read is kept aside', () => {
   const damaged = '#with=1.AAAAAAAAAAAAAAAAAAAA';
   const aside = (own: ReturnType<typeof shelf>) => own.kept['keenfold.line-up.unread'];
   const loaded = (own: Shelf) => {

@@ -112,7 +112,7 @@ describe('what is stored and cannot be read', () => {
     expect([names(savedList), savedList.unread(), savedList.unreadText()]).toEqual([['a'], 0, '']);
   });
 
-  test('a line-up without its times counts as never saved', () => {
+  test('a comparison without its times counts as never saved', () => {
     const { kept: _kept, saved: _saved, ...item } = stored();
     const savedList = savedListOn(shelf({ [key]: JSON.stringify({ items: [item] }) }));
     expect(savedList.items()).toMatchObject([{ name: 'a', kept: '', saved: null }]);
@@ -157,7 +157,7 @@ describe('a file', () => {
     expect(other.items()).toEqual(one.items());
   });
 
-  test('is not taken in twice; another line-up of the same name is', () => {
+  test('is not taken in twice; another comparison of the same name is', () => {
     const savedList = savedListOn(shelf());
     savedList.put(loft(), 'a');
     const file = comparisonsFile(savedList.items());
@@ -288,7 +288,7 @@ describe('nothing is lost', () => {
     });
   });
 
-  test('where one stored line-up is of a version to come', () => {
+  test('where one stored comparison is of a version to come', () => {
     const own = shelf();
     savedListOn(own).put(loft(), 'a');
     savedListOn(own).put(loft(), 'b');

@@ -32,7 +32,7 @@ test('base32 is the digest in base 32, as big integers have it', () => {
 });
 
 describe('a seal', () => {
-  test('is the SHA-256 of its file, reckoned by another implementation', () => {
+  test('is the SHA-256 of its file, computed by another implementation', () => {
     const digest = createHash('sha256')
       .update(canonicalJson(JSON.parse(file)))
       .digest();
@@ -84,7 +84,7 @@ describe('a seal', () => {
       expect((await openSeal(JSON.stringify(changed), seal)).ok).toBe(false);
   });
 
-  test('differs for the same line-up sealed twice', async () =>
+  test('differs for the same comparison sealed twice', async () =>
     expect((await sealPrediction(loft())).seal).not.toBe((await sealPrediction(loft())).seal));
 
   test.each(Object.entries(awkward))('opens again for %s', async (_name, entry) => {
@@ -104,7 +104,7 @@ describe('a seal', () => {
     expect(opened.ok ? '' : opened.why).toMatch(why);
   });
 
-  test('of a line-up that is none is told apart from a broken one', async () => {
+  test('of a comparison that is none is distinguished from a broken one', async () => {
     const forged = { ...(JSON.parse(file) as Record<string, unknown>), comparison: { knives: [] } };
     const digest = createHash('sha256').update(canonicalJson(forged)).digest();
     const opened = await openSeal(JSON.stringify(forged), toBase32(digest, 24));

@@ -46,7 +46,7 @@ describe('what a reader is told of a knife', () => {
     expect(notes({ angleDeg: 30 })).toEqual([]);
   });
 
-  test('that a wedge no wider than the friction angle sticks, in the close reading', () => {
+  test('that a wedge no wider than the friction angle sticks, in the careful estimate', () => {
     // arctan 0.3 = 16.7°.
     const friction = 0.3;
     expect(notes({ angleDeg: 16.6 }, { friction })).toEqual([
@@ -133,7 +133,7 @@ describe('what a reader is told of a knife', () => {
   });
 });
 
-describe('an input of a line-up is refused by its name, range and unit', () => {
+describe('an input of a comparison is refused by its name, range and unit', () => {
   const beyond: [string, Partial<Comparison>, string][] = [
     ['contact depth', { contactDepthMm: 0.05 }, 'contact depth 0.05 mm is not between 0.1 mm and 200 mm'],
     ['speed ratio', { slicePush: -1 }, 'slice/push speed ratio -1 is not between 0 and 1000000'],

@@ -40,7 +40,7 @@ describe('what each term says of where it stands', () => {
   const statuses = (of: Comparison, reading: Reading) =>
     row(of, reading).terms.map(({ id, status }) => [id, status]);
 
-  test('in the pocket reading', () => {
+  test('in the quick sum', () => {
     expect(statuses(comparison({}), 'quick')).toEqual([
       ['wedge', 'angle against angle'],
       ['apex', 'angle against angle'],
@@ -52,7 +52,7 @@ describe('what each term says of where it stands', () => {
     ]);
   });
 
-  test('in the close reading, the published regression speaking', () => {
+  test('in the careful estimate, the published regression speaking', () => {
     expect(statuses(comparison({}), 'careful')).toEqual([
       ['wedge', 'derived; equal spread force and friction assumed'],
       ['apex', 'calibrated on the published regression'],
@@ -64,7 +64,7 @@ describe('what each term says of where it stands', () => {
     ]);
   });
 
-  test('in the close reading, outside the published regression', () => {
+  test('in the careful estimate, outside the published regression', () => {
     const outside = 'Dunlin has 67 HRC, and the published regression is used for 50–66 HRC';
     expect(statuses(comparison({ hrc: 67 }), 'careful').slice(-2)).toEqual([
       ['hardness', 'exponent on HV assumed: outside the published regression'],
@@ -85,7 +85,7 @@ describe('where the published regression speaks', () => {
       baseline: 'plover',
     });
     const statuses = rows.slice(1).map(({ terms }) => terms.at(-1)?.status ?? '');
-    // Decided for the line-up as a whole.
+    // Decided for the comparison as a whole.
     expect(new Set(statuses).size).toBe(1);
     return statuses[0] ?? '';
   };

@@ -38,7 +38,7 @@ describe('a term the published regression cannot give', () => {
     expect(row.product).toBeCloseTo(standing, 12);
   });
 
-  test('turns hardness to the law on HV, for every knife of the line-up', () => {
+  test('turns hardness to the law on HV, for every knife of the comparison', () => {
     const third: Knife = { ...plover, id: 'curlew', name: 'Curlew', hrc: 62, carbideVolPercent: { CrC: 8 } };
     const { rows } = compare({ ...soft, knives: [...soft.knives, third] });
     const curlew = rows.find(({ knife }) => knife === 'curlew');
@@ -54,11 +54,11 @@ describe('a term the published regression cannot give', () => {
     expect(dunlin(makeEqual(soft, 'dunlin', ['carbideVolPercent'])).complete).toBe(true);
   });
 
-  test('still stands in the pocket reading', () => {
+  test('still stands in the quick sum', () => {
     expect(dunlin(soft, 'quick').complete).toBe(true);
   });
 
-  test('the reason does not hang on the order of the knives', () => {
+  test('the reason does not depend on the order of the knives', () => {
     const plain = soft.knives.map((knife) => ({ ...knife, carbideVolPercent: {}, hrc: 50 }));
     const richer = { ...plover, id: 'curlew', name: 'Curlew', hrc: 50 };
     const three = { ...soft, knives: [...plain, richer] };

@@ -21,7 +21,7 @@ const angles: Comparison = {
 const { comparison } = sceneOf(loft());
 const rad = Math.PI / 180;
 
-test('whoever holds nothing else has the close reading, and its rival where the forces add', () => {
+test('anyone who holds nothing else has the careful estimate, and its rival where the forces add', () => {
   for (const row of compare(comparison).rows) {
     expect(ratioUnder(comparison, row.knife, {})).toBeCloseTo(row.product, 12);
     expect(ratioUnder(comparison, row.knife, { forces: 'add' })).toBeCloseTo(row.rival, 12);

@@ -57,7 +57,7 @@ describe('intervals on simulated runs hold the truth as often as they say', { ti
     expect(Math.abs(share - 0.95)).toBeLessThan(0.015);
   });
 
-  it('a lot that cuts 30 % shorter, a look every 25 cuts: 94–96 %', () => {
+  it('a batch that cuts 30 % shorter, a look every 25 cuts: 94–96 %', () => {
     const share = covered(() => {
       const runs = (life: number): BatchLife[] =>
         [1, 0.7, 1].flatMap((shift, i) => batch(`lot ${i}`, shift, 3, life, 25));
@@ -86,8 +86,8 @@ describe('intervals on simulated runs hold the truth as often as they say', { ti
     expect(share).toBeGreaterThan(0.945);
   });
 
-  it('across lots that the knives do not share alike they do not', () => {
-    // What comparing within lots is for: here x is cut mostly on the harder lot.
+  it('across batches that the knives do not share alike they do not', () => {
+    // What comparing within batches is for: here x is cut mostly on the harder lot.
     const share = covered(() =>
       interval(
         [...batch('a', 1, 2, 100 * truth), ...batch('b', 0.7, 6, 100 * truth)],
@@ -97,7 +97,7 @@ describe('intervals on simulated runs hold the truth as often as they say', { ti
     expect(share).toBeLessThan(0.85);
   });
 
-  it('a lot that cuts 30 % shorter, a look every 25 cuts, and runs given up at 475: 94–96 %', () => {
+  it('a batch that cuts 30 % shorter, a look every 25 cuts, and runs given up at 475: 94–96 %', () => {
     const share = covered(() => {
       const runs = (life: number): BatchLife[] =>
         [1, 0.7, 1].flatMap((shift, i) =>

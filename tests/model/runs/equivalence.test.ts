@@ -53,7 +53,7 @@ describe('the power of two one-sided tests', () => {
     }
   });
 
-  test('does not hang on which bound is which, and is refused without freedom', () => {
+  test('does not depend on which bound is which, and is refused without freedom', () => {
     expect(equivalencePower(3, 5, 20, 0.05)).toBeCloseTo(equivalencePower(5, 3, 20, 0.05), 12);
     for (const df of [0.99, Infinity, NaN])
       expect(() => equivalencePower(3, 3, df, 0.05)).toThrow(

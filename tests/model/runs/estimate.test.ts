@@ -56,7 +56,7 @@ describe('the ratio of two series', () => {
   });
 });
 
-describe('the ratio within lots', () => {
+describe('the ratio within batches', () => {
   test('of pairs is that of their differences, the scatter of one life half theirs', () => {
     const [x, y] = [
       [100, 130, 90, 170],
@@ -71,7 +71,7 @@ describe('the ratio within lots', () => {
     expect([found.df, found.runs, found.unusedBatches]).toEqual([3, 4, []]);
   });
 
-  test('of one lot is the pooled comparison', () => {
+  test('of one batch is the pooled comparison', () => {
     const [x, y] = [
       [100, 130, 90],
       [70, 66],
@@ -86,7 +86,7 @@ describe('the ratio within lots', () => {
     expect([df, runs]).toEqual([3, 2]);
   });
 
-  test('leaves out lots of one knife, and names each once', () => {
+  test('leaves out batches of one knife, and names each once', () => {
     const x = inBatches(exact(100, 130, 90, 95, 96), 'a', 'a', 'b', 'c', 'c');
     const y = inBatches(exact(70, 66, 81, 50), 'a', 'b', 'b', 'd');
     const { unusedBatches, runs, ...found } = estimateRatio(x, y, true);
@@ -97,7 +97,7 @@ describe('the ratio within lots', () => {
     expect(found).toEqual(without);
   });
 
-  test('needs the lot of every run, of either knife', () => {
+  test('needs the batch of every run, of either knife', () => {
     const [x, y] = [inBatches(exact(100, 130), 'a', 'a'), inBatches(exact(70, 66), 'a', 'a')];
     const bare = [...x, ...exact(5)];
     expect(() => estimateRatio(bare, y, true)).toThrow(
@@ -198,7 +198,7 @@ describe('a measured ratio is refused', () => {
   });
 });
 
-test('the longer knife is named where they are told apart, and only there', () => {
+test('the longer knife is named where they are distinguished, and only there', () => {
   const [long, short] = [exact(120, 130, 125), exact(60, 66, 70)];
   expect(measuredRatio({ x: long, y: short })).toMatchObject({ verdict: 'apart', longer: 'x', runsMore: 0 });
   expect(measuredRatio({ x: short, y: long })).toMatchObject({ verdict: 'apart', longer: 'y', runsMore: 0 });

@@ -14,7 +14,7 @@ const ratioOf = (comparison: Comparison): number =>
 const asked = { knife: 'dunlin', against: 'plover' };
 
 describe('what would explain a measured ratio', () => {
-  test('put into the line-up alone, each does', () => {
+  test('put into the comparison alone, each does', () => {
     const comparison = loft();
     const ratio = 1.2 * ratioOf(comparison);
     const all = explanations(comparison, { ...asked, ratio });

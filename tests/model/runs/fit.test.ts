@@ -98,7 +98,7 @@ describe('the power law', () => {
       expect(bSd / plain.bSd).toBeCloseTo(1, 8);
       expect((a * ux ** b) / uy / plain.a).toBeCloseTo(1, 8);
       expect(rss / uy ** 2 / plain.rss).toBeCloseTo(1, 8);
-      // How well a is known hangs on where x = 1 lies: at the same place as before the two agree.
+      // How well a is known depends on where x = 1 lies: at the same place as before the two agree.
       if (ux === 1) expect(aSd / uy / plain.aSd).toBeCloseTo(1, 8);
     }
   });

@@ -27,8 +27,8 @@ describe('the measured ratio', () => {
     );
   });
 
-  it('within lots of one run each is the paired t on logarithms', () => {
-    // Student's sleep data again, the ten patients as lots: paired t −4.0621, df 9, p 0.002833 (as statistics programs
+  it('within batches of one run each is the paired t on logarithms', () => {
+    // Student's sleep data again, the ten patients as batches: paired t −4.0621, df 9, p 0.002833 (as statistics programs
     // print it; memory). The readings are taken as logarithms.
     const x = [0.7, -1.6, -0.2, -1.2, -0.1, 3.4, 3.7, 0.8, 0.0, 2.0].map(Math.exp);
     const y = [1.9, 0.8, 1.1, 0.1, -0.1, 4.4, 5.5, 1.6, 4.6, 3.4].map(Math.exp);
@@ -43,7 +43,7 @@ describe('the measured ratio', () => {
     expect(Math.log(ratio)).toBeCloseTo(-1.58, 9);
   });
 
-  it('within lots does not move when one lot cuts harder', () => {
+  it('within batches does not move when one batch cuts harder', () => {
     const x = inBatches(exact(100, 120, 130, 90), 'a', 'a', 'b', 'b');
     const y = inBatches(exact(70, 66, 81, 60, 50), 'a', 'a', 'b', 'b', 'c');
     const before = measuredRatio({ x, y, withinBatches: true });
@@ -54,12 +54,12 @@ describe('the measured ratio', () => {
     const after = measuredRatio({ x: harder(x), y: harder(y), withinBatches: true });
     for (const key of ['ratio', 'low', 'high', 'p'] as const) expect(after[key]).toBeCloseTo(before[key], 9);
     expect(before.unusedBatches).toEqual(['c']);
-    // Left in, the lot that holds one knife would count: without it the same is found.
+    // Left in, the batch that holds one knife would count: without it the same is found.
     expect(measuredRatio({ x, y: y.slice(0, 4), withinBatches: true }).ratio).toBeCloseTo(before.ratio, 9);
   });
 
   it('takes a run that ended early for at least so long', () => {
-    // 100, 120, 150 and one given up at 160: geometric mean 134.84, σ 0.2361. Lognormal maximum likelihood, reckoned
+    // 100, 120, 150 and one given up at 160: geometric mean 134.84, σ 0.2361. Lognormal maximum likelihood, computed
     // outside this project (design check value); SciPy makes the same of random sets in tests/reference/runs-oracle.
     const given = [...exact(100, 120, 150), early(160)];
     const fit = lognormalFit(

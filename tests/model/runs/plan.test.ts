@@ -13,7 +13,7 @@ describe('a run sheet', () => {
     blind: fc.boolean(),
   });
 
-  it('cuts every knife equally often, in every lot to within one, and can be read back by its key', () => {
+  it('cuts every knife equally often, in every batch to within one, and can be read back by its key', () => {
     fc.assert(
       fc.property(plan, (p) => {
         const { rows, key } = runSheet({ ...p, control: 'gull' });
@@ -101,7 +101,7 @@ describe('a power curve', () => {
   });
 });
 
-describe('drift between lots', () => {
+describe('drift between batches', () => {
   const lives = (table: Record<string, Record<string, number[]>>): KnifeLife[] =>
     Object.entries(table).flatMap(([batch, knives]) =>
       Object.entries(knives).flatMap(([knife, all]) => all.map((life) => ({ knife, batch, life }))),
@@ -124,7 +124,7 @@ describe('drift between lots', () => {
     expect(batches.reduce((product, { ratio }) => product * ratio, 1)).toBeCloseTo(1, 9);
   });
 
-  it('has the p of the two-sided t test where one knife is cut in two lots', () => {
+  it('has the p of the two-sided t test where one knife is cut in two batches', () => {
     // F with 1 and n degrees of freedom is t squared. Student's readings as logarithms: pooled t 1.8608, df 18,
     // p 0.07919 (as statistics programs print it; memory).
     const x = [0.7, -1.6, -0.2, -1.2, -0.1, 3.4, 3.7, 0.8, 0.0, 2.0].map(Math.exp);

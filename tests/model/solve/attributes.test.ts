@@ -88,7 +88,7 @@ describe('an attribute', () => {
       expect(attributeSearch(tern, attribute).seams).toEqual([]);
   });
 
-  test('of one knife is put into a line-up and leaves the other knives', () => {
+  test('of one knife is put into a comparison and leaves the other knives', () => {
     const comparison: Comparison = { knives: [plover, tern], baseline: 'plover' };
     const changed = withAttribute(comparison, 'tern', 'hrc', 63);
     expect(changed).toEqual({ ...comparison, knives: [plover, { ...tern, hrc: 63 }] });
@@ -187,7 +187,7 @@ describe('the gap', () => {
     expect([other(49), other(60) === null]).toEqual([null, false]);
   });
 
-  test('of carbide is none where too little is left for the regression to speak of two that are unlike', () => {
+  test('of carbide is none where too little is left for the regression to cover two that are unlike', () => {
     // −157 + 15.8·50 − 17.8·30 is 99 mm of card; each per cent of CrC adds 11.2, and it is used from 100 mm.
     const soft: Comparison = {
       ...loft,

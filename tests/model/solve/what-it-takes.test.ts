@@ -113,7 +113,7 @@ describe('what it would take', () => {
 });
 
 describe('every attribute, over lines-up of several knives', () => {
-  // Invented; the close reading of `compare` on the answer put back is the check, a coarse scan finds missed answers.
+  // Invented; the careful estimate of `compare` on the answer put back is the check, a coarse scan finds missed answers.
   const grinds = [
     { form: 'flat', spineMm: 3, heightMm: 18 },
     { form: 'hollow', spineMm: 3.2, heightMm: 20, radiusMm: 120 },

@@ -75,7 +75,7 @@ test.each([
   expect(Math.abs(slopeAt(end) / slopeAt(inside) - 1)).toBeLessThan(1e-3);
 });
 
-// Every slope again by moving the line-up itself and comparing: ±0.01 % of the value, straight differences.
+// Every slope again by moving the comparison itself and comparing: ±0.01 % of the value, straight differences.
 test('every slope is that of compare, by knife, with the standard uncertainty of its shape', () => {
   const a: Knife = {
     ...known,

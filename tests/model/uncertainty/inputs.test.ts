@@ -27,7 +27,7 @@ const named = (comparison: Comparison, speaks = true): Record<string, Spread> =>
   );
 const anything = { low: -Infinity, high: Infinity };
 
-describe('the inputs of a line-up', () => {
+describe('the inputs of a comparison', () => {
   test('are every measure of every knife, what all share, and a residual for every steel', () => {
     expect(inputsOf(loft, true).map(({ knife, name }) => [knife, name])).toEqual([
       ['plover', 'angleDeg'],

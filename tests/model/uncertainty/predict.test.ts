@@ -47,7 +47,7 @@ describe('a prediction', () => {
     }
   });
 
-  it('runs the very terms of the close reading: microbevel, graded finish, hardness outside the regression', () => {
+  it('runs the very terms of the careful estimate: microbevel, graded finish, hardness outside the regression', () => {
     const awkward: Knife = {
       ...curlew,
       microbevelAngleDeg: 18,

@@ -6,7 +6,7 @@ import { predict } from '../../../src/model/uncertainty/predict.ts';
 
 /**
  * Truths are drawn here by means of their own, another generator and other ways to each shape, and put through
- * `compare`; the band of the stated line-up must hold nine tenths of them.
+ * `compare`; the band of the stated comparison must hold nine tenths of them.
  */
 function mulberry(seed: number): () => number {
   let state = seed;
@@ -40,7 +40,7 @@ const assumed = (id: keyof typeof parameters, given: Quantity | undefined, u: ()
   return given === undefined ? rooted(low, mode, high, u) : truth(given, u, 'triangular');
 };
 
-/** ln of the second knife's true ratio in one world the line-up's statements allow. */
+/** ln of the second knife's true ratio in one world the comparison's statements allow. */
 function trueRatio(comparison: Comparison, u: () => number): number {
   const { gaugeBias, assumptions } = comparison;
   const bias = (of: 'angleDeg' | 'edgeMm' | 'hrc'): number => (gaugeBias?.[of] ?? 0) * (2 * u() - 1);

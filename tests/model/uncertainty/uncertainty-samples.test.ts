@@ -182,7 +182,7 @@ describe('a predictor', () => {
     }
   });
 
-  it('is none the worse for a line-up it refused', () => {
+  it('is none the worse for a comparison it refused', () => {
     const predictor = createPredictor(options);
     const before = predictor.predict(moved(12));
     expect(() => predictor.predict(moved(95))).toThrow(RangeError);

@@ -11,7 +11,7 @@ import { loft } from '../../comparison/entries.ts';
 
 const scenes = new Map<string, Scene>();
 
-/** The scene of a line-up, made once: its band takes many samples. */
+/** The scene of a comparison, made once: its band takes many samples. */
 function sceneFor(entry: ComparisonEntry): Scene {
   const key = JSON.stringify(entry);
   const scene = scenes.get(key) ?? sceneOf(entry);
@@ -38,26 +38,26 @@ const opposed = (entry: ComparisonEntry): ComparisonEntry => ({
   madeEqual: [],
 });
 
-/** The ends of the band in what the bench says behind its answer; none where it says there is none. */
+/** The ends of the band in what the Compare page says behind its answer; none where it says there is none. */
 const bandSaid = (entry: ComparisonEntry): string[] =>
   bandWords['whole-band']?.(sceneFor(entry))
     .join(' ')
     .match(/sure only to between (×[\d.]+) and (×[\d.]+)/)
     ?.slice(1) ?? [];
 
-/** Lower end, ratio and upper end of an answer by the close reading. */
+/** Lower end, ratio and upper end of an answer by the careful estimate. */
 const withBand = (text: string): number[] => {
   const [, ratio, low, high] = /×([\d.]+) \(band ×([\d.]+) to ×([\d.]+)\)/.exec(text) ?? [];
   return [low, ratio, high].map(Number);
 };
 
 describe.each(names)('%s', (name) => {
-  test('stays under 500 characters, whatever the line-up', () => {
+  test('stays under 500 characters, whatever the comparison', () => {
     for (const entry of [loft(), ...Object.values(awkward)] as ComparisonEntry[])
       for (const one of [entry, opposed(entry)]) expect(described(name, one).length).toBeLessThan(500);
   });
 
-  test('says the ratio with its band, as the bench has it', () => {
+  test('says the ratio with its band, as the Compare page has it', () => {
     for (const entry of [loft(), opposed(loft()), ...Object.values(awkward)] as ComparisonEntry[]) {
       const [low, high] = bandSaid(entry);
       if (low === undefined || high === undefined)
@@ -73,7 +73,7 @@ describe.each(names)('%s', (name) => {
     expect(over[2]).toBeCloseTo(1 / low, 2);
   });
 
-  test('opens with whom it speaks of', () => {
+  test('opens with whom it covers', () => {
     expect(described(name, loft())).toMatch(/^Dunlin against Plover, /);
     expect(described(name, opposed(loft()))).toMatch(/^Plover against Dunlin, /);
   });
@@ -99,14 +99,14 @@ test('the angle’s two routes are those one can work by hand', () => {
   expect(described('angle-twice', careful)).toContain('As a wedge that opens the cut the angle makes ×1.60');
 });
 
-test('by the pocket reading, which has no band, an answer names that of the close one', () => {
+test('by the quick sum, which has no band, an answer names that of the careful one', () => {
   const quick = described('all-steel', { ...loft(), reading: 'quick' });
   expect(quick).toMatch(
     /pocket reading: ×[\d.]+ \(no band; the close one’s ×[\d.]+ has ×[\d.]+ to ×[\d.]+\)\./,
   );
 });
 
-test('whether the order is sure hangs on the band alone', () => {
+test('whether the order is sure depends on the band alone', () => {
   const [low, , high] = withBand(described('too-exact', loft())) as [number, number, number];
   expect(described('too-exact', loft())).toContain(low < 1 && high > 1 ? 'It holds 1' : 'It does not hold 1');
   const alike = described('too-exact', alikeBut({}));

@@ -60,7 +60,7 @@ const runs = (curlew: readonly number[], avocet: readonly number[]): Run[] => [
 describe('the runs of the example', () => {
   const trial = trialOf(sceneOf(nearlyAlike()));
 
-  it('are the loft’s, and show alike within lots what all together leave open', () => {
+  it('are the loft’s, and show alike within batches what all together leave open', () => {
     expect(trial.origin).toBe('loft');
     expect(trial.across.verdict).toBe('not told apart');
     expect(trial.across.alike).toBe(false);
@@ -68,8 +68,8 @@ describe('the runs of the example', () => {
     expect(trial.truth).toBeCloseTo(176 / 170, 12);
   });
 
-  // In a design with as many runs of each knife in every lot the two ratios are one (any textbook on blocks).
-  it('have one ratio, and within lots the mean of the lots’ ratios', () => {
+  // In a design with as many runs of each knife in every batch the two ratios are one (any textbook on blocks).
+  it('have one ratio, and within batches the mean of the batches’ ratios', () => {
     const byBatch = ratioByBatch(trial);
     expect(byBatch.map(({ batch }) => batch)).toEqual(['coil 1', 'coil 2', 'coil 3']);
     const mean = Math.exp(byBatch.reduce((sum, { ratio }) => sum + Math.log(ratio), 0) / 3);
@@ -84,7 +84,7 @@ describe('the runs of the example', () => {
     expect(trialOf(sceneOf(real)).origin).toBe('imagined');
   });
 
-  it('are imagined about the close reading where there are none', () => {
+  it('are imagined about the careful estimate where there are none', () => {
     const scene = sceneOf({ ...nearlyAlike(), knives: loftWith('curlew', { angle: { deg: 9 } }).knives });
     const { truth, within } = trialOf(scene);
     expect(truth).toBe(scene.row.careful.product);
@@ -226,7 +226,7 @@ describe('the plan', () => {
     }
   });
 
-  // Read off between reckoned chances: against the exact ones, which the model reckons by the noncentral t.
+  // Read off between computed chances: against the exact ones, which the model computes by the noncentral t.
   it('draws the curves within a hundredth of the exact chances', () => {
     for (const subject of ['dunlin', 'curlew', 'plover']) {
       const scene = sceneOf({ ...loft(), subject, baseline: 'avocet' });
@@ -243,7 +243,7 @@ describe('the plan', () => {
     }
   });
 
-  it('knows that level knives are never told apart', () => {
+  it('knows that level knives are never distinguished', () => {
     const entry = nearlyAlike();
     const [curlew] = entry.knives.filter(({ id }) => id === 'curlew');
     const twin = curlew ? { ...curlew, id: 'avocet', name: 'Avocet' } : [];
@@ -253,7 +253,7 @@ describe('the plan', () => {
   });
 });
 
-/** Runs of a knife in one lot each. */
+/** Runs of a knife in one batch each. */
 const inBatches = (
   knife: string,
   batches: Record<string, readonly number[]>,
@@ -449,7 +449,7 @@ it('gives no interval by hand where the runs that ended do not scatter', () => {
   expect(ratio?.values['ratio']).toBe('2.000');
   expect(error?.say).toMatch(/^These logarithms do not scatter, so the sum by hand has no interval\./);
   expect(error?.values['error']).toBe('0');
-  // What is not reckoned is left open in no blank.
+  // What is not computed is left open in no blank.
   expect(interval.map(resultsOf)).toEqual([[], [], []]);
 });
 

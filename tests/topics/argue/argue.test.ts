@@ -9,13 +9,13 @@ import { loft } from '../../comparison/entries.ts';
 
 const scene = sceneOf(loft());
 
-test('nobody’s position is the close reading, and the rival where the forces add', () => {
+test('nobody’s position is the careful estimate, and the rival where the forces add', () => {
   expect(ratioHeld(scene)).toBeCloseTo(scene.row.careful.product, 10);
   const adding = sceneOf(argueChoices['forces']?.write(loft(), 'add') ?? loft());
   expect(ratioHeld(adding)).toBeCloseTo(adding.row.careful.rival, 10);
 });
 
-test('a position goes into the line-up, along in a link, and out again', () => {
+test('a position goes into the comparison, along in a link, and out again', () => {
   const held = argueChoices['apex']?.write(loft(), 'wear') ?? loft();
   expect(held.position).toEqual({ apex: 'wear' });
   const read = decodeLink(encodeLink(held));
@@ -24,7 +24,7 @@ test('a position goes into the line-up, along in a link, and out again', () => {
 });
 
 test.each(Object.entries(argueChoices))(
-  'the switch of %s shows what it wrote, and first the close reading’s own',
+  'the switch of %s shows what it wrote, and first the careful estimate’s own',
   (of, choice) => {
     expect(choice.read(loft())).toBe(choice.options[0]?.value);
     for (const { value } of choice.options) {

@@ -62,5 +62,5 @@ describe('a tally', () => {
     expect(called).toBe(2);
   });
 
-  test('refuses to speak of nobody', () => expect(() => tally([], held)).toThrow(/guesses are 0/));
+  test('refuses to cover nobody', () => expect(() => tally([], held)).toThrow(/guesses are 0/));
 });

@@ -105,7 +105,7 @@ test.each<[Partial<CompositionTexts>, keyof CompositionTexts, RegExp]>([
 });
 
 describe.each(Object.keys(compositionsByDesignation))('%s', (designation) => {
-  test('fills the fields with its own composition, and its carbide can stand in a line-up', () => {
+  test('fills the fields with its own composition, and its carbide can stand in a comparison', () => {
     const texts = textsOf(designation);
     const composition = compositionsByDesignation[designation];
     for (const content of contents) expect(Number(texts[content])).toBe(composition?.[content] ?? 0);
@@ -124,7 +124,7 @@ describe.each(Object.keys(compositionsByDesignation))('%s', (designation) => {
   });
 });
 
-test('in a line-up the wider ± of an unknown heat treatment or content makes a wider band', () => {
+test('in a comparison the wider ± of an unknown heat treatment or content makes a wider band', () => {
   const knife = (id: string, carbideVolPercent: CarbideVolPercent): Knife => ({
     id,
     angleDeg: 20,

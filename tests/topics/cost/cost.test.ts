@@ -120,7 +120,7 @@ test('an edge below its floor is named in the table and does not win', () => {
   expect(verdict(texts)).not.toContain('Most for the money: regrind');
 });
 
-test('a finer finish by the close reading is no gain, and no offer is said to be one', () => {
+test('a finer finish by the careful estimate is no gain, and no offer is said to be one', () => {
   const alone = { 'refinish-grit': '2500', 'regrind-angle': '', 'regrind-edge': '', 'steel-hrc': '' };
   expect(verdict(alone)).toBe('None of these makes Plover cut longer and keeps its edge.');
 });

@@ -102,7 +102,7 @@ describe('the ratio at equal sharpness of a log', () => {
   });
 });
 
-test('without readings they are imagined after the close reading, and that is said', () => {
+test('without readings they are imagined after the careful estimate, and that is said', () => {
   const scene = sceneOf(loft());
   const { origin, half, byLoss, bySharpness } = endPointsOf(scene);
   expect(origin).toBe('imagined');
@@ -138,7 +138,7 @@ describe('readings that say little', () => {
   const whole = [0, 10, 30, 100, 300, 1000];
   const plan = (endPoint: number) => ({ ratio: 1.25, batches: 1, blind: true, seed: 1, endPoint });
 
-  test('of two edges with one start hang on no stop, and one number says it', () => {
+  test('of two edges with one start depend on no stop, and one number says it', () => {
     // (100/s − 1)/a: the stop cancels, and a₂/a₁ is left.
     const said = say('stops-ratio', logged(whole, falls(100, 0.01), falls(100, 0.02)));
     expect(said).toMatch(/At every stop between them it is about the same, ×2\.0\.$/);

@@ -16,7 +16,7 @@ const link = 'https://keenfold.example/telling/#with=2.x';
 const opposed = () => ({ ...loft(), subject: loft().baseline, baseline: loft().subject });
 
 describe.each(depths.flatMap((depth) => textForms.map((form) => [depth, form] as const)))(
-  'the telling in %s as %s',
+  'the explained page in %s as %s',
   (depth, form) => {
     test('says the ratio the model computes, rounded once, and carries the link', () => {
       const scene = sceneOf(loft());
@@ -42,7 +42,7 @@ describe.each(depths.flatMap((depth) => textForms.map((form) => [depth, form] as
       expect(described).not.toMatch(/ {2}|\n{3}/);
     });
 
-    test('differs for opposed line-ups', () =>
+    test('differs for opposed comparisons', () =>
       expect(explainedText(sceneOf(opposed()), depth, form, link)).not.toBe(
         explainedText(sceneOf(loft()), depth, form, link),
       ));

@@ -37,7 +37,7 @@ describe('the band by hand beside the samples', () => {
   });
 });
 
-test('the nearest two of a line-up may be told apart all the same', () => {
+test('the nearest two of a comparison may be distinguished all the same', () => {
   const two = pair({ angle: { deg: 10 } }, { angle: { deg: 26 } }, exact);
   const [plover] = two.knives;
   if (!plover) throw new Error('the pair has no knife');

@@ -36,7 +36,7 @@ test('the close room of finish is the grain ratio to the power assumed', () => {
   ).toBe(1);
 });
 
-test('what is ground has well over a hundred to one by the pocket reading and about twenty by the close one', () => {
+test('what is ground has well over a hundred to one by the quick sum and about twenty by the careful one', () => {
   expect(groundRoom(rooms.quick).factor).toBeGreaterThan(150);
   expect(groundRoom(rooms.careful).factor).toBeGreaterThan(15);
   expect(groundRoom(rooms.careful).factor).toBeLessThan(25);
@@ -86,7 +86,7 @@ test('the angle that draws level, put back, is level; the steel to remove follow
   expect(whole.answer).toEqual({ value: null, note: 'not in reach' });
 });
 
-test('the steel alone is what the line-up says of it', () => {
+test('the steel alone is what the comparison says of it', () => {
   const scene = sceneOf({ ...loft(), subject: 'dunlin', baseline: 'plover' });
   const row = compare(scene.comparison).rows.find(({ knife }) => knife === 'dunlin');
   expect(1 / drawLevel(scene).steel.now).toBeCloseTo(row?.families.steel ?? Number.NaN, 9);
@@ -94,7 +94,7 @@ test('the steel alone is what the line-up says of it', () => {
 
 const said = (name: string, entry = loft()) => (rangeWords[name]?.(sceneOf(entry)) ?? []).join(' ');
 
-test('opposed line-ups are told opposed things', () => {
+test('opposed comparisons are told opposed things', () => {
   const forth = said('range-race', { ...loft(), subject: 'dunlin', baseline: 'plover' });
   const back = said('range-race', { ...loft(), subject: 'plover', baseline: 'dunlin' });
   expect(forth).not.toBe(back);

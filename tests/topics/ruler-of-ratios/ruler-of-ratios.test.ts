@@ -104,7 +104,7 @@ describe('effects end to end', () => {
     expect(laid().effects).toEqual([]);
   });
 
-  it('are the terms of the close reading where no percentage is typed', () => {
+  it('are the terms of the careful estimate where no percentage is typed', () => {
     const scene = sceneOf(typed(null));
     expect(rulerOf(scene)).toEqual(rulerOfTerms(scene.row.careful));
     for (const { name, share } of rulerOf(scene).effects)

@@ -31,7 +31,7 @@ describe('the stack', () => {
     for (const way of ways) expect(baseline?.[way]).toBe(1);
   });
 
-  // a/b · b/c = a/c: whoever is the baseline, the distances stay. The rival's shares are carried along.
+  // a/b · b/c = a/c: anyone who is the baseline, the distances stay. The rival's shares are carried along.
   it('keeps the distances when the baseline changes', () => {
     const scene = sceneOf(loft());
     const carried = carryRivalShares(scene.comparison, 'curlew');

@@ -23,7 +23,7 @@ import {
 import { steelBandsOf } from '../../../src/topics/steel-worth/bands.ts';
 import { loft } from '../../comparison/entries.ts';
 
-/** Dunlin and Plover, each changed, alone in their line-up. */
+/** Dunlin and Plover, each changed, alone in their comparison. */
 function pair(
   subject: Partial<KnifeEntry>,
   baseline: Partial<KnifeEntry> = {},
@@ -66,7 +66,7 @@ describe('the steel of a knife', () => {
     expect(described('steel-hardness', pair({ hrc: 20 }))).toMatch(/softer than the table/);
   });
 
-  it('is the baseline’s where its carbide is evened up', () => {
+  it('is the baseline’s where its carbide is made equal', () => {
     const equalised = sceneOf({ ...loft(), madeEqual: ['carbideVolPercent'] });
     expect(steelsOf(equalised).subject.designation).toBeNull();
     expect(steelsOf(equalised).subject.carbidePercent).toBe(4);

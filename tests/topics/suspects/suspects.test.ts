@@ -21,7 +21,7 @@ const loftAt = (ratio: number): Scene => sceneOf(measuredAt(loft(), ratio));
 test.each<[string, Partial<Record<'angle' | 'edgeMm', RegExp>>]>([
   ['an edge angle', { angle: /^The edge angle of (\w+): ([\d.]+)° in place of/ }],
   ['a thickness', { edgeMm: /^The thickness behind the edge of (\w+): ([\d.]+) mm in place of/ }],
-])('%s that is named, put into the line-up, makes the model say what was measured', (_, asked) => {
+])('%s that is named, put into the comparison, makes the model say what was measured', (_, asked) => {
   const ratio = 5;
   let put = 0;
   for (const [field, pattern] of Object.entries(asked))

@@ -41,7 +41,7 @@ describe('the routes of an angle', () => {
     ['a stouter edge without friction', withAngles(26, 12, { friction: 0 })],
     ['a microbevel', microbevelled(withAngles(12, 20), 18)],
     ['another exponent', withAngles(12, 20, { assumptions: { angleExponent: 1.8 } })],
-  ])('are the wedge and the apex of the close reading: %s', (_, entry) => {
+  ])('are the wedge and the apex of the careful estimate: %s', (_, entry) => {
     const scene = sceneOf(entry);
     const factor = (id: string) =>
       scene.row.careful.terms.find((term) => term.id === id)?.factor ?? Number.NaN;
@@ -71,7 +71,7 @@ describe('the routes of an angle', () => {
     expect(wear).toBeCloseTo(Math.sqrt(3), 12);
   });
 
-  it('add up in the exponent: the close reading has the slope E at 15°', () => {
+  it('add up in the exponent: the careful estimate has the slope E at 15°', () => {
     const scene = sceneOf(withAngles(15, 24, { slicePush: 0, assumptions: { angleExponent: 1.4 } }));
     const { careful: below } = routesAt(scene, 15 * Math.exp(-1e-5));
     const { careful: above } = routesAt(scene, 15 * Math.exp(1e-5));
@@ -107,7 +107,7 @@ test('the published exponents are those of the regression over its observed span
 });
 
 describe('the words of the routes', () => {
-  it('differ for a line-up and its opposite', () => {
+  it('differ for a comparison and its opposite', () => {
     expect(said(withAngles(14, 24))).toMatch(/speak for Dunlin, the slimmer edge/);
     expect(said(withAngles(24, 14))).toMatch(/speak against Dunlin, the stouter edge/);
   });

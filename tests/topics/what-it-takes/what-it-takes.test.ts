@@ -71,7 +71,7 @@ test('an angle below the floor is named as such', () => {
   expect(said.join('\n')).toContain('below the floor: such an edge breaks away');
 });
 
-test('a value a line-up does not hold is not in reach either', () => {
+test('a value a comparison does not hold is not in reach either', () => {
   // The solver looks further than the fields: 0.003 mm behind the edge is no knife.
   const level = askedFirst(scene);
   const thin = takesOf(scene, level).find(({ attribute }) => attribute === 'edgeMm');
@@ -86,20 +86,20 @@ test('a finish is said with the nearest grade of the knife’s own scale', () =>
   expect(finish && takeCells(scene, coarser, finish)[2]).toMatch(/µm, nearest grade FEPA-P P\d+ \(/);
 });
 
-test('lengths are said in the unit of the line-up', () => {
+test('lengths are said in the unit of the comparison', () => {
   const thou = sceneOf({ ...entry, lengthUnit: 'thou' });
   const [, edge] = takesOf(thou, asked);
   // 0.60 mm over 0.0254 mm.
   expect(edge && takeCells(thou, asked, edge)[1]).toBe('23.6 thou');
 });
 
-test('what is evened up does not count, and that is said', () => {
+test('what is made equal does not count, and that is said', () => {
   const equalised = sceneOf({ ...entry, madeEqual: ['angleDeg', 'hrc'] });
   expect(takesOf(equalised, asked)).toEqual(takesOf(scene, asked));
   expect(askedSaid(equalised, asked)).toContain('before anything is evened up');
 });
 
-test('a band says where it leaves what a line-up takes', () => {
+test('a band says where it leaves what a comparison takes', () => {
   const band = { low: 0.004, median: 0.006, high: 0.02, inReach: 1, belowFloor: 0 };
   expect(bandCell(scene, 'edgeMm', band)).toBe('0.004 mm to 0.02 mm; partly beyond what a line-up takes');
   expect(bandCell(scene, 'edgeMm', { ...band, high: 0.009 })).toContain('; beyond what a line-up takes');
@@ -108,7 +108,7 @@ test('a band says where it leaves what a line-up takes', () => {
 test('knives that only evening up made possible are refused by name', () => {
   const [plover, dunlin] = entry.knives;
   if (!plover || !dunlin) throw new Error('two knives are needed');
-  // A microbevel below its own bevel is none; evened up to 14° the bevel lies below it.
+  // A microbevel below its own bevel is none; made equal to 14° the bevel lies below it.
   const odd = sceneOf({
     ...entry,
     knives: [plover, dunlin].map((knife) =>

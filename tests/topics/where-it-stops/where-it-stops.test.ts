@@ -26,7 +26,7 @@ const described = (name: string, entry: ComparisonEntry): string =>
   (limitsWords[name]?.(sceneOf(entry)) ?? []).filter((sentence) => sentence !== '').join(' ');
 
 describe('the three trials', () => {
-  // The model computes the same by another way: a line-up in which the angle itself is changed.
+  // The model computes the same by another way: a comparison in which the angle itself is changed.
   it.each([8, 14, 20, 29])('are those of a knife ground to %i°', (deg) => {
     const tough = (entry: ComparisonEntry): ComparisonEntry => ({
       ...entry,
@@ -113,7 +113,7 @@ describe('the angles at which nothing is lost', () => {
   });
 });
 
-describe('the orders of a line-up', () => {
+describe('the orders of a comparison', () => {
   it('turn over between slicing and rolling', () => {
     const { slicing, rolling } = orders(sceneOf(loft()));
     expect(slicing[0]?.knife).toBe('dunlin');
