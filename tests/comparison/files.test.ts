@@ -26,7 +26,7 @@ describe('a file of comparisons', () => {
       { name: 'one', entry: loft() },
       { name: 'two', entry: loft() },
     ]);
-    const read = readComparisons(file.replace('"reading": "close"', '"reading": "sideways"'));
+    const read = readComparisons(file.replace('"reading": "careful"', '"reading": "sideways"'));
     if (!read.ok) throw new Error(read.message);
     expect(read.comparisons.map(({ name }) => name)).toEqual(['two']);
     expect(read.problems).toEqual([expect.stringMatching(/Line-up 1.*sideways/)]);

@@ -47,7 +47,7 @@ describe('a comparison', () => {
     return change(document) ?? document;
   };
   const comparisons = (document: Record<string, unknown>) =>
-    document['lineUps'] as { comparison: { knives: Record<string, unknown>[]; [field: string]: unknown } }[];
+    document['comparisons'] as { comparison: { knives: Record<string, unknown>[]; [field: string]: unknown } }[];
   const first = (document: Record<string, unknown>) => {
     const [item] = comparisons(document);
     if (!item) throw new Error('the saved file holds no line-up');
@@ -60,7 +60,7 @@ describe('a comparison', () => {
     [
       'a number out of its range',
       (d) => void (knife(d)['edgeMm'] = 25),
-      /lineUps\.0\.lineUp\.knives\.1\.edgeMm: .*25 mm is not between 0\.01 mm and 5 mm\. Change it/,
+      /comparisons\.0\.comparison\.knives\.1\.edgeMm: .*25 mm is not between 0\.01 mm and 5 mm\. Change it/,
     ],
     [
       'a number out of its range, in a file of version 1',
@@ -68,12 +68,12 @@ describe('a comparison', () => {
         d['version'] = 1;
         knife(d)['hrc'] = 80;
       },
-      /lineUps\.0\.lineUp\.knives\.1\.hrc: .*80 HRC is not between 20 HRC and 68 HRC\. Change it/,
+      /comparisons\.0\.comparison\.knives\.1\.hrc: .*80 HRC is not between 20 HRC and 68 HRC\. Change it/,
     ],
     [
       'nothing where its line-up stands',
       (d) => ({ ...d, comparisons: [null] }),
-      /own\.json: lineUps\.0\.lineUp: .*not a line-up\. Mend it/,
+      /own\.json: comparisons\.0\.comparison: .*not a line-up\. Mend it/,
     ],
     [
       'a field there is not',
@@ -93,7 +93,7 @@ describe('a comparison', () => {
     [
       'two line-ups',
       (d) => void comparisons(d).push(first(d)),
-      /lineUps: it holds 2 line-ups\. A page shows one/,
+      /comparisons: it holds 2 line-ups\. A page shows one/,
     ],
     ['no line-up', () => [], /it holds no line-up\. Save one/],
     ['another file', () => ({ keenfold: 'seal' }), /holds no line-ups of this site\. Save/],

@@ -156,7 +156,7 @@ describe('results', () => {
     expect(scene.comparison).toEqual(comparison);
     expect(scene.rows).toEqual({
       quick: compare(comparison, { reading: 'quick' }).rows,
-      close: compare(comparison, { reading: 'careful' }).rows,
+      careful: compare(comparison, { reading: 'careful' }).rows,
     });
     expect(scene.row.careful.knife).toBe('dunlin');
   });

@@ -10,18 +10,18 @@ const headOf = (text: string) =>
 
 describe('what the course is read for', () => {
   const mdx =
-    '---\na: b\n---\n\n<Call of="x" ask="How much?" />\n\nIt is the apex. <Num of="x" /> of <Term word="rival">rival</Term>s, then the rival.\n\n<Own>\n</Own>\n';
+    '---\na: b\n---\n\n<Guess of="x" ask="How much?" />\n\nIt is the apex. <Num of="x" /> of <Term word="rival">rival</Term>s, then the rival.\n\n<Own>\n</Own>\n';
   it('is found', () => {
     expect(sentencesOf(mdx)).toEqual(['How much?.', 'It is the apex.', '# of rivals, then the rival.']);
     expect(wordsOf('# of rivals, 4° then')).toEqual(['#', 'of', 'rivals', '4', 'then']);
-    expect(partsOf(mdx)).toEqual(['Call', 'Own']);
+    expect(partsOf(mdx)).toEqual(['Guess', 'Own']);
     expect(unlinked(mdx)).toEqual(['apex']);
     expect(runsOfWords(mdx, 4)).toContain('rivals then the rival');
   });
 });
 
 /** The order of design: a guess, a figure, the working, one's own knives, a check, the limits, the sources, the code. */
-const order = ['Call', 'Figure', 'Worked', 'Own', 'Check', 'What this leaves out', 'Sources', 'Code'];
+const order = ['Guess', 'Figure', 'Worked', 'Own', 'Check', 'What this leaves out', 'Sources', 'Code'];
 
 describe.each(lessons)('$path', ({ text }) => {
   it('has every part, in the order of the course', () => {
@@ -31,7 +31,7 @@ describe.each(lessons)('$path', ({ text }) => {
     expect([...first].sort((a, b) => a - b)).toEqual(first);
     // What comes after the figures and their working is not mixed with them.
     const own = parts.indexOf('Own');
-    for (const part of ['Call', 'Figure', 'Worked']) expect(parts.lastIndexOf(part)).toBeLessThan(own);
+    for (const part of ['Guess', 'Figure', 'Worked']) expect(parts.lastIndexOf(part)).toBeLessThan(own);
   });
 
   it('has one line to take away', () => {

@@ -3,7 +3,7 @@ export const ownWords = (mdx: string): string =>
   mdx
     .replace(/^---\n[\s\S]*?\n---\n/, '')
     .replace(/^import .*$/gm, '')
-    .replace(/<Call[\s\S]*?ask="([^"]*)"[\s\S]*?\/>/g, '$1.')
+    .replace(/<Guess[\s\S]*?ask="([^"]*)"[\s\S]*?\/>/g, '$1.')
     .replace(/<Figure[\s\S]*?(?:<\/Figure>|\/>)/g, '|')
     .replace(/^#+ .*$/gm, '|')
     .replace(/<Num\b[^>]*\/>/g, '#')
@@ -37,7 +37,7 @@ export const partsOf = (mdx: string): string[] =>
   [
     ...mdx
       .replace(/^import .*$/gm, '')
-      .matchAll(/<(Call|Figure|Worked|Own|Check|Code)\b|^## (What this leaves out|Sources)$/gm),
+      .matchAll(/<(Guess|Figure|Worked|Own|Check|Code)\b|^## (What this leaves out|Sources)$/gm),
   ].map(([, component, heading]) => component ?? heading ?? '');
 
 /** Words of the glossary that mean one thing only, so that their first use in a lesson can be held to a link. */
@@ -65,7 +65,7 @@ export function unlinked(mdx: string): string[] {
   const text = mdx
     .replace(/^---\n[\s\S]*?\n---\n/, '')
     .replace(/^import .*$|^#+ .*$/gm, '')
-    .replace(/<Call[\s\S]*?\/>/g, '')
+    .replace(/<Guess[\s\S]*?\/>/g, '')
     .replace(/<(?:Num|Slider|Words|Worked|Code|Check|Cite|Figure)\b[^>]*>/g, '')
     // What a link is to is not yet its text.
     .replace(/<Term word="[^"]*">/g, '<Term>');

@@ -5,7 +5,7 @@ export function proseOf(mdx: string): string {
     .replace(/^import .*$/gm, '')
     .replace(/<Own>[\s\S]*?<\/Own>/g, '')
     .replace(/^## Sources$[\s\S]*/m, '')
-    .replace(/<Call[\s\S]*?ask="([^"]*)"[\s\S]*?\/>/g, '$1\n')
+    .replace(/<Guess[\s\S]*?ask="([^"]*)"[\s\S]*?\/>/g, '$1\n')
     .replace(/<Figure[\s\S]*?(?:<\/Figure>|\/>)/g, '')
     .replace(/<(?:Worked|Words|Check|Code)\b[^>]*\/>/g, '')
     // A number is read as one word of one syllable: what it is changes with the line-up.

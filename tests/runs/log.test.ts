@@ -43,7 +43,7 @@ describe('a run', () => {
     [{ angleDeg: 60 }, 'angleDeg: the edge angle 60° is above 45° per side'],
     [{ checkedEvery: 0 }, 'checkedEvery: checked every 0 is not above 0 and up to 1000000000'],
     [{ burrChecked: 'perhaps' }, 'burrChecked: burr checked must be yes or no'],
-    [{ batch: ' ' }, 'lot: the lot is empty; write “not recorded” if it is not known'],
+    [{ batch: ' ' }, 'batch: the lot is empty; write “not recorded” if it is not known'],
     [{ knife: 'a\u0000b' }, 'knife: the knife holds a character that cannot be shown'],
     [{ knife: 'x'.repeat(81) }, 'knife: the knife has 81 characters; at most 80 fit'],
     [
@@ -66,6 +66,6 @@ describe('a run', () => {
 
   test('without its columns is told which are missing', () => {
     const { batch: _lot, judge: _judge, ...run } = aRun();
-    expect(messages(run)).toEqual(['lot: lot is missing', 'judge: judge is missing']);
+    expect(messages(run)).toEqual(['batch: batch is missing', 'judge: judge is missing']);
   });
 });

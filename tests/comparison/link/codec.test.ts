@@ -8,6 +8,7 @@ import { pack } from '../../../src/comparison/link/positions.ts';
 import { packRun } from '../../../src/comparison/link/run-positions.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
 import { validate } from '../../../src/comparison/schema.ts';
+import { migrate } from '../../../src/comparison/migrations.ts';
 import type { KnifeEntry, ComparisonEntry } from '../../../src/comparison/schema.ts';
 import { notRecorded } from '../../../src/runs/log.ts';
 import type { Run } from '../../../src/runs/log.ts';
@@ -43,7 +44,7 @@ describe('there and back', () => {
     fc.assert(
       fc.property(anyEntry, (entry) => {
         const link = encodeLink(entry);
-        expect(link).toMatch(/^#with=2\.[A-Za-z0-9_-]+$/);
+        expect(link).toMatch(/^#with=3\.[A-Za-z0-9_-]+$/);
         const read = decodeLink(link);
         expect(read).toMatchObject({ ok: true, modelNumber: MODEL_NUMBER, sameModel: true });
         // Runs stay behind where they would make the link too long, and the link says so.
@@ -73,7 +74,7 @@ describe('every link ever made opens', () => {
     for (const [index, link] of links.entries()) {
       expect(decodeLink(link)).toMatchObject({
         ok: true,
-        entry: entries[index],
+        entry: migrate(entries[index], Number(file[1])) as ComparisonEntry,
         modelNumber: file === 'v1.txt' ? '1' : '2',
       });
     }
@@ -287,7 +288,7 @@ describe('damage', () => {
     ['#results', 'not a line-up'],
     ['#with=hello', 'not a line-up'],
     ['#with=0.abc', 'not a line-up'],
-    ['#with=3.AAAA', 'newer version'],
+    ['#with=4.AAAA', 'newer version'],
     ['#with=999.AAAA', 'newer version'],
     ['#with=1.', 'cut short'],
     ['#with=1.AAAA', 'cut short'],
