@@ -5,6 +5,7 @@ import remarkMath from 'remark-math';
 import rehypeKatex from 'rehype-katex';
 import { readWhole } from './src/build/read-whole.mjs';
 import { headers } from './src/build/headers/integration.mjs';
+import { model } from './src/build/model/integration.mjs';
 import { offline } from './src/offline/integration.mjs';
 import { zipApart } from './src/teach/qti/zip-apart.mjs';
 import { leanPlot } from './src/figure-kit/lean-plot.mjs';
@@ -28,7 +29,7 @@ export default defineConfig({
   site: process.env['KEENFOLD_SITE'] ?? 'https://keenfold.example',
   base: process.env['KEENFOLD_BASE'] ?? '/',
   trailingSlash: 'always',
-  integrations: [mdx(), sitemap(), headers(), offline()],
+  integrations: [mdx(), sitemap(), headers(), model(), offline()],
   markdown: {
     syntaxHighlight: false,
     processor: unified({

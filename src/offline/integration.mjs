@@ -4,7 +4,15 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 /** Read by hosts and search engines, or by nobody on the site: not needed without a network. */
-const leftOut = new Set(['offline.js', '_headers', 'robots.txt', 'sitemap.xml', 'picture.png']);
+const leftOut = new Set([
+  'offline.js',
+  '_headers',
+  'robots.txt',
+  'sitemap.xml',
+  'picture.png',
+  'model.js',
+  'model.d.ts',
+]);
 
 const sha256 = (bytes) => createHash('sha256').update(bytes).digest('base64');
 
