@@ -1,5 +1,4 @@
-import { compareBoth } from '../model/index.ts';
-import { memoizeByObject } from '../model/memoize.ts';
+import { compareBoth, memoizeByObject } from '../model/index.ts';
 
 /**
  * The rows of a comparison by both readings, computed once for one object.

@@ -1,14 +1,14 @@
 import {
   carbidesByDesignation,
   edgeAngleDeg,
-  makeEqual,
   isUnknown,
+  makeEqual,
   measures,
+  memoizeByObject,
   nominal,
   rangeOf,
 } from '../model/index.ts';
-import type { CarbideVolPercent, Knife, Comparison, Quantity } from '../model/index.ts';
-import { memoizeByObject } from '../model/memoize.ts';
+import type { CarbideVolPercent, Comparison, Knife, Quantity } from '../model/index.ts';
 import type { AngleEntry, Along, CarbideEntry, KnifeEntry, ComparisonEntry, Placed } from './schema.ts';
 
 const isAlong = (value: Placed): value is Along => typeof value === 'object' && 'heel' in value;

@@ -1,4 +1,4 @@
-import { uniformStream } from '../model/statistics/random.ts';
+import { uniformStream } from '../model/index.ts';
 
 /** Draws that are the same for the same words and seed on every machine. */
 export interface Dice {

@@ -22,6 +22,7 @@ export type {
   TermId,
 } from './types.ts';
 export { MODEL_NUMBER } from './number.ts';
+export { memoize, memoizeByObject } from './memoize.ts';
 export { unknownMeasures } from './chain/unknown-measures.ts';
 export { exactGrind, isUnknown, measures, nominal, parameters, rangeOf } from './quantities.ts';
 export type { Measure, MeasureId, Parameter, ParameterId } from './quantities.ts';
@@ -80,8 +81,11 @@ export { predict } from './uncertainty/predict.ts';
 export { createPredictor } from './uncertainty/predictor.ts';
 export type { Predictor } from './uncertainty/predictor.ts';
 export type { Prediction } from './uncertainty/prediction.ts';
+export { normalCdf, studentQuantile } from './statistics/distributions.ts';
+export { normalScore } from './statistics/normal-score.ts';
 export { quantileDots } from './statistics/quantile-dots.ts';
 export { quantiles, shareAbove } from './statistics/quantiles.ts';
+export { drawUniform, uniformStream } from './statistics/random.ts';
 export { bandRounding } from './uncertainty/band-rounding.ts';
 export { costOf } from './solve/cost.ts';
 export type { Cost, CostQuestion, Gain, Offer } from './solve/cost.ts';
@@ -105,6 +109,7 @@ export { checkPrediction } from './runs/check-prediction.ts';
 export type { PredictionCheck, PredictionCheckQuestion } from './runs/check-prediction.ts';
 export { equivalencePower, equivalenceRunsNeeded } from './runs/equivalence.ts';
 export type { EquivalencePlan } from './runs/equivalence.ts';
+export { estimateRatio } from './runs/estimate.ts';
 export type { BatchLife } from './runs/estimate.ts';
 export { ended } from './runs/lognormal.ts';
 export type { Life } from './runs/lognormal.ts';

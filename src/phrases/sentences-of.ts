@@ -1,5 +1,7 @@
 import type { Scene } from '../scene/scene.ts';
-import type { WordsOf } from '../topics/overview/words.ts';
+
+/** Sentences of the scene. Every sentence that depends on the comparison has its name in one of the topics. */
+export type WordsOf = (scene: Scene) => string[];
 
 /**
  * The sentences of one name.

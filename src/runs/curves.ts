@@ -1,6 +1,5 @@
 /** Curves of blunting through the readings of one run. */
-import { studentQuantile } from '../model/statistics/distributions.ts';
-import { memoizeByObject } from '../model/memoize.ts';
+import { memoizeByObject, studentQuantile } from '../model/index.ts';
 import { leastSquares } from './least-squares.ts';
 import type { Law } from './least-squares.ts';
 import type { SeriesReading } from './log.ts';

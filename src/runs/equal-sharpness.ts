@@ -1,6 +1,5 @@
 /** How many times as much is cut until the edge is equally sharp: the ratio as a function of the stop. */
-import { estimateRatio } from '../model/runs/estimate.ts';
-import { studentQuantile } from '../model/statistics/distributions.ts';
+import { estimateRatio, studentQuantile } from '../model/index.ts';
 import { crossing } from './crossing.ts';
 import { curveKindOf, ownCurve } from './curves.ts';
 import type { SeriesReading } from './log.ts';

@@ -1,7 +1,5 @@
 /** Runs that nobody cut: made from truths that are stated, so that what the runs say can be compared with them. */
-import { normalScore } from '../model/statistics/normal-score.ts';
-import { logSd } from '../model/index.ts';
-import { drawUniform } from '../model/statistics/random.ts';
+import { drawUniform, logSd, normalScore } from '../model/index.ts';
 import { notRecorded } from './log.ts';
 import type { Run } from './log.ts';
 

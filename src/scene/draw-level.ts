@@ -1,5 +1,6 @@
 import {
   makeEqual,
+  memoizeByObject,
   nominal,
   ratioCurve,
   rollingRatio,
@@ -7,7 +8,6 @@ import {
   whatItTakes,
 } from '../model/index.ts';
 import type { Answer, Comparison } from '../model/index.ts';
-import { memoizeByObject } from '../model/memoize.ts';
 import { pairOf } from './pair.ts';
 import type { Scene } from './scene.ts';
 

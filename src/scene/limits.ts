@@ -2,12 +2,12 @@ import {
   angleFloorDeg,
   chippingRatio,
   edgeAngleRange,
+  memoizeByObject,
   nominal,
   rollingRatio,
   vickersFromRockwellC,
 } from '../model/index.ts';
 import type { Knife } from '../model/index.ts';
-import { memoizeByObject } from '../model/memoize.ts';
 import { anglesOf, drivable, routesAt, routesOf } from './routes.ts';
 import type { Scene } from './scene.ts';
 

@@ -3,13 +3,13 @@ import {
   apexFactors,
   effectiveFriction,
   frictionAngleDeg,
+  memoizeByObject,
   nominal,
   parameters,
   wedgeFactorRange,
   wedgeResistance,
 } from '../model/index.ts';
 import type { Knife } from '../model/index.ts';
-import { memoizeByObject } from '../model/memoize.ts';
 import type { Scene } from './scene.ts';
 
 /** What one edge angle of the subject is worth against the baseline, by each route and by both. */

@@ -1,6 +1,5 @@
-import { ended, batchDrift, measuredRatio } from '../model/index.ts';
-import type { Drift, BatchLife, Measured } from '../model/index.ts';
-import { memoizeByObject } from '../model/memoize.ts';
+import { batchDrift, ended, measuredRatio, memoizeByObject } from '../model/index.ts';
+import type { BatchLife, Drift, Measured } from '../model/index.ts';
 import { livesOf, reachOf } from '../runs/lives.ts';
 import type { LifeUnit, SharpenedLife } from '../runs/lives.ts';
 import { found } from '../comparison/found.ts';

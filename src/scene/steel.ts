@@ -10,7 +10,7 @@ import {
   vickersFromRockwellC,
 } from '../model/index.ts';
 import type { CarbideEstimate, CarbideKind, Contents, Knife } from '../model/index.ts';
-import type { Role } from '../topics/base/controls.ts';
+import type { Role } from '../comparison/role.ts';
 import { termOf } from '../comparison/found.ts';
 import type { Scene } from './scene.ts';
 import type { KnifeEntry } from '../comparison/schema.ts';

@@ -3,11 +3,11 @@ import {
   compare,
   createPredictor,
   firstOrderBand,
+  memoizeByObject,
   quantiles,
   shareAbove,
 } from '../model/index.ts';
 import type { Family, FirstOrderBand, Predictor } from '../model/index.ts';
-import { memoizeByObject } from '../model/memoize.ts';
 import { found, ofKnife } from '../comparison/found.ts';
 import { pairIn, pairOf } from './pair.ts';
 import type { Scene } from './scene.ts';

@@ -2,7 +2,7 @@ import type { Choice } from './choice.ts';
 import type { Control } from './base/controls.ts';
 import type { NumberOf } from './base/numbers.ts';
 import type { Scene } from '../scene/scene.ts';
-import type { WordsOf } from './overview/words.ts';
+import type { WordsOf } from '../phrases/sentences-of.ts';
 import type { WorkedOf } from './worked.ts';
 import type { Figure } from '../figure-kit/figure.ts';
 

@@ -1,10 +1,12 @@
 import { MODEL_NUMBER } from '../../model/index.ts';
 import { tidyBase32, toBase32 } from './base32.ts';
 import { canonicalJson } from './canonical-json.ts';
+import { compared } from '../compared.ts';
+import { ofKnife } from '../found.ts';
 import { documentVersion, heldDocument, migrate } from '../migrations.ts';
-import { sceneOf } from '../../scene/scene.ts';
 import { validate } from '../schema.ts';
 import type { ComparisonEntry } from '../schema.ts';
+import { toModel } from '../to-model.ts';
 
 /*
  * A seal is the beginning of the SHA-256 of the prediction as canonical JSON, salt included: 24 characters of base32,
@@ -62,15 +64,16 @@ export async function sealPrediction(
   entry: ComparisonEntry,
   salt: Uint8Array = crypto.getRandomValues(new Uint8Array(saltBytes)),
 ): Promise<Sealed> {
-  const { row } = sceneOf(entry);
+  const rows = compared(toModel(entry));
+  const [careful, quick] = [ofKnife(rows.careful, entry.subject), ofKnife(rows.quick, entry.subject)];
   const prediction: SealedPrediction = {
     keenfold: 'seal',
     version: documentVersion,
     model: MODEL_NUMBER,
     said: {
-      careful: four(row.careful.product),
-      quick: four(row.quick.product),
-      rival: four(row.careful.rival),
+      careful: four(careful.product),
+      quick: four(quick.product),
+      rival: four(careful.rival),
     },
     comparison: entry,
     salt: toBase32(salt, Math.floor((salt.length * 8) / 5)),

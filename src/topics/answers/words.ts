@@ -8,7 +8,7 @@ import { brief, plain, times } from '../../scene/show.ts';
 import { isExact, sureOf } from '../../scene/sure.ts';
 import { temptingSum } from '../../phrases/tempting-sum.ts';
 import { unlessRefused } from '../../comparison/unless-refused.ts';
-import type { WordsOf } from '../overview/words.ts';
+import type { WordsOf } from '../../phrases/sentences-of.ts';
 
 /** Scatter of one knife's runs an objection is answered with: assumed, and said. */
 const cv = 0.2;

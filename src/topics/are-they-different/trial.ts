@@ -1,8 +1,6 @@
 /** The runs of a scene's two knives: a visitor's own, the loft's, or such as the prediction would let one expect. */
-import { measuredRatio, nominal } from '../../model/index.ts';
-import type { Knife, BatchLife, Measured } from '../../model/index.ts';
-import { studentQuantile } from '../../model/statistics/distributions.ts';
-import { memoizeByObject } from '../../model/memoize.ts';
+import { measuredRatio, memoizeByObject, nominal, studentQuantile } from '../../model/index.ts';
+import type { BatchLife, Knife, Measured } from '../../model/index.ts';
 import { inventedRuns, loftRuns, loftTruths } from '../../runs/invented.ts';
 import { livesOf } from '../../runs/lives.ts';
 import type { LifeUnit } from '../../runs/lives.ts';

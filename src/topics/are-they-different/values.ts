@@ -1,9 +1,13 @@
 /** When two knives have been distinguished, and when shown alike: what the runs of a scene and a plan of runs say. */
-import { equivalencePower, logSd, twoSamplePower } from '../../model/index.ts';
+import {
+  equivalencePower,
+  logSd,
+  memoizeByObject,
+  normalCdf,
+  normalScore,
+  twoSamplePower,
+} from '../../model/index.ts';
 import type { BatchLife } from '../../model/index.ts';
-import { normalCdf } from '../../model/statistics/distributions.ts';
-import { normalScore } from '../../model/statistics/normal-score.ts';
-import { memoizeByObject } from '../../model/memoize.ts';
 import { loftTruths } from '../../runs/invented.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { brief, plain, thousands } from '../../scene/show.ts';

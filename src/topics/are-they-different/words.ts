@@ -17,7 +17,7 @@ import type { Scene } from '../../scene/scene.ts';
 import { percent, plain, thousands, times } from '../../scene/show.ts';
 import { trialOf, whyNotOwn } from './trial.ts';
 import type { Trial } from './trial.ts';
-import type { WordsOf } from '../overview/words.ts';
+import type { WordsOf } from '../../phrases/sentences-of.ts';
 
 const bounds = `${alikeText.low} and ${alikeText.high}`;
 

@@ -16,7 +16,7 @@ import { refusedWork } from '../../phrases/refused-work.ts';
 import { list } from '../../phrases/lists.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { brief, percent, plain, ratioInWords, times } from '../../scene/show.ts';
-import type { WordsOf } from '../overview/words.ts';
+import type { WordsOf } from '../../phrases/sentences-of.ts';
 
 /** How a position is named in a sentence. */
 export const optionName: Record<Dispute, Record<string, string>> = {

@@ -1,6 +1,6 @@
 import { jobOf } from '../../phrases/job.ts';
 import { optionSaid, pollOf } from './poll.ts';
-import type { WordsOf } from '../overview/words.ts';
+import type { WordsOf } from '../../phrases/sentences-of.ts';
 
 export const askWords: Record<string, WordsOf> = {
   /** The question as a poll, without its answer. */

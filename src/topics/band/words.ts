@@ -5,7 +5,7 @@ import { sentencesOf } from '../../phrases/sentences-of.ts';
 import { times } from '../../scene/show.ts';
 import { isExact, sureOf } from '../../scene/sure.ts';
 import type { Sure } from '../../scene/sure.ts';
-import type { WordsOf } from '../overview/words.ts';
+import type { WordsOf } from '../../phrases/sentences-of.ts';
 
 /** Above this chance one knife is distinguished from the other, by the model alone. */
 export const distinguished = 0.95;

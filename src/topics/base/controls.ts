@@ -1,6 +1,7 @@
 import { measures, nominal, parameters } from '../../model/index.ts';
 import type { Quantity } from '../../model/index.ts';
 import { found } from '../../comparison/found.ts';
+import type { Role } from '../../comparison/role.ts';
 import type { KnifeEntry, ComparisonEntry, Placed } from '../../comparison/schema.ts';
 import { brief } from '../../scene/show.ts';
 import { oneQuantity, perSideDeg } from '../../comparison/to-model.ts';
@@ -19,8 +20,6 @@ export interface Control {
   /** How a value is said where a number with a unit does not say it. */
   say?(entry: ComparisonEntry, value: number): string;
 }
-
-export type Role = 'subject' | 'baseline';
 
 export const knifeOf = (entry: ComparisonEntry, role: Role): KnifeEntry =>
   found(entry.knives, entry[role], role);

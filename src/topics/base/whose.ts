@@ -1,4 +1,4 @@
-import type { WordsOf } from '../overview/words.ts';
+import type { WordsOf } from '../../phrases/sentences-of.ts';
 
 /** Whose numbers these are, on a page that carries a visitor's comparison. */
 export const whose: WordsOf = ({ entry, subject, baseline }) => [

@@ -1,6 +1,7 @@
 import { checkSection, exactGrind, nominal } from '../../model/index.ts';
 import { knifeOf, withKnife } from '../base/controls.ts';
-import type { Control, Role } from '../base/controls.ts';
+import type { Control } from '../base/controls.ts';
+import type { Role } from '../../comparison/role.ts';
 import type { KnifeEntry, ComparisonEntry } from '../../comparison/schema.ts';
 import { oneQuantity } from '../../comparison/to-model.ts';
 

@@ -1,4 +1,4 @@
-import type { Role } from '../base/controls.ts';
+import type { Role } from '../../comparison/role.ts';
 import type { Scene } from '../../scene/scene.ts';
 import type { Handle, Place } from '../../figure-kit/figure.ts';
 

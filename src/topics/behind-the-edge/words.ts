@@ -19,7 +19,7 @@ import { refusedWork } from '../../phrases/refused-work.ts';
 import { list } from '../../phrases/lists.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { brief, fixed, percent, plain, ratioInWords, times } from '../../scene/show.ts';
-import type { WordsOf } from '../overview/words.ts';
+import type { WordsOf } from '../../phrases/sentences-of.ts';
 
 const same = (factor: number): boolean => Math.abs(Math.log(factor)) < 5e-4;
 /** A measure to three figures, without empty decimals. */

@@ -3,7 +3,7 @@ import { runsOf } from '../../scene/runs.ts';
 import { times } from '../../scene/show.ts';
 import { predictionCheckOf } from '../../scene/check-prediction.ts';
 import { isExact, sureOf } from '../../scene/sure.ts';
-import type { WordsOf } from '../overview/words.ts';
+import type { WordsOf } from '../../phrases/sentences-of.ts';
 
 const interval = ({ low, high }: { low: number; high: number }): string => `${times(low)} and ${times(high)}`;
 

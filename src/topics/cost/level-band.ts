@@ -1,8 +1,7 @@
 /** How well the angle of drawing level is known, and what offers for the knife behind would cost instead. */
 
-import { nominal, whatItTakesBand } from '../../model/index.ts';
-import type { AnswerBand, Knife, Comparison } from '../../model/index.ts';
-import { memoizeByObject } from '../../model/memoize.ts';
+import { memoizeByObject, nominal, whatItTakesBand } from '../../model/index.ts';
+import type { AnswerBand, Comparison, Knife } from '../../model/index.ts';
 import { costAskedFirst, costsOf } from './values.ts';
 import { costVerdict, offerInWords } from './words.ts';
 import { drawLevel } from '../../scene/draw-level.ts';

@@ -4,7 +4,7 @@ import { firstPlan } from '../../comparison/first-plan.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { brief, percent, plain, times } from '../../scene/show.ts';
 import { endPointsOf } from './values.ts';
-import type { WordsOf } from '../overview/words.ts';
+import type { WordsOf } from '../../phrases/sentences-of.ts';
 
 const counted = (many: number): string => (many === 1 ? 'one sharpening' : `${many} sharpenings`);
 

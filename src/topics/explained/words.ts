@@ -10,7 +10,7 @@ import { termText, described } from '../../phrases/factor-phrases.ts';
 import { temptingSum } from '../../phrases/tempting-sum.ts';
 import { sentencesOf } from '../../phrases/sentences-of.ts';
 import { words } from '../overview/words.ts';
-import type { WordsOf } from '../overview/words.ts';
+import type { WordsOf } from '../../phrases/sentences-of.ts';
 
 const said = (name: string, scene: Scene): string[] => sentencesOf(words, name, scene);
 

@@ -3,7 +3,7 @@ import { refusedWork } from '../../phrases/refused-work.ts';
 import { changes, leftOut, list, standing } from '../../phrases/lists.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { percent, plain, signedPercent, times, typedPercent } from '../../scene/show.ts';
-import type { WordsOf } from '../overview/words.ts';
+import type { WordsOf } from '../../phrases/sentences-of.ts';
 
 /** A term of the chain as the lesson covers effects: a percentage of what is already there. */
 interface Effect {

@@ -1,7 +1,8 @@
 import { isUnknown, nominal, parameters } from '../../model/index.ts';
 import type { Quantity } from '../../model/index.ts';
 import { knifeOf, withKnife } from '../base/controls.ts';
-import type { Control, Role } from '../base/controls.ts';
+import type { Control } from '../base/controls.ts';
+import type { Role } from '../../comparison/role.ts';
 import { oneQuantity, perSideDeg } from '../../comparison/to-model.ts';
 
 /** The ± of a quantity; half its range where it is not known. */

@@ -8,7 +8,7 @@ import { percent, plain, ratioInWords, thousands, times } from '../../scene/show
 import { isExact, nearestPairing, samples, sureOf } from '../../scene/sure.ts';
 import type { Sure } from '../../scene/sure.ts';
 import { sentencesOf } from '../../phrases/sentences-of.ts';
-import type { WordsOf } from '../overview/words.ts';
+import type { WordsOf } from '../../phrases/sentences-of.ts';
 
 /** Where something else stands, seen from the band. */
 const seenFrom = ({ low, high }: Sure, value: number): string =>

@@ -7,7 +7,7 @@ import { refusedWork } from '../../phrases/refused-work.ts';
 import { changes, leftOut, list } from '../../phrases/lists.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { brief, fixed, plain, times } from '../../scene/show.ts';
-import type { WordsOf } from '../overview/words.ts';
+import type { WordsOf } from '../../phrases/sentences-of.ts';
 
 /** One measure that is in the way of the cut, of the knife looked at and of the baseline. */
 interface Hindrance {

@@ -5,10 +5,8 @@ import { jobOf } from '../../phrases/job.ts';
 import { changes, leftOut, list, standing } from '../../phrases/lists.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { plain, ratioInWords, times } from '../../scene/show.ts';
+import type { WordsOf } from '../../phrases/sentences-of.ts';
 import { readingName } from '../../phrases/reading-name.ts';
-
-/** Sentences of the scene. Every sentence that depends on the comparison has its name in one of the topics. */
-export type WordsOf = (scene: Scene) => string[];
 
 const about: Record<TermId, string> = {
   wedge: 'its edge angle as a wedge',

@@ -3,7 +3,7 @@ import { mostOnSheet, neededOf, pairsFor, planOf, runsOnSheet, sheetOf } from '.
 import { list } from '../../phrases/lists.ts';
 import { notRecorded } from '../../runs/log.ts';
 import { brief, percent, thousands, times } from '../../scene/show.ts';
-import type { WordsOf } from '../overview/words.ts';
+import type { WordsOf } from '../../phrases/sentences-of.ts';
 
 /** More runs than this are counted and not named: the table has them. */
 const mostOutside = 6;

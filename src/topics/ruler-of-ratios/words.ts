@@ -5,7 +5,7 @@ import { fullName, largest, rulerOf, rulerOfTerms } from './values.ts';
 import type { Ruler } from './values.ts';
 import { shareText } from './numbers.ts';
 import { percent, signedPercent, times } from '../../scene/show.ts';
-import type { WordsOf } from '../overview/words.ts';
+import type { WordsOf } from '../../phrases/sentences-of.ts';
 
 /** The ruler's shares in a sentence, or that there are none to be had. */
 function shares({ effects, cancel, product }: Ruler): string[] {

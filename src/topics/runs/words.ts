@@ -5,7 +5,7 @@ import { list } from '../../phrases/lists.ts';
 import { batchesApart, placeOf, runsOf } from '../../scene/runs.ts';
 import type { KnifeRuns, RunsDescribed } from '../../scene/runs.ts';
 import { brief, times } from '../../scene/show.ts';
-import type { WordsOf } from '../overview/words.ts';
+import type { WordsOf } from '../../phrases/sentences-of.ts';
 
 const unitWord = ({ unit }: RunsDescribed): string => (unit === 'mm' ? 'mm cut' : 'cuts');
 

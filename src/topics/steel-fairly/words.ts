@@ -13,7 +13,7 @@ import type { Scene } from '../../scene/scene.ts';
 import { brief, percent, plain, times } from '../../scene/show.ts';
 import { cardOf, middleOf, steelsOf, tieSteelOf, worthAt, worthsOf } from '../../scene/steel.ts';
 import type { Steel } from '../../scene/steel.ts';
-import type { WordsOf } from '../overview/words.ts';
+import type { WordsOf } from '../../phrases/sentences-of.ts';
 
 export const same = (factor: number): boolean => Math.abs(Math.log(factor)) < 5e-4;
 /** A measure to three figures, without empty decimals. */

@@ -1,6 +1,5 @@
-import { createPredictor, nominal } from '../../model/index.ts';
-import type { Knife, Comparison, Predictor } from '../../model/index.ts';
-import { memoizeByObject } from '../../model/memoize.ts';
+import { createPredictor, memoizeByObject, nominal } from '../../model/index.ts';
+import type { Comparison, Knife, Predictor } from '../../model/index.ts';
 import { factorOf } from '../../comparison/found.ts';
 import { pairOf } from '../../scene/pair.ts';
 import type { Scene } from '../../scene/scene.ts';

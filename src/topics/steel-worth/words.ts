@@ -6,7 +6,7 @@ import { steelBandsOf } from './bands.ts';
 import type { Banded } from './bands.ts';
 import { byAngle, given, same } from '../steel-fairly/words.ts';
 import { lineSpeaks, steelsOf } from '../../scene/steel.ts';
-import type { WordsOf } from '../overview/words.ts';
+import type { WordsOf } from '../../phrases/sentences-of.ts';
 
 const between = ({ low, high }: Banded): string => `${times(low)} to ${times(high)}`;
 const hasNone = ({ low, high }: Banded): boolean => same(high / low);

@@ -1,6 +1,5 @@
-import { explanations } from '../../model/index.ts';
+import { explanations, memoizeByObject } from '../../model/index.ts';
 import type { Explanation } from '../../model/index.ts';
-import { memoizeByObject } from '../../model/memoize.ts';
 import { pairOf } from '../../scene/pair.ts';
 import { runsOf } from '../../scene/runs.ts';
 import type { Scene } from '../../scene/scene.ts';

@@ -5,7 +5,7 @@ import { runsOf } from '../../scene/runs.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { plain, times } from '../../scene/show.ts';
 import { suspectsOf } from './values.ts';
-import type { WordsOf } from '../overview/words.ts';
+import type { WordsOf } from '../../phrases/sentences-of.ts';
 
 const attributeWord: Record<SolvableAttribute, string> = {
   angleDeg: 'edge angle',

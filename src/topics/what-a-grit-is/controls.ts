@@ -1,7 +1,8 @@
 import { grainSizeUm, gritTable, nearestGrit } from '../../model/index.ts';
 import type { GritScale } from '../../model/index.ts';
 import { knifeOf, withKnife } from '../base/controls.ts';
-import type { Control, Role } from '../base/controls.ts';
+import type { Control } from '../base/controls.ts';
+import type { Role } from '../../comparison/role.ts';
 import { asGrit, gritName, scaleName, scales, spanOf, umOf } from './values.ts';
 import type { ComparisonEntry } from '../../comparison/schema.ts';
 

@@ -7,7 +7,7 @@ import { list } from '../../phrases/lists.ts';
 import { scratchesOf } from './scratches.ts';
 import { brief, plain, ratioInWords, times } from '../../scene/show.ts';
 import { orRefusal } from '../../comparison/unless-refused.ts';
-import type { WordsOf } from '../overview/words.ts';
+import type { WordsOf } from '../../phrases/sentences-of.ts';
 
 const same = (factor: number): boolean => Math.abs(Math.log(factor)) < 5e-4;
 
