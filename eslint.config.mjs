@@ -2,14 +2,30 @@ import js from '@eslint/js';
 import astro from 'eslint-plugin-astro';
 import { defineConfig, globalIgnores } from 'eslint/config';
 import ts from 'typescript-eslint';
+import { importProblem } from './rooms.mjs';
 
-/** Imports run one way: content → layout → figure → line-up → model; plots and exercises read line-up and model. */
-const not = (folders, why) => ({
-  'no-restricted-imports': [
-    'error',
-    { patterns: folders.map((folder) => ({ group: [`**/${folder}/**`], message: why })) },
-  ],
-});
+/**
+ * Checks every import against the table of rooms. ESLint's own `no-restricted-imports` compares the text of an import
+ * with patterns and does not resolve it, so it cannot tell `../model/memoize.ts` in one room from another's.
+ *
+ * @type {import('eslint').Rule.RuleModule}
+ */
+const direction = {
+  create(context) {
+    const check = ({ source }) => {
+      if (typeof source?.value !== 'string') return;
+      const message = importProblem(context.physicalFilename, source.value);
+      if (message) context.report({ node: source, message });
+    };
+    return {
+      ImportDeclaration: check,
+      ImportExpression: check,
+      ExportNamedDeclaration: check,
+      ExportAllDeclaration: check,
+      TSImportType: check,
+    };
+  },
+};
 
 export default defineConfig(
   globalIgnores(['dist', '**/.astro', 'node_modules', 'test-results', 'public']),
@@ -27,52 +43,8 @@ export default defineConfig(
     },
   },
   {
-    files: ['src/model/**'],
-    rules: not(
-      ['lineup', 'plots', 'topics', 'figures', 'elements', 'bench', 'layouts', 'exercises'],
-      'the model knows nothing of the site',
-    ),
-  },
-  {
-    files: ['src/exercises/**'],
-    rules: not(
-      ['plots', 'topics', 'figures', 'elements', 'bench', 'layouts', 'lineup'],
-      'exercises know the model only',
-    ),
-  },
-  {
-    files: ['src/kit/**'],
-    rules: not(
-      ['plots', 'topics', 'figures', 'elements', 'bench', 'layouts', 'lineup'],
-      'the class kit knows exercises and checks only',
-    ),
-  },
-  {
-    files: ['src/lineup/**'],
-    rules: not(
-      ['plots', 'topics', 'figures', 'elements', 'bench', 'layouts', 'exercises'],
-      'the line-up knows the model only',
-    ),
-  },
-  {
-    files: ['src/plots/**'],
-    rules: not(
-      ['topics', 'figures', 'elements', 'bench', 'layouts', 'exercises'],
-      'a plot takes values and knows no page',
-    ),
-  },
-  {
-    files: ['src/pictures/**'],
-    rules: not(
-      ['topics', 'figures', 'elements', 'bench', 'layouts', 'exercises'],
-      'a picture takes a drawing and its words, and knows no page',
-    ),
-  },
-  {
-    files: ['src/topics/**'],
-    rules: not(
-      ['figures', 'elements', 'bench', 'layouts'],
-      'a topic gathers what can be shown and knows no page',
-    ),
+    files: ['src/**'],
+    plugins: { rooms: { rules: { direction } } },
+    rules: { 'rooms/direction': 'error' },
   },
 );
