@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { contrast } from './contrast.ts';
 
-const css = readFileSync('src/styles/site.css', 'utf8');
+const css = readFileSync('src/styles/colours.css', 'utf8');
 
 function inks(block: string | undefined): Record<string, string> {
   return Object.fromEntries(
@@ -33,7 +33,7 @@ describe.each([
 ])('the inks of the %s sheet', (_name, ink) => {
   const of = (name: string): string => {
     const hex = ink?.[name];
-    if (!hex) throw new Error(`no ink --${name} in src/styles/site.css`);
+    if (!hex) throw new Error(`no ink --${name} in src/styles/colours.css`);
     return hex;
   };
 

@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import { parseHTML } from 'linkedom';
 import { describe, expect, it } from 'vitest';
 import { sceneOf } from '../../src/scene/scene.ts';
@@ -9,13 +8,14 @@ import type { Drawing } from '../../src/pictures/drawing.ts';
 import { sheetSizes, sheetSvg } from '../../src/pictures/sheet.ts';
 import { pictureStyle } from '../../src/pictures/style.ts';
 import { guessed } from '../../src/pictures/wrap.ts';
+import { drawingCss } from '../../src/build/previews/drawing-css.ts';
 import { draw } from '../../src/figure-kit/draw.ts';
 import { sizes } from '../../src/figure-kit/figure.ts';
 import { everything } from '../../src/topics/all.ts';
 import { loft } from '../comparison/entries.ts';
 
 const scene = sceneOf(loft());
-const style = pictureStyle(readFileSync('src/styles/site.css', 'utf8'), 'light');
+const style = pictureStyle(drawingCss(), 'light');
 const means = { style, ground: 'light', measure: guessed, face: 'data:font/woff2;base64,AA' } as const;
 
 function drawing(name: string): Drawing {

@@ -1,8 +1,12 @@
-import { readFileSync } from 'node:fs';
+import { globSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { grounds, inked, pictureStyle } from '../../src/pictures/style.ts';
 
-const css = readFileSync('src/styles/site.css', 'utf8');
+/** All that a page has, as the page in a browser gives it. */
+const css = globSync('src/styles/*.css')
+  .sort()
+  .map((file) => readFileSync(file, 'utf8'))
+  .join('\n');
 
 describe('the style of a picture', () => {
   it.each(grounds)('on the %s ground leaves no variable and nothing of the page', (ground) => {

@@ -1,5 +1,5 @@
-import { readFileSync } from 'node:fs';
 import type { APIRoute, GetStaticPaths } from 'astro';
+import { drawingCss } from '../../build/previews/drawing-css.ts';
 import { pngOf } from '../../build/previews/png.ts';
 import { previews } from '../../build/previews/previews.ts';
 import type { Preview } from '../../build/previews/previews.ts';
@@ -15,7 +15,7 @@ export const getStaticPaths = (async () =>
 
 /** The picture of a link, drawn once at build. */
 export const GET: APIRoute<Pick<Preview, 'card'>> = async ({ props }) => {
-  const style = pictureStyle(readFileSync('src/styles/site.css', 'utf8'), 'light');
+  const style = pictureStyle(drawingCss(), 'light');
   const svg = cardSvg(props.card, previewSize, { style, ground: 'light', measure: guessed });
   return new Response(new Uint8Array(await pngOf(svg)), { headers: { 'Content-Type': 'image/png' } });
 };
