@@ -1,0 +1,114 @@
+/** The ratio of two knives whose runs all reached their end point: least squares within batches, each knife its own scatter. */
+
+import { batchCount, designOf, freedom } from './judge-design.ts';
+import type { Design } from './judge-design.ts';
+import { edgeCount, ofKnife } from './judge-log.ts';
+import type { Cell } from './judge-log.ts';
+
+/** The logarithm of a ratio with what its interval is made of. */
+export interface Estimate {
+  logRatio: number;
+  /** Squared standard error of `logRatio`. */
+  variance: number;
+  df: number;
+  /** The name of the method. */
+  method: string;
+}
+
+/** Or the reason why there is no interval, with the ratio if there is one. */
+export interface NoEstimate {
+  logRatio: number | null;
+  why: string;
+}
+
+/** No knife's variance may be less than this share of the common one: an estimate of nearly nothing is chance. */
+const LEAST_SHARE = 0.02;
+/** Below this share of what it could be, the determinant says that the two scatters can't be estimated one by one. */
+const LEAST_DETERMINANT = 0.05;
+/** Logarithms that differ by less than a billionth are equal but for rounding. */
+const ROUNDING = 1e-9;
+
+const middle = ({ low, high }: Cell): number => (low + high) / 2;
+
+/** Variance that a life known only to lie between two looks has from that alone: uniform between their logarithms. */
+export const lookVariance = (cells: readonly Cell[]): number =>
+  cells.reduce((sum, { low, high }) => sum + (high - low) ** 2 / 12, 0) / cells.length;
+
+/** Squared residuals of each knife's edges, each the sum over its cells with their weights. */
+function squaredResiduals(
+  { edges, weights, contrast }: Design,
+  cells: readonly Cell[],
+  logRatio: number,
+): [number, number] {
+  const totals = Array.from({ length: batchCount(cells) }, () => ({ all: 0, sum: 0 }));
+  for (const cell of cells) {
+    const total = totals[cell.batch];
+    if (!total) continue;
+    total.all += 1;
+    total.sum += middle(cell);
+  }
+  const residuals = cells.map((cell, i) => {
+    const { all, sum } = totals[cell.batch] ?? { all: 1, sum: 0 };
+    return middle(cell) - sum / all - (contrast[i] ?? 0) * logRatio;
+  });
+  const squares: [number, number] = [0, 0];
+  for (const { knife, cells: of } of edges)
+    squares[knife] += of.reduce((sum, i) => sum + (weights[i] ?? 0) * (residuals[i] ?? 0), 0) ** 2;
+  return squares;
+}
+
+/** Variance of one run of each knife, and the shares with which squared residuals enter the variance of the estimate. */
+function scatter(
+  { expected, reach }: Design,
+  squares: readonly [number, number],
+): { variances: [number, number]; shares: [number, number]; common: boolean } {
+  const [[aa, ab], [ba, bb]] = expected;
+  const share = (reach[0] + reach[1]) / (aa + ab + ba + bb);
+  const pooled = (squares[0] + squares[1]) / (aa + ab + ba + bb);
+  const determinant = aa * bb - ab * ba;
+  if (!(determinant > LEAST_DETERMINANT * aa * bb))
+    return { variances: [pooled, pooled], shares: [share, share], common: true };
+  const least = LEAST_SHARE * pooled;
+  return {
+    variances: [
+      Math.max(least, (bb * squares[0] - ab * squares[1]) / determinant),
+      Math.max(least, (aa * squares[1] - ba * squares[0]) / determinant),
+    ],
+    shares: [(reach[0] * bb - reach[1] * ba) / determinant, (reach[1] * aa - reach[0] * ab) / determinant],
+    common: false,
+  };
+}
+
+function methodOf(blocked: boolean, common: boolean, looked: boolean): string {
+  const name = blocked
+    ? `least squares within batches on the logs of the lives, ${common ? 'one scatter for both knives' : 'each knife with its own scatter'}, Satterthwaite’s degrees of freedom`
+    : 'Welch’s t on the logs of the lives, no batch recorded';
+  return looked ? `${name}; lives between two looks at their log midpoint` : name;
+}
+
+/**
+ * Every batch takes its own mean; edges are independent, runs of one edge are not. The variances come from squared
+ * residuals by their expectation (a bias-reduced, edge-robust sandwich), the degrees of freedom by Satterthwaite. With a
+ * single batch and edge by edge it is Welch's t.
+ *
+ * @param cells of which every batch holds both knives, none open to a side
+ */
+export function estimateWithinBatches(cells: readonly Cell[], blocked: boolean): Estimate | NoEstimate {
+  const design = designOf(cells);
+  const logRatio = design.weights.reduce((sum, weight, i) => sum + weight * middle(cells[i] as Cell), 0);
+  if (Math.min(...[0, 1].map((knife) => edgeCount(ofKnife(cells, knife)))) < 2)
+    return { logRatio, why: 'one sharpening of a knife does not show how much its lives vary' };
+  if (cells.length - design.columns < 1)
+    return { logRatio, why: 'within the batches too few runs are left to show how much lives vary' };
+  const { variances, shares, common } = scatter(design, squaredResiduals(design, cells, logRatio));
+  const floored = variances.map((value, knife) => Math.max(value, lookVariance(ofKnife(cells, knife)))) as [
+    number,
+    number,
+  ];
+  const variance = design.reach[0] * floored[0] + design.reach[1] * floored[1];
+  if (!(variance > ROUNDING ** 2))
+    return { logRatio, why: 'the lives do not vary at all, so there is no telling by how much they could' };
+  const df = Math.min(Math.max(freedom(design, floored, shares), 1), design.edges.length - 2);
+  const looked = cells.some(({ low, high }) => high > low);
+  return { logRatio, variance, df, method: methodOf(blocked, common, looked) };
+}
