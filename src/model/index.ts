@@ -99,6 +99,10 @@ export type { Drift, KnifeLife } from './runs/drift.ts';
 export { judgeRuns } from './runs/judge.ts';
 export type { Judgement, JudgeQuestion, RunsVerdict } from './runs/judge.ts';
 export type { LeftOut, LoggedRun, RunLife } from './runs/judge-log.ts';
+export { controlDrift } from './runs/control-drift.ts';
+export { simulatedPower, toppedUpFalseAlarms } from './runs/simulated-power.ts';
+export { simultaneousBand } from './runs/simultaneous-band.ts';
+export { cvWithLooks, upperCv } from './runs/upper-scatter.ts';
 export { explanations } from './runs/explain.ts';
 export type { Explanation } from './runs/explain.ts';
 export { runSheet } from './runs/sheet.ts';
@@ -113,7 +117,15 @@ export { ended } from './runs/lognormal.ts';
 export type { Life } from './runs/lognormal.ts';
 export { measuredRatio } from './runs/measured.ts';
 export type { AlikeBounds, RatioQuestion, Measured, Verdict } from './runs/measured.ts';
-export { logSd, pairedPower, pairsNeeded, powerCurve, runsNeeded, twoSamplePower } from './runs/planning.ts';
+export {
+  logSd,
+  pairedPower,
+  pairsNeeded,
+  powerCurve,
+  powerOfRuns,
+  runsNeeded,
+  twoSamplePower,
+} from './runs/planning.ts';
 export type { Plan } from './runs/planning.ts';
 export { geometricMeanRatio, ratioOfMeans } from './runs/ratios.ts';
 export type { RatioInterval } from './runs/ratios.ts';

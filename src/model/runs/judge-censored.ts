@@ -3,7 +3,7 @@
 import { batchCount } from './judge-design.ts';
 import { closed, edgeCount, ofKnife } from './judge-log.ts';
 import type { Cell } from './judge-log.ts';
-import { lookVariance } from './judge-variance.ts';
+import { cautious, lookVariance } from './judge-variance.ts';
 import type { Estimate, NoEstimate } from './judge-variance.ts';
 import { lognormalFit } from './lognormal.ts';
 import { satterthwaite } from './series.ts';
@@ -45,10 +45,11 @@ function knifeByKnife(cells: readonly Cell[]): Estimate | NoEstimate {
     return found && { ...found, count: own.filter(closed).length };
   });
   if (!x || !y) return { logRatio: null, why: noScatter };
+  const [a, b] = cautious([x.variance, y.variance], [x.count, y.count]);
   return {
     logRatio: x.first - y.first,
     variance: x.variance + y.variance,
-    df: satterthwaite(x.variance, x.count, y.variance, y.count),
+    df: satterthwaite(a, x.count, b, y.count),
     method: `${method}, each knife with its own scatter, no batch recorded`,
   };
 }
