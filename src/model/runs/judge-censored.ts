@@ -32,10 +32,9 @@ function fit(
 }
 
 const method = 'normal maximum likelihood on the logs of the lives';
-const noScatter = 'the runs that reached their end point do not show how much lives vary';
 
-/** Each knife by itself, with its own scatter. */
-function knifeByKnife(cells: readonly Cell[]): Estimate | NoEstimate {
+/** Each knife by itself, with its own scatter; null where one of them does not show it. */
+function knifeByKnife(cells: readonly Cell[]): Estimate | null {
   const [x, y] = [0, 1].map((knife) => {
     const own = ofKnife(cells, knife);
     const found = fit(
@@ -44,7 +43,7 @@ function knifeByKnife(cells: readonly Cell[]): Estimate | NoEstimate {
     );
     return found && { ...found, count: own.filter(closed).length };
   });
-  if (!x || !y) return { logRatio: null, why: noScatter };
+  if (!x || !y) return null;
   const [a, b] = cautious([x.variance, y.variance], [x.count, y.count]);
   return {
     logRatio: x.first - y.first,
@@ -62,7 +61,8 @@ function together(cells: readonly Cell[], blocked: boolean): Estimate | NoEstima
     ...Array.from({ length: batches }, (_, b) => (b === batch ? 1 : 0)),
   ]);
   const found = fit(cells, rows);
-  if (!found) return { logRatio: null, why: noScatter };
+  if (!found)
+    return { logRatio: null, why: 'the runs that reached their end point do not show how much lives vary' };
   // Edges that were cut in several batches count as one run each: their runs may be as alike as one.
   const repeats = Math.max(
     ...[0, 1].map((knife) => ofKnife(cells, knife)).map((own) => own.length / edgeCount(own)),
@@ -107,6 +107,7 @@ export function estimateCensored(cells: readonly Cell[], blocked: boolean): Esti
   if (ended.length - batches - 1 < 2)
     return { logRatio: null, why: 'too few runs reached their end point to show how much lives vary' };
   const alone = (knife: number): boolean => (counts[knife] ?? 0) >= 3 || ofKnife(cells, knife).every(closed);
-  const estimate = !blocked && alone(0) && alone(1) ? knifeByKnife(cells) : together(cells, blocked);
+  const estimate =
+    (!blocked && alone(0) && alone(1) ? knifeByKnife(cells) : null) ?? together(cells, blocked);
   return 'why' in estimate ? estimate : { ...estimate, method: `${estimate.method}${openEnds(cells)}` };
 }

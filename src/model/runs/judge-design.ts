@@ -94,6 +94,7 @@ function newDesign(cells: readonly Cell[]): Design {
     }
     return sums;
   };
+  const one = (): number => 1;
   const groups = new Map<number, number[]>();
   cells.forEach(({ edge }, i) => {
     groups.set(edge, [...(groups.get(edge) ?? []), i]);
@@ -102,17 +103,10 @@ function newDesign(cells: readonly Cell[]): Design {
   const edges = [...groups.values()].map((of): EdgePart => {
     const knife = cells[of[0] ?? 0]?.knife ?? 0;
     const weight = sum(of.map((i) => at(weights, i)));
-    for (const i of of)
-      addSquare(
-        columnCovariance[knife],
-        columnSums([i], () => 1),
-        1 - EDGE_SHARE,
-      );
-    addSquare(
-      columnCovariance[knife],
-      columnSums(of, () => 1),
-      EDGE_SHARE,
-    );
+    const add = (column: readonly number[], by: number): void =>
+      addOuter(columnCovariance[knife], column, column, by);
+    for (const i of of) add(columnSums([i], one), 1 - EDGE_SHARE);
+    add(columnSums(of, one), EDGE_SHARE);
     return {
       knife,
       cells: of,
@@ -130,10 +124,16 @@ function newDesign(cells: readonly Cell[]): Design {
 const empty = (size: number): number[][] =>
   Array.from({ length: size }, () => Array.from({ length: size }, () => 0));
 
-/** Adds the square of a column to a matrix, which is what a sum of independent cells needs. */
-function addSquare(matrix: number[][], column: readonly number[], by: number): void {
-  matrix.forEach((row, i) => {
-    if (at(column, i) !== 0) column.forEach((value, j) => (row[j] = at(row, j) + by * at(column, i) * value));
+/** Adds a column times a row, times a factor, to a matrix. */
+function addOuter(
+  matrix: number[][],
+  column: readonly number[],
+  across: readonly number[],
+  by: number,
+): void {
+  matrix.forEach((line, i) => {
+    const factor = by * at(column, i);
+    if (factor !== 0) across.forEach((value, j) => (line[j] = at(line, j) + factor * value));
   });
 }
 
@@ -175,23 +175,25 @@ export function freedom(
   const covariance = first.map((row, i) =>
     row.map((value, j) => variance[0] * value + variance[1] * at(second[i] ?? [], j)),
   );
-  const parts = design.edges.map(({ knife, fitted, shared, own }) => {
-    const back = times(covariance, fitted);
-    return {
-      share: at(share, knife),
-      own: variance[knife] * own,
-      fitted,
-      half: shared.map((value, c) => variance[knife] * value - at(back, c) / 2),
-    };
-  });
-  // The covariance of the residuals of two edges is what both have in common through the columns, and an edge's own.
+  // Residuals of an edge have a variance of their own, and any two share −(half·fitted + fitted·half) through the
+  // columns; the squares of those products, summed over all pairs, are traces of products of three small matrices.
+  const [halves, fits, mixed] = [empty(design.columns), empty(design.columns), empty(design.columns)];
   let [trace, square] = [0, 0];
-  parts.forEach((a, i) => {
-    const own = a.own - 2 * dot(a.half, a.fitted);
-    trace += a.share * own;
-    square += (a.share * own) ** 2;
-    for (const b of parts.slice(0, i))
-      square += 2 * a.share * b.share * (dot(a.half, b.fitted) + dot(a.fitted, b.half)) ** 2;
-  });
+  for (const { knife, fitted, shared, own } of design.edges) {
+    const back = times(covariance, fitted);
+    const half = shared.map((value, c) => variance[knife] * value - at(back, c) / 2);
+    const factor = at(share, knife);
+    const common = 2 * dot(half, fitted);
+    const whole = variance[knife] * own - common;
+    trace += factor * whole;
+    square += factor ** 2 * (whole ** 2 - common ** 2);
+    addOuter(halves, half, half, factor);
+    addOuter(fits, fitted, fitted, factor);
+    addOuter(mixed, fitted, half, factor);
+  }
+  for (let i = 0; i < design.columns; i += 1)
+    for (let j = 0; j < design.columns; j += 1)
+      square +=
+        2 * (at(halves[i] ?? [], j) * at(fits[i] ?? [], j) + at(mixed[i] ?? [], j) * at(mixed[j] ?? [], i));
   return trace ** 2 / square;
 }

@@ -29,6 +29,9 @@ const LEAST_DETERMINANT = 0.05;
 /** Logarithms that differ by less than a billionth are equal but for rounding. */
 const ROUNDING = 1e-9;
 
+/** With so many runs the upper limit of a variance is the variance itself, nearly. */
+const MANY = 10_000;
+
 const middle = ({ low, high }: Cell): number => (low + high) / 2;
 
 /** Variance that a life known only to lie between two looks has from that alone: uniform between their logarithms. */
@@ -44,8 +47,8 @@ export const cautious = (
   variances: readonly [number, number],
   runs: readonly [number, number],
 ): [number, number] => [
-  variances[0] * upperVarianceFactor(runs[0] - 1),
-  variances[1] * upperVarianceFactor(runs[1] - 1),
+  variances[0] * upperVarianceFactor(Math.min(runs[0] - 1, MANY)),
+  variances[1] * upperVarianceFactor(Math.min(runs[1] - 1, MANY)),
 ];
 
 /** Squared residuals of each knife's edges, each the sum over its cells with their weights. */
@@ -94,11 +97,21 @@ function scatter(
   };
 }
 
-function methodOf(blocked: boolean, common: boolean, looked: boolean): string {
+interface How {
+  blocked: boolean;
+  common: boolean;
+  looked: boolean;
+  /** Both knives have as many edges. */
+  even: boolean;
+}
+
+function methodOf({ blocked, common, looked, even }: How): string {
+  const scatter = common ? 'one scatter for both knives' : 'each knife with its own scatter';
+  const freedom = common || even ? '' : ', degrees of freedom on the safe side';
   const name = blocked
-    ? `least squares within batches on the logs of the lives, ${common ? 'one scatter for both knives' : 'each knife with its own scatter'}, Satterthwaite’s degrees of freedom`
-    : 'Welch’s t on the logs of the lives, no batch recorded';
-  return looked ? `${name}; lives between two looks at their log midpoint` : name;
+    ? `least squares within batches on the logs of the lives, ${scatter} (Satterthwaite)${freedom}`
+    : `Welch’s t on the logs of the lives${freedom}, no batch recorded`;
+  return looked ? `${name}; a life between two looks counts as their log midpoint` : name;
 }
 
 /**
@@ -110,16 +123,16 @@ function methodOf(blocked: boolean, common: boolean, looked: boolean): string {
  */
 export function estimateWithinBatches(cells: readonly Cell[], blocked: boolean): Estimate | NoEstimate {
   const design = designOf(cells);
-  const logRatio = design.weights.reduce((sum, weight, i) => sum + weight * middle(cells[i] as Cell), 0);
+  const logRatio = cells.reduce((sum, cell, i) => sum + (design.weights[i] ?? 0) * middle(cell), 0);
   const counts: [number, number] = [edgeCount(ofKnife(cells, 0)), edgeCount(ofKnife(cells, 1))];
   if (Math.min(...counts) < 2)
     return { logRatio, why: 'one sharpening of a knife does not show how much its lives vary' };
   if (cells.length - design.columns < 1)
     return { logRatio, why: 'within the batches too few runs are left to show how much lives vary' };
   const { variances, shares, common } = scatter(design, squaredResiduals(design, cells, logRatio));
-  const floored = variances.map((value, knife) => Math.max(value, lookVariance(ofKnife(cells, knife)))) as [
-    number,
-    number,
+  const floored: [number, number] = [
+    Math.max(variances[0], lookVariance(ofKnife(cells, 0))),
+    Math.max(variances[1], lookVariance(ofKnife(cells, 1))),
   ];
   const variance = design.reach[0] * floored[0] + design.reach[1] * floored[1];
   if (!(variance > ROUNDING ** 2))
@@ -128,5 +141,6 @@ export function estimateWithinBatches(cells: readonly Cell[], blocked: boolean):
   const assumed = common ? floored : cautious(floored, counts);
   const df = Math.min(Math.max(freedom(design, assumed, shares), 1), design.edges.length - 2);
   const looked = cells.some(({ low, high }) => high > low);
-  return { logRatio, variance, df, method: methodOf(blocked, common, looked) };
+  const how = { blocked, common, looked, even: counts[0] === counts[1] };
+  return { logRatio, variance, df, method: methodOf(how) };
 }
