@@ -182,8 +182,8 @@ def likelihood_fit(x, y, early):
     # Differences of the fourth order: from single and double steps.
     second = lambda i, j, c: (minus(at + c * (e[i] + e[j])) - minus(at + c * (e[i] - e[j])) - minus(at - c * (e[i] - e[j])) + minus(at - c * (e[i] + e[j]))) / (2 * c * h) ** 2
     curvature = np.array([[(4 * second(i, j, 20) - second(i, j, 40)) / 3 for j in range(size)] for i in range(size)])
-    n, columns = x.shape
-    return at[columns - 1], np.linalg.inv(curvature)[columns - 1, columns - 1] * n / (n - columns)
+    ended, columns = np.sum(~early), x.shape[1]
+    return at[columns - 1], np.linalg.inv(curvature)[columns - 1, columns - 1] * ended / (ended - columns)
 
 
 def judged_censored():

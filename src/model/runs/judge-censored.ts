@@ -3,7 +3,7 @@
 import { batchCount } from './judge-design.ts';
 import { closed, edgeCount, ofKnife } from './judge-log.ts';
 import type { Cell } from './judge-log.ts';
-import { cautious, lookVariance } from './judge-variance.ts';
+import { cautious, lookVariance, unaveraged } from './judge-variance.ts';
 import type { Estimate, NoEstimate } from './judge-variance.ts';
 import { lognormalFit } from './lognormal.ts';
 import { satterthwaite } from './series.ts';
@@ -21,9 +21,18 @@ function fit(
     return { low: Math.exp(low), high: Math.exp(high) };
   });
   try {
-    const { beta, covariance, sigma } = lognormalFit(lives, rows);
-    const floor = lookVariance(cells.filter(closed)) / sigma ** 2;
-    return { first: beta[0] ?? 0, variance: (covariance[0]?.[0] ?? 0) * Math.max(1, floor) };
+    const { beta, covariance, sigma, df } = lognormalFit(lives, rows);
+    const ended = cells.filter(closed);
+    const look = lookVariance(ended);
+    // The likelihood's scatter is too small by as many runs as there are parameters. Only those that reached their end
+    // point count: made up for by all of them, equal knives were called different too often.
+    const parameters = cells.length - df;
+    const corrected = (df / cells.length) * (ended.length / (ended.length - parameters));
+    return {
+      first: beta[0] ?? 0,
+      variance:
+        (covariance[0]?.[0] ?? 0) * corrected * Math.max(1, look / sigma ** 2) + unaveraged(sigma ** 2, look),
+    };
   } catch (error) {
     // Unreachable: anything else is a fault in the model itself, and goes on as it is.
     if (!(error instanceof RangeError)) throw error;

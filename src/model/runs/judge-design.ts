@@ -8,7 +8,7 @@ import type { Cell } from './judge-log.ts';
 /** Of runs of one edge in two batches, the share of their variance that is the edge's: an assumption for weights only. */
 const EDGE_SHARE = 0.5;
 
-/** What one edge adds to the estimate, and what the fit takes back. Columns are the batches, then the knife. */
+/** What one edge adds to the estimate, and what the fit takes off it. Columns are the batches, then the knife. */
 interface EdgePart {
   knife: 0 | 1;
   cells: number[];
@@ -21,7 +21,6 @@ interface EdgePart {
 }
 
 export interface Design {
-  cells: number;
   columns: number;
   /** Weight of each cell: their sum with the logarithms of the lives is the logarithm of the ratio. */
   weights: number[];
@@ -30,8 +29,8 @@ export interface Design {
   edges: EdgePart[];
   /** For each knife, the covariance of the columns for a scatter of 1. */
   columnCovariance: [number[][], number[][]];
-  /** Variance of the estimate for a scatter of 1 of each knife alone. */
-  reach: [number, number];
+  /** Variance of the logarithm of the ratio if one knife's runs have a variance of 1 and the other's none. */
+  ratioVariance: [number, number];
   /** Expected squared residuals of one knife's edges (row) for a scatter of 1 of each knife alone (column). */
   expected: [[number, number], [number, number]];
 }
@@ -42,7 +41,7 @@ const dot = (a: readonly number[], b: readonly number[]): number =>
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
 /** Matrix times column. */
-export const times = (matrix: readonly (readonly number[])[], column: readonly number[]): number[] =>
+const times = (matrix: readonly (readonly number[])[], column: readonly number[]): number[] =>
   matrix.map((row) => dot(row, column));
 
 /** How many batches cells come from, the batches counted from 0 without a gap. */
@@ -117,8 +116,8 @@ function newDesign(cells: readonly Cell[]): Design {
       own: sum(of.map((i) => (1 - EDGE_SHARE) * at(weights, i) ** 2)) + EDGE_SHARE * weight ** 2,
     };
   });
-  const design = { cells: cells.length, columns, weights, contrast, edges, columnCovariance };
-  return { ...design, reach: reachOf(edges), expected: expectedOf(edges, columnCovariance) };
+  const design = { columns, weights, contrast, edges, columnCovariance };
+  return { ...design, ratioVariance: ratioVarianceOf(edges), expected: expectedOf(edges, columnCovariance) };
 }
 
 const empty = (size: number): number[][] =>
@@ -137,10 +136,10 @@ function addOuter(
   });
 }
 
-function reachOf(edges: readonly EdgePart[]): [number, number] {
-  const reach: [number, number] = [0, 0];
-  for (const { knife, own } of edges) reach[knife] += own;
-  return reach;
+function ratioVarianceOf(edges: readonly EdgePart[]): [number, number] {
+  const variance: [number, number] = [0, 0];
+  for (const { knife, own } of edges) variance[knife] += own;
+  return variance;
 }
 
 function expectedOf(

@@ -26,7 +26,7 @@ export interface NoEstimate {
 const LEAST_SHARE = 0.02;
 /** Below this share of what it could be, the determinant says that the two scatters can't be estimated one by one. */
 const LEAST_DETERMINANT = 0.05;
-/** Logarithms that differ by less than a billionth are equal but for rounding. */
+/** Logarithms that differ by less than a billionth differ by rounding only. */
 const ROUNDING = 1e-9;
 
 /** With so many runs the upper limit of a variance is the variance itself, nearly. */
@@ -37,6 +37,12 @@ const middle = ({ low, high }: Cell): number => (low + high) / 2;
 /** Variance that a life known only to lie between two looks has from that alone: uniform between their logarithms. */
 export const lookVariance = (cells: readonly Cell[]): number =>
   cells.reduce((sum, { low, high }) => sum + (high - low) ** 2 / 12, 0) / cells.length;
+
+/**
+ * What more runs do not average out: where lives vary less than the looks lie apart, all of them fall between the same
+ * two looks, and the ratio is known no better than from one.
+ */
+export const unaveraged = (variance: number, look: number): number => Math.max(0, look - variance);
 
 /**
  * Variances at their upper 80 % limits, for degrees of freedom only. Where the knife with fewer runs seems to vary less
@@ -76,11 +82,11 @@ function squaredResiduals(
 
 /** Variance of one run of each knife, and the shares with which squared residuals enter the variance of the estimate. */
 function scatter(
-  { columns, expected, reach }: Design,
+  { columns, expected, ratioVariance }: Design,
   squares: readonly [number, number],
 ): { variances: [number, number]; shares: [number, number]; common: boolean } {
   const [[aa, ab], [ba, bb]] = expected;
-  const share = (reach[0] + reach[1]) / (aa + ab + ba + bb);
+  const share = (ratioVariance[0] + ratioVariance[1]) / (aa + ab + ba + bb);
   const pooled = (squares[0] + squares[1]) / (aa + ab + ba + bb);
   const determinant = aa * bb - ab * ba;
   if (!(determinant > LEAST_DETERMINANT * aa * bb))
@@ -92,7 +98,10 @@ function scatter(
       Math.max(least, (bb * squares[0] - ab * squares[1]) / determinant),
       Math.max(least, (aa * squares[1] - ba * squares[0]) / determinant),
     ],
-    shares: [(reach[0] * bb - reach[1] * ba) / determinant, (reach[1] * aa - reach[0] * ab) / determinant],
+    shares: [
+      (ratioVariance[0] * bb - ratioVariance[1] * ba) / determinant,
+      (ratioVariance[1] * aa - ratioVariance[0] * ab) / determinant,
+    ],
     common: false,
   };
 }
@@ -127,16 +136,16 @@ export function estimateWithinBatches(cells: readonly Cell[], blocked: boolean):
   const counts: [number, number] = [edgeCount(ofKnife(cells, 0)), edgeCount(ofKnife(cells, 1))];
   if (Math.min(...counts) < 2)
     return { logRatio, why: 'one sharpening of a knife does not show how much its lives vary' };
-  if (cells.length - design.columns < 1)
-    return { logRatio, why: 'within the batches too few runs are left to show how much lives vary' };
   const { variances, shares, common } = scatter(design, squaredResiduals(design, cells, logRatio));
-  const floored: [number, number] = [
-    Math.max(variances[0], lookVariance(ofKnife(cells, 0))),
-    Math.max(variances[1], lookVariance(ofKnife(cells, 1))),
-  ];
-  const variance = design.reach[0] * floored[0] + design.reach[1] * floored[1];
+  const looks: [number, number] = [lookVariance(ofKnife(cells, 0)), lookVariance(ofKnife(cells, 1))];
+  const floored: [number, number] = [Math.max(variances[0], looks[0]), Math.max(variances[1], looks[1])];
+  const variance =
+    design.ratioVariance[0] * floored[0] +
+    design.ratioVariance[1] * floored[1] +
+    unaveraged(variances[0], looks[0]) +
+    unaveraged(variances[1], looks[1]);
   if (!(variance > ROUNDING ** 2))
-    return { logRatio, why: 'the lives do not vary at all, so there is no telling by how much they could' };
+    return { logRatio, why: 'the lives do not vary at all, so they do not show by how much they could' };
   // One scatter for both is no better known for one knife than for the other.
   const assumed = common ? floored : cautious(floored, counts);
   const df = Math.min(Math.max(freedom(design, assumed, shares), 1), design.edges.length - 2);

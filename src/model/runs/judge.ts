@@ -47,7 +47,7 @@ export interface Judgement {
 
 /** The chance on each side that "as good as equal" is said wrongly, as usual since Schuirmann (1987). */
 const ALIKE_LEVEL = 0.05;
-/** Beyond e to this power a number has no end; a ratio's interval stops there. */
+/** A larger power of e is no longer a finite number, so an interval stops there. */
 const LARGEST_LOG = 709;
 
 const asRatio = (log: number): number => Math.exp(Math.min(LARGEST_LOG, Math.max(-LARGEST_LOG, log)));
@@ -78,7 +78,7 @@ function decide(
   { alpha, alike, family }: Settings,
 ): 'longer' | 'shorter' | 'as good as equal' | 'not distinguished' {
   const error = Math.sqrt(variance);
-  // A family shares its chances out evenly (Bonferroni), which holds however the pairs hang together.
+  // Each pair of a family gets an equal part of the chance of an error (Bonferroni): valid even though pairs share knives.
   if (2 * studentCdf(-Math.abs(logRatio) / error, df) < alpha / family)
     return logRatio > 0 ? 'longer' : 'shorter';
   const room = Math.log(alike) - Math.abs(logRatio);
@@ -100,11 +100,11 @@ export function verdictOf(runs: readonly LoggedRun[], question: JudgeQuestion): 
  * (D. J. Schuirmann, Journal of Pharmacokinetics and Biopharmaceutics 15, 1987). Of a family of pairs every statement
  * holds at once, by Bonferroni's inequality.
  *
- * Simulated for equal knives it says "a real difference" in at most 6.5 of 100 logs at the usual 5 %.
+ * In simulated logs of equal knives it says "longer" or "shorter" in at most 6.5 of 100, at the usual 5 %.
  *
- * @param runs lives in any unit, the same for all; other knives' runs are passed over
+ * @param runs lives in any unit, the same for all; runs of other knives are ignored
  * @throws RangeError for a life that is none, a knife against itself, or an alpha, alike or family outside its limits;
- * a log that is only too short, or has nothing in common, gets a verdict that says so
+ * a log that is too short, or without a shared batch, gets a verdict that says so
  * @example judgeRuns([100, 110, 120, 200, 220, 240].map((cuts, i) => ({ knife: i < 3 ? 'plover' : 'dunlin', edge: `${i}`, life: { cuts } })), { knife: 'dunlin', against: 'plover' }).verdict // → 'longer'
  * @example judgeRuns([100, 110, 120, 200, 220, 240].map((cuts, i) => ({ knife: i < 3 ? 'plover' : 'dunlin', edge: `${i}`, life: { cuts } })), { knife: 'dunlin', against: 'plover' }).ratio // → 2.000000
  */

@@ -1,6 +1,6 @@
 /** The chi-square distribution: how far a variance from a few runs may lie from the true one. */
 
-import { remembered } from '../memoize.ts';
+import { memoize } from '../memoize.ts';
 import { lnGamma } from './distributions.ts';
 
 /**
@@ -47,7 +47,7 @@ export function chiSquareQuantile(p: number, df: number): number {
   return quantile(p, df);
 }
 
-const quantile = remembered(1000, (p: number, df: number): number => {
+const quantile = memoize(1000, (p: number, df: number): number => {
   let [low, high] = [0, df];
   while (cdf(high, df) < p) [low, high] = [high, 2 * high];
   for (;;) {

@@ -19,6 +19,13 @@ interface Group {
   batchForgotten?: number;
 }
 
+/** Logarithms of a life, and of the knife's usual life in its batch and over all batches. */
+interface DrawnRun {
+  life: number;
+  usualInBatch: number;
+  usual: number;
+}
+
 export interface Scenario {
   name: string;
   groups: Group[];
@@ -26,16 +33,21 @@ export interface Scenario {
   edges?: { count: number; /** The edge's share of the variance of one life. */ share: number };
   /** The edge is looked at every so many cuts. */
   lookEvery?: number;
-  /** Which runs are given up before their end point. */
-  givenUp?: (uniform: () => number, logLife: number, logMedianInBatch: number) => number | null;
+  /** The logarithm of the cuts at which a run is given up before its end point, or null. */
+  givenUp?: (run: DrawnRun, uniform: () => number) => number | null;
   /** Least share of logs that must get an interval, in percent. */
   leastUsable: number;
 }
 
+/** Runs of one knife vary so much, as a standard deviation of logarithms. */
+const SD = 0.15;
+/** Batches lie this far apart, as a standard deviation of logarithms. */
+const BATCH_SD = 0.3;
+
 const batchNames = (count: number): string[] => Array.from({ length: count }, (_, i) => `coil ${i + 1}`);
 
 /** Two knives with the same number of runs in every batch. */
-export const balanced = (runs: number, batches: number, sds: [number, number] = [0.15, 0.15]): Group[] =>
+export const balanced = (runs: number, batches: number, sds: [number, number] = [SD, SD]): Group[] =>
   (['Dunlin', 'Plover'] as const).flatMap((knife, k) =>
     batches === 0
       ? [{ knife, runs, logSd: sds[k] ?? 0 }]
@@ -56,18 +68,22 @@ const unequal = (runs: [number, number], batches: number, sds: [number, number])
 /** One batch that both share, beside one of each knife alone. */
 const oneShared = (runs: number): Group[] => [
   ...balanced(runs, 1),
-  { knife: 'Dunlin', batch: 'coil 2', runs: 3, logSd: 0.15 },
-  { knife: 'Plover', batch: 'coil 3', runs: 3, logSd: 0.15 },
+  { knife: 'Dunlin', batch: 'coil 2', runs: 3, logSd: SD },
+  { knife: 'Plover', batch: 'coil 3', runs: 3, logSd: SD },
 ];
 
-/** A run is given up where two in three would have ended: at the same time of its batch. */
-const thirdAtStop = (_: () => number, logLife: number, logMedian: number): number | null => {
-  const stop = logMedian + 0.15 * normalScore(2 / 3);
-  return logLife > stop ? stop : null;
-};
-/** One run in three is given up at any time, for a reason that has nothing to do with the edge. */
-const thirdAtRandom = (uniform: () => number, logLife: number): number | null =>
-  uniform() < 1 / 3 ? logLife + Math.log(uniform()) : null;
+type GivingUp = NonNullable<Scenario['givenUp']>;
+const above = (life: number, stop: number): number | null => (life > stop ? stop : null);
+const twoInThree = normalScore(2 / 3);
+const waysOfGivingUp: [name: string, givenUp: GivingUp][] = [
+  ['at a stop', ({ life, usualInBatch }) => above(life, usualInBatch + twoInThree * SD)],
+  [
+    'at one stop for both batches',
+    ({ life, usual }) => above(life, usual + twoInThree * Math.hypot(SD, BATCH_SD)),
+  ],
+  // For a reason that has nothing to do with the edge.
+  ['at random', ({ life }, uniform) => (uniform() < 1 / 3 ? life + Math.log(uniform()) : null)],
+];
 
 const usable = 99;
 export const scenarios: Scenario[] = [
@@ -76,7 +92,11 @@ export const scenarios: Scenario[] = [
     groups: balanced(n, 3),
     leastUsable: usable,
   })),
-  { name: 'balanced, 3 batches, 9 runs, scatter 0.30 and 0.08', groups: balanced(9, 3, [0.3, 0.08]), leastUsable: usable },
+  {
+    name: 'balanced, 3 batches, 9 runs, scatter 0.30 and 0.08',
+    groups: balanced(9, 3, [0.3, 0.08]),
+    leastUsable: usable,
+  },
   ...[2, 3, 4, 6].map((n) => ({
     name: `one shared batch beside unshared ones, ${n} runs a knife in it`,
     groups: oneShared(n),
@@ -85,9 +105,18 @@ export const scenarios: Scenario[] = [
   ...[0, 3].flatMap((batches) =>
     (
       [
-        [[3, 9], [0.3, 0.08]],
-        [[3, 9], [0.08, 0.3]],
-        [[6, 6], [0.25, 0.08]],
+        [
+          [3, 9],
+          [0.3, 0.08],
+        ],
+        [
+          [3, 9],
+          [0.08, 0.3],
+        ],
+        [
+          [6, 6],
+          [0.25, 0.08],
+        ],
       ] as [[number, number], [number, number]][]
     ).map(([runs, sds]) => ({
       name: `${runs.join(' against ')} runs, scatter ${sds.join(' and ')}, ${batches || 'no'} batches`,
@@ -114,27 +143,26 @@ export const scenarios: Scenario[] = [
       leastUsable: usable,
     })),
   ),
-  ...(
-    [
-      ['at a stop', thirdAtStop],
-      ['at random', thirdAtRandom],
-    ] as const
-  ).flatMap(([when, givenUp]) =>
-    [2, 0].map((batches) => ({
-      name: `a third of 6 runs given up ${when}, ${batches || 'no'} batches`,
-      groups: balanced(6, batches),
-      givenUp,
-      leastUsable: 80,
-    })),
-  ),
+  ...waysOfGivingUp.map(([when, givenUp]) => ({
+    name: `a third of 6 runs given up ${when}, 2 batches`,
+    groups: balanced(6, 2),
+    givenUp,
+    leastUsable: 80,
+  })),
+  ...waysOfGivingUp.toSpliced(1, 1).map(([when, givenUp]) => ({
+    name: `a third of 6 runs given up ${when}, no batches`,
+    groups: balanced(6, 0),
+    givenUp,
+    leastUsable: 80,
+  })),
 ];
 
 /** Batches of either knife alone: nothing can be said. */
 export const disjoint: Scenario = {
   name: 'no shared batch',
   groups: [
-    { knife: 'Dunlin', batch: 'coil 1', runs: 6, logSd: 0.15 },
-    { knife: 'Plover', batch: 'coil 2', runs: 6, logSd: 0.15 },
+    { knife: 'Dunlin', batch: 'coil 1', runs: 6, logSd: SD },
+    { knife: 'Plover', batch: 'coil 2', runs: 6, logSd: SD },
   ],
   leastUsable: 0,
 };
@@ -144,9 +172,6 @@ export function chances(seed: number): { uniform: () => number; normal: () => nu
   const uniform = uniformStream(seed);
   return { uniform, normal: () => normalScore(uniform()) };
 }
-
-/** Batches lie this far apart, as a standard deviation of logarithms. */
-const BATCH_SD = 0.3;
 
 /** One log in which Dunlin lasts `ratio` times as long as Plover. */
 export function makeLog(
@@ -166,15 +191,19 @@ export function makeLog(
   return groups.flatMap(({ knife, batch, runs, logSd, batchForgotten = 0 }, g) =>
     Array.from({ length: runs }, (_, i): LoggedRun => {
       const edge = edges ? `${i % edges.count}` : `${g}.${i}`;
-      const median =
-        Math.log(usualLife * (knife === 'Dunlin' ? ratio : 1)) +
-        (batch === undefined ? 0 : keep(batchShift, batch, BATCH_SD));
-      const logLife =
-        median +
+      const usual = Math.log(usualLife * (knife === 'Dunlin' ? ratio : 1));
+      const usualInBatch = usual + (batch === undefined ? 0 : keep(batchShift, batch, BATCH_SD));
+      const life =
+        usualInBatch +
         (share > 0 ? keep(edgeShift, `${knife} ${edge}`, logSd * Math.sqrt(share)) : 0) +
         logSd * Math.sqrt(1 - share) * normal();
-      const life = lifeOf(logLife, givenUp?.(uniform, logLife, median) ?? null, lookEvery);
-      return { knife, batch: i < batchForgotten ? undefined : batch, edge, life };
+      const stop = givenUp?.({ life, usualInBatch, usual }, uniform) ?? null;
+      return {
+        knife,
+        batch: i < batchForgotten ? undefined : batch,
+        edge,
+        life: lifeOf(life, stop, lookEvery),
+      };
     }),
   );
 }
@@ -187,7 +216,8 @@ function lifeOf(logLife: number, stop: number | null, lookEvery: number | undefi
   return { from, to: from + lookEvery };
 }
 
-const judge = (log: readonly LoggedRun[]): Judgement => judgeRuns(log, { knife: 'Dunlin', against: 'Plover' });
+const judge = (log: readonly LoggedRun[]): Judgement =>
+  judgeRuns(log, { knife: 'Dunlin', against: 'Plover' });
 
 export const isDifference = ({ verdict }: Pick<Judgement, 'verdict'>): boolean =>
   verdict === 'longer' || verdict === 'shorter';
@@ -204,6 +234,25 @@ export interface Outcome {
 
 /** The true ratio that intervals should hold. */
 const TRUTH = 1.25;
+
+/** At most so many percent of equal knives are called different, and at least so many percent of intervals are right. */
+const MOST_FALSE = 6.5;
+const LEAST_COVERAGE = 93.5;
+
+/** What a simulation shows beyond the limits, each eased by so many of its standard errors; empty where all is well. */
+export function passed(scenario: Scenario, outcome: Outcome, logs: number, errors: number): string[] {
+  const ease = (percent: number, of: number): number => errors * Math.sqrt((percent * (100 - percent)) / of);
+  const intervals = (logs * outcome.usable) / 100;
+  const { usable, falseAlarms, coverage, falseAlike } = outcome;
+  return [
+    ...(usable >= scenario.leastUsable - ease(scenario.leastUsable, logs) ? [] : [`only ${usable} % usable`]),
+    ...(falseAlarms <= MOST_FALSE + ease(MOST_FALSE, intervals) ? [] : [`${falseAlarms} % false alarms`]),
+    ...(falseAlike <= MOST_FALSE + ease(MOST_FALSE, intervals)
+      ? []
+      : [`${falseAlike} % falsely as good as equal`]),
+    ...(coverage >= LEAST_COVERAGE - ease(LEAST_COVERAGE, intervals) ? [] : [`${coverage} % coverage`]),
+  ];
+}
 
 /** Makes and judges so many logs of equal knives, and as many of unequal ones. */
 export function simulate(scenario: Scenario, logs: number, seed: number): Outcome {
@@ -224,6 +273,6 @@ export function simulate(scenario: Scenario, logs: number, seed: number): Outcom
     usable: percent(intervals, logs),
     falseAlarms: percent(alarms, intervals),
     coverage: percent(held, unequal),
-    falseAlike: percent(alike, unequal),
+    falseAlike: percent(alike, logs),
   };
 }
