@@ -100,6 +100,13 @@ export { fitPower } from './runs/fit.ts';
 export type { PowerFit } from './runs/fit.ts';
 export { batchDrift } from './runs/drift.ts';
 export type { Drift, KnifeLife } from './runs/drift.ts';
+export { judgeRuns } from './runs/judge.ts';
+export type { Judgement, JudgeQuestion, RunsVerdict } from './runs/judge.ts';
+export type { LeftOut, LoggedRun, RunLife } from './runs/judge-log.ts';
+export { controlDrift } from './runs/control-drift.ts';
+export { simulatedPower, toppedUpFalseAlarms } from './runs/simulated-power.ts';
+export { simultaneousBand } from './runs/simultaneous-band.ts';
+export { cvWithLooks, upperCv } from './runs/upper-scatter.ts';
 export { explanations } from './runs/explain.ts';
 export type { Explanation } from './runs/explain.ts';
 export { runSheet } from './runs/sheet.ts';
@@ -115,7 +122,15 @@ export { ended } from './runs/lognormal.ts';
 export type { Life } from './runs/lognormal.ts';
 export { measuredRatio } from './runs/measured.ts';
 export type { AlikeBounds, RatioQuestion, Measured, Verdict } from './runs/measured.ts';
-export { logSd, pairedPower, pairsNeeded, powerCurve, runsNeeded, twoSamplePower } from './runs/planning.ts';
+export {
+  logSd,
+  pairedPower,
+  pairsNeeded,
+  powerCurve,
+  powerOfRuns,
+  runsNeeded,
+  twoSamplePower,
+} from './runs/planning.ts';
 export type { Plan } from './runs/planning.ts';
 export { geometricMeanRatio, ratioOfMeans } from './runs/ratios.ts';
 export type { RatioInterval } from './runs/ratios.ts';

@@ -1,7 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import { fisherTail, noncentralTCdf, studentQuantile } from '../../src/model/statistics/distributions.ts';
-import { equivalencePower, geometricMeanRatio, welch } from '../../src/model/index.ts';
+import { equivalencePower, geometricMeanRatio, judgeRuns, welch } from '../../src/model/index.ts';
+import type { LoggedRun } from '../../src/model/index.ts';
+import { chiSquareCdf, chiSquareQuantile } from '../../src/model/statistics/chi-square.ts';
 import { estimateRatio } from '../../src/model/runs/estimate.ts';
 import { lognormalFit } from '../../src/model/runs/lognormal.ts';
 
@@ -14,6 +16,16 @@ const oracle = JSON.parse(readFileSync('tests/reference/runs-oracle.json', 'utf8
   fisher: [number, number, number, number][];
   noncentral: [number, number, number, number][];
   alike: [number, number, number, number][];
+  chiSquare: [number, number, number][];
+  unequal: [number[], number[], number, number, number, number][];
+  blocked: [[knife: number, edge: number, batch: number, life: number][], number, number, number, number][];
+  judgedCensored: [
+    [knife: number, batch: number | null, life: number, early: boolean][],
+    number,
+    number,
+    number,
+    number,
+  ][];
 };
 
 /** Agreement to a share of the value. */
@@ -81,4 +93,68 @@ it('power of two one-sided tests', () => {
   expect(oracle.alike).toHaveLength(60);
   for (const [below, above, df, power] of oracle.alike)
     expect(Math.abs(equivalencePower(below, above, df, 0.05) - power)).toBeLessThan(1e-6);
+});
+
+it('chi-square', () => {
+  expect(oracle.chiSquare).toHaveLength(100);
+  for (const [p, df, quantile] of oracle.chiSquare) {
+    near(chiSquareQuantile(p, df), quantile, 1e-8);
+    near(chiSquareCdf(quantile, df), p, 1e-8);
+  }
+});
+
+/** Knife 0 judged against knife 1: its degrees of freedom, ratio and interval as SciPy has them. */
+function judged(
+  runs: LoggedRun[],
+  df: number,
+  ratio: number,
+  low: number,
+  high: number,
+  share: number,
+): void {
+  const found = judgeRuns(runs, { knife: '0', against: '1' });
+  near(found.df ?? Number.NaN, df, share);
+  near(found.ratio ?? Number.NaN, ratio, share);
+  near(found.low ?? Number.NaN, low, share);
+  near(found.high ?? Number.NaN, high, share);
+}
+const logOf = (x: number[], y: number[]): LoggedRun[] =>
+  [x, y].flatMap((lives, k) => lives.map((cuts, i) => ({ knife: `${k}`, edge: `${i}`, life: { cuts } })));
+
+it('the judge without batches: Welch where both knives have as many runs', { timeout: 60_000 }, () => {
+  const alike = oracle.welch.filter(([x, y]) => x.length === y.length);
+  expect(alike.length).toBeGreaterThan(100);
+  for (const [x, y, , df, , low, high] of alike)
+    judged(logOf(x, y), df, Math.sqrt(low * high), low, high, 1e-7);
+});
+
+it('the judge without batches: other numbers of runs, degrees of freedom on the safe side', () => {
+  expect(oracle.unequal).toHaveLength(300);
+  for (const [x, y, ...stated] of oracle.unequal) judged(logOf(x, y), ...stated, 1e-7);
+});
+
+it('the judge within batches, by full matrices', () => {
+  expect(oracle.blocked).toHaveLength(200);
+  for (const [log, ...stated] of oracle.blocked) {
+    const runs = log.map(([knife, edge, batch, cuts]) => ({
+      knife: `${knife}`,
+      edge: `${edge}`,
+      batch: `coil ${batch}`,
+      life: { cuts },
+    }));
+    judged(runs, ...stated, 1e-7);
+  }
+});
+
+it('the judge with runs given up early, by another search for the top of the likelihood', () => {
+  expect(oracle.judgedCensored).toHaveLength(40);
+  for (const [log, ...stated] of oracle.judgedCensored) {
+    const runs = log.map(([knife, batch, life, early], i) => ({
+      knife: `${knife}`,
+      edge: `${i}`,
+      batch: batch === null ? undefined : `coil ${batch}`,
+      life: early ? { atLeast: life } : { cuts: life },
+    }));
+    judged(runs, ...stated, 2e-5);
+  }
 });

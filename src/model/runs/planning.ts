@@ -13,6 +13,8 @@ export interface Plan {
   power?: number | undefined;
   /** Chance of calling equal knives different, 0.000001 to 0.5; 0.05 if left out. */
   alpha?: number | undefined;
+  /** Batches of material that both knives are cut in, alike; none recorded if 0 or left out. */
+  batches?: number | undefined;
 }
 
 /** Beyond this many runs the question is not answered by cutting. */
@@ -54,13 +56,17 @@ export function twoSamplePower(effect: number, n: number, alpha = 0.05): number 
   return tTestPower(effect * Math.sqrt(n / 2), 2 * n - 2, alpha);
 }
 
+function checkCv(cv: number): void {
+  if (!(cv > 0 && cv <= 5)) throw new RangeError(`cv ${cv} is not above 0 and up to 5`);
+}
+
 function checkAlpha(alpha: number): void {
   if (!(alpha >= 1e-6 && alpha <= 0.5))
     throw new RangeError(`alpha ${alpha} is not between 0.000001 and 0.5`);
 }
 
 function check({ cv, ratio, power = 0.8, alpha = 0.05 }: Plan): { power: number; alpha: number } {
-  if (!(cv > 0 && cv <= 5)) throw new RangeError(`cv ${cv} is not above 0 and up to 5`);
+  checkCv(cv);
   if (!(ratio > 0 && Number.isFinite(ratio) && ratio !== 1)) {
     throw new RangeError(`ratio ${ratio} is not a number above 0 other than 1`);
   }
@@ -72,16 +78,17 @@ function check({ cv, ratio, power = 0.8, alpha = 0.05 }: Plan): { power: number;
 
 const tooClose = (ratio: number): string => `ratio ${ratio} is too close to 1 for this scatter`;
 
-/** The least n of 2 or above whose power is enough; power grows with n. */
-export function leastRuns(powerAt: (n: number) => number, power: number, why: string): number {
-  let enough = 2;
+/** The least n of `from` or above whose power is enough; power grows with n. */
+export function leastRuns(powerAt: (n: number) => number, power: number, why: string, from = 2): number {
+  let enough = from;
+  let short = from - 1;
   while (powerAt(enough) < power) {
+    short = enough;
     enough *= 2;
     if (enough > MOST_RUNS) {
       throw new RangeError(`${why}: more than ${MOST_RUNS} runs a knife`);
     }
   }
-  let short = enough / 2;
   while (enough - short > 1) {
     const middle = Math.floor((short + enough) / 2);
     if (powerAt(middle) < power) short = middle;
@@ -90,20 +97,78 @@ export function leastRuns(powerAt: (n: number) => number, power: number, why: st
   return enough;
 }
 
+function checkBatches(batches: number): void {
+  if (!Number.isInteger(batches) || batches < 0 || batches > MOST_RUNS)
+    throw new RangeError(`batches ${batches} is not a whole number from 0 to ${MOST_RUNS}`);
+}
+
+/** Power of the pooled t test within batches, each of which takes one degree of freedom beyond the first. */
+const powerWithin = (effect: number, runs: number, batches: number, alpha: number): number =>
+  tTestPower(effect * Math.sqrt(runs / 2), 2 * runs - 1 - Math.max(1, batches), alpha);
+
 /**
  * Runs a knife, each a sharpening of its own, for a pooled t test on logarithms to notice a true ratio of lives:
- * exact power by the noncentral t, both tails counted, the same number for both knives.
+ * exact power by the noncentral t, both tails counted, the same number for both knives. With the degrees of freedom the
+ * analysis will have: 2n − 2 without batches, 2n − 1 − L within L batches, and at least one run a knife in each.
  *
- * Below 5 a knife the test that does not assume equal scatter notices less often than this says.
+ * Below 6 a knife a judge that does not assume equal scatter notices less often than this says: `simulatedPower`.
  *
- * @throws RangeError for a cv, ratio, power or alpha outside the limits of `Plan`, or where over a million are needed
+ * @throws RangeError for a cv, ratio, power, alpha or batches outside the limits of `Plan`, or where over a million are
+ * needed
  * @example runsNeeded({ cv: 0.2, ratio: 1.2 }) // → 20
  * @example runsNeeded({ cv: 0.1, ratio: 1.1 }) // → 19
+ * @example runsNeeded({ cv: 0.1, ratio: 1.2, batches: 4 }) // → 7
  */
 export function runsNeeded(plan: Plan): number {
   const { power, alpha } = check(plan);
-  const effect = Math.abs(Math.log(plan.ratio)) / logSd(plan.cv);
-  return leastRuns((n) => twoSamplePower(effect, n, alpha), power, tooClose(plan.ratio));
+  const { cv, ratio, batches = 0 } = plan;
+  checkBatches(batches);
+  const effect = Math.abs(Math.log(ratio)) / logSd(cv);
+  const least = Math.max(2, batches);
+  return leastRuns((n) => powerWithin(effect, n, batches, alpha), power, tooClose(ratio), least);
+}
+
+/**
+ * Chance that a pooled t test on logarithms notices a true ratio of lives with so many runs a knife, by the same formula
+ * as `runsNeeded`.
+ *
+ * @param p `cv` above 0 and up to 5; `ratio` above 0, with 1 the chance of a false alarm; `runs` a knife, whole, from 2
+ * or the number of batches to a million; `alpha` and `batches` as for `Plan`
+ * @throws RangeError for values outside those limits
+ * @example powerOfRuns({ runs: 5, cv: 0.1, ratio: 1.25, batches: 3 }) // → 0.836
+ */
+export function powerOfRuns(p: {
+  runs: number;
+  cv: number;
+  ratio: number;
+  alpha?: number | undefined;
+  batches?: number | undefined;
+}): number {
+  const { runs, cv, ratio, alpha = 0.05, batches = 0 } = p;
+  checkRuns(p);
+  checkAlpha(alpha);
+  return powerWithin(Math.abs(Math.log(ratio)) / logSd(cv), runs, batches, alpha);
+}
+
+/** Refuses runs, cv, ratio and batches that cannot be planned with. */
+export function checkRuns({
+  runs,
+  cv,
+  ratio,
+  batches = 0,
+}: {
+  runs: number;
+  cv: number;
+  ratio: number;
+  batches?: number | undefined;
+}): void {
+  checkCv(cv);
+  if (!(ratio > 0 && Number.isFinite(ratio)))
+    throw new RangeError(`ratio ${ratio} is not a finite number above 0`);
+  checkBatches(batches);
+  const least = Math.max(2, batches);
+  if (!Number.isInteger(runs) || runs < least || runs > MOST_RUNS)
+    throw new RangeError(`runs a knife ${runs} is not a whole number from ${least} to ${MOST_RUNS}`);
 }
 
 /**
@@ -134,7 +199,7 @@ export function pairedPower(effect: number, pairs: number, correlation: number, 
  * @throws RangeError as `runsNeeded`, and for a correlation outside its limits
  * @example pairsNeeded({ cv: 0.2, ratio: 1.2, correlation: 0.5 }) // → 12
  */
-export function pairsNeeded(plan: Plan & { correlation: number }): number {
+export function pairsNeeded(plan: Omit<Plan, 'batches'> & { correlation: number }): number {
   const { power, alpha } = check(plan);
   const effect = Math.abs(Math.log(plan.ratio)) / logSd(plan.cv);
   const chance = (n: number): number => pairedPower(effect, n, plan.correlation, alpha);
@@ -148,7 +213,9 @@ export function pairsNeeded(plan: Plan & { correlation: number }): number {
  * @throws RangeError as `runsNeeded`, and for a `most` outside its limits
  * @example powerCurve({ cv: 0.2, ratio: 1.2, most: 20 }).filter(({ power }) => power >= 0.8).map(({ runs }) => runs) // → [20]
  */
-export function powerCurve(plan: Omit<Plan, 'power'> & { most: number }): { runs: number; power: number }[] {
+export function powerCurve(
+  plan: Omit<Plan, 'power' | 'batches'> & { most: number },
+): { runs: number; power: number }[] {
   const { cv, ratio, most } = plan;
   const { alpha } = check({ cv, ratio, alpha: plan.alpha, power: undefined });
   if (!Number.isInteger(most) || most < 2 || most > 1000)

@@ -8,7 +8,7 @@ const LANCZOS = [
 ];
 
 /** ln Γ(x) for x > 0, by Lanczos's series with g = 7. */
-function lnGamma(x: number): number {
+export function lnGamma(x: number): number {
   const base = x + 6.5;
   const sum = LANCZOS.reduce((total, c, i) => (i === 0 ? c : total + c / (x - 1 + i)), 0);
   return 0.5 * Math.log(2 * Math.PI) + (x - 0.5) * Math.log(base) - base + Math.log(sum);
