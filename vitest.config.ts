@@ -8,6 +8,8 @@ export default defineConfig({
     maxWorkers: '100%',
     include: ['tests/**/*.test.ts'],
     exclude: ['tests/site/**'],
+    // A missing snapshot is a failure, not a new one; `-u` writes them.
+    update: 'none',
     // Nothing is timed here: a slow or busy machine is no fault.
     testTimeout: 60_000,
     coverage: {

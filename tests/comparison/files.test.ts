@@ -4,11 +4,11 @@ import { comparisonsFile, readComparisons } from '../../src/comparison/files.ts'
 import { comparisonMarkdown } from '../../src/compare/sheet/markdown.ts';
 import { sceneOf } from '../../src/scene/scene.ts';
 import { times } from '../../src/scene/show.ts';
-import { awkward } from '../topics/awkward.ts';
+import { oddComparisons } from '../topics/odd-comparisons.ts';
 import { loft, loftWith } from './entries.ts';
 
 describe('a file of comparisons', () => {
-  test.each(Object.entries(awkward))('comes back equal: %s', (name, entry) =>
+  test.each(Object.entries(oddComparisons))('comes back equal: %s', (name, entry) =>
     expect(readComparisons(comparisonsFile([{ name, entry }]))).toEqual({
       ok: true,
       comparisons: [{ name, entry }],
@@ -59,7 +59,7 @@ describe('a file of comparisons', () => {
 describe('a comparison as Markdown', () => {
   const link = 'https://keenfold.example/bench/#with=2.x';
 
-  test.each(Object.entries(awkward))('is a whole table for %s', (_name, entry) => {
+  test.each(Object.entries(oddComparisons))('is a whole table for %s', (_name, entry) => {
     const text = comparisonMarkdown(sceneOf(entry), link);
     expect(text).not.toMatch(/NaN|undefined|Infinity|\[object/);
     const lines = text.split('\n').filter((line) => line.startsWith('|'));

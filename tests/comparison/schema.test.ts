@@ -6,7 +6,7 @@ import { attributesOf, compare, jobProfiles, parameters } from '../../src/model/
 import { jsonSchema } from '../../src/comparison/json-schema.ts';
 import { angleQuestions, equalisable, toModel, validate } from '../../src/comparison/schema.ts';
 import type { AngleEntry, KnifeEntry, ComparisonEntry } from '../../src/comparison/schema.ts';
-import { pair } from '../topics/awkward.ts';
+import { pair } from '../topics/odd-comparisons.ts';
 import { anyEntry, loft, loftDocument, loftWith } from './entries.ts';
 
 const problems = (input: unknown) => {

@@ -11,7 +11,7 @@ import { notRecorded } from '../../src/runs/log.ts';
 import type { Run } from '../../src/runs/log.ts';
 import { everything } from '../../src/topics/all.ts';
 import { aRun } from '../runs/runs.ts';
-import { awkward, pair } from './awkward.ts';
+import { oddComparisons, pair } from './odd-comparisons.ts';
 import { exact } from '../model/knives.ts';
 
 /** Sentences that hardly any comparison calls up, each asked of one made for it; and what it must say there. */
@@ -450,7 +450,7 @@ test('a comparison that is not invented is not called so, in any text', () => {
 });
 
 test('sentences nobody wrote are refused by their name', () => {
-  expect(() => sentencesOf({}, 'heron', sceneOf(awkward['equal'] ?? pair({})))).toThrow(
+  expect(() => sentencesOf({}, 'heron', sceneOf(oddComparisons['equal'] ?? pair({})))).toThrow(
     'no sentences are named heron',
   );
 });

@@ -7,7 +7,7 @@ import { sceneOf } from '../../src/scene/scene.ts';
 import { resultsOf } from '../../src/topics/worked-results.ts';
 import type { WorkedStep } from '../../src/topics/worked.ts';
 import { everything, topics } from '../../src/topics/all.ts';
-import { awkward } from './awkward.ts';
+import { oddComparisons } from './odd-comparisons.ts';
 import { byHand } from './by-hand.ts';
 
 const all = Object.values(topics).flatMap((topic) => Object.keys(topic.worked ?? {}));
@@ -20,12 +20,12 @@ const names = [
   'nothing-known',
   'loses-everywhere',
   'cancelling',
-  'refused-carbide-pocket',
+  'refused-carbide-quick',
   'thick-against-thin',
   'right-to-left',
   'prying-thou',
   'toughness-known',
-  'all-evened-up',
+  'all-made-equal',
   'face-values',
 ];
 
@@ -59,7 +59,7 @@ function leftOf(name: string, { tex, values }: WorkedStep): string {
 const typed = (value: number): string => String(value).replace(/e(.*)/, ' × 10^$1');
 
 test.each(names)('every step of %s has the blanks its formula shows', (name) => {
-  const entry = awkward[name];
+  const entry = oddComparisons[name];
   if (!entry) throw new Error(`no line-up ${name}`);
   const scene = sceneOf(entry);
   let blanks = 0;
@@ -95,7 +95,7 @@ test.each(names)('every step of %s has the blanks its formula shows', (name) => 
 });
 
 test('every worked example has blanks where all is known', () => {
-  const known = awkward['toughness-known'];
+  const known = oddComparisons['toughness-known'];
   if (!known) throw new Error('no line-up');
   const scene = sceneOf(known);
   for (const of of all)

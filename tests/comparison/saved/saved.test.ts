@@ -4,7 +4,7 @@ import { comparisonsFile } from '../../../src/comparison/files.ts';
 import { createStorage } from '../../../src/comparison/saved/last.ts';
 import type { Shelf } from '../../../src/comparison/saved/last.ts';
 import { eraseSetAside, setAside } from '../../../src/comparison/saved/unread.ts';
-import { awkward } from '../../topics/awkward.ts';
+import { oddComparisons } from '../../topics/odd-comparisons.ts';
 import { loft } from '../entries.ts';
 
 function shelf(kept: Record<string, string> = {}): Shelf & { kept: Record<string, string> } {
@@ -25,7 +25,7 @@ const throwing = (name: string) => (): never => {
 const names = (savedList: ReturnType<typeof createSavedList>) => savedList.items().map(({ name }) => name);
 
 describe('what is put in', () => {
-  test.each(Object.entries(awkward))('comes back equal after a reload: %s', (name, entry) => {
+  test.each(Object.entries(oddComparisons))('comes back equal after a reload: %s', (name, entry) => {
     const own = shelf();
     savedListOn(own).put(entry, name);
     expect(savedListOn(own).items()).toEqual([
@@ -151,7 +151,7 @@ test('without a word about where, it is the browser’s own storage', () => {
 describe('a file', () => {
   test('of the whole drawer fills an empty one equal', () => {
     const one = savedListOn(shelf());
-    Object.entries(awkward).forEach(([name, entry]) => one.put(entry, name));
+    Object.entries(oddComparisons).forEach(([name, entry]) => one.put(entry, name));
     const other = savedListOn(shelf());
     other.take(comparisonsFile(one.items()));
     expect(other.items()).toEqual(one.items());

@@ -6,7 +6,7 @@ import { bandWords } from '../../../src/topics/band/words.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
 import type { Scene } from '../../../src/scene/scene.ts';
 import type { ComparisonEntry } from '../../../src/comparison/schema.ts';
-import { awkward } from '../awkward.ts';
+import { oddComparisons } from '../odd-comparisons.ts';
 import { loft } from '../../comparison/entries.ts';
 
 const scenes = new Map<string, Scene>();
@@ -53,12 +53,12 @@ const withBand = (text: string): number[] => {
 
 describe.each(names)('%s', (name) => {
   test('stays under 500 characters, whatever the comparison', () => {
-    for (const entry of [loft(), ...Object.values(awkward)] as ComparisonEntry[])
+    for (const entry of [loft(), ...Object.values(oddComparisons)] as ComparisonEntry[])
       for (const one of [entry, opposed(entry)]) expect(described(name, one).length).toBeLessThan(500);
   });
 
   test('says the ratio with its band, as the Compare page has it', () => {
-    for (const entry of [loft(), opposed(loft()), ...Object.values(awkward)] as ComparisonEntry[]) {
+    for (const entry of [loft(), opposed(loft()), ...Object.values(oddComparisons)] as ComparisonEntry[]) {
       const [low, high] = bandSaid(entry);
       if (low === undefined || high === undefined)
         expect(described(name, entry)).toMatch(/\(no band\)|has none\)/);

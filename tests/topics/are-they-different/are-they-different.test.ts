@@ -25,7 +25,7 @@ import { resultsOf } from '../../../src/topics/worked-results.ts';
 import { inner, trialOf } from '../../../src/topics/are-they-different/trial.ts';
 import { notRecorded } from '../../../src/runs/log.ts';
 import type { Run } from '../../../src/runs/log.ts';
-import { pair } from '../awkward.ts';
+import { pair } from '../odd-comparisons.ts';
 import { loft, loftWith } from '../../comparison/entries.ts';
 
 const nearlyAlike = (change: Partial<ComparisonEntry> = {}): ComparisonEntry => ({

@@ -3,9 +3,9 @@ import { tally } from '../../../src/topics/ask/guesses.ts';
 import { optionSaid, pollOf } from '../../../src/topics/ask/poll.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
 import { validate } from '../../../src/comparison/schema.ts';
-import { awkward } from '../awkward.ts';
+import { oddComparisons } from '../odd-comparisons.ts';
 
-describe.each(Object.entries(awkward))('the poll of %s', (_name, document) => {
+describe.each(Object.entries(oddComparisons))('the poll of %s', (_name, document) => {
   const checked = validate(document);
   if (!checked.ok) throw new Error('the line-up is not valid');
   const scene = sceneOf(checked.entry);

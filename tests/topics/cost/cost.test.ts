@@ -7,7 +7,7 @@ import { costTable, costVerdict, offerInWords } from '../../../src/topics/cost/w
 import { sceneOf } from '../../../src/scene/scene.ts';
 import { validate } from '../../../src/comparison/schema.ts';
 import { compare, steelRemovedMm2 } from '../../../src/model/index.ts';
-import { awkward } from '../awkward.ts';
+import { oddComparisons } from '../odd-comparisons.ts';
 
 const scene = sceneOf(loft());
 const pair = { knife: 'plover', against: 'dunlin' };
@@ -156,9 +156,9 @@ test('toughness on both sides tells what is given up before the edge chips', () 
   expect(steel && 'cost' in steel && steel.cost.chipping).toBeLessThan(1);
 });
 
-describe.each(Object.keys(awkward))('of %s', (name) => {
+describe.each(Object.keys(oddComparisons))('of %s', (name) => {
   test('the table has no holes', () => {
-    const checked = validate(awkward[name]);
+    const checked = validate(oddComparisons[name]);
     if (!checked.ok) throw new Error(name);
     const here = sceneOf(checked.entry);
     const read = readCost(firstTexts, here, {

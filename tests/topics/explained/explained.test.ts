@@ -9,7 +9,7 @@ import { temptingSum } from '../../../src/phrases/tempting-sum.ts';
 import { compare } from '../../../src/model/index.ts';
 import { notRecorded } from '../../../src/runs/log.ts';
 import type { Run } from '../../../src/runs/log.ts';
-import { awkward } from '../awkward.ts';
+import { oddComparisons } from '../odd-comparisons.ts';
 import { loft, loftWith } from '../../comparison/entries.ts';
 
 const link = 'https://keenfold.example/telling/#with=2.x';
@@ -47,7 +47,7 @@ describe.each(depths.flatMap((depth) => textForms.map((form) => [depth, form] as
         explainedText(sceneOf(loft()), depth, form, link),
       ));
 
-    test.each(Object.entries(awkward))('is whole for %s', (_name, entry) => {
+    test.each(Object.entries(oddComparisons))('is whole for %s', (_name, entry) => {
       const scene = sceneOf(entry);
       const text = explainedText(
         scene,

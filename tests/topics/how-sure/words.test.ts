@@ -5,7 +5,7 @@ import type { ComparisonEntry } from '../../../src/comparison/schema.ts';
 import { sentencesOf } from '../../../src/phrases/sentences-of.ts';
 import { sureWords } from '../../../src/topics/how-sure/words.ts';
 import { exact } from '../../model/knives.ts';
-import { pair } from '../awkward.ts';
+import { pair } from '../odd-comparisons.ts';
 
 function described(of: string, entry: ComparisonEntry): string {
   expect(validate(entry)).toMatchObject({ ok: true });

@@ -9,7 +9,7 @@ import { roomIn, roomOfFamilies } from '../../../src/scene/ranges.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
 import type { ComparisonEntry } from '../../../src/comparison/schema.ts';
 import { codeSaid } from '../../../src/compare/sheet/words.ts';
-import { pair } from '../awkward.ts';
+import { pair } from '../odd-comparisons.ts';
 
 const described = (of: string, entry: ComparisonEntry): string =>
   (rangeWords[of]?.(sceneOf(entry)) ?? []).join(' ');

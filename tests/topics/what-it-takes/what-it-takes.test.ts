@@ -18,15 +18,15 @@ import {
   putSaid,
   takeCells,
 } from '../../../src/topics/what-it-takes/words.ts';
-import { awkward } from '../awkward.ts';
+import { oddComparisons } from '../odd-comparisons.ts';
 
 const sceneNamed = (name: string): Scene => {
-  const checked = validate(awkward[name]);
+  const checked = validate(oddComparisons[name]);
   if (!checked.ok) throw new Error(name);
   return sceneOf(checked.entry);
 };
 
-describe.each(Object.keys(awkward))('of %s', (name) => {
+describe.each(Object.keys(oddComparisons))('of %s', (name) => {
   const scene = sceneNamed(name);
   const first = askedFirst(scene);
   const now = ratioNow(asEntered(scene), first);
