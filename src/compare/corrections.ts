@@ -8,7 +8,7 @@ import { decodeLink } from '../comparison/link/codec.ts';
 import { runsOf } from '../scene/runs.ts';
 import { sceneOf } from '../scene/scene.ts';
 import type { Scene } from '../scene/scene.ts';
-import type { ComparisonEntry } from '../comparison/schema.ts';
+import type { ComparisonEntry } from '../comparison/entry.ts';
 
 /** A number of a published comparison or log that is another now. */
 export interface Correction {

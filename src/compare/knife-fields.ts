@@ -2,7 +2,7 @@ import { carbidesByDesignation } from '../model/index.ts';
 import type { CarbideKind, Grind, GrindForm, GritScale, Quantity } from '../model/index.ts';
 import { readNumber, readQuantity, showQuantity } from '../comparison/read.ts';
 import type { Expected } from '../comparison/read.ts';
-import type { KnifeEntry, ComparisonEntry, Placed } from '../comparison/schema.ts';
+import type { KnifeEntry, ComparisonEntry, Placed } from '../comparison/entry.ts';
 import { plain } from '../scene/show.ts';
 
 /**

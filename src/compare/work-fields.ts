@@ -1,6 +1,6 @@
 import { jobProfiles } from '../model/index.ts';
 import { readNumber, readQuantity, showQuantity } from '../comparison/read.ts';
-import type { Equalisable, ComparisonEntry } from '../comparison/schema.ts';
+import type { Equalisable, ComparisonEntry } from '../comparison/entry.ts';
 import { typedPercent } from '../scene/show.ts';
 import { assumptionFields } from './assumption-fields.ts';
 

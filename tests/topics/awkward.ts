@@ -1,4 +1,4 @@
-import type { KnifeEntry, ComparisonEntry } from '../../src/comparison/schema.ts';
+import type { KnifeEntry, ComparisonEntry } from '../../src/comparison/entry.ts';
 
 /**
  * Thirty comparisons that make sentences and drawings stumble. All invented, as is every knife in them; `awkward.test.ts`

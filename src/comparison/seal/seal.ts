@@ -3,8 +3,8 @@ import { tidyBase32, toBase32 } from './base32.ts';
 import { canonicalJson } from './canonical-json.ts';
 import { documentVersion, heldDocument, migrate } from '../migrations.ts';
 import { sceneOf } from '../../scene/scene.ts';
-import { validate } from '../schema.ts';
-import type { ComparisonEntry } from '../schema.ts';
+import { validate } from '../validate.ts';
+import type { ComparisonEntry } from '../entry.ts';
 
 /*
  * A seal is the beginning of the SHA-256 of the prediction as canonical JSON, salt included: 24 characters of base32,

@@ -2,7 +2,7 @@ import { isUnknown, nominal, parameters } from '../../model/index.ts';
 import type { Quantity } from '../../model/index.ts';
 import { knifeOf, withKnife } from '../base/controls.ts';
 import type { Control, Role } from '../base/controls.ts';
-import { oneQuantity, perSideDeg } from '../../comparison/to-model.ts';
+import { oneQuantity, perSideDeg } from '../../comparison/knife-measures.ts';
 
 /** The ± of a quantity; half its range where it is not known. */
 function plusMinusOf(value: Quantity): number {

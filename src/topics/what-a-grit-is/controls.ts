@@ -3,7 +3,7 @@ import type { GritScale } from '../../model/index.ts';
 import { knifeOf, withKnife } from '../base/controls.ts';
 import type { Control, Role } from '../base/controls.ts';
 import { asGrit, gritName, scaleName, scales, spanOf, umOf } from './values.ts';
-import type { ComparisonEntry } from '../../comparison/schema.ts';
+import type { ComparisonEntry } from '../../comparison/entry.ts';
 
 const finishOf = (entry: ComparisonEntry, role: Role): { scale: GritScale; grit: number } =>
   asGrit(knifeOf(entry, role).finish);
