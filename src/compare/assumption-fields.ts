@@ -4,7 +4,7 @@ import { readNumber, readQuantity, showQuantity } from '../comparison/read.ts';
 import type { Unit } from '../comparison/read.ts';
 import type { ComparisonEntry } from '../comparison/entry.ts';
 import { brief } from '../scene/show.ts';
-import type { WorkField } from './work-fields.ts';
+import type { WorkField } from './work-field.ts';
 
 type AssumptionId = Extract<ParameterId, keyof ComparisonEntry['assumptions']>;
 
