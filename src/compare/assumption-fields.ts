@@ -2,9 +2,9 @@ import { isUnknown, parameters } from '../model/index.ts';
 import type { ParameterId, Quantity } from '../model/index.ts';
 import { readNumber, readQuantity, showQuantity } from '../comparison/read.ts';
 import type { Unit } from '../comparison/read.ts';
-import type { ComparisonEntry } from '../comparison/schema.ts';
+import type { ComparisonEntry } from '../comparison/entry.ts';
 import { brief } from '../scene/show.ts';
-import type { WorkField } from './work-fields.ts';
+import type { WorkField } from './work-field.ts';
 
 type AssumptionId = Extract<ParameterId, keyof ComparisonEntry['assumptions']>;
 

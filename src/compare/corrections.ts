@@ -1,4 +1,3 @@
-import { nominal } from '../model/index.ts';
 import type { Run } from '../runs/log.ts';
 import { notRecorded } from '../runs/log.ts';
 import { reachOf } from '../runs/lives.ts';
@@ -7,8 +6,9 @@ import { found } from '../comparison/found.ts';
 import { decodeLink } from '../comparison/link/codec.ts';
 import { runsOf } from '../scene/runs.ts';
 import { sceneOf } from '../scene/scene.ts';
+import { knifeFieldsShown } from './knife-fields.ts';
 import type { Scene } from '../scene/scene.ts';
-import type { ComparisonEntry } from '../comparison/schema.ts';
+import type { ComparisonEntry } from '../comparison/entry.ts';
 
 /** A number of a published comparison or log that is another now. */
 export interface Correction {
@@ -49,17 +49,9 @@ function numbersOf(entry: ComparisonEntry): Numbers {
 
 function* ofKnives({ entry, comparison }: Scene): Generator<[string, number]> {
   for (const knife of comparison.knives) {
-    const { name } = found(entry.knives, knife.id, 'knife');
-    yield [`${name}, edge angle per side, °`, nominal(knife.angleDeg)];
-    yield [`${name}, thickness behind the edge, mm`, nominal(knife.edgeMm)];
-    yield [`${name}, hardness, HRC`, nominal(knife.hrc)];
-    const { finish } = knife;
-    if ('um' in finish) yield [`${name}, finish, µm`, nominal(finish.um)];
-    else yield [`${name}, finish, grit ${finish.scale}`, finish.grit];
-    yield [`${name}, thickness at the spine, mm`, nominal(knife.grind.spineMm)];
-    yield [`${name}, height of the grind, mm`, nominal(knife.grind.heightMm)];
-    for (const [kind, volume] of Object.entries(knife.carbideVolPercent))
-      yield [`${name}, ${kind}, volume per cent`, nominal(volume)];
+    const entered = found(entry.knives, knife.id, 'knife');
+    for (const { numbers } of Object.values(knifeFieldsShown))
+      for (const [what, value] of numbers(knife, entered)) yield [`${entered.name}, ${what}`, value];
   }
 }
 

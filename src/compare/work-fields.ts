@@ -1,24 +1,10 @@
 import { jobProfiles } from '../model/index.ts';
 import { readNumber, readQuantity, showQuantity } from '../comparison/read.ts';
-import type { Equalisable, ComparisonEntry } from '../comparison/schema.ts';
+import type { Equalisable } from '../comparison/entry.ts';
 import { typedPercent } from '../scene/show.ts';
 import { assumptionFields } from './assumption-fields.ts';
-
-/** The fields of the comparison itself: title, work and units. Like those of a knife, none keeps anything. */
-export type WrittenWork = { ok: true; entry: ComparisonEntry } | { ok: false; message: string };
-
-interface Shared {
-  label: string;
-  hint?: string;
-  unit?: string;
-  show(entry: ComparisonEntry): string;
-  write(entry: ComparisonEntry, text: string): WrittenWork;
-}
-
-export type WorkField = Shared &
-  ({ kind: 'text' } | { kind: 'choice'; choices: readonly (readonly [value: string, label: string])[] });
-
-const good = (entry: ComparisonEntry): WrittenWork => ({ ok: true, entry });
+import { good } from './work-field.ts';
+import type { WorkField } from './work-field.ts';
 
 /** How the knife is moved, as slice/push speed ratios ξ. */
 const motions: readonly (readonly [string, string])[] = [

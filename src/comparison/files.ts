@@ -1,7 +1,7 @@
 import { MODEL_NUMBER } from '../model/index.ts';
 import { documentVersion, heldDocument, migrate } from './migrations.ts';
-import { validate } from './schema.ts';
-import type { ComparisonEntry } from './schema.ts';
+import { validate } from './validate.ts';
+import type { ComparisonEntry } from './entry.ts';
 
 /*
  * A file is JSON: { keenfold: 'comparisons', version, model, lineUps: [{ name, lineUp }] }. One comparison or a Saved list of

@@ -1,4 +1,4 @@
-import type { KnifeEntry, ComparisonEntry } from './schema.ts';
+import type { KnifeEntry, ComparisonEntry } from './entry.ts';
 
 const same = (id: string): KnifeEntry => ({
   id,

@@ -1,8 +1,9 @@
 import { parseDocument } from 'yaml';
 import { heldComparisons, readComparisons } from './files.ts';
 import { heldDocument, migrate } from './migrations.ts';
-import { validate } from './schema.ts';
-import type { ComparisonEntry, Problem } from './schema.ts';
+import { validate } from './validate.ts';
+import type { ComparisonEntry } from './entry.ts';
+import type { Problem } from './validate.ts';
 
 /** A correction of a published comparison. */
 export interface Revision {

@@ -1,7 +1,8 @@
 import { batch, computed, signal } from '@preact/signals-core';
 import type { ReadonlySignal } from '@preact/signals-core';
-import { validate } from './schema.ts';
-import type { ComparisonEntry, Problem } from './schema.ts';
+import { validate } from './validate.ts';
+import type { ComparisonEntry } from './entry.ts';
+import type { Problem } from './validate.ts';
 import { orRefusal } from './unless-refused.ts';
 
 /** What became of a change. A refused one leaves everything as it was. */

@@ -1,6 +1,6 @@
 import { sceneOf } from '../scene/scene.ts';
 import type { Scene } from '../scene/scene.ts';
-import type { ComparisonEntry } from '../comparison/schema.ts';
+import type { ComparisonEntry } from '../comparison/entry.ts';
 import { topicOf } from '../topics/all.ts';
 import type { Part } from '../topics/topic.ts';
 import { publishedComparison } from './content/comparisons.ts';

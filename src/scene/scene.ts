@@ -2,8 +2,8 @@ import { rankings } from '../model/index.ts';
 import type { Knife, Comparison, Rankings, Reading, Row } from '../model/index.ts';
 import { compared } from '../comparison/compared.ts';
 import { found, ofKnife } from '../comparison/found.ts';
-import { toModel } from '../comparison/schema.ts';
-import type { KnifeEntry, ComparisonEntry } from '../comparison/schema.ts';
+import { toModel } from '../comparison/to-model.ts';
+import type { KnifeEntry, ComparisonEntry } from '../comparison/entry.ts';
 
 /**
  * Everything a page shows is a function of one scene: the comparison as entered and what the model makes of it.

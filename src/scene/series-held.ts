@@ -1,6 +1,6 @@
 import { found } from '../comparison/found.ts';
 import type { Scene } from './scene.ts';
-import type { ComparisonEntry } from '../comparison/schema.ts';
+import type { ComparisonEntry } from '../comparison/entry.ts';
 
 /** The name a knife of the comparison has in a log. */
 export const loggedName = ({ knives }: ComparisonEntry, id: string): string =>

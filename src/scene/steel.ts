@@ -13,7 +13,7 @@ import type { CarbideEstimate, CarbideKind, Contents, Knife } from '../model/ind
 import type { Role } from '../comparison/role.ts';
 import { termOf } from '../comparison/found.ts';
 import type { Scene } from './scene.ts';
-import type { KnifeEntry } from '../comparison/schema.ts';
+import type { KnifeEntry } from '../comparison/entry.ts';
 import { unlessRefused } from '../comparison/unless-refused.ts';
 
 /** The steel of one knife, every quantity at its middle. */

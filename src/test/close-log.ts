@@ -3,7 +3,7 @@ import type { Run } from '../runs/log.ts';
 import { firstPlan } from '../comparison/first-plan.ts';
 import { planOf, runsOnSheet, sheetOf } from '../topics/plan/values.ts';
 import type { Scene } from '../scene/scene.ts';
-import type { ComparisonEntry } from '../comparison/schema.ts';
+import type { ComparisonEntry } from '../comparison/entry.ts';
 
 /**
  * The comparison with its log closed. Runs under a code of the sheet get the knife the key gives them, and where they do not

@@ -1,6 +1,6 @@
 import type { Planned } from '../topics/plan/values.ts';
 import { readNumber, readWindow } from '../comparison/read.ts';
-import type { PlanEntry } from '../comparison/schema.ts';
+import type { PlanEntry } from '../comparison/entry.ts';
 import { brief } from '../scene/show.ts';
 
 /** The fields of the plan. None keeps anything: each shows a plan and writes one. */

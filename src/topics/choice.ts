@@ -1,4 +1,4 @@
-import type { ComparisonEntry } from '../comparison/schema.ts';
+import type { ComparisonEntry } from '../comparison/entry.ts';
 
 /** A choice among a few: what it says, and how it reads and writes the comparison. */
 export interface Choice {

@@ -3,8 +3,9 @@ import { assumptionFields } from '../../src/compare/assumption-fields.ts';
 import { isUnknown, parameters, predict } from '../../src/model/index.ts';
 import { sceneOf } from '../../src/scene/scene.ts';
 import { sureOf } from '../../src/scene/sure.ts';
-import { toModel, validate } from '../../src/comparison/schema.ts';
-import type { ComparisonEntry } from '../../src/comparison/schema.ts';
+import { toModel } from '../../src/comparison/to-model.ts';
+import { validate } from '../../src/comparison/validate.ts';
+import type { ComparisonEntry } from '../../src/comparison/entry.ts';
 import { loft } from '../comparison/entries.ts';
 
 type Name = keyof typeof assumptionFields;

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { fieldNamed, fields } from '../../src/compare/knife-fields.ts';
+import { knifeInputNamed, knifeInputs } from '../../src/compare/knife-fields.ts';
 import { workFieldNamed } from '../../src/compare/work-fields.ts';
 import { sceneOf } from '../../src/scene/scene.ts';
-import { validate } from '../../src/comparison/schema.ts';
-import type { KnifeEntry, ComparisonEntry } from '../../src/comparison/schema.ts';
+import { validate } from '../../src/comparison/validate.ts';
+import type { KnifeEntry, ComparisonEntry } from '../../src/comparison/entry.ts';
 import { sureOf } from '../../src/scene/sure.ts';
 import { carbidesByDesignation, rangeOf } from '../../src/model/index.ts';
 import { loft } from '../comparison/entries.ts';
@@ -26,7 +26,7 @@ function written(name: string, text: string): ComparisonEntry {
   const entry = loft();
   const dunlin = [...chosen(name), [name, text] as const].reduce(
     (knife, [field, typed]) => {
-      const read = fieldNamed(field).write(knife, typed, entry);
+      const read = knifeInputNamed(field).write(knife, typed, entry);
       if (!read.ok) throw new Error(read.message);
       return read.knife;
     },
@@ -50,14 +50,14 @@ const clearable = [
   'grindHeight',
   'radius',
   'hrc',
-  ...Object.keys(fields).filter((name) => name.startsWith('carbide')),
+  ...Object.keys(knifeInputs).filter((name) => name.startsWith('carbide')),
 ];
 
 describe.each(clearable)('%s cleared', (name) => {
   const cleared = written(name, '');
 
   test('is not known, stays in view, and reads back as it is shown', () => {
-    const field = fieldNamed(name);
+    const field = knifeInputNamed(name);
     const knife = knifeOf(cleared, 'dunlin');
     const shown = field.show(knife, cleared);
     expect(shown).toMatch(/^not known \([\d.]+–[\d.]+\)$/);
@@ -78,7 +78,7 @@ test('carbide that is not known may be as much as any standard designation has',
     Object.values(kinds).map((volume) => rangeOf(volume).high),
   );
   for (const name of clearable.filter((one) => one.startsWith('carbide'))) {
-    const field = fieldNamed(name);
+    const field = knifeInputNamed(name);
     expect('unknown' in field ? field.unknown?.high : NaN).toBeGreaterThanOrEqual(Math.max(...most));
   }
 });

@@ -3,8 +3,9 @@ import fc from 'fast-check';
 import { parse } from 'yaml';
 import { carbidesByDesignation, disputes, jobProfiles } from '../../src/model/index.ts';
 import type { Quantity } from '../../src/model/index.ts';
-import { equalisable, validate } from '../../src/comparison/schema.ts';
-import type { KnifeEntry, ComparisonEntry } from '../../src/comparison/schema.ts';
+import { equalisable } from '../../src/comparison/entry.ts';
+import { validate } from '../../src/comparison/validate.ts';
+import type { KnifeEntry, ComparisonEntry } from '../../src/comparison/entry.ts';
 import { notRecorded } from '../../src/runs/log.ts';
 import type { Run } from '../../src/runs/log.ts';
 

@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
 import { compare } from '../../src/model/index.ts';
-import { angleQuestions, toModel, validate } from '../../src/comparison/schema.ts';
+import { angleQuestions } from '../../src/comparison/angle-questions.ts';
+import { toModel } from '../../src/comparison/to-model.ts';
+import { validate } from '../../src/comparison/validate.ts';
 import { loft, loftDocument } from './entries.ts';
 
 test('the loft is a comparison, marked as invented, and needs no question', () => {

@@ -4,8 +4,11 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { attributesOf, compare, jobProfiles, parameters } from '../../src/model/index.ts';
 import { jsonSchema } from '../../src/comparison/json-schema.ts';
-import { angleQuestions, equalisable, toModel, validate } from '../../src/comparison/schema.ts';
-import type { AngleEntry, KnifeEntry, ComparisonEntry } from '../../src/comparison/schema.ts';
+import { angleQuestions } from '../../src/comparison/angle-questions.ts';
+import { equalisable } from '../../src/comparison/entry.ts';
+import { toModel } from '../../src/comparison/to-model.ts';
+import { validate } from '../../src/comparison/validate.ts';
+import type { AngleEntry, KnifeEntry, ComparisonEntry } from '../../src/comparison/entry.ts';
 import { pair } from '../topics/odd-comparisons.ts';
 import { anyEntry, loft, loftDocument, loftWith } from './entries.ts';
 

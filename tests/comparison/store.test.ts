@@ -5,8 +5,8 @@ import { compare } from '../../src/model/index.ts';
 import { sceneOf } from '../../src/scene/scene.ts';
 import { createStore } from '../../src/comparison/store.ts';
 import type { Store } from '../../src/comparison/store.ts';
-import { toModel } from '../../src/comparison/schema.ts';
-import type { ComparisonEntry } from '../../src/comparison/schema.ts';
+import { toModel } from '../../src/comparison/to-model.ts';
+import type { ComparisonEntry } from '../../src/comparison/entry.ts';
 import { anyEntry, loft } from './entries.ts';
 
 let clock = 0;

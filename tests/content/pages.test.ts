@@ -3,7 +3,7 @@ import { HtmlValidate } from 'html-validate';
 import { parseHTML } from 'linkedom';
 import { describe, expect, it } from 'vitest';
 import { plainEntry } from '../../src/comparison/plain-entry.ts';
-import { validate } from '../../src/comparison/schema.ts';
+import { validate } from '../../src/comparison/validate.ts';
 import { builtFiles, dist } from '../site/pages.ts';
 
 if (!existsSync(dist)) throw new Error('no built site in dist: run the build first');

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { loft } from '../../src/components/scene.ts';
 import { sceneOf } from '../../src/scene/scene.ts';
 import type { Scene } from '../../src/scene/scene.ts';
-import type { KnifeEntry, ComparisonEntry } from '../../src/comparison/schema.ts';
+import type { KnifeEntry, ComparisonEntry } from '../../src/comparison/entry.ts';
 import { inventedRuns, loftTruths } from '../../src/runs/invented.ts';
 import type { Run } from '../../src/runs/log.ts';
 import { draw } from '../../src/figure-kit/draw.ts';

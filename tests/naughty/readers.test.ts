@@ -9,7 +9,7 @@ import { readProgress, writeProgress } from '../../src/teach/check/progress.ts';
 import { createStorage } from '../../src/comparison/saved/last.ts';
 import { decodeLink, encodeLink } from '../../src/comparison/link/codec.ts';
 import { readNumber, readQuantity } from '../../src/comparison/read.ts';
-import { validate } from '../../src/comparison/schema.ts';
+import { validate } from '../../src/comparison/validate.ts';
 import { logCsv } from '../../src/runs/csv-out.ts';
 import { readCsv } from '../../src/runs/csv.ts';
 import { validateRun } from '../../src/runs/log.ts';

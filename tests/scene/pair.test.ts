@@ -3,7 +3,7 @@ import { compare } from '../../src/model/index.ts';
 import { ofKnife } from '../../src/comparison/found.ts';
 import { pairOf } from '../../src/scene/pair.ts';
 import { sceneOf } from '../../src/scene/scene.ts';
-import type { ComparisonEntry } from '../../src/comparison/schema.ts';
+import type { ComparisonEntry } from '../../src/comparison/entry.ts';
 import { pair } from '../topics/odd-comparisons.ts';
 
 /** Two steels within the published line, and a third knife of so much HRC beside them. */

@@ -9,7 +9,7 @@ import { suspectsOf } from '../../src/topics/suspects/values.ts';
 import { suspectsWords } from '../../src/topics/suspects/words.ts';
 import { sceneOf } from '../../src/scene/scene.ts';
 import type { Scene } from '../../src/scene/scene.ts';
-import type { ComparisonEntry } from '../../src/comparison/schema.ts';
+import type { ComparisonEntry } from '../../src/comparison/entry.ts';
 import { loftRuns } from '../../src/runs/invented.ts';
 import type { Run } from '../../src/runs/log.ts';
 import { whatItTakes, withAttribute, compare } from '../../src/model/index.ts';

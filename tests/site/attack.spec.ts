@@ -4,7 +4,7 @@ import type { Page } from '@playwright/test';
 
 import { FIRST_SET, setCode } from '../../src/teach/set/address.ts';
 import { encodeLink } from '../../src/comparison/link/codec.ts';
-import type { ComparisonEntry } from '../../src/comparison/schema.ts';
+import type { ComparisonEntry } from '../../src/comparison/entry.ts';
 import { naughty } from '../naughty/strings.ts';
 import { aRun } from '../runs/runs.ts';
 import { dist, kindsOfPage, pages } from './pages.ts';

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { crc32, deflateRawSync } from 'node:zlib';
-import { pack } from '../../src/comparison/link/positions.ts';
+import { pack } from '../../src/comparison/link/packing.ts';
 import { expect, live, test } from './test.ts';
 import { visitorComparison, visitorLink } from './visitor.ts';
 

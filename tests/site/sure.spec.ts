@@ -2,7 +2,7 @@ import type { Locator, Page } from '@playwright/test';
 import { expect, live, test } from './test.ts';
 import { visitorComparison, visitorLink } from './visitor.ts';
 import { encodeLink } from '../../src/comparison/link/codec.ts';
-import type { ComparisonEntry } from '../../src/comparison/schema.ts';
+import type { ComparisonEntry } from '../../src/comparison/entry.ts';
 
 const band = (page: Page) => page.locator('kf-words[of=band]');
 const headline = (page: Page) => page.locator('kf-words[of=answer-band]');

@@ -1,5 +1,5 @@
 import { encodeLink } from '../../src/comparison/link/codec.ts';
-import type { ComparisonEntry } from '../../src/comparison/schema.ts';
+import type { ComparisonEntry } from '../../src/comparison/entry.ts';
 
 /** A visitor's comparison for the tests, invented, in which nothing is as in the pages' own example. */
 export const visitorComparison: ComparisonEntry = {

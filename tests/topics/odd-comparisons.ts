@@ -1,4 +1,4 @@
-import type { KnifeEntry, ComparisonEntry } from '../../src/comparison/schema.ts';
+import type { KnifeEntry, ComparisonEntry } from '../../src/comparison/entry.ts';
 
 /**
  * Comparisons that make sentences and drawings stumble. All are invented, as is every knife in them. What the site says

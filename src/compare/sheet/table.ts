@@ -1,26 +1,27 @@
+import { knifeFields } from '../../comparison/knife-fields.ts';
+import type { KnifeFieldName } from '../../comparison/knife-fields.ts';
+import { found } from '../../comparison/found.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { times } from '../../scene/show.ts';
-import { described } from '../../phrases/factor-phrases.ts';
+import { knifeFieldsShown } from '../knife-fields.ts';
 
 /** A whole comparison in one table: a knife a column, its measures, and its ratio to the baseline three ways. */
 export function comparisonTable({ knives, comparison, rows }: Scene): {
   columns: string[];
   rows: string[][];
 } {
-  const { wedge, apex, ...others } = described;
-  const measures = [
-    { title: 'Edge angle', measure: wedge.measure },
-    ...(comparison.knives.some(({ microbevelAngleDeg }) => microbevelAngleDeg !== undefined)
-      ? [{ title: 'At the apex', measure: apex.measure }]
-      : []),
-    ...Object.values(others),
-  ];
+  const measures = (Object.keys(knifeFields) as KnifeFieldName[]).flatMap((name) => {
+    const { row } = knifeFieldsShown[name];
+    if (row === null || comparison.knives.every((knife) => row.applies?.(knife) === false)) return [];
+    const cells = comparison.knives.map((knife) => row.cell(knife, found(knives, knife.id, 'knife')));
+    return [[row.title, ...cells]];
+  });
   const ratio = (reading: 'careful' | 'quick', of: 'product' | 'rival') =>
     rows[reading].map((row) => times(row[of]));
   return {
     columns: ['', ...knives.map(({ name }) => name)],
     rows: [
-      ...measures.map(({ title, measure }) => [title, ...comparison.knives.map(measure)]),
+      ...measures,
       ['Close reading', ...ratio('careful', 'product')],
       ['Forces added instead', ...ratio('careful', 'rival')],
       ['Pocket reading', ...ratio('quick', 'product')],

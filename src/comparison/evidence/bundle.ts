@@ -1,8 +1,8 @@
 /** A comparison, its runs and what they come to in one file that anyone can compute again. */
 import * as v from 'valibot';
 import { MODEL_NUMBER } from '../../model/index.ts';
-import { validate } from '../schema.ts';
-import type { ComparisonEntry } from '../schema.ts';
+import { validate } from '../validate.ts';
+import type { ComparisonEntry } from '../entry.ts';
 import { evidenceOf } from './evidence.ts';
 import type { Evidence, EvidenceQuestion } from './evidence.ts';
 

@@ -1,8 +1,8 @@
 /** What a comparison and its runs come to, computed from nothing but themselves: the results an evidence bundle states. */
 import { compare, predict, checkPrediction } from '../../model/index.ts';
 import type { AlikeBounds, Measured, Prediction, Row, PredictionCheck } from '../../model/index.ts';
-import { toModel } from '../schema.ts';
-import type { ComparisonEntry } from '../schema.ts';
+import { toModel } from '../to-model.ts';
+import type { ComparisonEntry } from '../entry.ts';
 import { measureLog } from '../../runs/measure.ts';
 
 /** What was asked of the comparison. */

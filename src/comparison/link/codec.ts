@@ -3,9 +3,9 @@ import { crc32, deflateRaw, fromBase64Url, inflateRaw, toBase64Url } from './byt
 import { compared } from '../compared.ts';
 import { ofKnife } from '../found.ts';
 import { documentVersion, migrate } from '../migrations.ts';
-import { pack, unpack } from './positions.ts';
-import { validate } from '../schema.ts';
-import type { ComparisonEntry } from '../schema.ts';
+import { pack, unpack } from './packing.ts';
+import { validate } from '../validate.ts';
+import type { ComparisonEntry } from '../entry.ts';
 import { toModel } from '../to-model.ts';
 
 /*

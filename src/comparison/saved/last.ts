@@ -1,6 +1,6 @@
 import { decodeLink, encodeLink } from '../link/codec.ts';
-import { validate } from '../schema.ts';
-import type { ComparisonEntry } from '../schema.ts';
+import { validate } from '../validate.ts';
+import type { ComparisonEntry } from '../entry.ts';
 
 const key = 'keenfold.line-up';
 /** Where one that cannot be read is kept aside. */

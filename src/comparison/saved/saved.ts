@@ -2,8 +2,8 @@ import { readComparisons, tidyName } from '../files.ts';
 import type { Named } from '../files.ts';
 import type { Shelf } from './last.ts';
 import { documentVersion, heldDocument, migrate } from '../migrations.ts';
-import { validate } from '../schema.ts';
-import type { ComparisonEntry } from '../schema.ts';
+import { validate } from '../validate.ts';
+import type { ComparisonEntry } from '../entry.ts';
 
 /** A comparison in Saved. Times are ISO 8601. */
 export interface Kept extends Named {

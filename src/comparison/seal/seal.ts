@@ -4,9 +4,9 @@ import { canonicalJson } from './canonical-json.ts';
 import { compared } from '../compared.ts';
 import { ofKnife } from '../found.ts';
 import { documentVersion, heldDocument, migrate } from '../migrations.ts';
-import { validate } from '../schema.ts';
-import type { ComparisonEntry } from '../schema.ts';
+import type { ComparisonEntry } from '../entry.ts';
 import { toModel } from '../to-model.ts';
+import { validate } from '../validate.ts';
 
 /*
  * A seal is the beginning of the SHA-256 of the prediction as canonical JSON, salt included: 24 characters of base32,

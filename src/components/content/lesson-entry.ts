@@ -1,4 +1,4 @@
-import type { ComparisonEntry } from '../../comparison/schema.ts';
+import type { ComparisonEntry } from '../../comparison/entry.ts';
 import { loft } from '../scene.ts';
 
 /** What a lesson's example changes in the loft's comparison, as its head says it. */

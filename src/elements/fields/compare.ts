@@ -1,9 +1,9 @@
 import { effect } from '@preact/signals-core';
-import { fieldNamed } from '../../compare/knife-fields.ts';
+import { knifeInputNamed } from '../../compare/knife-fields.ts';
 import { workFieldNamed } from '../../compare/work-fields.ts';
 import { createStorage } from '../../comparison/saved/last.ts';
-import { angleQuestions } from '../../comparison/schema.ts';
-import type { Equalisable, KnifeEntry, ComparisonEntry } from '../../comparison/schema.ts';
+import { angleQuestions } from '../../comparison/angle-questions.ts';
+import type { Equalisable, KnifeEntry, ComparisonEntry } from '../../comparison/entry.ts';
 import { plain } from '../../scene/show.ts';
 import { keepsOwn } from '../page/keep-own.ts';
 import { becomesOwn, changeOwn, linkTo, store } from '../page/page.ts';
@@ -104,7 +104,7 @@ export class CompareElement extends HTMLElement {
   #writeKnife(id: string, name: string, text: string): string {
     const knife = store.entry.value.knives.find((candidate) => candidate.id === id);
     if (!knife) return '';
-    const written = fieldNamed(name).write(knife, text, store.entry.value);
+    const written = knifeInputNamed(name).write(knife, text, store.entry.value);
     return written.ok
       ? changeOwn((entry) => withKnife(entry, written.knife), `${id}.${name}`)
       : written.message;
@@ -267,7 +267,7 @@ export class CompareElement extends HTMLElement {
     question: ReturnType<typeof angleQuestions>[number] | undefined,
   ): void {
     for (const place of card.querySelectorAll<HTMLElement>('[data-field]')) {
-      const field = fieldNamed(place.dataset['field'] ?? '');
+      const field = knifeInputNamed(place.dataset['field'] ?? '');
       place.hidden = field.applies?.(knife) === false;
       if (place.hidden) continue;
       this.#fill(place, field.show(knife, entry));

@@ -1,5 +1,5 @@
 import { effect } from '@preact/signals-core';
-import type { ComparisonEntry } from '../../comparison/schema.ts';
+import type { ComparisonEntry } from '../../comparison/entry.ts';
 import { copyText } from '../page/copy-text.ts';
 import { store } from '../page/page.ts';
 

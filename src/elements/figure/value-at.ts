@@ -1,6 +1,6 @@
 import type { Control } from '../../topics/base/controls.ts';
 import { sceneOf } from '../../scene/scene.ts';
-import type { ComparisonEntry } from '../../comparison/schema.ts';
+import type { ComparisonEntry } from '../../comparison/entry.ts';
 import { settled } from '../../topics/base/settled.ts';
 import type { Handle, Place } from '../../figure-kit/figure.ts';
 

@@ -1,5 +1,5 @@
 import type { ComparisonStorage } from '../../comparison/saved/last.ts';
-import type { ComparisonEntry } from '../../comparison/schema.ts';
+import type { ComparisonEntry } from '../../comparison/entry.ts';
 import { isOfAddress, writeAddress } from './page.ts';
 
 /** Address and storage follow the comparison after this pause. */

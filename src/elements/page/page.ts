@@ -6,7 +6,7 @@ import type { OpenedLink } from '../../comparison/link/codec.ts';
 import { plainEntry } from '../../comparison/plain-entry.ts';
 import { sceneOf } from '../../scene/scene.ts';
 import type { Scene } from '../../scene/scene.ts';
-import type { ComparisonEntry } from '../../comparison/schema.ts';
+import type { ComparisonEntry } from '../../comparison/entry.ts';
 import { carry } from './carry.ts';
 import { Pause } from './pause.ts';
 

@@ -1,7 +1,7 @@
 import { fileName } from '../../comparison/saved/file-name.ts';
 import { openSeal, sealPrediction } from '../../comparison/seal/seal.ts';
 import type { Sealed } from '../../comparison/seal/seal.ts';
-import type { ComparisonEntry } from '../../comparison/schema.ts';
+import type { ComparisonEntry } from '../../comparison/entry.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { ratioInWords, times } from '../../scene/show.ts';
 import { MODEL_NUMBER } from '../../model/index.ts';

@@ -1,4 +1,4 @@
-import type { PlanEntry } from '../../comparison/schema.ts';
+import type { PlanEntry } from '../../comparison/entry.ts';
 
 /** What would change a closed log, or the sheet that its key belongs to. */
 const writers = ['empty', 'take-add', 'take-replace', 'shuffle'];

@@ -1,7 +1,7 @@
 import { fileName } from '../../comparison/saved/file-name.ts';
 import { comparisonsFile } from '../../comparison/files.ts';
 import { decodeLink } from '../../comparison/link/codec.ts';
-import type { ComparisonEntry } from '../../comparison/schema.ts';
+import type { ComparisonEntry } from '../../comparison/entry.ts';
 import { logCsv } from '../../runs/csv-out.ts';
 import { copyText } from '../page/copy-text.ts';
 import { download } from '../page/download.ts';

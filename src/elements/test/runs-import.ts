@@ -1,5 +1,5 @@
 import { readComparisons } from '../../comparison/files.ts';
-import type { ComparisonEntry } from '../../comparison/schema.ts';
+import type { ComparisonEntry } from '../../comparison/entry.ts';
 import { thousands } from '../../scene/show.ts';
 import { columns } from '../../runs/columns.ts';
 import type { Column } from '../../runs/columns.ts';

@@ -3,7 +3,7 @@ import { isSheetCode } from '../../model/index.ts';
 import { firstPlan } from '../../comparison/first-plan.ts';
 import { planOf, runsOnSheet } from '../../topics/plan/values.ts';
 import type { Scene } from '../../scene/scene.ts';
-import type { ComparisonEntry, PlanEntry } from '../../comparison/schema.ts';
+import type { ComparisonEntry, PlanEntry } from '../../comparison/entry.ts';
 import { sheetColumns, sheetRows, sheetSet } from '../../test/sheet-rows.ts';
 import { fillRows } from '../page/table-rows.ts';
 import { writeText } from '../page/write-text.ts';

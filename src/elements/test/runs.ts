@@ -7,7 +7,7 @@ import { decodeLink } from '../../comparison/link/codec.ts';
 import { logCells } from '../../test/log-rows.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { hasSeries } from '../../scene/series-held.ts';
-import type { ComparisonEntry } from '../../comparison/schema.ts';
+import type { ComparisonEntry } from '../../comparison/entry.ts';
 import type { Run } from '../../runs/log.ts';
 import { keepsOwn } from '../page/keep-own.ts';
 import { atNextTouch } from '../page/next-touch.ts';

@@ -1,7 +1,7 @@
 import { knifeOf } from '../base/controls.ts';
 import type { Control } from '../base/controls.ts';
 import type { Role } from '../../comparison/role.ts';
-import type { KnifeEntry, ComparisonEntry } from '../../comparison/schema.ts';
+import type { KnifeEntry, ComparisonEntry } from '../../comparison/entry.ts';
 
 /** The knives that may take a role: all but the one in the other. The last of a comparison, mostly the newest, is first. */
 const candidates = (entry: ComparisonEntry, role: Role): KnifeEntry[] => {

@@ -2,9 +2,9 @@ import { measures, nominal, parameters } from '../../model/index.ts';
 import type { Quantity } from '../../model/index.ts';
 import { found } from '../../comparison/found.ts';
 import type { Role } from '../../comparison/role.ts';
-import type { KnifeEntry, ComparisonEntry, Placed } from '../../comparison/schema.ts';
+import type { KnifeEntry, ComparisonEntry, Placed } from '../../comparison/entry.ts';
 import { brief } from '../../scene/show.ts';
-import { oneQuantity, perSideDeg } from '../../comparison/to-model.ts';
+import { oneQuantity, perSideDeg } from '../../comparison/knife-measures.ts';
 
 /** A slider: what it shows, what it may be, and how it reads and writes the comparison. Only controls write. */
 export interface Control {

@@ -1,5 +1,5 @@
 import type { Control } from './controls.ts';
-import type { ComparisonEntry } from '../../comparison/schema.ts';
+import type { ComparisonEntry } from '../../comparison/entry.ts';
 
 /** The nearest value a control's slider could stand at. */
 export function settled({ min, max, last, step }: Control, entry: ComparisonEntry, value: number): number {

@@ -2,8 +2,8 @@ import { checkSection, exactGrind, nominal } from '../../model/index.ts';
 import { knifeOf, withKnife } from '../base/controls.ts';
 import type { Control } from '../base/controls.ts';
 import type { Role } from '../../comparison/role.ts';
-import type { KnifeEntry, ComparisonEntry } from '../../comparison/schema.ts';
-import { oneQuantity } from '../../comparison/to-model.ts';
+import type { KnifeEntry, ComparisonEntry } from '../../comparison/entry.ts';
+import { oneQuantity } from '../../comparison/knife-measures.ts';
 
 const [least, most, step] = [6, 40, 0.5];
 

@@ -3,7 +3,7 @@ import type { Quantity } from '../../model/index.ts';
 import { knifeOf, withKnife } from '../base/controls.ts';
 import type { Control } from '../base/controls.ts';
 import type { Role } from '../../comparison/role.ts';
-import { oneQuantity, perSideDeg } from '../../comparison/to-model.ts';
+import { oneQuantity, perSideDeg } from '../../comparison/knife-measures.ts';
 
 /** The ± of a quantity; half its range where it is not known. */
 function plusMinusOf(value: Quantity): number {

@@ -1,7 +1,7 @@
 import { nominal, parameters, percentReadings } from '../../model/index.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { toModel } from '../../comparison/schema.ts';
-import type { ComparisonEntry } from '../../comparison/schema.ts';
+import { toModel } from '../../comparison/to-model.ts';
+import type { ComparisonEntry } from '../../comparison/entry.ts';
 import { brief } from '../../scene/show.ts';
 
 /** A harmful thing that has become less, and what that is worth by each reading, as factors. */

@@ -12,7 +12,7 @@ import type { RunSheet } from '../../model/index.ts';
 import { firstPlan } from '../../comparison/first-plan.ts';
 import { runsOf } from '../../scene/runs.ts';
 import type { Scene } from '../../scene/scene.ts';
-import type { PlanEntry } from '../../comparison/schema.ts';
+import type { PlanEntry } from '../../comparison/entry.ts';
 import { orRefusal } from '../../comparison/unless-refused.ts';
 
 /** Where no runs show the scatter yet, this is taken: assumed, no source. */

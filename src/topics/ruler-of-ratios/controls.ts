@@ -1,7 +1,7 @@
 import type { Control } from '../base/controls.ts';
 import { percentagesOf } from '../../scene/percentages.ts';
 import { sceneOf } from '../../scene/scene.ts';
-import type { ComparisonEntry } from '../../comparison/schema.ts';
+import type { ComparisonEntry } from '../../comparison/entry.ts';
 
 /** The chain a page lays out, as percentages a comparison can hold. */
 const chainOf = (entry: ComparisonEntry): readonly number[] =>

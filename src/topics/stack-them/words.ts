@@ -7,7 +7,7 @@ import { notKnownOf } from '../../phrases/not-known.ts';
 import { pushes, pushShares, resistances, subjectPush } from './push.ts';
 import { changes, leftOut, list, standing } from '../../phrases/lists.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { equalisable } from '../../comparison/schema.ts';
+import { equalisable } from '../../comparison/entry.ts';
 import { brief, percent, plain, ratioInWords, times } from '../../scene/show.ts';
 import { ends, inOrder, nearest, stackOf } from '../../scene/stack.ts';
 import type { Stacked, Way } from '../../scene/stack.ts';

@@ -4,7 +4,7 @@ import { knifeOf, withKnife } from '../base/controls.ts';
 import type { Control } from '../base/controls.ts';
 import type { Role } from '../../comparison/role.ts';
 import { asGrit, gritName, scaleName, scales, spanOf, umOf } from './values.ts';
-import type { ComparisonEntry } from '../../comparison/schema.ts';
+import type { ComparisonEntry } from '../../comparison/entry.ts';
 
 const finishOf = (entry: ComparisonEntry, role: Role): { scale: GritScale; grit: number } =>
   asGrit(knifeOf(entry, role).finish);

@@ -2,7 +2,7 @@
 
 import { grainSizeUm, nominal } from '../../model/index.ts';
 import type { Knife, SolvableAttribute } from '../../model/index.ts';
-import type { KnifeEntry, ComparisonEntry } from '../../comparison/schema.ts';
+import type { KnifeEntry, ComparisonEntry } from '../../comparison/entry.ts';
 import { brief } from '../../scene/show.ts';
 
 interface TakesAttribute {

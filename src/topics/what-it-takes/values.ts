@@ -4,8 +4,9 @@ import { compare, ratioCurve, whatItTakes, withAttribute } from '../../model/ind
 import type { Answer, Comparison, SolvableAttribute } from '../../model/index.ts';
 import { found, ofKnife } from '../../comparison/found.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { toModel, validate } from '../../comparison/schema.ts';
-import type { ComparisonEntry } from '../../comparison/schema.ts';
+import { toModel } from '../../comparison/to-model.ts';
+import { validate } from '../../comparison/validate.ts';
+import type { ComparisonEntry } from '../../comparison/entry.ts';
 import { attributeNamed, takesAttributes } from './attributes.ts';
 
 /** The question: this knife is to cut so many times as long as that one. */

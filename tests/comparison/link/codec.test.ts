@@ -4,12 +4,12 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { MODEL_NUMBER } from '../../../src/model/index.ts';
 import { decodeLink, encodeLink } from '../../../src/comparison/link/codec.ts';
-import { pack } from '../../../src/comparison/link/positions.ts';
-import { packRun } from '../../../src/comparison/link/run-positions.ts';
+import { pack } from '../../../src/comparison/link/packing.ts';
+import { runPacking } from '../../../src/comparison/link/run-packing.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
-import { validate } from '../../../src/comparison/schema.ts';
+import { validate } from '../../../src/comparison/validate.ts';
 import { migrate } from '../../../src/comparison/migrations.ts';
-import type { KnifeEntry, ComparisonEntry } from '../../../src/comparison/schema.ts';
+import type { KnifeEntry, ComparisonEntry } from '../../../src/comparison/entry.ts';
 import { notRecorded } from '../../../src/runs/log.ts';
 import type { Run } from '../../../src/runs/log.ts';
 import { aRun } from '../../runs/runs.ts';
@@ -37,7 +37,7 @@ function sealed(packed: Buffer, version = 1): string {
 }
 
 /** A run as a link has it. */
-const runList = (change: Partial<Run>): unknown[] => packRun(aRun(change)) as unknown[];
+const runList = (change: Partial<Run>): unknown[] => runPacking.pack(aRun(change)) as unknown[];
 
 describe('there and back', () => {
   test('any comparison comes back equal, from this model', () =>

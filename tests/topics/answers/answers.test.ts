@@ -5,7 +5,7 @@ import { answersWords } from '../../../src/topics/answers/words.ts';
 import { bandWords } from '../../../src/topics/band/words.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
 import type { Scene } from '../../../src/scene/scene.ts';
-import type { ComparisonEntry } from '../../../src/comparison/schema.ts';
+import type { ComparisonEntry } from '../../../src/comparison/entry.ts';
 import { oddComparisons } from '../odd-comparisons.ts';
 import { loft } from '../../comparison/entries.ts';
 

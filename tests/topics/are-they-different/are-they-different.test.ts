@@ -20,7 +20,7 @@ import { differentControls } from '../../../src/topics/are-they-different/contro
 import { differentWords } from '../../../src/topics/are-they-different/words.ts';
 import { differentWorked } from '../../../src/topics/are-they-different/worked.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
-import type { ComparisonEntry } from '../../../src/comparison/schema.ts';
+import type { ComparisonEntry } from '../../../src/comparison/entry.ts';
 import { resultsOf } from '../../../src/topics/worked-results.ts';
 import { inner, trialOf } from '../../../src/topics/are-they-different/trial.ts';
 import { notRecorded } from '../../../src/runs/log.ts';

@@ -4,7 +4,7 @@ import { argueChoices } from '../../../src/topics/argue/choices.ts';
 import { assumedCv, ratioHeld, trialsOf, swings } from '../../../src/topics/argue/numbers.ts';
 import { decodeLink, encodeLink } from '../../../src/comparison/link/codec.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
-import { validate } from '../../../src/comparison/schema.ts';
+import { validate } from '../../../src/comparison/validate.ts';
 import { loft } from '../../comparison/entries.ts';
 
 const scene = sceneOf(loft());

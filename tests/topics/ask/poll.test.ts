@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { tally } from '../../../src/topics/ask/guesses.ts';
 import { optionSaid, pollOf } from '../../../src/topics/ask/poll.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
-import { validate } from '../../../src/comparison/schema.ts';
+import { validate } from '../../../src/comparison/validate.ts';
 import { oddComparisons } from '../odd-comparisons.ts';
 
 describe.each(Object.entries(oddComparisons))('the poll of %s', (_name, document) => {

@@ -3,7 +3,7 @@ import { controls, knifeOf, showControl } from '../../../src/topics/base/control
 import type { Control } from '../../../src/topics/base/controls.ts';
 import { differentControls } from '../../../src/topics/are-they-different/controls.ts';
 import { wedgeShare } from '../../../src/topics/stack-them/push-share.ts';
-import type { AngleEntry, ComparisonEntry, Placed } from '../../../src/comparison/schema.ts';
+import type { AngleEntry, ComparisonEntry, Placed } from '../../../src/comparison/entry.ts';
 import { sureControls } from '../../../src/topics/how-sure/controls.ts';
 import { loft, loftWith } from '../../comparison/entries.ts';
 

@@ -14,8 +14,8 @@ import {
   thicknessAtMm,
 } from '../../../src/topics/behind-the-edge/values.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
-import type { KnifeEntry, ComparisonEntry } from '../../../src/comparison/schema.ts';
-import { validate } from '../../../src/comparison/schema.ts';
+import type { KnifeEntry, ComparisonEntry } from '../../../src/comparison/entry.ts';
+import { validate } from '../../../src/comparison/validate.ts';
 import { loft } from '../../comparison/entries.ts';
 
 const pair = (

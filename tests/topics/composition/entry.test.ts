@@ -13,7 +13,7 @@ import { carbideOf, contents, readComposition, textsOf } from '../../../src/topi
 import type { CompositionTexts } from '../../../src/topics/composition/entry.ts';
 import { compositionSaid, contentNotKnownSaid } from '../../../src/topics/composition/words.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
-import { validate } from '../../../src/comparison/schema.ts';
+import { validate } from '../../../src/comparison/validate.ts';
 import { compositionLever } from '../../../src/topics/composition/figure-composition-lever.ts';
 import { loft, loftWith } from '../../comparison/entries.ts';
 

@@ -5,7 +5,7 @@ import { firstTexts, readCost } from '../../../src/topics/cost/fields.ts';
 import type { CostTexts } from '../../../src/topics/cost/fields.ts';
 import { costTable, costVerdict, offerInWords } from '../../../src/topics/cost/words.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
-import { validate } from '../../../src/comparison/schema.ts';
+import { validate } from '../../../src/comparison/validate.ts';
 import { compare, steelRemovedMm2 } from '../../../src/model/index.ts';
 import { oddComparisons } from '../odd-comparisons.ts';
 

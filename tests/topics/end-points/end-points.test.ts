@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { sceneOf } from '../../../src/scene/scene.ts';
-import type { ComparisonEntry } from '../../../src/comparison/schema.ts';
+import type { ComparisonEntry } from '../../../src/comparison/entry.ts';
 import { hasSeries } from '../../../src/scene/series-held.ts';
 import { endPointsWords } from '../../../src/topics/end-points/words.ts';
 import { endPointsOf } from '../../../src/topics/end-points/values.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { sceneOf } from '../../../src/scene/scene.ts';
-import { validate } from '../../../src/comparison/schema.ts';
-import type { ComparisonEntry } from '../../../src/comparison/schema.ts';
+import { validate } from '../../../src/comparison/validate.ts';
+import type { ComparisonEntry } from '../../../src/comparison/entry.ts';
 import { sentencesOf } from '../../../src/phrases/sentences-of.ts';
 import { sureWords } from '../../../src/topics/how-sure/words.ts';
 import { exact } from '../../model/knives.ts';

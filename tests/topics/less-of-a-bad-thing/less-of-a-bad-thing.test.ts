@@ -5,7 +5,7 @@ import { lessOf, lessPercentOf, readLess } from '../../../src/topics/less-of-a-b
 import { lessWords } from '../../../src/topics/less-of-a-bad-thing/words.ts';
 import { lessWorked } from '../../../src/topics/less-of-a-bad-thing/worked.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
-import type { ComparisonEntry } from '../../../src/comparison/schema.ts';
+import type { ComparisonEntry } from '../../../src/comparison/entry.ts';
 import { loft, loftWith } from '../../comparison/entries.ts';
 
 const typed = (faceValues: number[] | null, more: Partial<ComparisonEntry> = {}): ComparisonEntry => ({

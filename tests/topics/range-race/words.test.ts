@@ -7,7 +7,7 @@ import { rangeWords } from '../../../src/topics/range-race/words.ts';
 import { rangeWorked } from '../../../src/topics/range-race/worked.ts';
 import { roomIn, roomOfFamilies } from '../../../src/scene/ranges.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
-import type { ComparisonEntry } from '../../../src/comparison/schema.ts';
+import type { ComparisonEntry } from '../../../src/comparison/entry.ts';
 import { codeSaid } from '../../../src/compare/sheet/words.ts';
 import { pair } from '../odd-comparisons.ts';
 

@@ -12,7 +12,7 @@ import {
 import { rulerWords } from '../../../src/topics/ruler-of-ratios/words.ts';
 import { rulerWorked } from '../../../src/topics/ruler-of-ratios/worked.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
-import type { ComparisonEntry } from '../../../src/comparison/schema.ts';
+import type { ComparisonEntry } from '../../../src/comparison/entry.ts';
 import { evenTicks } from '../../../src/topics/ruler-of-ratios/even-ticks.ts';
 import { loft } from '../../comparison/entries.ts';
 

@@ -4,7 +4,7 @@ import { controls } from '../../../src/topics/base/controls.ts';
 import { pushes, pushShares, subjectPush } from '../../../src/topics/stack-them/push.ts';
 import { wedgeShare } from '../../../src/topics/stack-them/push-share.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
-import type { KnifeEntry, ComparisonEntry } from '../../../src/comparison/schema.ts';
+import type { KnifeEntry, ComparisonEntry } from '../../../src/comparison/entry.ts';
 import { ends, endsAdded, nearest, stackOf, ways } from '../../../src/scene/stack.ts';
 import { stackWords } from '../../../src/topics/stack-them/words.ts';
 import { stackWorked } from '../../../src/topics/stack-them/worked.ts';

@@ -6,7 +6,7 @@ import {
 } from '../../../src/model/index.ts';
 import { controls } from '../../../src/topics/base/controls.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
-import type { KnifeEntry, ComparisonEntry } from '../../../src/comparison/schema.ts';
+import type { KnifeEntry, ComparisonEntry } from '../../../src/comparison/entry.ts';
 import { steelNumbers } from '../../../src/topics/steel-fairly/numbers.ts';
 import { steelWords } from '../../../src/topics/steel-fairly/words.ts';
 import { steelWorthWords } from '../../../src/topics/steel-worth/words.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { sceneOf } from '../../../src/scene/scene.ts';
 import type { Scene } from '../../../src/scene/scene.ts';
-import type { KnifeEntry, ComparisonEntry } from '../../../src/comparison/schema.ts';
+import type { KnifeEntry, ComparisonEntry } from '../../../src/comparison/entry.ts';
 import { suspectsWords } from '../../../src/topics/suspects/words.ts';
 import { aRun } from '../../runs/runs.ts';
 import { loft } from '../../comparison/entries.ts';

@@ -4,7 +4,7 @@ import { exponentsOf, frictionAngleAt, routesAt, routesOf, wedgeSpan } from '../
 import { routesWords } from '../../../src/topics/two-routes/words.ts';
 import { routesWorked } from '../../../src/topics/two-routes/worked.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
-import type { KnifeEntry, ComparisonEntry } from '../../../src/comparison/schema.ts';
+import type { KnifeEntry, ComparisonEntry } from '../../../src/comparison/entry.ts';
 import { loft } from '../../comparison/entries.ts';
 
 const withAngles = (

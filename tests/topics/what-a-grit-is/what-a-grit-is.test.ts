@@ -8,7 +8,7 @@ import { gritsWorked } from '../../../src/topics/what-a-grit-is/worked.ts';
 import { asGrit, finishesOf, gradeOn, scales, sizeOn } from '../../../src/topics/what-a-grit-is/values.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
 import { scratchesOf } from '../../../src/topics/what-a-grit-is/scratches.ts';
-import type { ComparisonEntry } from '../../../src/comparison/schema.ts';
+import type { ComparisonEntry } from '../../../src/comparison/entry.ts';
 import { loft } from '../../comparison/entries.ts';
 
 const finished = (

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { loft } from '../../../src/components/scene.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
 import type { Scene } from '../../../src/scene/scene.ts';
-import { validate } from '../../../src/comparison/schema.ts';
+import { validate } from '../../../src/comparison/validate.ts';
 import {
   askedFirst,
   asEntered,

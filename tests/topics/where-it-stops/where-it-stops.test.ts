@@ -7,7 +7,7 @@ import { limitsWords } from '../../../src/topics/where-it-stops/words.ts';
 import { limitsWorked } from '../../../src/topics/where-it-stops/worked.ts';
 import { allLevel, orders } from '../../../src/topics/where-it-stops/orders.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
-import type { KnifeEntry, ComparisonEntry } from '../../../src/comparison/schema.ts';
+import type { KnifeEntry, ComparisonEntry } from '../../../src/comparison/entry.ts';
 import { loft, loftWith } from '../../comparison/entries.ts';
 
 /** Plover against a Dunlin that differs from it in what is named. */
