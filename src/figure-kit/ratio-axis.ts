@@ -40,3 +40,9 @@ export const ratioAxis = (low: number, high: number, narrow: boolean, label: str
   ticks: tickValues(low, high, narrow),
   tickFormat: brief,
 });
+
+/** The same along the foot of a drawing, its label in the middle. */
+export const ratioAxisX = (low: number, high: number, narrow: boolean, label: string) => ({
+  ...ratioAxis(low, high, narrow, label),
+  labelAnchor: 'center' as const,
+});

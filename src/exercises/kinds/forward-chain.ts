@@ -5,12 +5,73 @@ import { result } from '../figures.ts';
 import type { Maker } from '../maker.ts';
 import type { NumbersOf } from '../numbers.ts';
 import { change, multiplier, multipliersStep, perCentStep, percentsGiven, times } from '../percent.ts';
-import type { Misstep } from '../problem.ts';
+import type { Level, Misstep } from '../problem.ts';
 import { capital, list } from '../wording.ts';
 
 const MULTIPLIERS = 0;
 const MULTIPLY = 1;
 const MORE = 2;
+
+const sumOf = (percents: readonly number[]): number =>
+  percents.reduce((total, percent) => total + percent, 0) / 100;
+
+/** Wrong ways where per cent more is asked. */
+const misstepsToMore = (percents: readonly number[]): Misstep[] => [
+  wholeForGain(compound(percents), MORE),
+  {
+    id: 'took a loss for a gain',
+    answer: compound(percents.map(Math.abs)),
+    idea: 'You counted the loss as a gain. A loss has a multiplier below 1.',
+    step: MULTIPLIERS,
+  },
+];
+
+/** Wrong ways where a number of times is asked. */
+const misstepsToTimes = (percents: readonly number[]): Misstep[] => [
+  {
+    id: 'forgot the base',
+    answer: compound(percents) - 1,
+    idea: 'You gave only what is gained. The start is still there and counts too.',
+    step: MULTIPLIERS,
+  },
+  {
+    id: 'added the percentages and forgot the base',
+    answer: sumOf(percents),
+    idea: 'You added the percentages and left out the start. Each percentage has a multiplier, and the start is the 1 in it.',
+    step: MULTIPLIERS,
+  },
+  {
+    id: 'added the multipliers',
+    answer: percents.length + sumOf(percents),
+    idea: 'You added the multipliers. That counts the start once for each of them.',
+    step: MULTIPLY,
+  },
+];
+
+function misstepsOf(percents: readonly number[], level: Level): Misstep[] {
+  const ofThemselves = percents.reduce((total, percent) => (total * percent) / 100, 1);
+  return [
+    {
+      id: 'added the percentages',
+      answer: additiveGuess(percents),
+      idea: 'You added the percentages. But each works on what the ones before it left, not on the start.',
+      step: MULTIPLY,
+    },
+    {
+      id: 'multiplied the percentages themselves',
+      answer: 1 + ofThemselves,
+      idea: 'You multiplied the percentages themselves. Turn each into a multiplier before you multiply.',
+      step: MULTIPLIERS,
+    },
+    {
+      id: 'arithmetic mean',
+      answer: 1 + sumOf(percents) / percents.length,
+      idea: 'You took the mean of the percentages. All of them act together, each on what the others leave.',
+      step: MULTIPLY,
+    },
+    ...(level === 3 ? misstepsToMore(percents) : misstepsToTimes(percents)),
+  ];
+}
 
 /**
  * Two or three percentage advantages, each of what the others leave: what do they make together?
@@ -35,20 +96,12 @@ export const forwardChain: Maker<NumbersOf['forward-chain']> = {
     }
     const asksMore = level === 3;
     const product = compound(percents);
-    const sum = percents.reduce((total, percent) => total + percent, 0) / 100;
-    const ofThemselves = percents.reduce((total, percent) => (total * percent) / 100, 1);
 
     const said = percents.map(
       (percent, index) =>
         `${String(context.causes[index])} alone gives ${change(percent, context.less)} ${context.yields}`,
     );
     const asked = (asksMore ? context.perCentMore : context.timesAs)(subject, baseline);
-    const mean: Misstep = {
-      id: 'arithmetic mean',
-      answer: 1 + sum / percents.length,
-      idea: 'You took the mean of the percentages. All of them act together, each on what the others leave.',
-      step: MULTIPLY,
-    };
 
     return {
       question: `${context.place}, ${subject} is compared with ${baseline}. ${capital(list(said))}. Each works on what the others leave. Together, ${asked}`,
@@ -64,51 +117,7 @@ export const forwardChain: Maker<NumbersOf['forward-chain']> = {
         },
         ...(asksMore ? [perCentStep(product, '% more')] : []),
       ],
-      missteps: [
-        {
-          id: 'added the percentages',
-          answer: additiveGuess(percents),
-          idea: 'You added the percentages. But each works on what the ones before it left, not on the start.',
-          step: MULTIPLY,
-        },
-        {
-          id: 'multiplied the percentages themselves',
-          answer: 1 + ofThemselves,
-          idea: 'You multiplied the percentages themselves. Turn each into a multiplier before you multiply.',
-          step: MULTIPLIERS,
-        },
-        mean,
-        ...(asksMore
-          ? [
-              wholeForGain(product, MORE),
-              {
-                id: 'took a loss for a gain',
-                answer: compound(percents.map(Math.abs)),
-                idea: 'You counted the loss as a gain. A loss has a multiplier below 1.',
-                step: MULTIPLIERS,
-              },
-            ]
-          : [
-              {
-                id: 'forgot the base',
-                answer: product - 1,
-                idea: 'You gave only what is gained. The start is still there and counts too.',
-                step: MULTIPLIERS,
-              },
-              {
-                id: 'added the percentages and forgot the base',
-                answer: sum,
-                idea: 'You added the percentages and left out the start. Each percentage has a multiplier, and the start is the 1 in it.',
-                step: MULTIPLIERS,
-              },
-              {
-                id: 'added the multipliers',
-                answer: percents.length + sum,
-                idea: 'You added the multipliers. That counts the start once for each of them.',
-                step: MULTIPLY,
-              },
-            ]),
-      ],
+      missteps: misstepsOf(percents, level),
     };
   },
 };

@@ -1,9 +1,10 @@
 import { grainSizeUm } from '../../model/index.ts';
 import { inverted, restForLoss } from '../common-missteps.ts';
 import { inFigures, result } from '../figures.ts';
-import type { Maker } from '../maker.ts';
+import type { Maker, Scene } from '../maker.ts';
 import type { Grit, NumbersOf } from '../numbers.ts';
 import { perCentStep } from '../percent.ts';
+import type { Misstep } from '../problem.ts';
 
 const DIVIDE = 0;
 const PER_CENT = 1;
@@ -18,6 +19,52 @@ const grits: Record<Grit['scale'], readonly number[]> = {
 const scales = Object.keys(grits) as Grit['scale'][];
 const named = ({ scale, grit }: Grit): string =>
   `${scale === 'FEPA-P' ? 'FEPA P' : scale === 'FEPA-F' ? 'FEPA F' : `${scale} `}${grit}`;
+
+function misstepsOf(
+  { own, other }: NumbersOf['grit-by-scale'],
+  { level, subject, baseline }: Scene,
+): Misstep[] {
+  const [coarse, fine] = [grainSizeUm(own), grainSizeUm(other)];
+  const ratio = level === 3 ? fine / coarse : coarse / fine;
+  return [
+    {
+      id: 'grit numbers as sizes',
+      answer: own.grit / other.grit,
+      idea: 'You took the grit numbers for sizes. They count the other way: the finer the grain, the larger the number.',
+      step: DIVIDE,
+    },
+    {
+      id: 'grit numbers inverted',
+      answer: other.grit / own.grit,
+      idea: 'You took the grit numbers as exact inverses of the size. Each scale has its own table of sizes.',
+      step: DIVIDE,
+    },
+    inverted(
+      ratio,
+      `the grain of ${level === 3 ? baseline : subject}`,
+      `the grain of ${level === 3 ? subject : baseline}`,
+      DIVIDE,
+    ),
+    ...(level === 3
+      ? [
+          restForLoss(ratio, PER_CENT),
+          {
+            id: 'took it of the wrong base',
+            answer: 2 - 1 / ratio,
+            idea: 'You took the difference as a part of the finer grain. Per cent smaller is counted from the coarser.',
+            step: PER_CENT,
+          },
+        ]
+      : [
+          {
+            id: 'difference for ratio',
+            answer: coarse - fine,
+            idea: 'You took one size from the other. "How many times" asks for a quotient.',
+            step: DIVIDE,
+          },
+        ]),
+  ];
+}
 
 /**
  * Two grits and the grain sizes behind them: how do the grains compare?
@@ -36,7 +83,9 @@ export const gritByScale: Maker<NumbersOf['grit-by-scale']> = {
       : { own: second, other: first };
   },
 
-  set: ({ own, other }, { context, level, subject, baseline }) => {
+  set: (numbers, scene) => {
+    const { own, other } = numbers;
+    const { context, level, subject, baseline } = scene;
     const [coarse, fine] = [grainSizeUm(own), grainSizeUm(other)];
     const ratio = level === 3 ? fine / coarse : coarse / fine;
     const [top, below] = level === 3 ? [fine, coarse] : [coarse, fine];
@@ -62,44 +111,7 @@ export const gritByScale: Maker<NumbersOf['grit-by-scale']> = {
         },
         ...(level === 3 ? [perCentStep(ratio, '% less')] : []),
       ],
-      missteps: [
-        {
-          id: 'grit numbers as sizes',
-          answer: own.grit / other.grit,
-          idea: 'You took the grit numbers for sizes. They count the other way: the finer the grain, the larger the number.',
-          step: DIVIDE,
-        },
-        {
-          id: 'grit numbers inverted',
-          answer: other.grit / own.grit,
-          idea: 'You took the grit numbers as exact inverses of the size. Each scale has its own table of sizes.',
-          step: DIVIDE,
-        },
-        inverted(
-          ratio,
-          `the grain of ${level === 3 ? baseline : subject}`,
-          `the grain of ${level === 3 ? subject : baseline}`,
-          DIVIDE,
-        ),
-        ...(level === 3
-          ? [
-              restForLoss(ratio, PER_CENT),
-              {
-                id: 'took it of the wrong base',
-                answer: 2 - 1 / ratio,
-                idea: 'You took the difference as a part of the finer grain. Per cent smaller is counted from the coarser.',
-                step: PER_CENT,
-              },
-            ]
-          : [
-              {
-                id: 'difference for ratio',
-                answer: coarse - fine,
-                idea: 'You took one size from the other. "How many times" asks for a quotient.',
-                step: DIVIDE,
-              },
-            ]),
-      ],
+      missteps: misstepsOf(numbers, scene),
     };
   },
 };

@@ -2,11 +2,44 @@ import { percentReadings } from '../../model/index.ts';
 import { inverted, restForLoss } from '../common-missteps.ts';
 import { contextIds } from '../contexts/index.ts';
 import { inFigures, result } from '../figures.ts';
-import type { Maker } from '../maker.ts';
+import type { Maker, Scene } from '../maker.ts';
 import type { NumbersOf } from '../numbers.ts';
 import { change, multiplier, multipliersStep, perCentStep } from '../percent.ts';
-import type { Given, Step } from '../problem.ts';
+import type { Given, Misstep, Step } from '../problem.ts';
 import { capital } from '../wording.ts';
+
+function misstepsOf(
+  percent: number,
+  answer: number,
+  { context, level, subject, baseline }: Scene,
+): Misstep[] {
+  const { name } = context.hindrance;
+  // Of amounts there is no multiplier to find first.
+  const divideStep = level === 1 ? 0 : 1;
+  return [
+    {
+      id: 'face value',
+      answer: 1 - percent / 100,
+      idea: `You took the percentage at face value. Half of the ${name} is twice the effect, not half as much again.`,
+      step: divideStep,
+    },
+    { ...inverted(answer, subject, baseline, divideStep), id: 'took direct for inverse proportion' },
+    level === 3
+      ? restForLoss(answer, divideStep + 1)
+      : {
+          id: 'forgot the base',
+          answer: answer - 1,
+          idea: 'You gave only what is gained. The start is still there and counts too.',
+          step: divideStep,
+        },
+    {
+      id: 'gave the change for the ratio',
+      answer: Math.abs(percent) / 100,
+      idea: `You gave the change of the ${name} itself. Asked is what it makes of the effect.`,
+      step: divideStep,
+    },
+  ];
+}
 
 /**
  * Something that hinders is less or more: what does that make of what it hinders?
@@ -21,14 +54,14 @@ export const inverseProportion: Maker<NumbersOf['inverse-proportion']> = {
     percent: level === 3 ? dice.whole(20, 90, 5) : -dice.whole(20, 75, 5),
   }),
 
-  set: ({ amountIndex, percent }, { context, level, subject, baseline }) => {
+  set: ({ amountIndex, percent }, scene) => {
+    const { context, level, subject, baseline } = scene;
     const { name, unit, amounts, output } = context.hindrance;
     const other = Number(amounts[amountIndex % amounts.length]);
     const own = other * multiplier(percent);
     const left = multiplier(percent);
     const answer = percent < 0 ? percentReadings(-percent, 1).inverse : 1 / left;
     const byAmounts = level === 1;
-    const DIVIDE = byAmounts ? 0 : 1;
 
     const givens: Given[] = byAmounts
       ? [
@@ -57,29 +90,7 @@ export const inverseProportion: Maker<NumbersOf['inverse-proportion']> = {
         divide,
         ...(level === 3 ? [perCentStep(answer, '% less')] : []),
       ],
-      missteps: [
-        {
-          id: 'face value',
-          answer: 1 - percent / 100,
-          idea: `You took the percentage at face value. Half of the ${name} is twice the effect, not half as much again.`,
-          step: DIVIDE,
-        },
-        { ...inverted(answer, subject, baseline, DIVIDE), id: 'took direct for inverse proportion' },
-        level === 3
-          ? restForLoss(answer, DIVIDE + 1)
-          : {
-              id: 'forgot the base',
-              answer: answer - 1,
-              idea: 'You gave only what is gained. The start is still there and counts too.',
-              step: DIVIDE,
-            },
-        {
-          id: 'gave the change for the ratio',
-          answer: Math.abs(percent) / 100,
-          idea: `You gave the change of the ${name} itself. Asked is what it makes of the effect.`,
-          step: DIVIDE,
-        },
-      ],
+      missteps: misstepsOf(percent, answer, scene),
     };
   },
 };

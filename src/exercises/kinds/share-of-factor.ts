@@ -4,7 +4,42 @@ import { inFigures, result } from '../figures.ts';
 import type { Maker } from '../maker.ts';
 import type { NumbersOf } from '../numbers.ts';
 import { change, multipliersStep } from '../percent.ts';
+import type { Misstep } from '../problem.ts';
 import { list } from '../wording.ts';
+
+const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
+
+/** @param logsStep the step that takes the logarithms; the one after it divides */
+function misstepsOf(factors: readonly number[], asked: number, logsStep: number): Misstep[] {
+  const own = Number(factors[asked]);
+  const product = factors.reduce((total, factor) => total * factor, 1);
+  return [
+    {
+      id: 'share of the sum of gains',
+      answer: (own - 1) / sum(factors.map((factor) => factor - 1)),
+      idea: 'You compared the gains as if they added. They multiply, so a share needs lengths that add: logarithms.',
+      step: logsStep,
+    },
+    {
+      id: 'share of the sum of factors',
+      answer: own / sum(factors),
+      idea: 'You took the factor as a part of the sum of factors. But the whole is their product.',
+      step: logsStep,
+    },
+    {
+      id: 'part of the product',
+      answer: own / product,
+      idea: 'You divided the factor by the product. That leaves the other factors turned over, and such parts do not add up to the whole.',
+      step: logsStep,
+    },
+    {
+      id: 'gave the rest',
+      answer: 1 - Number(logShares(factors)[asked]),
+      idea: 'That is the share of all the others together.',
+      step: logsStep + 1,
+    },
+  ];
+}
 
 /**
  * What share of the whole advantage has one factor, measured so that the shares add up in any order?
@@ -28,11 +63,8 @@ export const shareOfFactor: Maker<NumbersOf['share-of-factor']> = {
   },
 
   set: ({ factors, asked, base }, { context, level, subject, baseline }) => {
-    const own = Number(factors[asked]);
     const answer = Number(logShares(factors)[asked]);
     const logs = factors.map((factor) => Math.log(factor) / Math.log(base));
-    const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
-    const product = factors.reduce((total, factor) => total * factor, 1);
     const asPercent = level === 3;
     const percents = factors.map((factor) => Math.round((factor - 1) * 100));
     const causes = context.causes.slice(0, factors.length);
@@ -42,8 +74,6 @@ export const shareOfFactor: Maker<NumbersOf['share-of-factor']> = {
         : `${cause} is worth ${inFigures(Number(factors[index]))} times as much`,
     );
     const log = base === 10 ? '\\log' : `\\log_{${base}}`;
-    const LOGS = asPercent ? 1 : 0;
-    const DIVIDE = LOGS + 1;
 
     return {
       question: `${context.place}, ${subject} is compared with ${baseline}: ${list(said)}. They multiply. How many per cent of the whole length has ${String(causes[asked])}, laid end to end on a ruler of ratios?`,
@@ -73,32 +103,7 @@ export const shareOfFactor: Maker<NumbersOf['share-of-factor']> = {
           asks: '%',
         },
       ],
-      missteps: [
-        {
-          id: 'share of the sum of gains',
-          answer: (own - 1) / sum(factors.map((factor) => factor - 1)),
-          idea: 'You compared the gains as if they added. They multiply, so a share needs lengths that add: logarithms.',
-          step: LOGS,
-        },
-        {
-          id: 'share of the sum of factors',
-          answer: own / sum(factors),
-          idea: 'You took the factor as a part of the sum of factors. But the whole is their product.',
-          step: LOGS,
-        },
-        {
-          id: 'part of the product',
-          answer: own / product,
-          idea: 'You divided the factor by the product. That leaves the other factors turned over, and such parts do not add up to the whole.',
-          step: LOGS,
-        },
-        {
-          id: 'gave the rest',
-          answer: 1 - answer,
-          idea: 'That is the share of all the others together.',
-          step: DIVIDE,
-        },
-      ],
+      missteps: misstepsOf(factors, asked, asPercent ? 1 : 0),
     };
   },
 };

@@ -5,6 +5,7 @@ import type { Chance, Needed } from './values.ts';
 import { percent, thousands, wholePercent } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { gridY } from '../../figure-kit/grid.ts';
+import { centredLabel } from '../../figure-kit/centred-label.ts';
 
 const curves = ['within', 'mixed', 'alike'] as const;
 type Curve = (typeof curves)[number];
@@ -55,9 +56,7 @@ export const powerCurveFigure: Figure = {
       marginRight,
       x: {
         domain: [2, most],
-        label: 'runs a knife',
-        labelAnchor: 'center',
-        labelArrow: 'none',
+        ...centredLabel('runs a knife'),
         ticks: narrow ? 5 : 8,
       },
       y: {

@@ -7,8 +7,9 @@ import { times } from '../../scene/show.ts';
 import { trialOf } from './trial.ts';
 import type { Trial } from './trial.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
-import { ratioAxis, tickValues } from '../../figure-kit/ratio-axis.ts';
+import { ratioAxisX, tickValues } from '../../figure-kit/ratio-axis.ts';
 import { shortName } from '../../figure-kit/short-name.ts';
+import { valueText } from '../../figure-kit/value-text.ts';
 
 /** More batches than these are drawn together as one. */
 const mostBatches = 8;
@@ -95,7 +96,7 @@ export const runsByBatch: Figure = {
       marginBottom: 42,
       marginLeft,
       marginRight,
-      x: { ...ratioAxis(low, high, narrow, unitLabel(trial)), labelAnchor: 'center' },
+      x: ratioAxisX(low, high, narrow, unitLabel(trial)),
       y: { domain: [total, 0], axis: null },
       marks: [
         Plot.link(
@@ -136,12 +137,10 @@ export const runsByBatch: Figure = {
           stroke: ({ role }: Mark) => (role === 'x' ? 'var(--sheet)' : 'currentColor'),
           fill: ({ role }: Mark) => fill(role === 'x'),
         }),
-        Plot.text(lanes, {
+        valueText(lanes, {
           x: low,
           y: 'y',
           text: ({ batch }: Lane) => shortName(batch, narrow ? 34 : 70),
-          textAnchor: 'start',
-          className: 'kf-value kf-on-paper',
         }),
         Plot.dot(key, {
           x: 'x',

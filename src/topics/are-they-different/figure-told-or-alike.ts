@@ -6,7 +6,8 @@ import type { Scene } from '../../scene/scene.ts';
 import { plain, times } from '../../scene/show.ts';
 import { inner, trialOf } from './trial.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
-import { ratioAxis, tickValues } from '../../figure-kit/ratio-axis.ts';
+import { ratioAxisX, tickValues } from '../../figure-kit/ratio-axis.ts';
+import { valueText } from '../../figure-kit/value-text.ts';
 
 interface Row {
   name: string;
@@ -55,7 +56,7 @@ export const differentOrEqual: Figure = {
       marginBottom: 42,
       marginLeft: 16,
       marginRight: 16,
-      x: { ...ratioAxis(low, high, narrow, 'times as long'), labelAnchor: 'center' },
+      x: ratioAxisX(low, high, narrow, 'times as long'),
       y: { domain: [total, 0], axis: null },
       marks: [
         Plot.rect(rows, {
@@ -86,12 +87,10 @@ export const differentOrEqual: Figure = {
           className: 'kf-window',
         }),
         Plot.dot(rows, { x: ({ found }: Row) => found.ratio, y: at, r: 5, className: 'kf-open kf-stem' }),
-        Plot.text(rows, {
+        valueText(rows, {
           x: low,
           y: (row: Row) => at(row) - 20,
           text: ({ name, found }: Row) => `${name}: ${times(found.ratio)}, ${said[found.verdict]}`,
-          textAnchor: 'start',
-          className: 'kf-value kf-on-paper',
         }),
         ...(truth === null
           ? []

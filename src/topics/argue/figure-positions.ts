@@ -6,7 +6,8 @@ import type { Scene } from '../../scene/scene.ts';
 import { times } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineX, gridX } from '../../figure-kit/grid.ts';
-import { ratioAxis, tickValues } from '../../figure-kit/ratio-axis.ts';
+import { ratioAxisX, tickValues } from '../../figure-kit/ratio-axis.ts';
+import { valueText } from '../../figure-kit/value-text.ts';
 
 const disputeName: Partial<Record<Dispute, string>> = { apex: 'apex', push: 'push', forces: 'forces' };
 const optionName: Record<string, string> = {
@@ -58,7 +59,7 @@ export const positionsFigure: Figure = {
       marginRight: narrow ? 30 : 40,
       marginTop: 10,
       marginBottom: 40,
-      x: { ...ratioAxis(low, high, narrow, 'times as long'), labelAnchor: 'center' },
+      x: ratioAxisX(low, high, narrow, 'times as long'),
       y: { domain: placed.map(({ line }) => line), label: null, tickSize: 0 },
       marks: [
         gridX(tickValues(low, high, narrow)),
@@ -72,13 +73,11 @@ export const positionsFigure: Figure = {
           stroke: 'currentColor',
           fill: ({ held }: Mark) => (held ? 'currentColor' : 'var(--sheet)'),
         }),
-        Plot.text(placed, {
+        valueText(placed, {
           x: 'ratio',
           y: 'line',
           text: ({ ratio }: Mark) => times(ratio),
-          textAnchor: 'start',
           dx: 9,
-          className: 'kf-value kf-on-paper',
         }),
       ],
     };

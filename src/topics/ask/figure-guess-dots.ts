@@ -5,7 +5,7 @@ import type { Scene } from '../../scene/scene.ts';
 import { plain, times } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineY, gridX } from '../../figure-kit/grid.ts';
-import { ratioAxis, tickValues } from '../../figure-kit/ratio-axis.ts';
+import { ratioAxisX, tickValues } from '../../figure-kit/ratio-axis.ts';
 import { readingName } from '../../phrases/reading-name.ts';
 
 /** What the guesses are compared with. */
@@ -85,7 +85,7 @@ export const guessDots = (guesses: readonly Guess[], held: ComparedWith): Figure
         marginRight: marginX,
         marginTop,
         marginBottom: 44,
-        x: { ...ratioAxis(low, high, narrow, 'times as long as the baseline'), labelAnchor: 'center' },
+        x: ratioAxisX(low, high, narrow, 'times as long as the baseline'),
         y: { domain: [0, Math.max(levels, 60 / levelPx)], axis: null },
         marks: [
           gridX(tickValues(low, high, narrow)),

@@ -6,7 +6,7 @@ import { brief, fixed, plain } from '../../scene/show.ts';
 import type { Figure, Place, Size } from '../../figure-kit/figure.ts';
 import { flankDeg, nearPx } from './held-section.ts';
 import { sectionOutline } from './section-outline.ts';
-import { dimensionLine, segmentEnds } from './segments.ts';
+import { dimensionLine, segmentEnds } from '../../figure-kit/segments.ts';
 import { shortName } from '../../figure-kit/short-name.ts';
 
 const bladesOf = (scene: Scene): Behind[] => {

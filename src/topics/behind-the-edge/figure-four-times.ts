@@ -4,7 +4,7 @@ import type { Scene } from '../../scene/scene.ts';
 import { brief, plain } from '../../scene/show.ts';
 import type { Figure, Place, Size } from '../../figure-kit/figure.ts';
 import { flankDeg, nearPx } from './held-section.ts';
-import { segmentEnds } from './segments.ts';
+import { segmentEnds } from '../../figure-kit/segments.ts';
 
 type Point = readonly [across: number, up: number];
 

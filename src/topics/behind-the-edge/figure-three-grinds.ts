@@ -7,7 +7,7 @@ import { brief, fixed, plain, times } from '../../scene/show.ts';
 import type { Figure, Place, Size } from '../../figure-kit/figure.ts';
 import { holdSection, nearPx } from './held-section.ts';
 import { sectionOutline } from './section-outline.ts';
-import { dimensionLine, segmentEnds } from './segments.ts';
+import { dimensionLine, segmentEnds } from '../../figure-kit/segments.ts';
 
 const thickness = (scene: Scene, { form, radiusMm }: Form, upMm: number): number => {
   const { edgeMm, grind } = behindOf(scene).subject;

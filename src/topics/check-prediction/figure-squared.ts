@@ -7,7 +7,8 @@ import { predictionCheckOf } from '../../scene/check-prediction.ts';
 import { sureOf } from '../../scene/sure.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineX, gridX } from '../../figure-kit/grid.ts';
-import { ratioAxis, tickValues } from '../../figure-kit/ratio-axis.ts';
+import { ratioAxisX, tickValues } from '../../figure-kit/ratio-axis.ts';
+import { valueText } from '../../figure-kit/value-text.ts';
 
 interface Band {
   what: string;
@@ -66,7 +67,7 @@ export const predictionCheckFigure: Figure = {
       marginRight: 14,
       marginTop: 6,
       marginBottom: 40,
-      x: { ...ratioAxis(low, high, narrow, 'times as long'), labelAnchor: 'center' },
+      x: ratioAxisX(low, high, narrow, 'times as long'),
       y: { domain: [total, 0], axis: null },
       marks: [
         gridX(tickValues(low, high, narrow)),
@@ -76,13 +77,11 @@ export const predictionCheckFigure: Figure = {
         ),
         Plot.dot(rows, { x: 'ratio', y: 'y', r: 5, className: 'kf-answer' }),
         // Under the left end of its band where there is room to the right, else before the right end.
-        Plot.text(rows, {
+        valueText(rows, {
           x: ({ low: from, high: to }) => (to > Math.sqrt(low * high) * 1.6 && from > low * 3 ? to : from),
           y: 'y',
           text: ({ what, ratio }) => `${what} ${times(ratio)}`,
-          textAnchor: 'start',
           dy: -14,
-          className: 'kf-value kf-on-paper',
           filter: ({ low: from }) => from <= Math.sqrt(low * high),
         }),
         Plot.text(rows, {

@@ -2,22 +2,18 @@ import { carbideWithPlusMinus, hardenedFrom } from '../../phrases/hardened-said.
 import { list } from '../../phrases/lists.ts';
 import type { Hardened } from '../../scene/steel.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
-import { leversDrawn, leversTable } from '../steel-fairly/levers.ts';
+import { leverFigure } from '../steel-fairly/levers.ts';
 
 /** The lever of carbon in a steel as typed. It is of that steel alone, whatever knives a page covers. */
-export const compositionLever = (hardened: Hardened): Figure => ({
-  id: 'composition-lever',
-  title: () => 'The lever of carbon in the steel as typed',
-  units: 'carbon, % by mass; carbide, % by volume',
-  scale: 'to scale along the axis',
-  reading: () => 'carbon balance at the hardening temperature',
-  source: 'iupac-2021-weights; saturation, composition and densities from memory',
-  options: (_scene, size) => leversDrawn([hardened], size),
-  table: () => leversTable([hardened]),
-  caption: () => {
-    const { tieLine, notKnown } = hardened.estimate;
-    const { matrix, whole, carbide, formula } = tieLine;
-    const percent = (value: number): string => `${Number(value.toPrecision(3))} %`;
-    return `The steel’s free carbon, ${percent(whole)}, lies between the ${percent(matrix)} its matrix keeps and the ${percent(carbide)} of ${formula}: with what else is bound the carbide comes to ${carbideWithPlusMinus(hardened)} by volume, ${hardenedFrom(hardened)}.${notKnown.length > 0 ? ` Of ${list(notKnown)}, not known, the middle is drawn.` : ''}`;
-  },
-});
+export const compositionLever = (hardened: Hardened): Figure =>
+  leverFigure({
+    id: 'composition-lever',
+    title: () => 'The lever of carbon in the steel as typed',
+    hardenedOf: () => [hardened],
+    caption: () => {
+      const { tieLine, notKnown } = hardened.estimate;
+      const { matrix, whole, carbide, formula } = tieLine;
+      const percent = (value: number): string => `${Number(value.toPrecision(3))} %`;
+      return `The steel’s free carbon, ${percent(whole)}, lies between the ${percent(matrix)} its matrix keeps and the ${percent(carbide)} of ${formula}: with what else is bound the carbide comes to ${carbideWithPlusMinus(hardened)} by volume, ${hardenedFrom(hardened)}.${notKnown.length > 0 ? ` Of ${list(notKnown)}, not known, the middle is drawn.` : ''}`;
+    },
+  });

@@ -8,6 +8,7 @@ import { knifeName } from '../what-it-takes/words.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineY, gridY } from '../../figure-kit/grid.ts';
 import { ratioAxis, tickValues } from '../../figure-kit/ratio-axis.ts';
+import { centredLabel } from '../../figure-kit/centred-label.ts';
 
 interface Point {
   name: string;
@@ -96,9 +97,7 @@ export function priceGainOf(askedOf: (scene: Scene) => CostAsked): Figure {
         marginRight: box.right,
         x: {
           domain: [0, dearest],
-          label: 'price, in your own money',
-          labelAnchor: 'center',
-          labelArrow: 'none',
+          ...centredLabel('price, in your own money'),
           ticks: narrow ? 4 : 8,
           tickFormat: brief,
         },

@@ -4,6 +4,8 @@ import { brief, plain } from '../../scene/show.ts';
 import { endPointsOf } from './values.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineY } from '../../figure-kit/grid.ts';
+import { centredLabel } from '../../figure-kit/centred-label.ts';
+import type { Drawing } from '../../figure-kit/steady.ts';
 
 interface Reading {
   cut: number;
@@ -22,10 +24,10 @@ interface Line {
 
 /** Every series with its curve, the subject's first. */
 function linesOf(scene: Scene): Line[] {
-  const described = endPointsOf(scene);
+  const endPoints = endPointsOf(scene);
   return (['subject', 'baseline'] as const).flatMap((role) =>
-    described[role].series.map(({ sharpening, readings, curve }): Line => {
-      const by = described.stretch[role];
+    endPoints[role].series.map(({ sharpening, readings, curve }): Line => {
+      const by = endPoints.stretch[role];
       return {
         name: scene[role].name,
         sharpening,
@@ -53,9 +55,7 @@ const axis = (scene: Scene, narrow: boolean) => ({
   // Cuts spread as their root: the first few take off most of the sharpness.
   type: 'sqrt' as const,
   domain: [0, most(linesOf(scene).flatMap(({ readings }) => readings.map(({ cut }) => cut)))],
-  label: 'cut so far',
-  labelAnchor: 'center' as const,
-  labelArrow: 'none' as const,
+  ...centredLabel('cut so far'),
   ticks: narrow ? 4 : 7,
   tickFormat: brief,
 });
@@ -81,34 +81,38 @@ const readOf = (scene: Scene): string => endPointsOf(scene).read ?? 'reading';
 const many = (lines: readonly Line[]): string =>
   lines.length === 1 ? 'one series' : `${lines.length} series`;
 
-/** The readings along every edge, and the curves through them. */
-export const bluntingCurves: Figure = {
-  id: 'blunting-curves',
-  title: ({ subject, baseline }) => `How ${subject.name} and ${baseline.name} blunted`,
-  units: 'readings, by what was cut',
+interface Twin {
+  id: string;
+  title(subject: string, baseline: string): string;
+  units: string;
+  height: Record<'wide' | 'narrow', number>;
+  /** What stands upright over the cuts, and the marks of it. */
+  upright(
+    lines: readonly Line[],
+    scene: Scene,
+  ): { domain: [number, number]; label: string; marks: Drawing['marks'] };
+  caption: Figure['caption'];
+}
+
+/** Something about the readings of every edge, over what was cut by then. */
+const bluntingFigure = ({ id, title, units, height, upright, caption }: Twin): Figure => ({
+  id,
+  title: ({ subject, baseline }) => title(subject.name, baseline.name),
+  units,
   scale: 'cuts as their square root',
   reading,
   source: 'least squares through each edge’s readings',
   options(scene, { narrow }) {
-    const lines = linesOf(scene);
-    const top = most(
-      lines.flatMap(({ readings, curve }) => [...readings, ...curve].map(({ sharpness }) => sharpness)),
-    );
+    const { domain, label, marks } = upright(linesOf(scene), scene);
     return {
-      height: narrow ? 280 : 320,
+      height: height[narrow ? 'narrow' : 'wide'],
       marginLeft: 48,
       marginRight: 16,
       marginTop: 24,
       marginBottom: 42,
       x: axis(scene, narrow),
-      y: { domain: [0, top * 1.05], label: readOf(scene), labelArrow: 'none', ticks: 5, tickFormat: brief },
-      marks: [
-        baselineY(0),
-        ...lines.map((line) =>
-          Plot.line(line.curve, { x: 'cut', y: 'sharpness', className: className(line) }),
-        ),
-        ...dots(lines, 'sharpness'),
-      ],
+      y: { domain, label, labelArrow: 'none', ticks: 5, tickFormat: brief },
+      marks: [baselineY(0), ...marks],
     };
   },
   table: (scene) => ({
@@ -125,6 +129,33 @@ export const bluntingCurves: Figure = {
         ]),
     ),
   }),
+  caption,
+});
+
+const restsOf = (lines: readonly Line[]): number[] =>
+  lines.flatMap(({ readings }) => readings.map(({ rest }) => Math.abs(rest)));
+
+/** The readings along every edge, and the curves through them. */
+export const bluntingCurves: Figure = bluntingFigure({
+  id: 'blunting-curves',
+  title: (subject, baseline) => `How ${subject} and ${baseline} blunted`,
+  units: 'readings, by what was cut',
+  height: { wide: 320, narrow: 280 },
+  upright(lines, scene) {
+    const top = most(
+      lines.flatMap(({ readings, curve }) => [...readings, ...curve].map(({ sharpness }) => sharpness)),
+    );
+    return {
+      domain: [0, top * 1.05],
+      label: readOf(scene),
+      marks: [
+        ...lines.map((line) =>
+          Plot.line(line.curve, { x: 'cut', y: 'sharpness', className: className(line) }),
+        ),
+        ...dots(lines, 'sharpness'),
+      ],
+    };
+  },
   caption(scene) {
     const lines = linesOf(scene);
     const { subject, baseline } = scene;
@@ -133,40 +164,20 @@ export const bluntingCurves: Figure = {
       (letter) => letter.toUpperCase(),
     );
   },
-};
+});
 
 /** What the curves leave over of the readings: a pattern in it means the curve is the wrong one. */
-export const bluntingRests: Figure = {
+export const bluntingRests: Figure = bluntingFigure({
   id: 'blunting-rests',
-  title: ({ subject, baseline }) => `What the curves of ${subject.name} and ${baseline.name} leave over`,
+  title: (subject, baseline) => `What the curves of ${subject} and ${baseline} leave over`,
   units: 'reading less curve, by what was cut',
-  scale: 'cuts as their square root',
-  reading,
-  source: 'least squares through each edge’s readings',
-  options(scene, { narrow }) {
-    const lines = linesOf(scene);
-    const far = most(lines.flatMap(({ readings }) => readings.map(({ rest }) => Math.abs(rest))));
-    return {
-      height: narrow ? 200 : 220,
-      marginLeft: 48,
-      marginRight: 16,
-      marginTop: 24,
-      marginBottom: 42,
-      x: axis(scene, narrow),
-      y: {
-        domain: [-far * 1.15, far * 1.15],
-        label: 'reading less curve',
-        labelArrow: 'none',
-        ticks: 5,
-        tickFormat: brief,
-      },
-      marks: [baselineY(0), ...dots(lines, 'rest')],
-    };
+  height: { wide: 220, narrow: 200 },
+  upright(lines) {
+    const far = most(restsOf(lines));
+    return { domain: [-far * 1.15, far * 1.15], label: 'reading less curve', marks: dots(lines, 'rest') };
   },
-  table: bluntingCurves.table,
   caption(scene) {
-    const rests = linesOf(scene).flatMap(({ readings }) => readings.map(({ rest }) => Math.abs(rest)));
     const { subject, baseline } = scene;
-    return `No reading of ${subject.name} or ${baseline.name} lies further than ${plain(Math.max(0, ...rests), 2)} from its curve. Dots above and below the line by turns are chance; a bow of them means that the edge does not blunt along this curve, and that the ratio without a curve is the safer one.`;
+    return `No reading of ${subject.name} or ${baseline.name} lies further than ${plain(Math.max(0, ...restsOf(linesOf(scene))), 2)} from its curve. Dots above and below the line by turns are chance; a bow of them means that the edge does not blunt along this curve, and that the ratio without a curve is the safer one.`;
   },
-};
+});

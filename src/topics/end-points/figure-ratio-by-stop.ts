@@ -8,15 +8,16 @@ import type { EndPoints } from './values.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineY, gridY } from '../../figure-kit/grid.ts';
 import { ratioAxis, tickValues } from '../../figure-kit/ratio-axis.ts';
+import { centredLabel } from '../../figure-kit/centred-label.ts';
 
 interface Way {
   id: string;
-  what(described: EndPoints): string;
+  what(compared: EndPoints): string;
   units: string;
-  axis(described: EndPoints): string;
-  endPoints(described: EndPoints): readonly EndPointRatio[];
+  axis(compared: EndPoints): string;
+  endPoints(compared: EndPoints): readonly EndPointRatio[];
   /** The one that is pointed at. */
-  one(described: EndPoints): EndPointRatio | null;
+  one(compared: EndPoints): EndPointRatio | null;
   show(endPoint: number): string;
   words: readonly string[];
 }
@@ -26,6 +27,39 @@ const saidOf = (scene: Scene, names: readonly string[]): string =>
     .flatMap((name) => endPointsWords[name]?.(scene) ?? [])
     .filter((sentence) => sentence !== '')
     .join(' ');
+
+/** The ends of the axis of ratios, and the points that have a band, or a ratio without a curve. */
+function reachOf(points: readonly EndPointRatio[]) {
+  const banded = points.filter(({ low, high }) => low !== null && high !== null);
+  const free = points.filter(({ curveFree }) => curveFree !== null);
+  const values = [
+    1,
+    ...points.map(({ ratio }) => ratio),
+    ...banded.flatMap(({ low, high }) => [low ?? 1, high ?? 1]),
+    ...free.map(({ curveFree }) => curveFree ?? 1),
+  ];
+  return { banded, free, low: Math.min(...values) / 1.2, high: Math.max(...values) * 1.2 };
+}
+
+const pointedAt = (at: EndPointRatio | null): Plot.RenderableMark[] =>
+  at === null
+    ? []
+    : [
+        Plot.ruleX([at.endPoint], { className: 'kf-dimension' }),
+        Plot.dot([at], { x: 'endPoint', y: 'ratio', r: 5, className: 'kf-answer' }),
+        Plot.text([at], {
+          x: 'endPoint',
+          y: 'ratio',
+          text: ({ ratio }: EndPointRatio) => times(ratio),
+          dy: -14,
+          className: 'kf-value kf-on-paper',
+        }),
+      ];
+
+const rowOf = (show: Way['show'], { endPoint, ratio, low, high, curveFree }: EndPointRatio): string[] => {
+  const orOpen = (value: number | null): string => (value === null ? '–' : times(value));
+  return [show(endPoint), times(ratio), orOpen(low), orOpen(high), orOpen(curveFree)];
+};
 
 /** The ratio of what two knives have cut, over the stop at which they are compared. */
 const ratioOver = ({ id, what, units, axis, endPoints, one, show, words }: Way): Figure => ({
@@ -37,18 +71,9 @@ const ratioOver = ({ id, what, units, axis, endPoints, one, show, words }: Way):
     endPointsOf(scene).origin === 'own' ? 'as logged; no model in it' : 'close reading as the truth',
   source: 'least squares; 95 % by Welch on logarithms',
   options(scene, { narrow }) {
-    const described = endPointsOf(scene);
-    const points = endPoints(described);
-    const at = one(described);
-    const banded = points.filter(({ low, high }) => low !== null && high !== null);
-    const free = points.filter(({ curveFree }) => curveFree !== null);
-    const values = [
-      1,
-      ...points.map(({ ratio }) => ratio),
-      ...banded.flatMap(({ low, high }) => [low ?? 1, high ?? 1]),
-      ...free.map(({ curveFree }) => curveFree ?? 1),
-    ];
-    const [low, high] = [Math.min(...values) / 1.2, Math.max(...values) * 1.2];
+    const compared = endPointsOf(scene);
+    const points = endPoints(compared);
+    const { low, high, banded, free } = reachOf(points);
     const [first, last] = [points[0]?.endPoint ?? 1, points.at(-1)?.endPoint ?? 0];
     return {
       height: narrow ? 280 : 320,
@@ -58,9 +83,7 @@ const ratioOver = ({ id, what, units, axis, endPoints, one, show, words }: Way):
       marginBottom: 42,
       x: {
         domain: first === last ? [first * 1.1, first * 0.9] : [first, last],
-        label: axis(described),
-        labelAnchor: 'center',
-        labelArrow: 'none',
+        ...centredLabel(axis(compared)),
         ticks: narrow ? 5 : 8,
         tickFormat: show,
       },
@@ -77,19 +100,7 @@ const ratioOver = ({ id, what, units, axis, endPoints, one, show, words }: Way):
           className: 'kf-chance',
           stroke: 'currentColor',
         }),
-        ...(at === null
-          ? []
-          : [
-              Plot.ruleX([at.endPoint], { className: 'kf-dimension' }),
-              Plot.dot([at], { x: 'endPoint', y: 'ratio', r: 5, className: 'kf-answer' }),
-              Plot.text([at], {
-                x: 'endPoint',
-                y: 'ratio',
-                text: ({ ratio }) => times(ratio),
-                dy: -14,
-                className: 'kf-value kf-on-paper',
-              }),
-            ]),
+        ...pointedAt(one(compared)),
         ...(points.length === 0
           ? [
               Plot.text([1], {
@@ -103,18 +114,10 @@ const ratioOver = ({ id, what, units, axis, endPoints, one, show, words }: Way):
     };
   },
   table(scene) {
-    const described = endPointsOf(scene);
-    const open = '–';
-    const orOpen = (value: number | null): string => (value === null ? open : times(value));
+    const compared = endPointsOf(scene);
     return {
-      columns: [axis(described), 'Times as much cut', 'From', 'To', 'Without a curve'],
-      rows: endPoints(described).map(({ endPoint, ratio, low, high, curveFree }) => [
-        show(endPoint),
-        times(ratio),
-        orOpen(low),
-        orOpen(high),
-        orOpen(curveFree),
-      ]),
+      columns: [axis(compared), 'Times as much cut', 'From', 'To', 'Without a curve'],
+      rows: endPoints(compared).map((point) => rowOf(show, point)),
     };
   },
   caption: (scene) =>

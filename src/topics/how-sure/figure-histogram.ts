@@ -3,7 +3,7 @@ import { isExact, ratiosAt, samples, sureOf } from '../../scene/sure.ts';
 import { percent, thousands, times, wholePercent } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineX, gridX, gridY } from '../../figure-kit/grid.ts';
-import { ratioAxis, tickValues } from '../../figure-kit/ratio-axis.ts';
+import { ratioAxisX, tickValues } from '../../figure-kit/ratio-axis.ts';
 
 interface Bin {
   x1: number;
@@ -50,7 +50,7 @@ export const histogram: Figure = {
       marginRight: 14,
       marginTop: 22,
       marginBottom: 40,
-      x: { ...ratioAxis(low, high, narrow, 'times as long'), labelAnchor: 'center' },
+      x: ratioAxisX(low, high, narrow, 'times as long'),
       y: {
         label: 'share of the samples',
         labelArrow: 'none',

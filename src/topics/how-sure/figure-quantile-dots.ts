@@ -5,7 +5,7 @@ import { sureOf } from '../../scene/sure.ts';
 import { times } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineX, gridX } from '../../figure-kit/grid.ts';
-import { ratioAxis, tickValues } from '../../figure-kit/ratio-axis.ts';
+import { ratioAxisX, tickValues } from '../../figure-kit/ratio-axis.ts';
 
 /** Few enough to count, enough to see the tails; the reader may choose from 20 to 100. */
 const usualCount = 50;
@@ -64,10 +64,7 @@ export const quantileDotsFigure: Figure = {
       marginRight,
       marginTop: 8,
       marginBottom: 40,
-      x: {
-        ...ratioAxis(low, high, narrow, `times as long; each dot 1 chance in ${count}`),
-        labelAnchor: 'center',
-      },
+      x: ratioAxisX(low, high, narrow, `times as long; each dot 1 chance in ${count}`),
       y: { domain: [0, top + namesHeight - 4], axis: null },
       marks: [
         gridX(tickValues(low, high, narrow)),

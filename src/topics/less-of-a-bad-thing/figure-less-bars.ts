@@ -1,18 +1,17 @@
-import * as Plot from '@observablehq/plot';
+import { barsInProportion } from './bars.ts';
+import type { Bar } from './bars.ts';
 import { lessOf, shortPercent } from './values.ts';
 import type { Less } from './values.ts';
 import { brief, plain, times } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
-import { baselineX, gridX } from '../../figure-kit/grid.ts';
+import { baselineX } from '../../figure-kit/grid.ts';
 import { steadyTop } from '../../figure-kit/steady-top.ts';
 
-interface Bar {
-  line: string;
-  factor: number;
+interface ReadBar extends Bar {
   sum: string;
 }
 
-const barsOf = ({ percent, leftPercent, exponent, faceValue, inverse, damped }: Less): Bar[] => {
+const barsOf = ({ percent, leftPercent, exponent, faceValue, inverse, damped }: Less): ReadBar[] => {
   const p = brief(Number(percent.toPrecision(3)));
   const left = plain(leftPercent / 100);
   return [
@@ -33,34 +32,15 @@ export const lessBars: Figure = {
   source: 'derived; the exponent assumed',
   options(scene, { narrow }) {
     const bars = barsOf(lessOf(scene));
-    return {
-      height: 4 * 44 + 50,
+    return barsInProportion(bars, {
+      rowPx: 44,
       marginLeft: 78,
       marginRight: 66,
-      marginTop: 6,
-      marginBottom: 42,
-      x: {
-        domain: [0, steadyTop(Math.max(...bars.map(({ factor }) => factor)))],
-        label: 'times as much as before',
-        labelAnchor: 'center',
-        labelArrow: 'none',
-        ticks: narrow ? 4 : 8,
-      },
-      y: { domain: bars.map(({ line }) => line), label: null, tickSize: 0 },
-      marks: [
-        gridX(narrow ? 4 : 8),
-        Plot.barX(bars, { y: 'line', x: 'factor', insetTop: 7, insetBottom: 7, className: 'kf-product' }),
-        baselineX(1),
-        Plot.text(bars, {
-          y: 'line',
-          x: 'factor',
-          text: ({ factor }: Bar) => times(factor),
-          textAnchor: 'start',
-          dx: 7,
-          className: 'kf-value kf-on-paper',
-        }),
-      ],
-    };
+      end: steadyTop(Math.max(...bars.map(({ factor }) => factor))),
+      label: 'times as much as before',
+      ticks: narrow ? 4 : 8,
+      atOne: baselineX(1),
+    });
   },
   /** A reading's bar by its end. */
   drag: (_scene, _size, { y: line }) =>

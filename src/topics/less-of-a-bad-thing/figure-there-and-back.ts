@@ -1,26 +1,22 @@
 import * as Plot from '@observablehq/plot';
 import { undoPercent } from '../../model/index.ts';
+import { barsInProportion } from './bars.ts';
+import type { Bar } from './bars.ts';
 import { lessOf, shortPercent, signedShortPercent } from './values.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { times } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
-import { gridX } from '../../figure-kit/grid.ts';
 
-interface Stage {
-  line: string;
-  height: number;
-}
-
-function stagesOf(scene: Scene): Stage[] {
+function stagesOf(scene: Scene): Bar[] {
   const { percent } = lessOf(scene);
   const undo = undoPercent(percent);
   const back = (fall: number) => (1 + percent / 100) * (1 + fall / 100);
   return [
-    { line: 'Start', height: 1 },
-    { line: `Up ${shortPercent(percent)}`, height: 1 + percent / 100 },
-    { line: `then ${signedShortPercent(-percent)}`, height: back(-percent) },
+    { line: 'Start', factor: 1 },
+    { line: `Up ${shortPercent(percent)}`, factor: 1 + percent / 100 },
+    { line: `then ${signedShortPercent(-percent)}`, factor: back(-percent) },
     // Of nothing risen, both falls are none; each line still needs its own name.
-    { line: `or ${signedShortPercent(undo)}`, height: back(undo) },
+    { line: `or ${signedShortPercent(undo)}`, factor: back(undo) },
   ];
 }
 
@@ -32,46 +28,25 @@ export const thereAndBack: Figure = {
   scale: 'linear axis from 0',
   reading: () => 'face values',
   source: 'derived',
-  options(scene, { narrow }) {
-    const stages = stagesOf(scene);
-    return {
-      height: 4 * 40 + 50,
+  options: (scene, { narrow }) =>
+    barsInProportion(stagesOf(scene), {
+      rowPx: 40,
       marginLeft: 98,
       marginRight: 54,
-      marginTop: 6,
-      marginBottom: 42,
-      x: {
-        domain: [0, 2],
-        label: 'times the start',
-        labelAnchor: 'center',
-        labelArrow: 'none',
-        ticks: narrow ? 4 : 8,
-      },
-      y: { domain: stages.map(({ line }) => line), label: null, tickSize: 0 },
-      marks: [
-        gridX(narrow ? 4 : 8),
-        Plot.barX(stages, { y: 'line', x: 'height', insetTop: 7, insetBottom: 7, className: 'kf-product' }),
-        Plot.ruleX([1], { className: 'kf-dimension' }),
-        Plot.text(stages, {
-          y: 'line',
-          x: 'height',
-          text: ({ height }: Stage) => times(height),
-          textAnchor: 'start',
-          dx: 7,
-          className: 'kf-value kf-on-paper',
-        }),
-      ],
-    };
-  },
+      end: 2,
+      label: 'times the start',
+      ticks: narrow ? 4 : 8,
+      atOne: Plot.ruleX([1], { className: 'kf-dimension' }),
+    }),
   /** What it rose to, and what it fell to from there, by the end of the bar. */
   drag: (_scene, _size, { y: line }) =>
     line < 1 || line > 2
       ? undefined
-      : { control: 'less', stands: (scene) => stagesOf(scene)[line]?.height ?? 1 },
+      : { control: 'less', stands: (scene) => stagesOf(scene)[line]?.factor ?? 1 },
   table(scene) {
     return {
       columns: ['Stage', 'Times the start'],
-      rows: stagesOf(scene).map(({ line, height }) => [line, times(height)]),
+      rows: stagesOf(scene).map(({ line, factor }) => [line, times(factor)]),
     };
   },
   caption(scene) {

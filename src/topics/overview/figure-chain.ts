@@ -4,7 +4,7 @@ import type { Scene } from '../../scene/scene.ts';
 import { plain, ratioInWords, times } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineX, gridX } from '../../figure-kit/grid.ts';
-import { ratioAxis, tickValues } from '../../figure-kit/ratio-axis.ts';
+import { ratioAxisX, tickValues } from '../../figure-kit/ratio-axis.ts';
 import { familyLetter, hatch, ink, termName } from '../../figure-kit/inks.ts';
 import { readingName } from '../../phrases/reading-name.ts';
 
@@ -55,7 +55,7 @@ export const chain: Figure = {
       marginRight: 56,
       marginTop: 6,
       marginBottom: 42,
-      x: { ...ratioAxis(low, high, narrow, 'times as long as the baseline'), labelAnchor: 'center' },
+      x: ratioAxisX(low, high, narrow, 'times as long as the baseline'),
       y: { domain: order, label: null, tickSize: 0 },
       marks: [
         gridX(tickValues(low, high, narrow)),

@@ -3,7 +3,7 @@ import type { Scene } from '../../scene/scene.ts';
 import { times } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineX, gridX } from '../../figure-kit/grid.ts';
-import { ratioAxis, tickValues } from '../../figure-kit/ratio-axis.ts';
+import { ratioAxisX, tickValues } from '../../figure-kit/ratio-axis.ts';
 
 interface Place {
   job: string;
@@ -57,7 +57,7 @@ export const rankingsFigure: Figure = {
       marginRight: narrow ? 110 : 180,
       marginTop: 6,
       marginBottom: 40,
-      x: { ...ratioAxis(low, high, narrow, 'times the baseline'), labelAnchor: 'center' },
+      x: ratioAxisX(low, high, narrow, 'times the baseline'),
       y: {
         domain: lines.map(({ line }) => line),
         label: null,

@@ -3,7 +3,7 @@ import type { Scene } from '../../scene/scene.ts';
 import { times } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineX, gridX } from '../../figure-kit/grid.ts';
-import { ratioAxis, tickValues } from '../../figure-kit/ratio-axis.ts';
+import { ratioAxisX, tickValues } from '../../figure-kit/ratio-axis.ts';
 
 interface Answer {
   name: string;
@@ -38,7 +38,7 @@ export const readings: Figure = {
       marginRight: 52,
       marginTop: 6,
       marginBottom: 42,
-      x: { ...ratioAxis(low, high, narrow, 'times as long as the baseline'), labelAnchor: 'center' },
+      x: ratioAxisX(low, high, narrow, 'times as long as the baseline'),
       y: { domain: answers.map(({ name }) => name), label: null, tickSize: 0 },
       marks: [
         gridX(ticks),

@@ -4,6 +4,8 @@ import type { Scene } from '../../scene/scene.ts';
 import { percent, thousands, times, wholePercent } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineY, gridY } from '../../figure-kit/grid.ts';
+import { centredLabel } from '../../figure-kit/centred-label.ts';
+import { valueText } from '../../figure-kit/value-text.ts';
 
 /** The chance that is planned for: common practice, four in five. */
 const planned = 0.8;
@@ -83,9 +85,7 @@ export const planCurve: Figure = {
       marginBottom: 42,
       x: {
         domain: [0, last],
-        label: 'sharpenings of each knife',
-        labelAnchor: 'center',
-        labelArrow: 'none',
+        ...centredLabel('sharpenings of each knife'),
         ticks: narrow ? 4 : 8,
         tickFormat: thousands,
       },
@@ -102,24 +102,20 @@ export const planCurve: Figure = {
         Plot.ruleY([planned], { className: 'kf-dimension' }),
         ...lines.map(({ points, className }) => Plot.line(points, { x: 'runs', y: 'chance', className })),
         Plot.line(alike, { x: 'runs', y: 'chance', className: 'kf-plan-alike' }),
-        Plot.text(alike.filter(({ chance }) => chance > 0.3).slice(0, 1), {
+        valueText(alike.filter(({ chance }) => chance > 0.3).slice(0, 1), {
           x: 'runs',
           y: 'chance',
           text: () => 'alike',
-          textAnchor: 'start',
           dx: 10,
           dy: 24,
-          className: 'kf-value kf-on-paper',
         }),
         Plot.line(paired, { x: 'runs', y: 'chance', className: 'kf-route-full' }),
-        Plot.text(paired.slice(1, 2), {
+        valueText(paired.slice(1, 2), {
           x: 'runs',
           y: 'chance',
           text: () => 'in pairs',
-          textAnchor: 'start',
           dx: 8,
           dy: 8,
-          className: 'kf-value kf-on-paper',
         }),
         // The upper two curves end side by side near certainty: one is named above its end, one below.
         ...lines.map(({ points, ratio: own }) =>
@@ -144,13 +140,11 @@ export const planCurve: Figure = {
           r: 5,
           className: 'kf-answer',
         }),
-        Plot.text([apart], {
+        valueText([apart], {
           x: (runs: number) => runs,
           y: 0.06,
           text: (runs: number) => `${thousands(runs)} of each`,
-          textAnchor: 'start',
           dx: 6,
-          className: 'kf-value kf-on-paper',
         }),
       ],
     };

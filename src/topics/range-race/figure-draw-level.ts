@@ -5,9 +5,13 @@ import type { Level } from '../../scene/draw-level.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { brief, plain, times } from '../../scene/show.ts';
 import { drawLevelWords } from './words.ts';
+import { floorBand } from '../base/floor-band.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineY, gridY } from '../../figure-kit/grid.ts';
 import { ratioAxis, tickValues } from '../../figure-kit/ratio-axis.ts';
+import { centredLabel } from '../../figure-kit/centred-label.ts';
+import { shortName } from '../../figure-kit/short-name.ts';
+import { valueText } from '../../figure-kit/value-text.ts';
 
 interface Point {
   angleDeg: number;
@@ -34,13 +38,80 @@ const curve = (scene: Scene, against: 'whole' | 'steel', angles: readonly number
 const steps = (low: number, high: number, by: number): number[] =>
   Array.from({ length: Math.floor((high - low) / by) + 1 }, (_, index) => low + index * by);
 
-const short = (name: string, narrow: boolean): string => {
-  const most = narrow ? 14 : 28;
-  return name.length > most ? `${name.slice(0, most - 1)}…` : name;
-};
+const short = (name: string, narrow: boolean): string => shortName(name, narrow ? 14 : 28);
 
 const angleOf = ({ answer }: Level): string =>
   answer.value === null ? 'not in reach' : `${plain(answer.value)}°${answer.note ? `, ${answer.note}` : ''}`;
+
+/** The curves, where they meet 1, where they are now, and the ends of the axes that hold them. */
+function drawnOf(scene: Scene) {
+  const levels = drawLevel(scene);
+  const present = nominal(scene.baselineKnife.angleDeg);
+  const meets = sides.flatMap((side): Point[] => {
+    const { value } = levels[side].answer;
+    return value === null ? [] : [{ angleDeg: value, ratio: 1, against: side }];
+  });
+  const right = Math.min(45, Math.max(30, present, ...meets.map(({ angleDeg }) => angleDeg)) + 0.5);
+  const lines = sides.map((side) => curve(scene, side, steps(4, right, 0.5)));
+  const ratios = [1, ...lines.flat().map(({ ratio }) => ratio)];
+  return {
+    present,
+    meets,
+    lines,
+    nowPoints: sides.map((side) => ({ angleDeg: present, ratio: levels[side].now })),
+    right,
+    low: Math.min(...ratios) / 1.9,
+    high: Math.max(...ratios) * 1.3,
+  };
+}
+
+type Drawn = Pick<ReturnType<typeof drawnOf>, 'present' | 'meets' | 'lines' | 'nowPoints'>;
+
+const curveMarks = ({ present, meets, lines, nowPoints }: Drawn, low: number): Plot.RenderableMark[] => {
+  const place = { x: 'angleDeg', y: 'ratio' } as const;
+  return [
+    Plot.ruleX([present], { className: 'kf-centre' }),
+    Plot.line(lines[0] ?? [], { ...place, className: 'kf-level-whole' }),
+    Plot.line(lines[1] ?? [], { ...place, className: 'kf-level-steel' }),
+    Plot.ruleX(meets, { x: 'angleDeg', y1: low, y2: 1, className: 'kf-dimension' }),
+    Plot.dot(nowPoints, { ...place, r: 4, className: 'kf-stem kf-open' }),
+    Plot.dot(meets, { ...place, r: 6, symbol: 'diamond', className: 'kf-answer' }),
+  ];
+};
+
+/** The last point of each curve, with what the curve is called. */
+const endsOf = (lines: Drawn['lines'], subject: string): (Point & { text: string })[] =>
+  lines.flatMap((line, index) => {
+    const end = line.at(-1);
+    return end ? [{ ...end, text: index === 0 ? `against ${subject}` : 'against its steel alone' }] : [];
+  });
+
+/** The angles in words: where the curves meet 1, the floor, and the present angle. */
+const angleMarks = ({ present, meets }: Drawn, low: number, high: number): Plot.RenderableMark[] => [
+  valueText(meets, {
+    x: 'angleDeg',
+    y: 'ratio',
+    text: ({ angleDeg }: Point) => `${plain(angleDeg)}°`,
+    dx: 8,
+    dy: -11,
+  }),
+  Plot.text([{ x: 4, y: low }], {
+    x: 'x',
+    y: 'y',
+    text: () => 'floor',
+    textAnchor: 'start',
+    dx: 3,
+    dy: -9,
+    className: 'kf-faint',
+  }),
+  Plot.text([{ x: present, y: high }], {
+    x: 'x',
+    y: 'y',
+    text: () => `now ${plain(present)}°`,
+    dy: -9,
+    className: 'kf-faint',
+  }),
+];
 
 /** The baseline against the subject as the baseline's angle goes down: where a curve meets 1 they are level. */
 export const drawLevelFigure: Figure = {
@@ -51,31 +122,7 @@ export const drawLevelFigure: Figure = {
   reading: () => 'close reading',
   source: 'factor model; floor common practice',
   options(scene, { narrow }) {
-    const { baseline, subject, baselineKnife } = scene;
-    const levels = drawLevel(scene);
-    const present = nominal(baselineKnife.angleDeg);
-    const meets = sides.flatMap((side) => {
-      const { value } = levels[side].answer;
-      return value === null ? [] : [{ angleDeg: value, ratio: 1, against: side }];
-    });
-    const right = Math.min(45, Math.max(30, present, ...meets.map(({ angleDeg }) => angleDeg)) + 0.5);
-    const lines = sides.map((side) => curve(scene, side, steps(4, right, 0.5)));
-    const ratios = [1, ...lines.flat().map(({ ratio }) => ratio)];
-    const low = Math.min(...ratios) / 1.9;
-    const high = Math.max(...ratios) * 1.3;
-    const ticks = tickValues(low, high, narrow);
-    const nowPoints = sides.map((side) => ({ angleDeg: present, ratio: levels[side].now }));
-    const ends = lines.flatMap((line, index) => {
-      const end = line.at(-1);
-      return end
-        ? [
-            {
-              ...end,
-              text: index === 0 ? `against ${short(subject.name, narrow)}` : 'against its steel alone',
-            },
-          ]
-        : [];
-    });
+    const { low, high, right, ...drawn } = drawnOf(scene);
     return {
       height: narrow ? 320 : 360,
       marginLeft: 44,
@@ -84,61 +131,23 @@ export const drawLevelFigure: Figure = {
       marginBottom: 42,
       x: {
         domain: [4, right],
-        label: `edge angle of ${short(baseline.name, narrow)}, degrees per side`,
-        labelAnchor: 'center',
-        labelArrow: 'none',
+        ...centredLabel(`edge angle of ${short(scene.baseline.name, narrow)}, degrees per side`),
         ticks: narrow ? 5 : 9,
       },
       y: ratioAxis(low, high, narrow, 'times as long'),
       marks: [
-        Plot.rect([{ x1: 4, x2: 6, y1: low, y2: high }], {
-          x1: 'x1',
-          x2: 'x2',
-          y1: 'y1',
-          y2: 'y2',
-          className: 'kf-floor',
-        }),
-        gridY(ticks),
+        floorBand(low, high),
+        gridY(tickValues(low, high, narrow)),
         baselineY(1),
-        Plot.ruleX([present], { className: 'kf-centre' }),
-        Plot.line(lines[0] ?? [], { x: 'angleDeg', y: 'ratio', className: 'kf-level-whole' }),
-        Plot.line(lines[1] ?? [], { x: 'angleDeg', y: 'ratio', className: 'kf-level-steel' }),
-        Plot.ruleX(meets, { x: 'angleDeg', y1: low, y2: 1, className: 'kf-dimension' }),
-        Plot.dot(nowPoints, { x: 'angleDeg', y: 'ratio', r: 4, className: 'kf-stem kf-open' }),
-        Plot.dot(meets, { x: 'angleDeg', y: 'ratio', r: 6, symbol: 'diamond', className: 'kf-answer' }),
-        Plot.text(ends, {
+        ...curveMarks(drawn, low),
+        valueText(endsOf(drawn.lines, short(scene.subject.name, narrow)), {
           x: 'angleDeg',
           y: 'ratio',
           text: 'text',
           textAnchor: 'end',
           dy: 13,
-          className: 'kf-value kf-on-paper',
         }),
-        Plot.text(meets, {
-          x: 'angleDeg',
-          y: 'ratio',
-          text: ({ angleDeg }: Point) => `${plain(angleDeg)}°`,
-          textAnchor: 'start',
-          dx: 8,
-          dy: -11,
-          className: 'kf-value kf-on-paper',
-        }),
-        Plot.text([{ x: 4, y: low }], {
-          x: 'x',
-          y: 'y',
-          text: () => 'floor',
-          textAnchor: 'start',
-          dx: 3,
-          dy: -9,
-          className: 'kf-faint',
-        }),
-        Plot.text([{ x: present, y: high }], {
-          x: 'x',
-          y: 'y',
-          text: () => `now ${plain(present)}°`,
-          dy: -9,
-          className: 'kf-faint',
-        }),
+        ...angleMarks(drawn, low, high),
       ],
     };
   },

@@ -6,9 +6,13 @@ import type { Scene } from '../../scene/scene.ts';
 import { times } from '../../scene/show.ts';
 import type { Figure, Size } from '../../figure-kit/figure.ts';
 import { baselineX, gridX } from '../../figure-kit/grid.ts';
-import { ratioAxis, tickValues } from '../../figure-kit/ratio-axis.ts';
+import { ratioAxisX, tickValues } from '../../figure-kit/ratio-axis.ts';
 import { familyLetter, familyName, hatch, ink } from '../../figure-kit/inks.ts';
+import type { Drawing } from '../../figure-kit/steady.ts';
+import { whisker } from '../../figure-kit/whisker.ts';
 import { readingName } from '../../phrases/reading-name.ts';
+import { centredLabel } from '../../figure-kit/centred-label.ts';
+import { valueText } from '../../figure-kit/value-text.ts';
 
 interface Bar extends Room {
   reading: Reading;
@@ -44,7 +48,7 @@ const table: Figure['table'] = ({ comparison }) => {
   };
 };
 
-/** The close bar of the finish by its end: of all bars the only one that depends on a single exponent. */
+/** The careful bar of the finish by its end: of all bars the only one that depends on a single exponent. */
 const holdFinish =
   (line: number): NonNullable<Figure['drag']> =>
   (_scene, _size, { y }) =>
@@ -55,142 +59,126 @@ const holdFinish =
         }
       : undefined;
 
-const left = ({ narrow }: Size): number => (narrow ? 130 : 134);
+interface Twin {
+  id: string;
+  title: string;
+  scale: string;
+  /** Where the careful bar of the finish stands, counted from the top. */
+  finishRow: number;
+  drawn(bars: readonly Bar[], size: Size): Drawing;
+  caption(rooms: Record<Reading, Room[]>): string;
+}
 
-/** Room of each family on a logarithmic axis, quick sum above, careful estimate below. */
-export const rangeRace: Figure = {
-  id: 'range-race',
-  title: () => 'The room of each family: best over worst of the ordinary',
+/** The bars by their lines, filled by family; `along` gives them their ends. */
+const roomBars = (bars: readonly Bar[], along: Plot.BarXOptions) =>
+  Plot.barX(bars, {
+    y: 'line',
+    fill: ({ family }: Bar) => hatch(family),
+    stroke: ({ family }: Bar) => ink(family),
+    insetTop: 5,
+    ...along,
+  });
+
+/** The factor of each bar, beside its end. */
+const factors = {
+  y: 'line',
+  x: 'factor',
+  text: ({ factor }: Bar) => times(factor),
+  textAnchor: 'start',
+  dx: 7,
+} as const;
+
+/** The rooms of the families, by one axis or another. */
+const roomsFigure = ({ id, title: own, scale, finishRow, drawn, caption }: Twin): Figure => ({
+  id,
+  title: () => own,
   units: 'times as long as the worst',
-  scale: 'logarithmic axis',
+  scale,
   reading: () => 'both',
   source: 'factor model; ordinary ranges assumed',
-  options(scene, size) {
-    const bars = barsOf(scene);
-    const high = Math.max(30, ...bars.map((bar) => Math.max(bar.high, bar.factor))) * (size.narrow ? 3 : 2);
-    const ticks = tickValues(1, high, true);
-    const careful = bars.filter(({ reading }) => reading === 'careful');
-    return {
-      height: bars.length * 36 + 62,
-      marginLeft: left(size),
-      marginRight: 12,
-      marginTop: 6,
-      marginBottom: 42,
-      x: {
-        ...ratioAxis(
-          Math.min(0.9, ...bars.map(({ low }) => low)),
-          high,
-          true,
-          'best: times as long as the worst',
-        ),
-        labelAnchor: 'center',
-      },
-      y: {
-        domain: [...bars.slice(0, 3).map(({ line }) => line), ' ', ...bars.slice(3).map(({ line }) => line)],
-        label: null,
-        tickSize: 0,
-      },
-      marks: [
-        gridX(ticks),
-        Plot.barX(bars, {
-          y: 'line',
-          x1: 1,
-          x2: 'factor',
-          fill: ({ family }: Bar) => hatch(family),
-          stroke: ({ family }: Bar) => ink(family),
-          insetTop: 5,
-          insetBottom: 8,
-        }),
-        baselineX(1),
-        // The stated range of the parameters, as a whisker under its bar: the quick sum has no parameters.
-        Plot.ruleY(careful, { y: 'line', x1: 'low', x2: 'high', dy: 13, className: 'kf-stem' }),
-        Plot.tickX(careful, { y: 'line', x: 'low', insetTop: 24, className: 'kf-stem' }),
-        Plot.tickX(careful, { y: 'line', x: 'high', insetTop: 24, className: 'kf-stem' }),
-        Plot.dot(
-          bars.filter(({ family }) => family === 'geometry'),
-          { y: 'line', x: 'rival', r: 5, symbol: 'diamond', className: 'kf-answer' },
-        ),
-        Plot.text(bars, {
-          y: 'line',
-          x: 'factor',
-          text: ({ factor }: Bar) => times(factor),
-          textAnchor: 'start',
-          dx: 7,
-          dy: -2,
-          className: 'kf-value kf-on-paper',
-        }),
-      ],
-    };
-  },
-  // Below the quick sum's three and a gap.
-  drag: holdFinish(5),
+  options: (scene, size) => ({
+    marginLeft: size.narrow ? 130 : 134,
+    marginTop: 6,
+    marginBottom: 42,
+    ...drawn(barsOf(scene), size),
+  }),
+  drag: holdFinish(finishRow),
   table,
-  caption({ comparison }) {
-    const { quick, careful } = roomOfFamilies(comparison);
+  caption: ({ comparison }) => caption(roomOfFamilies(comparison)),
+});
+
+function byRatio(bars: readonly Bar[], { narrow }: Size): Drawing {
+  const low = Math.min(0.9, ...bars.map((bar) => bar.low));
+  const high = Math.max(30, ...bars.map((bar) => Math.max(bar.high, bar.factor))) * (narrow ? 3 : 2);
+  const lines = bars.map(({ line }) => line);
+  return {
+    height: bars.length * 36 + 62,
+    marginRight: 12,
+    x: ratioAxisX(low, high, true, 'best: times as long as the worst'),
+    y: { domain: [...lines.slice(0, 3), ' ', ...lines.slice(3)], label: null, tickSize: 0 },
+    marks: [
+      gridX(tickValues(1, high, true)),
+      roomBars(bars, { x1: 1, x2: 'factor', insetBottom: 8 }),
+      baselineX(1),
+      // The stated range of the parameters, under its bar: the quick sum has no parameters.
+      ...whisker(
+        bars.filter(({ reading }) => reading === 'careful'),
+        { y: 'line', low: 'low', high: 'high', dy: 13, insetTop: 24 },
+      ),
+      Plot.dot(
+        bars.filter(({ family }) => family === 'geometry'),
+        { y: 'line', x: 'rival', r: 5, symbol: 'diamond', className: 'kf-answer' },
+      ),
+      valueText(bars, { ...factors, dy: -2 }),
+    ],
+  };
+}
+
+function inProportion(bars: readonly Bar[], { narrow }: Size): Drawing {
+  return {
+    height: bars.length * 30 + 50,
+    marginRight: narrow ? 52 : 60,
+    x: {
+      domain: [0, Math.max(...bars.map(({ factor }) => factor))],
+      ...centredLabel('best: times as long as the worst'),
+      ticks: 5,
+    },
+    y: { domain: bars.map(({ line }) => line), label: null, tickSize: 0 },
+    marks: [
+      gridX(5),
+      roomBars(bars, { x: 'factor', insetBottom: 5 }),
+      baselineX(1),
+      Plot.text(bars, { ...factors, className: 'kf-value' }),
+    ],
+  };
+}
+
+/** Room of each family on a logarithmic axis, quick sum above, careful estimate below. */
+export const rangeRace: Figure = roomsFigure({
+  id: 'range-race',
+  title: 'The room of each family: best over worst of the ordinary',
+  scale: 'logarithmic axis',
+  // Below the quick sum's three and a gap.
+  finishRow: 5,
+  drawn: byRatio,
+  caption({ quick, careful }) {
     const said = (rooms: readonly Room[]) =>
       rooms.map(({ family, factor }) => `${family} ${times(factor)}`).join(', ');
     return `Pocket reading: ${said(quick)}. Close reading: ${said(careful)}. The line under a close bar is what it becomes over the stated ranges of its parameters; the diamond is geometry with its forces added.`;
   },
-};
+});
 
 /** The same rooms again, each as long as it is. */
-export const rangeRaceLinear: Figure = {
+export const rangeRaceLinear: Figure = roomsFigure({
   id: 'range-race-linear',
-  title: () => 'The same rooms, drawn in proportion',
-  units: 'times as long as the worst',
+  title: 'The same rooms, drawn in proportion',
   scale: 'linear axis from 0',
-  reading: () => 'both',
-  source: 'factor model; ordinary ranges assumed',
-  options(scene, size) {
-    const bars = barsOf(scene);
-    const high = Math.max(...bars.map(({ factor }) => factor));
-    return {
-      height: bars.length * 30 + 50,
-      marginLeft: left(size),
-      marginRight: size.narrow ? 52 : 60,
-      marginTop: 6,
-      marginBottom: 42,
-      x: {
-        domain: [0, high],
-        label: 'best: times as long as the worst',
-        labelAnchor: 'center',
-        labelArrow: 'none',
-        ticks: 5,
-      },
-      y: {
-        domain: bars.map(({ line }) => line),
-        label: null,
-        tickSize: 0,
-      },
-      marks: [
-        gridX(5),
-        Plot.barX(bars, {
-          y: 'line',
-          x: 'factor',
-          fill: ({ family }: Bar) => hatch(family),
-          stroke: ({ family }: Bar) => ink(family),
-          insetTop: 5,
-          insetBottom: 5,
-        }),
-        baselineX(1),
-        Plot.text(bars, {
-          y: 'line',
-          x: 'factor',
-          text: ({ factor }: Bar) => times(factor),
-          textAnchor: 'start',
-          dx: 7,
-          className: 'kf-value',
-        }),
-      ],
-    };
-  },
-  drag: holdFinish(4),
-  table,
-  caption({ comparison }) {
-    const { quick, careful } = roomOfFamilies(comparison);
+  finishRow: 4,
+  drawn: inProportion,
+  caption({ quick, careful }) {
     const most = (rooms: readonly Room[]) => rooms.reduce((a, b) => (b.factor > a.factor ? b : a));
     const say = (reading: Reading, room: Room) =>
       `By the ${readingName[reading]} reading ${room.family} is longest, ${times(room.factor)}`;
     return `${say('quick', most(quick))}. ${say('careful', most(careful))}. The line at 1 is the worst knife of each pair.`;
   },
-};
+});

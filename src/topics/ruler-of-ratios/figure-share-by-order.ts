@@ -6,6 +6,9 @@ import type { Scene } from '../../scene/scene.ts';
 import { percent, times } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineX, gridX } from '../../figure-kit/grid.ts';
+import { centredLabel } from '../../figure-kit/centred-label.ts';
+import { whisker } from '../../figure-kit/whisker.ts';
+import { valueText } from '../../figure-kit/value-text.ts';
 
 const line = ({ letter, name }: Effect): string => `${letter}: ${name}`;
 const nothing = 'no effect';
@@ -14,6 +17,8 @@ const endsOf = ({ effects }: Ruler): [number, number] => {
   const all = effects.flatMap(({ share, gain, least, most }) => [share, gain ?? 0, least ?? 0, most ?? 0]);
   return [Math.min(0, ...all) * 1.05, Math.max(0.5, ...all) * 1.05];
 };
+
+const x = (of: (effect: Effect) => number | null) => (effect: Effect) => (of(effect) ?? 0) * 100;
 
 /** The part each effect added in this order, what it could be in any order, and its share on the ruler. */
 export const shareByOrder: Figure = {
@@ -27,7 +32,6 @@ export const shareByOrder: Figure = {
     const ruler = rulerOf(scene);
     const { effects } = ruler;
     const moved = effects.filter(({ gain }) => gain !== null);
-    const x = (of: (effect: Effect) => number | null) => (effect: Effect) => (of(effect) ?? 0) * 100;
     const [low, high] = endsOf(ruler);
     return {
       height: Math.max(1, effects.length) * 46 + 50,
@@ -37,9 +41,7 @@ export const shareByOrder: Figure = {
       marginBottom: 42,
       x: {
         domain: [low * 100, high * 100],
-        label: 'per cent of the whole',
-        labelAnchor: 'center',
-        labelArrow: 'none',
+        ...centredLabel('per cent of the whole'),
         ticks: narrow ? 4 : 8,
       },
       y: { domain: effects.length > 0 ? effects.map(line) : [nothing], label: null, tickSize: 0 },
@@ -54,26 +56,13 @@ export const shareByOrder: Figure = {
         }),
         baselineX(0),
         // From the least to the most that any order gives it, under its bar.
-        Plot.ruleY(moved, {
+        ...whisker(moved, {
           y: line,
-          x1: x(({ least }) => least),
-          x2: x(({ most }) => most),
+          low: x(({ least }) => least),
+          high: x(({ most }) => most),
           dy: 14,
-          className: 'kf-stem',
-        }),
-        Plot.tickX(moved, {
-          y: line,
-          x: x(({ least }) => least),
           insetTop: 31,
           insetBottom: 3,
-          className: 'kf-stem',
-        }),
-        Plot.tickX(moved, {
-          y: line,
-          x: x(({ most }) => most),
-          insetTop: 31,
-          insetBottom: 3,
-          className: 'kf-stem',
         }),
         Plot.dot(effects, {
           y: line,
@@ -83,14 +72,12 @@ export const shareByOrder: Figure = {
           symbol: 'diamond',
           className: 'kf-answer',
         }),
-        Plot.text(moved, {
+        valueText(moved, {
           y: line,
           x: (effect: Effect) => Math.max(0, (effect.gain ?? 0) * 100),
           text: ({ gain }: Effect) => percent(gain ?? 0),
-          textAnchor: 'start',
           dx: 7,
           dy: -6,
-          className: 'kf-value kf-on-paper',
         }),
       ],
     };

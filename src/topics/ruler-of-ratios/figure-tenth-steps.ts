@@ -4,6 +4,8 @@ import type { Scene } from '../../scene/scene.ts';
 import { plain, times } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineY, gridY } from '../../figure-kit/grid.ts';
+import { centredLabel } from '../../figure-kit/centred-label.ts';
+import { valueText } from '../../figure-kit/value-text.ts';
 
 /** More bars than this are a wall; a factor beyond it is told, not drawn. */
 const mostSteps = 26;
@@ -46,9 +48,7 @@ export const tenthSteps: Figure = {
       marginBottom: 40,
       x: {
         domain: [-0.6, last + 0.6],
-        label: 'steps of a tenth more',
-        labelAnchor: 'center',
-        labelArrow: 'none',
+        ...centredLabel('steps of a tenth more'),
         ticks: bars.map(({ step }) => step).filter((step) => step % (last > (narrow ? 8 : 16) ? 4 : 1) === 0),
         tickFormat: String,
         tickSize: 0,
@@ -67,14 +67,12 @@ export const tenthSteps: Figure = {
         Plot.ruleX(drawn, { x: 'step', y1: 0, y2: 'height', className: 'kf-dimension' }),
         Plot.link(drawn, { x1: -0.6, x2: 'step', y1: 'height', y2: 'height', className: 'kf-dimension' }),
         Plot.dot(drawn, { x: 'step', y: 'height', r: 5, className: 'kf-answer' }),
-        Plot.text(drawn, {
+        valueText(drawn, {
           x: early ? 'step' : () => -0.5,
           y: 'height',
           text: () => `${times(target)} at ${plain(reach)} steps`,
-          textAnchor: 'start',
           dx: early ? 8 : 0,
           dy: -9,
-          className: 'kf-value kf-on-paper',
         }),
       ],
     };

@@ -6,7 +6,7 @@ import type { KnifeRuns, RunsDescribed } from '../../scene/runs.ts';
 import { brief, times } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { gridX } from '../../figure-kit/grid.ts';
-import { ratioAxis, tickValues } from '../../figure-kit/ratio-axis.ts';
+import { ratioAxisX, tickValues } from '../../figure-kit/ratio-axis.ts';
 import { shortName } from '../../figure-kit/short-name.ts';
 
 /** More batches than this share one row: the figure would otherwise outgrow its sheet. */
@@ -133,10 +133,7 @@ export const runDots: Figure = {
       marginRight,
       marginTop: 4,
       marginBottom: 40,
-      x: {
-        ...ratioAxis(low, high, narrow, `${unitWord(described)} until the stop`),
-        labelAnchor: 'center',
-      },
+      x: ratioAxisX(low, high, narrow, `${unitWord(described)} until the stop`),
       y: { domain: [total, 0], axis: null },
       marks: [
         gridX(tickValues(low, high, narrow)),

@@ -8,6 +8,8 @@ import { baselineX, gridX } from '../../figure-kit/grid.ts';
 import { hatch, ink, termName } from '../../figure-kit/inks.ts';
 import { shortName } from '../../figure-kit/short-name.ts';
 import { axisY } from '../../figure-kit/steady.ts';
+import { centredLabel } from '../../figure-kit/centred-label.ts';
+import { valueText } from '../../figure-kit/value-text.ts';
 
 interface Part {
   name: string;
@@ -33,6 +35,44 @@ const inOrder = (scene: Scene): Push[] => {
   return [...all.filter(isBaseline), ...all.filter((push) => !isBaseline(push))];
 };
 
+/** The parts as bars, with the letter of each where there is room for it. */
+const partBars = (parts: readonly Part[], unitPx: number): Plot.RenderableMark[] => [
+  Plot.barX(parts, {
+    y: 'name',
+    x1: 'from',
+    x2: 'to',
+    fill: hatch('geometry'),
+    stroke: ink('geometry'),
+    insetTop: 5,
+    insetBottom: 15,
+  }),
+  Plot.text(
+    parts.filter(({ from, to }) => (to - from) * unitPx > 18),
+    {
+      y: 'name',
+      x: ({ from, to }: Part) => (from + to) / 2,
+      text: ({ id }: Part) => termName[id].charAt(0),
+      dy: -5,
+      className: 'kf-value kf-on-paper',
+    },
+  ),
+];
+
+/** Where multiplying would put the pushes, below their bars. */
+const multipliedMarks = (pushed: readonly Push[]): Plot.RenderableMark[] => {
+  const place = { y: 'id', x: 'multiplied', dy: 12 } as const;
+  return [
+    Plot.dot(pushed, { ...place, r: 4.5, symbol: 'diamond', className: 'kf-answer' }),
+    Plot.text(pushed, {
+      ...place,
+      text: ({ multiplied }: Push) => percent(multiplied),
+      textAnchor: 'start',
+      dx: 8,
+      className: 'kf-faint kf-on-paper',
+    }),
+  ];
+};
+
 /** Three resistances side by side: every knife's push as a sum, and where multiplying would put it. */
 export const forces: Figure = {
   id: 'forces',
@@ -46,7 +86,6 @@ export const forces: Figure = {
     const parts = all.flatMap(partsOf);
     const high = Math.max(1, ...all.flatMap(({ added, multiplied }) => [added, multiplied]));
     const [marginLeft, marginRight] = [narrow ? 78 : 150, 50];
-    const unitPx = (width - marginLeft - marginRight) / high;
     return {
       height: all.length * 40 + 54,
       marginLeft,
@@ -55,9 +94,7 @@ export const forces: Figure = {
       marginBottom: 42,
       x: {
         domain: [0, high],
-        label: narrow ? 'parts of the baseline’s push' : 'push, in parts of the baseline’s',
-        labelAnchor: 'center',
-        labelArrow: 'none',
+        ...centredLabel(narrow ? 'parts of the baseline’s push' : 'push, in parts of the baseline’s'),
         ticks: 5,
       },
       y: { domain: all.map(({ id }) => id), axis: null },
@@ -67,51 +104,16 @@ export const forces: Figure = {
           { text: all.map(({ name }) => shortName(name, narrow ? 10 : 21)), label: null, tickSize: 0 },
         ),
         gridX(5),
-        Plot.barX(parts, {
-          y: 'name',
-          x1: 'from',
-          x2: 'to',
-          fill: hatch('geometry'),
-          stroke: ink('geometry'),
-          insetTop: 5,
-          insetBottom: 15,
-        }),
-        Plot.text(
-          parts.filter(({ from, to }) => (to - from) * unitPx > 18),
-          {
-            y: 'name',
-            x: ({ from, to }: Part) => (from + to) / 2,
-            text: ({ id }: Part) => termName[id].charAt(0),
-            dy: -5,
-            className: 'kf-value kf-on-paper',
-          },
-        ),
-        Plot.text(all, {
+        ...partBars(parts, (width - marginLeft - marginRight) / high),
+        valueText(all, {
           y: 'id',
           x: 'added',
           text: ({ added }: Push) => percent(added),
-          textAnchor: 'start',
           dx: 6,
           dy: -5,
-          className: 'kf-value kf-on-paper',
         }),
         baselineX(1),
-        Plot.dot(
-          all.filter(({ id }) => id !== scene.entry.baseline),
-          { y: 'id', x: 'multiplied', r: 4.5, dy: 12, symbol: 'diamond', className: 'kf-answer' },
-        ),
-        Plot.text(
-          all.filter(({ id }) => id !== scene.entry.baseline),
-          {
-            y: 'id',
-            x: 'multiplied',
-            text: ({ multiplied }: Push) => percent(multiplied),
-            textAnchor: 'start',
-            dx: 8,
-            dy: 12,
-            className: 'kf-faint kf-on-paper',
-          },
-        ),
+        ...multipliedMarks(all.filter(({ id }) => id !== scene.entry.baseline)),
       ],
     };
   },

@@ -8,8 +8,11 @@ import { readingName } from '../../phrases/reading-name.ts';
 import type { Figure, Size } from '../../figure-kit/figure.ts';
 import { baselineX, gridX } from '../../figure-kit/grid.ts';
 import { termName } from '../../figure-kit/inks.ts';
-import { ratioAxis, tickValues } from '../../figure-kit/ratio-axis.ts';
+import { ratioAxisX, tickValues } from '../../figure-kit/ratio-axis.ts';
+import type { Drawing } from '../../figure-kit/steady.ts';
 import { shortName } from '../../figure-kit/short-name.ts';
+import { centredLabel } from '../../figure-kit/centred-label.ts';
+import { valueText } from '../../figure-kit/value-text.ts';
 
 const wayName: Record<Way, string> = { quick: 'pocket', careful: 'close', rival: 'forces added' };
 
@@ -40,7 +43,7 @@ const left = 92;
 
 /** The names of the knives and of the ways, at the left of their lines. */
 const labels = (lines: readonly Line[], { narrow }: Size) => [
-  Plot.text(
+  valueText(
     lines.filter(({ way }) => way === null),
     {
       y: 'line',
@@ -48,8 +51,6 @@ const labels = (lines: readonly Line[], { narrow }: Size) => [
         `${shortName(label, narrow ? 24 : 48)}${knife.isBaseline ? ', the baseline: ×1' : ''}`,
       frameAnchor: 'left',
       dx: -left + 2,
-      textAnchor: 'start',
-      className: 'kf-value kf-on-paper',
     },
   ),
   Plot.text(
@@ -60,7 +61,8 @@ const labels = (lines: readonly Line[], { narrow }: Size) => [
 
 const termIds: readonly TermId[] = ['wedge', 'apex', 'thickness', 'grind', 'finish', 'hardness', 'carbide'];
 
-const table: Figure['table'] = (scene) => ({
+/** Every factor of each knife by both readings. */
+const factorsTable: Figure['table'] = (scene) => ({
   columns: [
     'Knife',
     'Reading',
@@ -92,115 +94,110 @@ const table: Figure['table'] = (scene) => ({
   ),
 });
 
-/** Every knife of the comparison against the baseline, by both readings and by the rival, on one ruler of ratios. */
-export const stack: Figure = {
-  id: 'stack',
-  title: ({ baseline }) => `Every knife of the line-up against ${baseline.name}`,
+interface Twin {
+  id: string;
+  title(baseline: string): string;
+  scale: string;
+  /** The axis of ratios and what stands on it, for the lines that have a ratio. */
+  drawn(marks: readonly Line[], size: Size): Pick<Drawing, 'x' | 'marks'>;
+  table: Figure['table'];
+  caption: Figure['caption'];
+}
+
+const by = (way: Way, marks: readonly Line[]): Line[] => marks.filter((mark) => mark.way === way);
+
+/** The knives below each other with a line for each way, by one axis or another. */
+const stackFigure = ({ title, drawn, ...own }: Twin): Figure => ({
+  ...own,
+  title: ({ baseline }) => title(baseline.name),
   units: 'times as long as the baseline',
-  scale: 'logarithmic axis',
   reading: () => 'both, and the close one with its forces added',
   source: 'factor model',
   options(scene, size) {
     const lines = linesOf(scene);
-    const marks = lines.filter(({ way }) => way !== null);
-    const ratios = [1, ...marks.map(({ ratio }) => ratio)];
-    const low = Math.min(...ratios) / 1.3;
-    const high = Math.max(...ratios) * 1.3;
-    const of = (way: Way) => marks.filter((mark) => mark.way === way);
+    const drawing = drawn(
+      lines.filter(({ way }) => way !== null),
+      size,
+    );
     return {
       height: lines.length * 19 + 54,
       marginLeft: left,
-      // Room for the value beside the longest stem.
+      // Room for the value beside the longest line.
       marginRight: 50,
       marginTop: 4,
       marginBottom: 42,
-      x: { ...ratioAxis(low, high, size.narrow, 'times as long as the baseline'), labelAnchor: 'center' },
+      ...drawing,
       y: { domain: lines.map(({ line }) => line), axis: null },
-      marks: [
-        gridX(tickValues(low, high, size.narrow)),
-        baselineX(1),
-        Plot.ruleY(marks, { y: 'line', x1: 1, x2: 'ratio', className: 'kf-stem' }),
-        Plot.dot(of('quick'), { x: 'ratio', y: 'line', r: 4.5, className: 'kf-stem kf-open' }),
-        Plot.dot(of('careful'), { x: 'ratio', y: 'line', r: 4.5, className: 'kf-answer' }),
-        Plot.dot(of('rival'), {
-          x: 'ratio',
-          y: 'line',
-          r: 4.5,
-          symbol: 'diamond',
-          className: 'kf-answer',
-        }),
-        Plot.text(marks, {
-          // Right of the stem on either side of 1.
-          x: ({ ratio }: Line) => Math.max(1, ratio),
-          y: 'line',
-          text: ({ ratio }: Line) => times(ratio),
-          textAnchor: 'start',
-          dx: 9,
-          className: 'kf-value kf-on-paper',
-        }),
-        ...labels(lines, size),
-      ],
+      marks: [...drawing.marks, ...labels(lines, size)],
     };
   },
-  table,
+});
+
+function byRatio(marks: readonly Line[], { narrow }: Size): Pick<Drawing, 'x' | 'marks'> {
+  const ratios = [1, ...marks.map(({ ratio }) => ratio)];
+  const [low, high] = [Math.min(...ratios) / 1.3, Math.max(...ratios) * 1.3];
+  const place = { x: 'ratio', y: 'line', r: 4.5 } as const;
+  return {
+    x: ratioAxisX(low, high, narrow, 'times as long as the baseline'),
+    marks: [
+      gridX(tickValues(low, high, narrow)),
+      baselineX(1),
+      Plot.ruleY(marks, { y: 'line', x1: 1, x2: 'ratio', className: 'kf-stem' }),
+      Plot.dot(by('quick', marks), { ...place, className: 'kf-stem kf-open' }),
+      Plot.dot(by('careful', marks), { ...place, className: 'kf-answer' }),
+      Plot.dot(by('rival', marks), { ...place, symbol: 'diamond', className: 'kf-answer' }),
+      valueText(marks, {
+        // Right of the stem on either side of 1.
+        x: ({ ratio }: Line) => Math.max(1, ratio),
+        y: 'line',
+        text: ({ ratio }: Line) => times(ratio),
+        dx: 9,
+      }),
+    ],
+  };
+}
+
+function inProportion(marks: readonly Line[]): Pick<Drawing, 'x' | 'marks'> {
+  const high = Math.max(1, ...marks.map(({ ratio }) => ratio));
+  return {
+    x: { domain: [0, high], ...centredLabel('times as long as the baseline'), ticks: 5 },
+    marks: [
+      gridX(5),
+      ...ways.map((way) =>
+        Plot.barX(by(way, marks), {
+          y: 'line',
+          x: 'ratio',
+          className: `kf-total-${way}`,
+          insetTop: 3,
+          insetBottom: 3,
+        }),
+      ),
+      baselineX(1),
+      valueText(marks, { x: 'ratio', y: 'line', text: ({ ratio }: Line) => times(ratio), dx: 6 }),
+    ],
+  };
+}
+
+/** Every knife of the comparison against the baseline, by both readings and by the rival, on one ruler of ratios. */
+export const stack: Figure = stackFigure({
+  id: 'stack',
+  title: (baseline) => `Every knife of the line-up against ${baseline}`,
+  scale: 'logarithmic axis',
+  drawn: byRatio,
+  table: factorsTable,
   caption(scene) {
     const { first, last, ratio } = ends(scene, 'careful');
     const [quick, rival] = [ends(scene, 'quick'), ends(scene, 'rival')];
     return `By the close reading ${first.name} and ${last.name}, the two ends of the line-up, are ${times(ratio)} apart${first.rows.careful.complete && last.rows.careful.complete ? '' : ' as far as the terms that stand go'}, with ${scene.baseline.name} at 1. The ends are ${times(quick.ratio)} apart by the pocket reading and ${times(rival.ratio)} with the forces added. Open ring: pocket; dot: close; diamond: forces added.`;
   },
-};
+});
 
 /** The same ratios again, each as long as it is. */
-export const stackLinear: Figure = {
+export const stackLinear: Figure = stackFigure({
   id: 'stack-linear',
-  title: ({ baseline }) => `The same knives, drawn in proportion to ${baseline.name}`,
-  units: 'times as long as the baseline',
+  title: (baseline) => `The same knives, drawn in proportion to ${baseline}`,
   scale: 'linear axis from 0',
-  reading: () => 'both, and the close one with its forces added',
-  source: 'factor model',
-  options(scene, size) {
-    const lines = linesOf(scene);
-    const marks = lines.filter(({ way }) => way !== null);
-    const high = Math.max(1, ...marks.map(({ ratio }) => ratio));
-    const of = (way: Way) => marks.filter((mark) => mark.way === way);
-    return {
-      height: lines.length * 19 + 54,
-      marginLeft: left,
-      marginRight: 50,
-      marginTop: 4,
-      marginBottom: 42,
-      x: {
-        domain: [0, high],
-        label: 'times as long as the baseline',
-        labelAnchor: 'center',
-        labelArrow: 'none',
-        ticks: 5,
-      },
-      y: { domain: lines.map(({ line }) => line), axis: null },
-      marks: [
-        gridX(5),
-        ...ways.map((way) =>
-          Plot.barX(of(way), {
-            y: 'line',
-            x: 'ratio',
-            className: `kf-total-${way}`,
-            insetTop: 3,
-            insetBottom: 3,
-          }),
-        ),
-        baselineX(1),
-        Plot.text(marks, {
-          x: 'ratio',
-          y: 'line',
-          text: ({ ratio }: Line) => times(ratio),
-          textAnchor: 'start',
-          dx: 6,
-          className: 'kf-value kf-on-paper',
-        }),
-        ...labels(lines, size),
-      ],
-    };
-  },
+  drawn: inProportion,
   table: (scene) => ({
     columns: ['Knife', 'Pocket', 'Close', 'Close, forces added'],
     rows: stackOf(scene).map((knife) => [knife.name, ...ways.map((way) => times(knife[way]))]),
@@ -215,4 +212,4 @@ export const stackLinear: Figure = {
     );
     return `For one length of rope that ${baseline.name} cuts before it is blunt, ${others.map(said).join('; ')}. The upright line is ${baseline.name}.`;
   },
-};
+});

@@ -9,6 +9,8 @@ import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineX, gridX } from '../../figure-kit/grid.ts';
 import { hatch, ink } from '../../figure-kit/inks.ts';
 import { shortName } from '../../figure-kit/short-name.ts';
+import { centredLabel } from '../../figure-kit/centred-label.ts';
+import { valueText } from '../../figure-kit/value-text.ts';
 
 /** How many times as hard as a phase quartz is: a range where it is known no better. */
 interface Phase {
@@ -70,9 +72,7 @@ export const phaseBars: Figure = {
       marginBottom: 40,
       x: {
         domain: [0, most],
-        label: 'times as hard as the phase',
-        labelAnchor: 'center',
-        labelArrow: 'none',
+        ...centredLabel('times as hard as the phase'),
         ticks: narrow ? 4 : 8,
       },
       y: { domain: phases.map(({ line }) => line), axis: null, padding: 0 },
@@ -100,15 +100,13 @@ export const phaseBars: Figure = {
           dy: -14,
           className: 'kf-faint',
         }),
-        Plot.text(phases, {
+        valueText(phases, {
           y: 'line',
           x: 0,
           text: (phase: Phase) =>
             `${shortName(phase.name, narrow ? 16 : 34)}, ${phase.said}: ${ratioSaid(phase)}`,
-          textAnchor: 'start',
           dx: 6,
           dy: -12,
-          className: 'kf-value kf-on-paper',
         }),
       ],
     };

@@ -1,22 +1,17 @@
 import { carbideWithPlusMinus, hardenedFrom } from '../../phrases/hardened-said.ts';
 import { hardenedOf, tieSteelOf } from '../../scene/steel.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
-import { leversDrawn, leversTable } from './levers.ts';
+import { leverFigure } from './levers.ts';
 
 /** The tie line of a steel as a lever: pivot at its carbon, one end in the matrix, the other in the carbide. */
-export const tieLines: Figure = {
+export const tieLines: Figure = leverFigure({
   id: 'tie-lines',
   title: (scene) => `The lever of carbon in ${tieSteelOf(scene).designation}`,
-  units: 'carbon, % by mass; carbide, % by volume',
-  scale: 'to scale along the axis',
-  reading: () => 'carbon balance at the hardening temperature',
-  source: 'iupac-2021-weights; saturation, composition and densities from memory',
-  options: (scene, size) => leversDrawn(hardenedOf(tieSteelOf(scene)), size),
-  table: (scene) => leversTable(hardenedOf(tieSteelOf(scene))),
+  hardenedOf: (scene) => hardenedOf(tieSteelOf(scene)),
   caption(scene) {
     const rows = hardenedOf(tieSteelOf(scene));
     const [cold, , hot, unknown] = rows;
     if (!cold || !hot || !unknown) return '';
     return `The heavy short arm over the whole lever is the share of carbide in ${tieSteelOf(scene).designation} by mass. By volume, with what is bound besides, it comes to ${carbideWithPlusMinus(cold)} ${hardenedFrom(cold)} and ${carbideWithPlusMinus(hot)} ${hardenedFrom(hot)}; ${hardenedFrom(unknown)}, ${carbideWithPlusMinus(unknown)}.`;
   },
-};
+});

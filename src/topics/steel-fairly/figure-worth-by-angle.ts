@@ -8,6 +8,8 @@ import { byAngle } from './words.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineY, gridY } from '../../figure-kit/grid.ts';
 import { shortName } from '../../figure-kit/short-name.ts';
+import { centredLabel } from '../../figure-kit/centred-label.ts';
+import { valueText } from '../../figure-kit/value-text.ts';
 
 const { low, high } = regression.includedAngleDeg;
 
@@ -58,9 +60,7 @@ export const worthByAngle: Figure = {
       marginBottom: 42,
       x: {
         domain: [low, high],
-        label: 'included angle of both edges, degrees',
-        labelAnchor: 'center',
-        labelArrow: 'none',
+        ...centredLabel('included angle of both edges, degrees'),
         ticks: narrow ? 4 : 10,
       },
       y: { domain: [0, top], label: null, ticks: 6 },
@@ -84,22 +84,18 @@ export const worthByAngle: Figure = {
         Plot.line(lives, { x: 'includedAngleDeg', y: 'life', className: 'kf-level-whole' }),
         Plot.line(worths, { x: 'includedAngleDeg', y: 'card', className: 'kf-level-steel' }),
         Plot.dot(taken ? [taken] : [], { x: 'includedAngleDeg', y: 'card', r: 5, className: 'kf-answer' }),
-        Plot.text(taken ? [taken] : [], {
+        valueText(taken ? [taken] : [], {
           x: 'includedAngleDeg',
           y: 'card',
           text: ({ card }: Worth) => times(card),
           dx: 6,
           dy: 16,
-          textAnchor: 'start',
-          className: 'kf-value kf-on-paper',
         }),
-        Plot.text(ends, {
+        valueText(ends, {
           x: 'includedAngleDeg',
           y: 'y',
           text: 'text',
           dx: 5,
-          textAnchor: 'start',
-          className: 'kf-value kf-on-paper',
         }),
         Plot.text([takenAtDeg], {
           x: (at: number) => at,

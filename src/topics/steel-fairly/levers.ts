@@ -2,9 +2,12 @@ import * as Plot from '@observablehq/plot';
 import { carbideWithPlusMinus } from '../../phrases/hardened-said.ts';
 import { plain } from '../../scene/show.ts';
 import type { Hardened } from '../../scene/steel.ts';
-import type { Size, Table } from '../../figure-kit/figure.ts';
+import type { Figure, Size, Table } from '../../figure-kit/figure.ts';
 import { baselineX, gridX } from '../../figure-kit/grid.ts';
 import type { Drawing } from '../../figure-kit/steady.ts';
+import { centredLabel } from '../../figure-kit/centred-label.ts';
+import { valueText } from '../../figure-kit/value-text.ts';
+import type { Scene } from '../../scene/scene.ts';
 
 /** A lever as it is drawn: carbon, weight %, along it. */
 interface Lever {
@@ -35,7 +38,7 @@ function leverOf(hardened: Hardened): Lever {
 }
 
 /** Levers of carbon, one below the other: pivot at the steel's carbon, one end in the matrix, the other in the carbide. */
-export function leversDrawn(rows: readonly Hardened[], { narrow }: Size): Drawing {
+function leversDrawn(rows: readonly Hardened[], { narrow }: Size): Drawing {
   const levers = rows.map(leverOf);
   const [first] = levers;
   const end = (first?.rich ?? 7) * 1.06;
@@ -48,9 +51,7 @@ export function leversDrawn(rows: readonly Hardened[], { narrow }: Size): Drawin
     marginBottom: 42,
     x: {
       domain: [0, end],
-      label: 'carbon, % by mass',
-      labelAnchor: 'center',
-      labelArrow: 'none',
+      ...centredLabel('carbon, % by mass'),
       ticks: narrow ? 5 : 10,
     },
     y: { type: 'band', domain: levers.map(({ line }) => line), axis: null, padding: 0 },
@@ -71,14 +72,12 @@ export function leversDrawn(rows: readonly Hardened[], { narrow }: Size): Drawin
       Plot.dot(levers, { y: 'line', x: 'poor', dy: 3, r: 4, className: 'kf-stem kf-open' }),
       Plot.dot(levers, { y: 'line', x: 'rich', dy: 3, r: 5, className: 'kf-answer' }),
       Plot.dot(levers, { y: 'line', x: 'whole', dy: 12, r: 6, symbol: 'triangle', className: 'kf-answer' }),
-      Plot.text(levers, {
+      valueText(levers, {
         y: 'line',
         x: 0,
         text: 'said',
-        textAnchor: 'start',
         dx: 4,
         dy: -20,
-        className: 'kf-value kf-on-paper',
       }),
       Plot.text(ends, {
         y: 'line',
@@ -94,7 +93,7 @@ export function leversDrawn(rows: readonly Hardened[], { narrow }: Size): Drawin
 }
 
 /** The numbers of the same. */
-export const leversTable = (rows: readonly Hardened[]): Table => ({
+const leversTable = (rows: readonly Hardened[]): Table => ({
   columns: [
     'Hardened',
     'Carbon in the matrix',
@@ -114,4 +113,24 @@ export const leversTable = (rows: readonly Hardened[]): Table => ({
       carbideWithPlusMinus(hardened),
     ];
   }),
+});
+
+interface Levers {
+  id: string;
+  title: Figure['title'];
+  hardenedOf(scene: Scene): readonly Hardened[];
+  caption: Figure['caption'];
+}
+
+/** The lever of carbon in a steel, hardened one way or several. */
+export const leverFigure = ({ id, title, hardenedOf, caption }: Levers): Figure => ({
+  id,
+  title,
+  units: 'carbon, % by mass; carbide, % by volume',
+  scale: 'to scale along the axis',
+  reading: () => 'carbon balance at the hardening temperature',
+  source: 'iupac-2021-weights; saturation, composition and densities from memory',
+  options: (scene, size) => leversDrawn(hardenedOf(scene), size),
+  table: (scene) => leversTable(hardenedOf(scene)),
+  caption,
 });

@@ -6,6 +6,8 @@ import { brief, plain, times } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineY, gridY } from '../../figure-kit/grid.ts';
 import { ratioAxis, tickValues } from '../../figure-kit/ratio-axis.ts';
+import { centredLabel } from '../../figure-kit/centred-label.ts';
+import { valueText } from '../../figure-kit/value-text.ts';
 
 type Route = 'wedge' | 'tooth' | 'wear' | 'full' | 'careful';
 
@@ -72,9 +74,7 @@ export const twoRoutes: Figure = {
       marginRight,
       x: {
         domain: [from, to],
-        label: narrow ? 'edge angle, ° per side' : `edge angle of the knife looked at, ° per side`,
-        labelAnchor: 'center',
-        labelArrow: 'none',
+        ...centredLabel(narrow ? 'edge angle, ° per side' : `edge angle of the knife looked at, ° per side`),
         ticks: narrow ? 5 : 10,
       },
       y: ratioAxis(low, high, narrow, 'times as long as the baseline'),
@@ -98,13 +98,11 @@ export const twoRoutes: Figure = {
             { className: `kf-route-${route}` },
           ),
         ),
-        Plot.text(key, {
+        valueText(key, {
           x: atX(keyPx + strokePx),
           y: 'y',
           text: 'text',
           dx: 6,
-          textAnchor: 'start',
-          className: 'kf-value kf-on-paper',
         }),
         Plot.dot(
           curves.map(({ route }) => ({ x: now.angleDeg, y: now[route] })),

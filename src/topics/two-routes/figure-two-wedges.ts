@@ -4,6 +4,7 @@ import { anglesOf, frictionAngleAt, routesOf } from '../../scene/routes.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { brief, plain, times } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
+import { valueText } from '../../figure-kit/value-text.ts';
 
 interface Segment {
   x1: number;
@@ -130,14 +131,12 @@ export const twoWedges: Figure = {
             { className: 'kf-thin' },
           ),
         ),
-        Plot.text(placed, {
+        valueText(placed, {
           x: ({ centre, angleDeg }: (typeof placed)[number]) => centre + arcMm * Math.sin(radians(angleDeg)),
           y: ({ angleDeg }: (typeof placed)[number]) => arcMm * Math.cos(radians(angleDeg)),
           text: ({ angleDeg }: (typeof placed)[number]) => `${shown(angleDeg)}°`,
           dx: 7,
           dy: 8,
-          textAnchor: 'start',
-          className: 'kf-value kf-on-paper',
         }),
         Plot.text(placed, {
           x: 'centre',

@@ -10,6 +10,8 @@ import { gridX, gridY } from '../../figure-kit/grid.ts';
 import { tickValues } from '../../figure-kit/ratio-axis.ts';
 import { axisX, axisY } from '../../figure-kit/steady.ts';
 import { shortName } from '../../figure-kit/short-name.ts';
+import { centredLabel } from '../../figure-kit/centred-label.ts';
+import { valueText } from '../../figure-kit/value-text.ts';
 
 interface Point {
   grit: number;
@@ -79,9 +81,7 @@ export const gritScales: Figure = {
         // The labels of a logarithmic axis are thinned out unless they come as a channel of their own.
         axisX(ticks.x, {
           text: brief,
-          label: 'grit number',
-          labelAnchor: 'center',
-          labelArrow: 'none',
+          ...centredLabel('grit number'),
         }),
         axisY(ticks.y, { text: brief, label: 'grain, µm', labelArrow: 'none' }),
         gridY(ticks.y),
@@ -123,13 +123,11 @@ export const gritScales: Figure = {
             { className: strokeOf(scale) },
           ),
         ),
-        Plot.text(key, {
+        valueText(key, {
           x: atX(32),
           y: ({ px }: (typeof key)[number]) => atY(px),
           text: ({ scale }: (typeof key)[number]) => scaleName[scale],
           dx: 6,
-          textAnchor: 'start',
-          className: 'kf-value kf-on-paper',
         }),
       ],
     };

@@ -7,6 +7,9 @@ import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineX, gridX } from '../../figure-kit/grid.ts';
 import { hatch, ink } from '../../figure-kit/inks.ts';
 import { shortName } from '../../figure-kit/short-name.ts';
+import { centredLabel } from '../../figure-kit/centred-label.ts';
+import { whisker } from '../../figure-kit/whisker.ts';
+import { valueText } from '../../figure-kit/value-text.ts';
 
 const roles = ['subject', 'baseline'] as const;
 const bandsOf = (scene: Scene) => {
@@ -40,9 +43,7 @@ export const scratchDepths: Figure = {
       marginBottom: 42,
       x: {
         domain: [0, Math.max(...bands.map(({ most }) => most)) * 1.04],
-        label: 'depth of the scratches, µm',
-        labelAnchor: 'center',
-        labelArrow: 'none',
+        ...centredLabel('depth of the scratches, µm'),
         ticks: narrow ? 4 : 8,
       },
       y: { domain: bands.map(({ line }) => line), axis: null },
@@ -57,19 +58,15 @@ export const scratchDepths: Figure = {
           insetTop: 32,
           insetBottom: 10,
         }),
-        Plot.ruleY(bands, { y: 'line', x1: 'least', x2: 'most', dy: 10, className: 'kf-stem' }),
-        Plot.tickX(bands, { y: 'line', x: 'least', insetTop: 38, insetBottom: 16, className: 'kf-stem' }),
-        Plot.tickX(bands, { y: 'line', x: 'most', insetTop: 38, insetBottom: 16, className: 'kf-stem' }),
+        ...whisker(bands, { y: 'line', low: 'least', high: 'most', dy: 10, insetTop: 38, insetBottom: 16 }),
         baselineX(0),
-        Plot.text(bands, {
+        valueText(bands, {
           y: 'line',
           x: 0,
           text: ({ name, finish, low, high }: Band) =>
             `${shortName(name, narrow ? 12 : 30)}, ${finish.name}: ${plain(low, 2)} to ${plain(high, 2)} µm`,
           dx: 6,
           dy: -20,
-          textAnchor: 'start',
-          className: 'kf-value kf-on-paper',
         }),
       ],
     };

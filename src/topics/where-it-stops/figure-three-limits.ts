@@ -8,6 +8,8 @@ import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineY, gridY } from '../../figure-kit/grid.ts';
 import { ratioAxis, tickValues } from '../../figure-kit/ratio-axis.ts';
 import { shortName } from '../../figure-kit/short-name.ts';
+import { centredLabel } from '../../figure-kit/centred-label.ts';
+import { valueText } from '../../figure-kit/value-text.ts';
 
 const stepsOf = 52;
 
@@ -81,9 +83,7 @@ export const threeLimits: Figure = {
       marginRight,
       x: {
         domain: [from, to],
-        label: `edge angle of ${shortName(scene.subject.name, narrow ? 12 : 28)}, ° per side`,
-        labelAnchor: 'center',
-        labelArrow: 'none',
+        ...centredLabel(`edge angle of ${shortName(scene.subject.name, narrow ? 12 : 28)}, ° per side`),
         ticks: narrow ? 5 : 10,
       },
       y: ratioAxis(low, high, narrow, 'times the baseline'),
@@ -128,13 +128,11 @@ export const threeLimits: Figure = {
             { className: `kf-limit-${trial}` },
           ),
         ),
-        Plot.text(key, {
+        valueText(key, {
           x: atX(keyPx + strokePx),
           y: 'y',
           text: 'text',
           dx: 6,
-          textAnchor: 'start',
-          className: 'kf-value kf-on-paper',
         }),
         Plot.dot(
           shownTrials.map((trial) => ({ x: now.angleDeg, y: valueOf(now, trial) })),
