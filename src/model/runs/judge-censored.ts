@@ -3,7 +3,7 @@
 import { batchCount } from './judge-design.ts';
 import { closed, edgeCount, ofKnife } from './judge-log.ts';
 import type { Cell } from './judge-log.ts';
-import { cautious, lookVariance, unaveraged } from './judge-variance.ts';
+import { cautious, lookVariance, lookExcess } from './judge-variance.ts';
 import type { Estimate, NoEstimate } from './judge-variance.ts';
 import { lognormalFit } from './lognormal.ts';
 import { satterthwaite } from './series.ts';
@@ -31,7 +31,7 @@ function fit(
     return {
       first: beta[0] ?? 0,
       variance:
-        (covariance[0]?.[0] ?? 0) * corrected * Math.max(1, look / sigma ** 2) + unaveraged(sigma ** 2, look),
+        (covariance[0]?.[0] ?? 0) * corrected * Math.max(1, look / sigma ** 2) + lookExcess(sigma ** 2, look),
     };
   } catch (error) {
     // Unreachable: anything else is a fault in the model itself, and goes on as it is.

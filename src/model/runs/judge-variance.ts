@@ -42,7 +42,7 @@ export const lookVariance = (cells: readonly Cell[]): number =>
  * What more runs do not average out: where lives vary less than the looks lie apart, all of them fall between the same
  * two looks, and the ratio is known no better than from one.
  */
-export const unaveraged = (variance: number, look: number): number => Math.max(0, look - variance);
+export const lookExcess = (variance: number, look: number): number => Math.max(0, look - variance);
 
 /**
  * Variances at their upper 80 % limits, for degrees of freedom only. Where the knife with fewer runs seems to vary less
@@ -142,8 +142,8 @@ export function estimateWithinBatches(cells: readonly Cell[], blocked: boolean):
   const variance =
     design.ratioVariance[0] * floored[0] +
     design.ratioVariance[1] * floored[1] +
-    unaveraged(variances[0], looks[0]) +
-    unaveraged(variances[1], looks[1]);
+    lookExcess(variances[0], looks[0]) +
+    lookExcess(variances[1], looks[1]);
   if (!(variance > ROUNDING ** 2))
     return { logRatio, why: 'the lives do not vary at all, so they do not show by how much they could' };
   // One scatter for both is no better known for one knife than for the other.
