@@ -136,6 +136,16 @@ describe('a field that is only in the two tables', () => {
     ]);
   });
 
+  test('is an input of the form, which shows and writes it', async () => {
+    const { inputGroups, knifeInputNamed } = await import('../../src/compare/knife-inputs.ts');
+    expect(inputGroups.find(({ title }) => title === 'Edge')?.names).toContain('handle');
+    const [plover] = withHandle(110).knives;
+    if (!plover) throw new Error('the loft has no knife');
+    const input = knifeInputNamed('handle');
+    expect(input.show(plover, loft())).toBe('110');
+    expect(input.write(plover, '120', loft())).toEqual({ ok: true, knife: withHandle(120).knives[0] });
+  });
+
   test('is in the published JSON schema, with its name and unit', async () => {
     const { jsonSchema } = await import('../../src/comparison/json-schema.ts');
     expect(jsonSchema()).toMatchObject({

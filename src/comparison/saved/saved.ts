@@ -1,7 +1,7 @@
 import { readComparisons, tidyName } from '../files.ts';
 import type { Named } from '../files.ts';
 import type { TextStorage } from './last.ts';
-import { documentVersion, heldDocument, migrate } from '../migrations.ts';
+import { documentVersion, documentIn, migrate } from '../migrations.ts';
 import { validate } from '../validate.ts';
 import type { ComparisonEntry } from '../entry.ts';
 
@@ -19,7 +19,7 @@ export interface Outcome {
   message: string;
 }
 
-/** The visitor's saved comparisons. Never throws: without storage they stay in memory, and that is said once. */
+/** The visitor's saved comparisons. Never throws: without storage they stay in memory, and the page says so once. */
 export interface SavedList {
   items(): readonly SavedComparison[];
   /** How many comparisons are stored that this version of the page cannot read. They are left as they are. */
@@ -280,7 +280,7 @@ function savedFrom(found: unknown, before: readonly SavedComparison[]): SavedCom
   if (typeof id !== 'string' || before.some((item) => item.id === id)) return undefined;
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1 || version > documentVersion)
     return undefined;
-  const checked = validate(migrate(heldDocument(found), version));
+  const checked = validate(migrate(documentIn(found), version));
   if (!checked.ok) return undefined;
   return {
     id,

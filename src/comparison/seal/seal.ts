@@ -1,7 +1,7 @@
 import { MODEL_NUMBER } from '../../model/index.ts';
 import { tidyBase32, toBase32 } from './base32.ts';
 import { canonicalJson } from './canonical-json.ts';
-import { documentVersion, heldDocument, migrate } from '../migrations.ts';
+import { documentVersion, documentIn, migrate } from '../migrations.ts';
 import { statedRatios } from '../stated-ratios.ts';
 import type { StatedRatios } from '../stated-ratios.ts';
 import { validate } from '../validate.ts';
@@ -97,7 +97,7 @@ export async function openSeal(file: string, seal: string): Promise<OpenedSeal> 
       'File and seal belong together, but the file is of a newer version than this page reads. Reload it.',
     );
   const known = Number.isInteger(version) && version >= 1;
-  const checked = validate(known ? migrate(heldDocument(prediction), version) : undefined);
+  const checked = validate(known ? migrate(documentIn(prediction), version) : undefined);
   if (!checked.ok || typeof model !== 'string' || !said)
     return no('File and seal belong together, but what was sealed is no prediction of this site.');
   return { ok: true, entry: checked.entry, said, modelNumber: model, sameModel: model === MODEL_NUMBER };
