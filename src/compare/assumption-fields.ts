@@ -6,7 +6,11 @@ import type { ComparisonEntry } from '../comparison/entry.ts';
 import { brief } from '../scene/show.ts';
 import type { WorkField } from './work-field.ts';
 
-type AssumptionId = Extract<ParameterId, keyof ComparisonEntry['assumptions']>;
+type AssumptionName = keyof ComparisonEntry['assumptions'];
+/** Set in a figure of a lesson, not in a field. */
+type SetInFigure = 'rivalShares';
+type AssumptionId = Extract<ParameterId, AssumptionName>;
+type FieldId = Exclude<AssumptionName, SetInFigure> | 'gaugeAngle' | 'gaugeEdge' | 'gaugeHrc';
 
 /** So many of the field's unit make one of the comparison's: a share is typed as per cent. */
 const scaled = (quantity: Quantity, by: number): Quantity => {
@@ -81,7 +85,10 @@ function gauge(id: Gauge, label: string, unit: Unit, notKnown: number): WorkFiel
   };
 }
 
-/** What the careful estimate assumes of all knives alike, and how far their gauges may be off together. */
+/**
+ * What the careful estimate assumes of all knives alike, and how far their gauges may be off together. An assumption
+ * that is missing here does not compile.
+ */
 export const assumptionFields = {
   angleExponent: assumption(
     'angleExponent',
@@ -108,4 +115,4 @@ export const assumptionFields = {
   gaugeAngle: gauge('angleDeg', 'Common error of the angle gauge', '°', 3),
   gaugeEdge: gauge('edgeMm', 'Common error of the caliper', 'mm', 0.1),
   gaugeHrc: gauge('hrc', 'Common error of the hardness tester', 'HRC', 3),
-} satisfies Record<string, WorkField>;
+} satisfies Record<FieldId, WorkField>;

@@ -103,30 +103,3 @@ export const knifeFieldsShown: Readonly<Record<KnifeFieldName, KnifeFieldShown>>
     numbers: ({ toughness }) => (toughness === undefined ? [] : [['toughness', nominal(toughness)]]),
   },
 };
-
-const allShown = Object.values(knifeFieldsShown);
-
-/** Every input of a knife by its name. */
-export const knifeInputs: Readonly<Record<string, Field>> = Object.assign(
-  {},
-  ...allShown.map(({ inputs }) => inputs),
-) as Record<string, Field>;
-
-export function knifeInputNamed(name: string): Field {
-  const input = Object.hasOwn(knifeInputs, name) ? knifeInputs[name] : undefined;
-  if (!input)
-    throw new RangeError(`there is no input named "${name}"; the names stand in src/compare/knife-fields.ts`);
-  return input;
-}
-
-const namesIn = (group: KnifeFieldShown['group']): string[] =>
-  allShown.filter((field) => field.group === group).flatMap(({ inputs }) => Object.keys(inputs));
-
-/** The inputs above all headings. */
-export const ungroupedInputs: readonly string[] = namesIn(null);
-
-/** The inputs under their headings, in the order in which a person measures a knife. */
-export const inputGroups = (['Edge', 'Grind', 'Steel'] as const).map((title) => ({
-  title,
-  names: namesIn(title),
-}));

@@ -1,14 +1,14 @@
 import { MODEL_NUMBER } from '../model/index.ts';
-import { documentVersion, heldDocument, migrate } from './migrations.ts';
+import { documentVersion, documentIn, migrate } from './migrations.ts';
 import { validate } from './validate.ts';
 import type { ComparisonEntry } from './entry.ts';
 
 /*
- * A file is JSON: { keenfold: 'comparisons', version, model, lineUps: [{ name, lineUp }] }. One comparison or a Saved list of
+ * A file is JSON: { keenfold: 'comparisons', version, model, comparisons: [{ name, comparison }] }. One comparison or a Saved list of
  * them, it is the same file.
  */
 
-/** A comparison with the name it is kept under. */
+/** A comparison with the name it is saved under. */
 export interface Named {
   name: string;
   entry: ComparisonEntry;
@@ -25,7 +25,7 @@ export type ReadFile =
 
 const longestFile = 20_000_000;
 
-/** Comparisons as the text of a file that `readLineUps` reads back equal. */
+/** Comparisons as the text of a file that `readComparisons` reads back equal. */
 export const comparisonsFile = (comparisons: readonly Named[]): string =>
   `${JSON.stringify(
     {
@@ -39,7 +39,7 @@ export const comparisonsFile = (comparisons: readonly Named[]): string =>
   )}\n`;
 
 /**
- * Reads a file of comparisons. Nothing of it is trusted; a comparison that cannot be read is named, and the others are kept.
+ * Reads a file of comparisons. Nothing of it is trusted; a comparison that cannot be read is named, and the others are read.
  *
  * @param text the text of the file, of this or an earlier version
  */
@@ -49,8 +49,8 @@ export function readComparisons(text: string): ReadFile {
   const document = parsed(text);
   if (document === undefined) return no('The file is not JSON: it may have been cut short or changed.');
   const { keenfold, version } = document;
-  const held = heldComparisons(document);
-  if ((keenfold !== 'comparisons' && keenfold !== 'line-ups') || !held)
+  const stored = comparisonsIn(document);
+  if ((keenfold !== 'comparisons' && keenfold !== 'line-ups') || !stored)
     return no('The file holds no line-ups of this site.');
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1)
     return no('The file does not say its version.');
@@ -60,9 +60,9 @@ export function readComparisons(text: string): ReadFile {
     );
   const read: Named[] = [];
   const problems: string[] = [];
-  held.forEach((item, index) => {
+  stored.forEach((item, index) => {
     const { name } = (typeof item === 'object' && item !== null ? item : {}) as { name?: unknown };
-    const checked = validate(migrate(heldDocument(item), version));
+    const checked = validate(migrate(documentIn(item), version));
     if (checked.ok) read.push({ name: tidyName(name, checked.entry.title), entry: checked.entry });
     else
       problems.push(
@@ -73,14 +73,14 @@ export function readComparisons(text: string): ReadFile {
 }
 
 /** The list in a file; before version 3 it stood under another name. */
-export function heldComparisons(document: Record<string, unknown>): unknown[] | undefined {
-  const held = document['comparisons'] ?? document['lineUps'];
-  return Array.isArray(held) ? held : undefined;
+export function comparisonsIn(document: Record<string, unknown>): unknown[] | undefined {
+  const list = document['comparisons'] ?? document['lineUps'];
+  return Array.isArray(list) ? list : undefined;
 }
 
 const longestName = 120;
 
-/** A name to keep a comparison under; the title where it is none. */
+/** A name to save a comparison under; the title where there is no usable name. */
 export function tidyName(name: unknown, title: string): string {
   const text =
     typeof name === 'string'

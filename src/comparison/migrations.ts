@@ -10,7 +10,7 @@ const isFields = (value: unknown): value is Fields =>
 function renamed(value: unknown, names: Readonly<Record<string, string>>): unknown {
   if (!isFields(value)) return value;
   return Object.fromEntries(
-    Object.entries(value).map(([name, held]) => [Object.hasOwn(names, name) ? names[name] : name, held]),
+    Object.entries(value).map(([name, value]) => [Object.hasOwn(names, name) ? names[name] : name, value]),
   );
 }
 
@@ -58,6 +58,6 @@ export function migrate(document: unknown, from: number = documentVersion): unkn
   return current;
 }
 
-/** The document a file, a seal or the store holds; before version 3 it was kept under another name. */
-export const heldDocument = (holder: unknown): unknown =>
-  isFields(holder) ? (holder['comparison'] ?? holder['lineUp']) : undefined;
+/** The document in a file, a seal or the storage; before version 3 it had another name there. */
+export const documentIn = (container: unknown): unknown =>
+  isFields(container) ? (container['comparison'] ?? container['lineUp']) : undefined;

@@ -1,6 +1,6 @@
 import { parseDocument } from 'yaml';
-import { heldComparisons, readComparisons } from './files.ts';
-import { heldDocument, migrate } from './migrations.ts';
+import { comparisonsIn, readComparisons } from './files.ts';
+import { documentIn, migrate } from './migrations.ts';
 import { validate } from './validate.ts';
 import type { ComparisonEntry } from './entry.ts';
 import type { Problem } from './validate.ts';
@@ -63,12 +63,12 @@ export function readPublished(file: string, text: string): PublishedComparison {
   function saved(document: Record<string, unknown>): ComparisonEntry {
     const read = readComparisons(JSON.stringify(document));
     if (!read.ok) return fail('', read.message, 'Save the line-up again.');
-    const held = heldComparisons(document) ?? [];
+    const stored = comparisonsIn(document) ?? [];
     const list = 'comparisons' in document ? 'comparisons' : 'lineUps';
-    if (held.length !== 1)
-      return fail(list, `it holds ${held.length} line-ups`, 'A page shows one: save that one alone.');
+    if (stored.length !== 1)
+      return fail(list, `it holds ${stored.length} line-ups`, 'A page shows one: save that one alone.');
     const below = list === 'comparisons' ? 'comparisons.0.comparison' : 'lineUps.0.lineUp';
-    return own(migrate(heldDocument(held[0]), document['version'] as number), below);
+    return own(migrate(documentIn(stored[0]), document['version'] as number), below);
   }
 
   function own(comparison: unknown, below = ''): ComparisonEntry {

@@ -1,15 +1,16 @@
 import { MODEL_NUMBER } from '../model/index.ts';
-import type { OpenedLink, Said } from '../comparison/link/codec.ts';
+import type { OpenedLink } from '../comparison/link/codec.ts';
+import type { StatedRatios } from '../comparison/stated-ratios.ts';
 import { modelChanges } from './model-changes.ts';
 import { sceneOf } from '../scene/scene.ts';
 import { times } from '../scene/show.ts';
 
-const waysOfReading: Readonly<Record<keyof Said, string>> = {
+const waysOfReading: Readonly<Record<keyof StatedRatios, string>> = {
   careful: 'by the close reading',
   quick: 'by the pocket reading',
   rival: 'by the close reading with the forces added',
 };
-const ways = Object.keys(waysOfReading) as (keyof Said)[];
+const ways = Object.keys(waysOfReading) as (keyof StatedRatios)[];
 
 const earlier = [...new Set(['1', ...modelChanges.map(({ model }) => model)])];
 
@@ -23,9 +24,13 @@ export function saidThen(link: OpenedLink): string {
   const { modelNumber, sameModel, said, entry } = link;
   if (sameModel) return '';
   const { row, subject, baseline } = sceneOf(entry);
-  const now: Said = { careful: row.careful.product, quick: row.quick.product, rival: row.careful.rival };
+  const now: StatedRatios = {
+    careful: row.careful.product,
+    quick: row.quick.product,
+    rival: row.careful.rival,
+  };
   const who = `${subject.name} against ${baseline.name}`;
-  const list = (values: Said, which: readonly (keyof Said)[]) =>
+  const list = (values: StatedRatios, which: readonly (keyof StatedRatios)[]) =>
     which.map((way) => `${times(values[way])} ${waysOfReading[way]}`).join(', ');
   const moved = said ? ways.filter((way) => times(said[way]) !== times(now[way])) : [];
 

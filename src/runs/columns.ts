@@ -4,24 +4,7 @@ import type { Run } from './log.ts';
 
 export type Column = keyof Run;
 
-/** Every column of a log, in the order they are written. */
-export const columns = [
-  'knife',
-  'batch',
-  'sharpening',
-  'cutMm',
-  'cuts',
-  'cycles',
-  'series',
-  'censored',
-  'endPoint',
-  'checkedEvery',
-  'startSharpness',
-  'angleDeg',
-  'burrChecked',
-  'judge',
-] as const satisfies readonly Column[];
-
+/** The names people give to every column of a log, in the order the columns are written. */
 const plainNames: Record<Column, string[]> = {
   knife: ['blade', 'knife name', 'knife id', 'name'],
   batch: ['lot', 'coil', 'roll', 'stock', 'lot of stock', 'stock lot', 'lot number', 'block'],
@@ -38,6 +21,9 @@ const plainNames: Record<Column, string[]> = {
   burrChecked: ['burr', 'burr removed', 'deburred', 'checked for burr'],
   judge: ['judged by', 'who judged', 'tester', 'operator', 'who'],
 };
+
+/** Every column of a log, in the order they are written. */
+export const columns = Object.keys(plainNames) as readonly Column[];
 
 /** Letters and digits only, words apart: `Cut (mm)`, `cut_mm` and `cutMm` are one. */
 const plain = (header: string): string =>

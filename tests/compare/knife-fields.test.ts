@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { knifeInputNamed, knifeInputs } from '../../src/compare/knife-fields.ts';
+import { knifeInputNamed, knifeInputs } from '../../src/compare/knife-inputs.ts';
 import { workFieldNamed } from '../../src/compare/work-fields.ts';
 import { sceneOf } from '../../src/scene/scene.ts';
 import { validate } from '../../src/comparison/validate.ts';

@@ -47,7 +47,9 @@ describe('a comparison', () => {
     return change(document) ?? document;
   };
   const comparisons = (document: Record<string, unknown>) =>
-    document['comparisons'] as { comparison: { knives: Record<string, unknown>[]; [field: string]: unknown } }[];
+    document['comparisons'] as {
+      comparison: { knives: Record<string, unknown>[]; [field: string]: unknown };
+    }[];
   const first = (document: Record<string, unknown>) => {
     const [item] = comparisons(document);
     if (!item) throw new Error('the saved file holds no line-up');

@@ -1,7 +1,8 @@
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { decodeLink } from '../../src/comparison/link/codec.ts';
-import type { OpenedLink, Said } from '../../src/comparison/link/codec.ts';
+import type { OpenedLink } from '../../src/comparison/link/codec.ts';
+import type { StatedRatios } from '../../src/comparison/stated-ratios.ts';
 import { modelChanges } from '../../src/phrases/model-changes.ts';
 import { saidThen } from '../../src/phrases/said-then.ts';
 import { sceneOf } from '../../src/scene/scene.ts';
@@ -16,8 +17,8 @@ interface Given {
   link: string;
   model: string;
   /** What it gave then; of version 1, which did not carry it, as that model computed it. Never changed. */
-  then: Said;
-  now: Said;
+  then: StatedRatios;
+  now: StatedRatios;
   /** What the page says of it. */
   described: string;
 }
@@ -28,7 +29,7 @@ const opened = (fragment: string): OpenedLink => {
   if (!read.ok) throw new Error(read.why);
   return read;
 };
-const nowOf = ({ entry }: OpenedLink): Said => {
+const nowOf = ({ entry }: OpenedLink): StatedRatios => {
   const { row } = sceneOf(entry);
   return {
     careful: four(row.careful.product),
@@ -89,7 +90,11 @@ describe('a link is told', () => {
     ...change,
   });
   const { row } = sceneOf(loft());
-  const now: Said = { careful: row.careful.product, quick: row.quick.product, rival: row.careful.rival };
+  const now: StatedRatios = {
+    careful: row.careful.product,
+    quick: row.quick.product,
+    rival: row.careful.rival,
+  };
 
   test('nothing of where this model made it', () =>
     expect(saidThen(link({ modelNumber: MODEL_NUMBER, sameModel: true, said: now }))).toBe(''));

@@ -19,21 +19,21 @@ export function fromBase64Url(text: string): Uint8Array | null {
   if (text.length % 4 === 1) return null;
   const bytes = new Uint8Array(Math.floor((text.length * 3) / 4));
   let bits = 0;
-  let held = 0;
+  let bitCount = 0;
   let at = 0;
   for (const character of text) {
     const value = alphabet.indexOf(character);
     if (value < 0) return null;
     bits = ((bits << 6) | value) & 0xffffff;
-    held += 6;
-    if (held >= 8) {
-      held -= 8;
-      bytes[at] = (bits >> held) & 255;
+    bitCount += 6;
+    if (bitCount >= 8) {
+      bitCount -= 8;
+      bytes[at] = (bits >> bitCount) & 255;
       at += 1;
     }
   }
   // Bits left over are zero in what we write; anything else was altered.
-  return (bits & ((1 << held) - 1)) === 0 ? bytes : null;
+  return (bits & ((1 << bitCount) - 1)) === 0 ? bytes : null;
 }
 
 /** CRC-32 as in ISO-HDLC (polynomial 0x04C11DB7 reflected): any altered run of up to 32 bits shows. */

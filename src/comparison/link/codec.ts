@@ -1,21 +1,21 @@
 import { MODEL_NUMBER } from '../../model/index.ts';
 import { crc32, deflateRaw, fromBase64Url, inflateRaw, toBase64Url } from './bytes.ts';
-import { compared } from '../compared.ts';
-import { ofKnife } from '../found.ts';
 import { documentVersion, migrate } from '../migrations.ts';
+import { listOf } from './packed.ts';
 import { pack, unpack } from './packing.ts';
 import { validate } from '../validate.ts';
 import type { ComparisonEntry } from '../entry.ts';
-import { toModel } from '../to-model.ts';
+import { statedRatios } from '../stated-ratios.ts';
+import type { StatedRatios } from '../stated-ratios.ts';
 
 /*
  * A link's fragment is `#with=<version>.<payload>`; the payload is base64url of
  *
  *     4 bytes  CRC-32 of the packed bytes, from version 3 on with the version before them
  *     2 bytes  how many packed bytes there are
- *     …        packed bytes: raw deflate of JSON [model number, …positions]
+ *     …        packed bytes: raw deflate of JSON [model number, …fields by position]
  *
- * From version 2 on the model number is followed by what the model said then: [close, pocket, rival], to four figures.
+ * From version 2 on the model number is followed by the ratios the model gave then: [careful, quick, rival], to four figures.
  *
  * The number of bytes tells a link cut short from an altered one.
  */
@@ -35,19 +35,12 @@ export interface OpenedLink {
   /** True where that is this model: the numbers are those its maker saw. */
   sameModel: boolean;
   /** The subject's ratio as the model had it when the link was made; version 1 did not carry it. */
-  said?: Said;
+  said?: StatedRatios;
   /** True where the comparison's runs were too many for a link and stayed behind. */
   runsLeftBehind?: true;
 }
 
 export type DecodedLink = OpenedLink | { ok: false; kind: LinkTrouble; why: string };
-
-/** What a link says the model said when it was made: the subject's ratio to the baseline. */
-export interface Said {
-  careful: number;
-  quick: number;
-  rival: number;
-}
 
 const trouble = (kind: LinkTrouble, why: string): DecodedLink => ({ ok: false, kind, why });
 
@@ -71,14 +64,9 @@ export function encodeLink(entry: ComparisonEntry): string {
 /** Some of the programs that pass links on cut those of more than 4,000 characters. */
 const mostPackedWithRuns = 3000;
 
-function saidNow(entry: ComparisonEntry): number[] {
-  const rows = compared(toModel(entry));
-  const [careful, quick] = [ofKnife(rows.careful, entry.subject), ofKnife(rows.quick, entry.subject)];
-  return [careful.product, quick.product, careful.rival].map((ratio) => Number(ratio.toPrecision(4)));
-}
-
 function packedOf(entry: ComparisonEntry, leftBehind: 0 | 1): Uint8Array {
-  const head = [...saidNow(entry), ...(leftBehind ? [leftBehind] : [])];
+  const { careful, quick, rival } = statedRatios(entry);
+  const head = [careful, quick, rival, ...(leftBehind ? [leftBehind] : [])];
   return deflateRaw(new TextEncoder().encode(JSON.stringify([MODEL_NUMBER, head, ...pack(entry)])));
 }
 
@@ -153,8 +141,7 @@ function opened(packed: Uint8Array, version: number): DecodedLink {
   if (unpacked === 'too large')
     return trouble('too large', 'The link unpacks to more than any line-up holds.');
   if (unpacked === 'damaged') return trouble('altered', 'The link was altered: it cannot be unpacked.');
-  const positions = parsed(unpacked);
-  const [modelNumber, ...after] = Array.isArray(positions) ? (positions as unknown[]) : [];
+  const [modelNumber, ...after] = listOf(parsed(unpacked));
   const [head, rest] = version === 1 ? [undefined, after] : [after[0], after.slice(1)];
   const read = readers[version];
   if (typeof modelNumber !== 'string' || modelNumber.length > 24 || !read) {
@@ -170,12 +157,12 @@ function opened(packed: Uint8Array, version: number): DecodedLink {
     entry: checked.entry,
     modelNumber,
     sameModel: modelNumber === MODEL_NUMBER,
-    ...saidThen(head),
+    ...headOf(head),
   };
 }
 
-/** What the head of a link says; nothing where it says nothing sensible, for it is only told, never used. */
-function saidThen(head: unknown): { said?: Said; runsLeftBehind?: true } {
+/** What the head of a link states; nothing where it is not sensible, for a page shows it and computes nothing from it. */
+function headOf(head: unknown): { said?: StatedRatios; runsLeftBehind?: true } {
   if (!Array.isArray(head)) return {};
   const [careful, quick, rival, leftBehind] = head as unknown[];
   const sensible = (value: unknown): value is number => typeof value === 'number' && value > 0 && value < 1e9;

@@ -21,7 +21,7 @@ type Optional<Whole, Name extends keyof Whole> =
   object extends Pick<Whole, Name>
     ? {
         readonly optional: true;
-        /** What stands where the field is left out; null unless said. */
+        /** What stands where the field is left out; null by default. */
         readonly absent?: Packed;
       }
     : { readonly optional?: false; readonly absent?: never };

@@ -18,7 +18,7 @@ const yesOrNo: Packing<Recorded<boolean>> = {
   unpack: (packed) => (packed === 'y' ? true : packed === 'n' ? false : packed === 0 ? notRecorded : packed),
 };
 
-const runFields: FieldPackings<Run> = {
+export const runFields: FieldPackings<Run> = {
   knife: { ...asItIs, position: 0 },
   batch: { ...text, position: 1 },
   sharpening: { ...text, position: 2 },

@@ -3,12 +3,12 @@ import { validate } from '../validate.ts';
 import type { ComparisonEntry } from '../entry.ts';
 
 const key = 'keenfold.line-up';
-/** Where one that cannot be read is kept aside. */
+/** Where the text of one that cannot be read is stored, so that nothing writes over it. */
 export const unreadKey = 'keenfold.line-up.unread';
 
 export type StorageTrouble = 'denied' | 'full' | 'corrupted';
 
-/** Trouble with the storage. `first` is true once for each kind: then it is said, afterwards it is known. */
+/** Trouble with the storage. `first` is true once for each kind, so that the page says it once. */
 export interface NotSaved {
   ok: false;
   kind: StorageTrouble;
@@ -16,10 +16,10 @@ export interface NotSaved {
   first: boolean;
 }
 
-/** Keeps the last comparison on the visitor's machine. Never throws: without storage the page goes on in memory. */
+/** Stores the last comparison on the visitor's machine. Never throws: without storage the page goes on in memory. */
 export interface ComparisonStorage {
-  keep(entry: ComparisonEntry): { ok: true } | NotSaved;
-  /** The comparison kept, null where there is none yet. */
+  save(entry: ComparisonEntry): { ok: true } | NotSaved;
+  /** The stored comparison, null where there is none yet. */
   load(): { ok: true; entry: ComparisonEntry | null } | NotSaved;
 }
 
@@ -30,17 +30,17 @@ const messages: Record<StorageTrouble, string> = {
   corrupted: 'The line-up kept from your last visit cannot be read.',
 };
 
-/** The part of `Storage` that is used. */
-export type Shelf = Pick<Storage, 'getItem' | 'setItem'>;
+/** The part of the browser's `Storage` that is used. */
+export type TextStorage = Pick<Storage, 'getItem' | 'setItem'>;
 
 /**
- * @param openShelf Opens the storage. A function, since a browser that denies storage throws on the mere mention of it.
+ * @param openStorage Opens the storage. A function, since a browser that denies storage throws on the mere mention of it.
  */
-export function createStorage(openShelf: () => Shelf = () => localStorage): ComparisonStorage {
-  const said = new Set<StorageTrouble>();
-  const notKept = (kind: StorageTrouble, detail = ''): NotSaved => {
-    const first = !said.has(kind);
-    said.add(kind);
+export function createStorage(openStorage: () => TextStorage = () => localStorage): ComparisonStorage {
+  const known = new Set<StorageTrouble>();
+  const notSaved = (kind: StorageTrouble, detail = ''): NotSaved => {
+    const first = !known.has(kind);
+    known.add(kind);
     return {
       ok: false,
       kind,
@@ -49,51 +49,51 @@ export function createStorage(openShelf: () => Shelf = () => localStorage): Comp
     };
   };
   return {
-    keep(entry) {
+    save(entry) {
       try {
-        // A link may leave runs behind; what is kept must not.
+        // A link may leave runs behind; the storage must not.
         const runs = entry.runs ? `\n${JSON.stringify(entry.runs)}` : '';
-        openShelf().setItem(key, encodeLink(entry) + runs);
+        openStorage().setItem(key, encodeLink(entry) + runs);
         return { ok: true };
       } catch (error) {
-        return notKept(isFull(error) ? 'full' : 'denied');
+        return notSaved(isFull(error) ? 'full' : 'denied');
       }
     },
     load() {
-      let shelf: Shelf;
+      let storage: TextStorage;
       let text: string | null;
       try {
-        shelf = openShelf();
-        text = shelf.getItem(key);
+        storage = openStorage();
+        text = storage.getItem(key);
       } catch {
-        return notKept('denied');
+        return notSaved('denied');
       }
       if (text === null) return { ok: true, entry: null };
-      const read = kept(text);
+      const read = readStored(text);
       if (read.ok) return read;
-      const aside = setAside_(shelf, text) ? ' It is kept aside: the drawer saves it to a file.' : '';
-      return notKept('corrupted', `${read.why}${aside}`);
+      const aside = storeUnread(storage, text) ? ' It is kept aside: the drawer saves it to a file.' : '';
+      return notSaved('corrupted', `${read.why}${aside}`);
     },
   };
 }
 
 /**
- * Lays a kept comparison that cannot be read aside, as it is, before another is kept in its place. One that lies there
- * already stays until it is erased.
+ * Stores a text that cannot be read under a key of its own, before another comparison is stored in its place. One that is
+ * there already stays until it is erased.
  *
- * @returns whether it lies there now
+ * @returns whether the text is there now
  */
-function setAside_(shelf: Shelf, text: string): boolean {
+function storeUnread(storage: TextStorage, text: string): boolean {
   try {
-    if (shelf.getItem(unreadKey) === null) shelf.setItem(unreadKey, text);
-    return shelf.getItem(unreadKey) === text;
+    if (storage.getItem(unreadKey) === null) storage.setItem(unreadKey, text);
+    return storage.getItem(unreadKey) === text;
   } catch {
     return false;
   }
 }
 
-/** The comparison of a kept text: a link, and below it the runs where there are any. */
-function kept(text: string): { ok: true; entry: ComparisonEntry } | { ok: false; why: string } {
+/** The comparison of a stored text: a link, and below it the runs where there are any. */
+function readStored(text: string): { ok: true; entry: ComparisonEntry } | { ok: false; why: string } {
   const [link = '', runs] = text.split('\n', 2);
   const read = decodeLink(link);
   if (!read.ok) return read;

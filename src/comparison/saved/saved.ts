@@ -1,30 +1,30 @@
 import { readComparisons, tidyName } from '../files.ts';
 import type { Named } from '../files.ts';
-import type { Shelf } from './last.ts';
-import { documentVersion, heldDocument, migrate } from '../migrations.ts';
+import type { TextStorage } from './last.ts';
+import { documentVersion, documentIn, migrate } from '../migrations.ts';
 import { validate } from '../validate.ts';
 import type { ComparisonEntry } from '../entry.ts';
 
 /** A comparison in Saved. Times are ISO 8601. */
-export interface Kept extends Named {
+export interface SavedComparison extends Named {
   id: string;
   /** When it was put in or last changed. */
-  kept: string;
+  changedAt: string;
   /** When it was last saved to a file; null where it never was, or was changed since. */
-  saved: string | null;
+  savedToFileAt: string | null;
 }
 
 export interface Outcome {
-  /** What to tell the visitor; empty where there is nothing to tell. */
+  /** What the page says to the visitor; may be empty. */
   message: string;
 }
 
-/** The visitor's saved comparisons. Never throws: without storage they stay in memory, and that is said once. */
+/** The visitor's saved comparisons. Never throws: without storage they stay in memory, and the page says so once. */
 export interface SavedList {
-  items(): readonly Kept[];
+  items(): readonly SavedComparison[];
   /** How many comparisons are stored that this version of the page cannot read. They are left as they are. */
   unread(): number;
-  /** They as they were found, one a line. */
+  /** Those comparisons as they were found, one a line. */
   unreadText(): string;
   /** Erases them for good. */
   eraseUnread(): Outcome;
@@ -41,38 +41,38 @@ export interface SavedList {
 }
 
 const key = 'keenfold.drawer';
-/** Where a stored text that cannot be read is laid aside, so that nothing writes over it. */
+/** Where a stored text that cannot be read is stored again, so that nothing writes over it. */
 export const unreadSavedKey = 'keenfold.drawer.unreadable';
 
 interface Stored {
-  items: Kept[];
+  items: SavedComparison[];
   /** As found: of a later version, or damaged. */
   unread: unknown[];
 }
 
 /**
- * @param openShelf opens the storage; a browser that denies storage throws on the mere mention of it
+ * @param openStorage opens the storage; a browser that denies storage throws on the mere mention of it
  * @param now the clock
  */
 export function createSavedList(
-  openShelf: () => Shelf = () => localStorage,
+  openStorage: () => TextStorage = () => localStorage,
   now: () => Date = () => new Date(),
 ): SavedList {
-  /** What is true where the storage could not be written, and what was stored when it was last looked at. */
+  /** Where the storage could not be written: this page's own list, and what was stored when it was last read. */
   let memory: { mine: Stored; stored: Stored } | undefined;
-  let described = false;
-  let erased: { item: Kept; at: number } | undefined;
+  let isTroubleKnown = false;
+  let erased: { item: SavedComparison; at: number } | undefined;
 
   const trouble = (): string => {
-    if (described) return '';
-    described = true;
+    if (isTroubleKnown) return '';
+    isTroubleKnown = true;
     return ' This browser does not keep the drawer, or has no room for it: it is here until you close the page. Save it to a file.';
   };
 
   /** What is stored, as far as it can be looked at. */
   const stored = (): Stored | undefined => {
     try {
-      return storedIn(openShelf());
+      return storedIn(openStorage());
     } catch {
       return undefined;
     }
@@ -89,17 +89,10 @@ export function createSavedList(
 
   function write(next: Stored, message: string): Outcome {
     try {
-      openShelf().setItem(
+      openStorage().setItem(
         key,
         JSON.stringify({
-          items: [
-            ...next.items.map(({ entry, ...rest }) => ({
-              ...rest,
-              version: documentVersion,
-              comparison: entry,
-            })),
-            ...next.unread,
-          ],
+          items: [...next.items.map(storedForm), ...next.unread],
         }),
       );
       memory = undefined;
@@ -110,15 +103,19 @@ export function createSavedList(
     }
   }
 
-  const fresh = (items: readonly Kept[], { name, entry }: Named): Kept => ({
+  const fresh = (items: readonly SavedComparison[], { name, entry }: Named): SavedComparison => ({
     id: freeId([...items, ...look().unread]),
     name: freeName(items, name),
     entry,
-    kept: now().toISOString(),
-    saved: null,
+    changedAt: now().toISOString(),
+    savedToFileAt: null,
   });
 
-  const change = (id: string, changed: (item: Kept) => Kept, message: string): Outcome => {
+  const change = (
+    id: string,
+    changed: (item: SavedComparison) => SavedComparison,
+    message: string,
+  ): Outcome => {
     const { items, unread } = look();
     return write({ items: items.map((item) => (item.id === id ? changed(item) : item)), unread }, message);
   };
@@ -141,7 +138,11 @@ export function createSavedList(
       const others = items.filter((item) => item.id !== id);
       return change(
         id,
-        (item) => ({ ...item, name: freeName(others, tidyName(name, item.entry.title)), saved: null }),
+        (item) => ({
+          ...item,
+          name: freeName(others, tidyName(name, item.entry.title)),
+          savedToFileAt: null,
+        }),
         'Renamed.',
       );
     },
@@ -173,9 +174,9 @@ export function createSavedList(
     },
     markSaved(ids) {
       const { items, unread } = look();
-      const saved = now().toISOString();
+      const savedToFileAt = now().toISOString();
       return write(
-        { items: items.map((item) => (ids.includes(item.id) ? { ...item, saved } : item)), unread },
+        { items: items.map((item) => (ids.includes(item.id) ? { ...item, savedToFileAt } : item)), unread },
         '',
       );
     },
@@ -201,6 +202,15 @@ export function createSavedList(
   };
 }
 
+/** The names in the storage are older than those in the code. */
+const storedForm = ({ entry, changedAt, savedToFileAt, ...rest }: SavedComparison) => ({
+  ...rest,
+  kept: changedAt,
+  saved: savedToFileAt,
+  version: documentVersion,
+  comparison: entry,
+});
+
 const nothing: Stored = { items: [], unread: [] };
 
 /**
@@ -209,7 +219,8 @@ const nothing: Stored = { items: [], unread: [] };
  */
 function merged(before: Stored, mine: Stored, now: Stored): Stored {
   const find = ({ items }: Stored, id: string) => items.find((item) => item.id === id);
-  const changed = (item: Kept): boolean => JSON.stringify(item) !== JSON.stringify(find(before, item.id));
+  const changed = (item: SavedComparison): boolean =>
+    JSON.stringify(item) !== JSON.stringify(find(before, item.id));
   const items = now.items.flatMap((item) => {
     if (!find(before, item.id)) return [item];
     const own = find(mine, item.id);
@@ -237,7 +248,7 @@ function freeId(items: readonly unknown[]): string {
   return String(number);
 }
 
-function freeName(items: readonly Kept[], name: string): string {
+function freeName(items: readonly SavedComparison[], name: string): string {
   const taken = new Set(items.map((item) => item.name));
   if (!taken.has(name)) return name;
   let number = 2;
@@ -245,38 +256,38 @@ function freeName(items: readonly Kept[], name: string): string {
   return `${name} (${number})`;
 }
 
-function storedIn(shelf: Shelf): Stored {
-  const text = shelf.getItem(key);
+function storedIn(storage: TextStorage): Stored {
+  const text = storage.getItem(key);
   if (text === null) return { items: [], unread: [] };
   const document = parsed(text);
   if (!document) {
     // Before anything is written over it.
-    if (shelf.getItem(unreadSavedKey) === null) shelf.setItem(unreadSavedKey, text);
+    if (storage.getItem(unreadSavedKey) === null) storage.setItem(unreadSavedKey, text);
     return { items: [], unread: [] };
   }
   const read: Stored = { items: [], unread: [] };
   for (const found of document) {
-    const item = keptOf(found, read.items);
+    const item = savedFrom(found, read.items);
     if (item) read.items.push(item);
     else read.unread.push(found);
   }
   return read;
 }
 
-function keptOf(found: unknown, before: readonly Kept[]): Kept | undefined {
+function savedFrom(found: unknown, before: readonly SavedComparison[]): SavedComparison | undefined {
   if (typeof found !== 'object' || found === null) return undefined;
   const { id, name, kept, saved, version } = found as Record<string, unknown>;
   if (typeof id !== 'string' || before.some((item) => item.id === id)) return undefined;
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1 || version > documentVersion)
     return undefined;
-  const checked = validate(migrate(heldDocument(found), version));
+  const checked = validate(migrate(documentIn(found), version));
   if (!checked.ok) return undefined;
   return {
     id,
     name: tidyName(name, checked.entry.title),
     entry: checked.entry,
-    kept: typeof kept === 'string' ? kept : '',
-    saved: typeof saved === 'string' ? saved : null,
+    changedAt: typeof kept === 'string' ? kept : '',
+    savedToFileAt: typeof saved === 'string' ? saved : null,
   };
 }
 

@@ -1,19 +1,19 @@
 import { unreadSavedKey } from './saved.ts';
 import { unreadKey } from './last.ts';
 
-/** What a text was kept from before it was laid aside: the last comparison, and Saved as a whole. */
+/** Where texts that cannot be read are stored: of the last comparison, and of Saved as a whole. */
 const keys = [unreadKey, unreadSavedKey];
 
-/** What lies aside, a text a line; empty where nothing does, or storage is denied. */
-export function setAside(openShelf: () => Pick<Storage, 'getItem'> = () => localStorage): string {
+/** The stored texts that cannot be read, one a line; empty where there are none, or storage is denied. */
+export function unreadTexts(openStorage: () => Pick<Storage, 'getItem'> = () => localStorage): string {
   try {
-    return keys.flatMap((key) => openShelf().getItem(key) ?? []).join('\n');
+    return keys.flatMap((key) => openStorage().getItem(key) ?? []).join('\n');
   } catch {
     return '';
   }
 }
 
-/** Erases what lies aside, for good. */
-export function eraseSetAside(openShelf: () => Pick<Storage, 'removeItem'> = () => localStorage): void {
-  for (const key of keys) openShelf().removeItem(key);
+/** Erases the stored texts that cannot be read, for good. */
+export function eraseUnreadTexts(openStorage: () => Pick<Storage, 'removeItem'> = () => localStorage): void {
+  for (const key of keys) openStorage().removeItem(key);
 }

@@ -1,12 +1,11 @@
 import { MODEL_NUMBER } from '../../model/index.ts';
 import { tidyBase32, toBase32 } from './base32.ts';
 import { canonicalJson } from './canonical-json.ts';
-import { compared } from '../compared.ts';
-import { ofKnife } from '../found.ts';
-import { documentVersion, heldDocument, migrate } from '../migrations.ts';
-import type { ComparisonEntry } from '../entry.ts';
-import { toModel } from '../to-model.ts';
+import { documentVersion, documentIn, migrate } from '../migrations.ts';
+import { statedRatios } from '../stated-ratios.ts';
+import type { StatedRatios } from '../stated-ratios.ts';
 import { validate } from '../validate.ts';
+import type { ComparisonEntry } from '../entry.ts';
 
 /*
  * A seal is the beginning of the SHA-256 of the prediction as canonical JSON, salt included: 24 characters of base32,
@@ -23,7 +22,7 @@ interface SealedPrediction {
   version: number;
   model: string;
   /** The subject's ratio to the baseline, by each reading and by the rival. */
-  said: { careful: number; quick: number; rival: number };
+  said: StatedRatios;
   comparison: ComparisonEntry;
   salt: string;
 }
@@ -39,7 +38,7 @@ export type OpenedSeal =
   | {
       ok: true;
       entry: ComparisonEntry;
-      said: SealedPrediction['said'];
+      said: StatedRatios;
       /** The model the prediction was made with. */
       modelNumber: string;
       sameModel: boolean;
@@ -52,8 +51,6 @@ async function sealOf(prediction: unknown): Promise<string> {
   return toBase32(digest, sealCharacters).replaceAll(/.{4}(?!$)/g, '$&-');
 }
 
-const four = (value: number): number => Number(value.toPrecision(4));
-
 /**
  * Seals the prediction of a comparison: a short text to post before the cutting, and the file that opens it afterwards.
  *
@@ -64,17 +61,11 @@ export async function sealPrediction(
   entry: ComparisonEntry,
   salt: Uint8Array = crypto.getRandomValues(new Uint8Array(saltBytes)),
 ): Promise<Sealed> {
-  const rows = compared(toModel(entry));
-  const [careful, quick] = [ofKnife(rows.careful, entry.subject), ofKnife(rows.quick, entry.subject)];
   const prediction: SealedPrediction = {
     keenfold: 'seal',
     version: documentVersion,
     model: MODEL_NUMBER,
-    said: {
-      careful: four(careful.product),
-      quick: four(quick.product),
-      rival: four(careful.rival),
-    },
+    said: statedRatios(entry),
     comparison: entry,
     salt: toBase32(salt, Math.floor((salt.length * 8) / 5)),
   };
@@ -100,20 +91,20 @@ export async function openSeal(file: string, seal: string): Promise<OpenedSeal> 
       'File and seal do not belong together: one of them was changed, or they are of two predictions.',
     );
   const { version, model } = prediction;
-  const said = saidThen(prediction['said']);
+  const said = ratiosIn(prediction['said']);
   if (typeof version !== 'number' || version > documentVersion)
     return no(
       'File and seal belong together, but the file is of a newer version than this page reads. Reload it.',
     );
   const known = Number.isInteger(version) && version >= 1;
-  const checked = validate(known ? migrate(heldDocument(prediction), version) : undefined);
+  const checked = validate(known ? migrate(documentIn(prediction), version) : undefined);
   if (!checked.ok || typeof model !== 'string' || !said)
     return no('File and seal belong together, but what was sealed is no prediction of this site.');
   return { ok: true, entry: checked.entry, said, modelNumber: model, sameModel: model === MODEL_NUMBER };
 }
 
-/** What a seal's file says the model said; before version 3 the readings had other names. */
-function saidThen(said: unknown): SealedPrediction['said'] | undefined {
+/** The ratios a seal's file states; before version 3 the readings had other names. */
+function ratiosIn(said: unknown): StatedRatios | undefined {
   if (typeof said !== 'object' || said === null) return undefined;
   const parts = said as Record<string, unknown>;
   const [careful, quick, rival] = [

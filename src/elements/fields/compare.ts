@@ -1,5 +1,5 @@
 import { effect } from '@preact/signals-core';
-import { knifeInputNamed } from '../../compare/knife-fields.ts';
+import { knifeInputNamed } from '../../compare/knife-inputs.ts';
 import { workFieldNamed } from '../../compare/work-fields.ts';
 import { createStorage } from '../../comparison/saved/last.ts';
 import { angleQuestions } from '../../comparison/angle-questions.ts';

@@ -1,4 +1,4 @@
-import type { CostAsked } from '../../topics/cost/values.ts';
+import type { CostAsked } from '../../topics/cost/asked.ts';
 import { costAskedFirst } from '../../topics/cost/values.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { priceGainOf } from '../../topics/cost/figure-price-gain.ts';

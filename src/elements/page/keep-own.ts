@@ -23,7 +23,7 @@ export function keepsOwn(
       // The reader has gone on or back meanwhile: the other address stays as it is, and what it says is shown.
       if (location.href !== href || isOfAddress(entry)) return;
       writeAddress(entry);
-      const kept = storage.keep(entry);
+      const kept = storage.save(entry);
       if (!kept.ok && kept.first) say(kept.message);
     }, keepMs);
   };

@@ -1,13 +1,13 @@
 import { savedWords } from '../../phrases/saved-words.ts';
 import { createSavedList } from '../../comparison/saved/saved.ts';
-import type { Kept } from '../../comparison/saved/saved.ts';
+import type { SavedComparison } from '../../comparison/saved/saved.ts';
 import { fileName } from '../../comparison/saved/file-name.ts';
 import { comparisonsFile } from '../../comparison/files.ts';
 import { comparisonMarkdown } from '../../compare/sheet/markdown.ts';
 import { encodeLink } from '../../comparison/link/codec.ts';
 import { sceneOf } from '../../scene/scene.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { eraseSetAside, setAside } from '../../comparison/saved/unread.ts';
+import { eraseUnreadTexts, unreadTexts } from '../../comparison/saved/unread.ts';
 import { bandOf } from './band-of.ts';
 import { download } from './download.ts';
 import { SceneElement } from './scene-element.ts';
@@ -54,7 +54,7 @@ export class SavedElement extends SceneElement {
       'aside-erase': () => {
         // First: what stands in Saved's own place is laid aside whenever it is looked at.
         const { message } = this.#drawer.eraseUnread();
-        eraseSetAside();
+        eraseUnreadTexts();
         return `What was kept aside is erased.${message}`;
       },
       markdown: () => {
@@ -99,7 +99,7 @@ export class SavedElement extends SceneElement {
     return message;
   }
 
-  #save(items: readonly Kept[], name: string): string {
+  #save(items: readonly SavedComparison[], name: string): string {
     if (items.length === 0) return 'The drawer is empty.';
     download(name, comparisonsFile(items));
     const { message } = this.#drawer.markSaved(items.map(({ id }) => id));
@@ -114,10 +114,10 @@ export class SavedElement extends SceneElement {
 
   /** All that cannot be read, as it was found. */
   #aside(): string {
-    return [setAside(), this.#drawer.unreadText()].filter((text) => text !== '').join('\n');
+    return [unreadTexts(), this.#drawer.unreadText()].filter((text) => text !== '').join('\n');
   }
 
-  async #markdown({ name, entry }: Kept): Promise<string> {
+  async #markdown({ name, entry }: SavedComparison): Promise<string> {
     const link = `${location.origin}${document.documentElement.dataset['base'] ?? '/'}bench/${encodeLink(entry)}`;
     const scene = sceneOf(entry);
     const text = comparisonMarkdown(scene, link, await bandOf(scene, 'more'));
@@ -164,7 +164,7 @@ const when = (iso: string): string => {
     : `on ${iso.slice(0, 10)} at ${iso.slice(11, 16)} UTC`;
 };
 
-function fill(row: HTMLElement, { id, name, entry, kept, saved }: Kept): void {
+function fill(row: HTMLElement, { id, name, entry, changedAt, savedToFileAt }: SavedComparison): void {
   row.dataset['kept'] = id;
   const input = row.querySelector('input');
   if (input && input.value !== name) input.value = name;
@@ -178,5 +178,5 @@ function fill(row: HTMLElement, { id, name, entry, kept, saved }: Kept): void {
   }
   const about = row.querySelector('[data-part=about]');
   if (about)
-    about.textContent = `${entry.invented ? 'Invented. ' : ''}${entry.knives.map((knife) => knife.name).join(', ')}. Put in ${when(kept)}. ${saved === null ? 'Not saved to a file yet.' : `Last saved to a file ${when(saved)}.`}`;
+    about.textContent = `${entry.invented ? 'Invented. ' : ''}${entry.knives.map((knife) => knife.name).join(', ')}. Put in ${when(changedAt)}. ${savedToFileAt === null ? 'Not saved to a file yet.' : `Last saved to a file ${when(savedToFileAt)}.`}`;
 }

@@ -1,7 +1,7 @@
 /** The fields in which offers are typed, and what they say. They belong to nobody's comparison: nothing keeps them. */
 
 import { carbidesByDesignation } from '../../model/index.ts';
-import type { CostAsked, OfferAsked } from './values.ts';
+import type { CostAsked, OfferAsked } from './asked.ts';
 import { readNumber } from '../../comparison/read.ts';
 import type { Expected } from '../../comparison/read.ts';
 import type { Scene } from '../../scene/scene.ts';

@@ -1,6 +1,6 @@
 import * as Plot from '@observablehq/plot';
 import { costAskedFirst, costsOf } from './values.ts';
-import type { CostAsked } from './values.ts';
+import type { CostAsked } from './asked.ts';
 import { costVerdict, offerName } from './words.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { brief, times } from '../../scene/show.ts';

@@ -1,30 +1,12 @@
 /** What it would cost: offers for one knife, each with what it gives and takes. */
 
 import { costOf } from '../../model/index.ts';
-import type { Cost, Offer } from '../../model/index.ts';
+import type { Cost } from '../../model/index.ts';
+import type { CostAsked, OfferAsked } from './asked.ts';
 import { firstTexts, readCost } from './fields.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { asEntered } from '../what-it-takes/values.ts';
 import { orRefusal } from '../../comparison/unless-refused.ts';
-
-/** An offer with what it takes of the user. */
-export interface OfferAsked {
-  of: 'refinish' | 'regrind' | 'steel';
-  offer: Offer;
-  /** Of another steel. */
-  designation?: string;
-  minutes?: number;
-  price?: number;
-}
-
-export interface CostAsked {
-  knife: string;
-  against: string;
-  edgeLengthMm: number;
-  /** Steel the user takes off, mm³ a minute. */
-  rate?: number;
-  offers: readonly OfferAsked[];
-}
 
 /** An offer worked out, or why the model refuses it. */
 export type Offered = { asked: OfferAsked } & ({ cost: Cost } | { refused: string });

@@ -1,7 +1,8 @@
 /** What offers would give and cost, as the reader is told: a table with a column an offer, and a verdict. */
 
 import type { Cost, Gain } from '../../model/index.ts';
-import type { CostAsked, Offered, OfferAsked } from './values.ts';
+import type { CostAsked, OfferAsked } from './asked.ts';
+import type { Offered } from './values.ts';
 import { finishSaid } from '../../phrases/measures-said.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { brief, percent, plain, signedPercent, times } from '../../scene/show.ts';

@@ -2,22 +2,22 @@ import { describe, expect, test, vi } from 'vitest';
 import { createSavedList } from '../../../src/comparison/saved/saved.ts';
 import { comparisonsFile } from '../../../src/comparison/files.ts';
 import { createStorage } from '../../../src/comparison/saved/last.ts';
-import type { Shelf } from '../../../src/comparison/saved/last.ts';
-import { eraseSetAside, setAside } from '../../../src/comparison/saved/unread.ts';
+import type { TextStorage } from '../../../src/comparison/saved/last.ts';
+import { eraseUnreadTexts, unreadTexts } from '../../../src/comparison/saved/unread.ts';
 import { oddComparisons } from '../../topics/odd-comparisons.ts';
 import { loft } from '../entries.ts';
 
-function shelf(kept: Record<string, string> = {}): Shelf & { kept: Record<string, string> } {
+function textStorage(texts: Record<string, string> = {}): TextStorage & { texts: Record<string, string> } {
   return {
-    kept,
-    getItem: (key) => kept[key] ?? null,
+    texts,
+    getItem: (key) => texts[key] ?? null,
     setItem: (key, value) => {
-      kept[key] = value;
+      texts[key] = value;
     },
   };
 }
 const noon = () => new Date('2020-06-01T12:00:00Z');
-const savedListOn = (own: Shelf) => createSavedList(() => own, noon);
+const savedListOn = (own: TextStorage) => createSavedList(() => own, noon);
 /** What browsers throw: names from the Storage section of the HTML standard. */
 const throwing = (name: string) => (): never => {
   throw new DOMException('no', name);
@@ -26,15 +26,15 @@ const names = (savedList: ReturnType<typeof createSavedList>) => savedList.items
 
 describe('what is put in', () => {
   test.each(Object.entries(oddComparisons))('comes back equal after a reload: %s', (name, entry) => {
-    const own = shelf();
+    const own = textStorage();
     savedListOn(own).put(entry, name);
     expect(savedListOn(own).items()).toEqual([
-      { id: '1', name, entry, kept: noon().toISOString(), saved: null },
+      { id: '1', name, entry, changedAt: noon().toISOString(), savedToFileAt: null },
     ]);
   });
 
   test('is named, renamed and copied, and no two have one name', () => {
-    const savedList = savedListOn(shelf());
+    const savedList = savedListOn(textStorage());
     savedList.put(loft());
     savedList.put(loft(), '  mine ');
     savedList.put(loft(), 'mine');
@@ -45,7 +45,7 @@ describe('what is put in', () => {
   });
 
   test('is erased, and put back where it was', () => {
-    const savedList = savedListOn(shelf());
+    const savedList = savedListOn(textStorage());
     for (const name of ['a', 'b', 'c']) savedList.put(loft(), name);
     savedList.erase('2');
     expect(names(savedList)).toEqual(['a', 'c']);
@@ -55,31 +55,31 @@ describe('what is put in', () => {
   });
 
   test('says when it was saved to a file, and no longer after a change', () => {
-    const savedList = savedListOn(shelf());
+    const savedList = savedListOn(textStorage());
     savedList.put(loft(), 'a');
     savedList.markSaved(['1']);
-    expect(savedList.items()[0]?.saved).toBe(noon().toISOString());
+    expect(savedList.items()[0]?.savedToFileAt).toBe(noon().toISOString());
     savedList.rename('1', 'b');
-    expect(savedList.items()[0]?.saved).toBeNull();
+    expect(savedList.items()[0]?.savedToFileAt).toBeNull();
   });
 });
 
 test('what is not there is neither copied nor erased, and only what is named is marked as saved', () => {
-  const savedList = savedListOn(shelf());
+  const savedList = savedListOn(textStorage());
   savedList.put(loft(), 'a');
   savedList.put(loft(), 'b');
   expect([savedList.copy('9').message, savedList.erase('9').message]).toEqual(['', '']);
   expect(names(savedList)).toEqual(['a', 'b']);
   savedList.markSaved(['2']);
-  expect(savedList.items().map(({ saved }) => saved !== null)).toEqual([false, true]);
+  expect(savedList.items().map(({ savedToFileAt }) => savedToFileAt !== null)).toEqual([false, true]);
 });
 
 describe('what is stored and cannot be read', () => {
   const key = 'keenfold.drawer';
   const stored = (): Record<string, unknown> => {
-    const own = shelf();
+    const own = textStorage();
     savedListOn(own).put(loft(), 'a');
-    const { items } = JSON.parse(own.kept[key] ?? '') as { items: Record<string, unknown>[] };
+    const { items } = JSON.parse(own.texts[key] ?? '') as { items: Record<string, unknown>[] };
     return items[0] ?? {};
   };
 
@@ -94,18 +94,18 @@ describe('what is stored and cannot be read', () => {
   ])('%s: it is left as it is, beside what can', (_how, damage) => {
     const item = stored();
     const damaged = damage(item);
-    const own = shelf({ [key]: JSON.stringify({ items: [item, damaged] }) });
+    const own = textStorage({ [key]: JSON.stringify({ items: [item, damaged] }) });
     const savedList = savedListOn(own);
     expect([names(savedList), savedList.unread()]).toEqual([['a'], 1]);
     savedList.put(loft(), 'b');
-    const { items } = JSON.parse(own.kept[key] ?? '') as { items: unknown[] };
+    const { items } = JSON.parse(own.texts[key] ?? '') as { items: unknown[] };
     expect(items).toContainEqual(damaged);
     expect(new Set(savedList.items().map(({ id }) => id)).size).toBe(2);
   });
 
   test('what cannot be read is given as it was found, and erased when asked', () => {
     const items = [stored(), 7, { id: '9', version: 99 }];
-    const own = shelf({ [key]: JSON.stringify({ items }) });
+    const own = textStorage({ [key]: JSON.stringify({ items }) });
     const savedList = savedListOn(own);
     expect(savedList.unreadText()).toBe('7\n{"id":"9","version":99}');
     expect(savedList.eraseUnread().message).toBe('');
@@ -114,51 +114,51 @@ describe('what is stored and cannot be read', () => {
 
   test('a comparison without its times counts as never saved', () => {
     const { kept: _kept, saved: _saved, ...item } = stored();
-    const savedList = savedListOn(shelf({ [key]: JSON.stringify({ items: [item] }) }));
-    expect(savedList.items()).toMatchObject([{ name: 'a', kept: '', saved: null }]);
+    const savedList = savedListOn(textStorage({ [key]: JSON.stringify({ items: [item] }) }));
+    expect(savedList.items()).toMatchObject([{ name: 'a', changedAt: '', savedToFileAt: null }]);
   });
 
   test('a text of another kind is laid aside', () => {
-    const own = shelf({ [key]: '{"items":"none"}' });
+    const own = textStorage({ [key]: '{"items":"none"}' });
     expect(savedListOn(own).items()).toEqual([]);
-    expect(own.kept['keenfold.drawer.unreadable']).toBe('{"items":"none"}');
+    expect(own.texts['keenfold.drawer.unreadable']).toBe('{"items":"none"}');
   });
 });
 
 test('two of a file that are here already are counted in the plural', () => {
-  const savedList = savedListOn(shelf());
+  const savedList = savedListOn(textStorage());
   savedList.put(loft(), 'a');
   savedList.put(loft(), 'b');
   expect(savedList.take(comparisonsFile(savedList.items())).message).toMatch(/ 2 were here already\.$/);
 });
 
 test('without a word about where, it is the browser’s own storage', () => {
-  const own = shelf();
-  const removeItem = (key: string) => Reflect.deleteProperty(own.kept, key);
+  const own = textStorage();
+  const removeItem = (key: string) => Reflect.deleteProperty(own.texts, key);
   vi.stubGlobal('localStorage', { ...own, removeItem });
   createSavedList().put(loft(), 'a');
-  expect(own.kept['keenfold.drawer']).toContain('"a"');
-  createStorage().keep(loft());
-  expect(setAside()).toBe('');
-  own.kept['keenfold.line-up.unread'] = 'a';
-  own.kept['keenfold.drawer.unreadable'] = 'b';
-  expect(setAside()).toBe('a\nb');
-  eraseSetAside();
+  expect(own.texts['keenfold.drawer']).toContain('"a"');
+  createStorage().save(loft());
+  expect(unreadTexts()).toBe('');
+  own.texts['keenfold.line-up.unread'] = 'a';
+  own.texts['keenfold.drawer.unreadable'] = 'b';
+  expect(unreadTexts()).toBe('a\nb');
+  eraseUnreadTexts();
   vi.unstubAllGlobals();
-  expect(Object.keys(own.kept)).toHaveLength(2);
+  expect(Object.keys(own.texts)).toHaveLength(2);
 });
 
 describe('a file', () => {
   test('of the whole drawer fills an empty one equal', () => {
-    const one = savedListOn(shelf());
+    const one = savedListOn(textStorage());
     Object.entries(oddComparisons).forEach(([name, entry]) => one.put(entry, name));
-    const other = savedListOn(shelf());
+    const other = savedListOn(textStorage());
     other.take(comparisonsFile(one.items()));
     expect(other.items()).toEqual(one.items());
   });
 
   test('is not taken in twice; another comparison of the same name is', () => {
-    const savedList = savedListOn(shelf());
+    const savedList = savedListOn(textStorage());
     savedList.put(loft(), 'a');
     const file = comparisonsFile(savedList.items());
     expect(savedList.take(file).message).toBe('0 line-ups were taken from the file. 1 was here already.');
@@ -167,7 +167,7 @@ describe('a file', () => {
   });
 
   test('that is none changes nothing', () => {
-    const savedList = savedListOn(shelf());
+    const savedList = savedListOn(textStorage());
     savedList.put(loft(), 'a');
     expect(savedList.take('{').message).toContain('not JSON');
     expect(names(savedList)).toEqual(['a']);
@@ -177,8 +177,8 @@ describe('a file', () => {
 describe('nothing is lost', () => {
   test.each([
     ['denied', throwing('SecurityError')],
-    ['absent', () => undefined as unknown as Shelf],
-    ['full', () => ({ ...shelf(), setItem: throwing('QuotaExceededError') })],
+    ['absent', () => undefined as unknown as TextStorage],
+    ['full', () => ({ ...textStorage(), setItem: throwing('QuotaExceededError') })],
   ])('where storage is %s: it goes on in memory, and says so once', (_how, open) => {
     const savedList = createSavedList(open);
     expect(savedList.put(loft(), 'a').message).toContain('Save it to a file');
@@ -187,7 +187,7 @@ describe('nothing is lost', () => {
   });
 
   test('storage denied between a look and a write loses nothing', () => {
-    const own = shelf();
+    const own = textStorage();
     let denied = false;
     const gone = throwing('SecurityError');
     const savedList = savedListOn({
@@ -204,7 +204,7 @@ describe('nothing is lost', () => {
   });
 
   test('where storage fills up later: what was there stays, and what comes is in memory', () => {
-    const own = shelf();
+    const own = textStorage();
     let full = false;
     const savedList = savedListOn({
       ...own,
@@ -221,7 +221,7 @@ describe('nothing is lost', () => {
   });
 
   test('where another page of the site writes too', () => {
-    const own = shelf();
+    const own = textStorage();
     const [one, other] = [savedListOn(own), savedListOn(own)];
     one.put(loft(), 'a');
     other.put(loft(), 'b');
@@ -230,9 +230,9 @@ describe('nothing is lost', () => {
   });
 
   describe('where another page of the site writes while this one cannot', () => {
-    /** Two pages on one shelf, of which the first can be kept from it. */
+    /** Two pages with one storage, which the first cannot always reach. */
     const two = () => {
-      const own = shelf();
+      const own = textStorage();
       const [one, other] = [{ shut: '' }, savedListOn(own)];
       const shut = () => {
         if (one.shut !== '') throwing(one.shut)();
@@ -289,27 +289,27 @@ describe('nothing is lost', () => {
   });
 
   test('where one stored comparison is of a version to come', () => {
-    const own = shelf();
+    const own = textStorage();
     savedListOn(own).put(loft(), 'a');
     savedListOn(own).put(loft(), 'b');
-    own.kept['keenfold.drawer'] = (own.kept['keenfold.drawer'] ?? '').replace(
+    own.texts['keenfold.drawer'] = (own.texts['keenfold.drawer'] ?? '').replace(
       /"version":\d+/,
       '"version":99',
     );
     const savedList = savedListOn(own);
     expect([names(savedList), savedList.unread()]).toEqual([['b'], 1]);
     savedList.put(loft(), 'c');
-    expect(own.kept['keenfold.drawer']).toContain('"version":99');
+    expect(own.texts['keenfold.drawer']).toContain('"version":99');
     // Two would share one where only what can be read is looked at.
-    own.kept['keenfold.drawer'] = (own.kept['keenfold.drawer'] ?? '').replace('"id":"1"', '"id":"4"');
+    own.texts['keenfold.drawer'] = (own.texts['keenfold.drawer'] ?? '').replace('"id":"1"', '"id":"4"');
     savedList.put(loft(), 'd');
     expect(savedList.items().map(({ id }) => id)).not.toContain('4');
   });
 
   test('where the whole of it cannot be read: it is laid aside', () => {
-    const own = shelf({ 'keenfold.drawer': '{"items":[' });
+    const own = textStorage({ 'keenfold.drawer': '{"items":[' });
     savedListOn(own).put(loft(), 'a');
-    expect(own.kept['keenfold.drawer.unreadable']).toBe('{"items":[');
+    expect(own.texts['keenfold.drawer.unreadable']).toBe('{"items":[');
     expect(names(savedListOn(own))).toEqual(['a']);
   });
 });
