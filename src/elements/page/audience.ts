@@ -64,7 +64,7 @@ export class AudienceElement extends SceneElement {
     if (!sheet) return;
     sheet.hidden = guesses.length === 0;
     if (guesses.length === 0) return;
-    const figure = guessDots(guesses, { ...registry().guess('telling')(scene), measured });
+    const figure = guessDots(guesses, { ...registry().guess('explained')(scene), measured });
     for (const drawing of this.querySelectorAll<HTMLElement>('.drawing')) {
       const size = drawing.dataset['size'] === 'narrow' ? 'narrow' : 'wide';
       drawing.replaceChildren(draw(figure, scene, sizes[size], document, `guess-dots-${size}`));
