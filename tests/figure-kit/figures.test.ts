@@ -8,6 +8,7 @@ import { inventedRuns, loftTruths } from '../../src/runs/invented.ts';
 import type { Run } from '../../src/runs/log.ts';
 import { draw } from '../../src/figure-kit/draw.ts';
 import { sizes } from '../../src/figure-kit/figure.ts';
+import type { Figure } from '../../src/figure-kit/figure.ts';
 import { topics } from '../../src/topics/all.ts';
 
 const figures = Object.values(topics).flatMap((topic) => topic.figures ?? []);
@@ -110,34 +111,85 @@ const scenes: Record<string, ComparisonEntry> = {
   'the pocket reading': { ...base, reading: 'quick' },
 };
 
+/** Each computes its values once, for all the figures. */
+const known = new Map<ComparisonEntry, Scene>();
+const sceneFor = (entry: ComparisonEntry): Scene => {
+  const scene = known.get(entry) ?? sceneOf(entry);
+  known.set(entry, scene);
+  return scene;
+};
+
+const newDocument = (): Document => parseHTML('<html><body></body></html>').document as unknown as Document;
+
+function expectClean(svg: SVGSVGElement, figure: Figure, scene: Scene, width: number): void {
+  expect(svg.getAttribute('role')).toBe('img');
+  expect(svg.getAttribute('aria-label')).toBe(figure.caption(scene));
+  expect(svg.querySelectorAll('style, [style]')).toHaveLength(0);
+  expect(svg.querySelectorAll('[aria-label], [aria-description]')).toHaveLength(0);
+  expect(svg.outerHTML).not.toMatch(/NaN|undefined|Infinity|\[object/);
+  expect(svg.querySelectorAll('path, rect, line, circle, text').length).toBeGreaterThan(0);
+  expect(Number(svg.getAttribute('width'))).toBe(width);
+  const ids = new Set([...svg.querySelectorAll('[id]')].map(({ id }) => id));
+  const used = [...svg.outerHTML.matchAll(/url\(#([^)]+)\)/g)].map(([, id = '']) => id);
+  expect(used.filter((id) => !ids.has(id) && !id.startsWith('hatch-'))).toEqual([]);
+}
+
+/** Some figures follow the knives, others the work, the reading or what is assumed: all of it is changed here. */
+const changed = against(
+  {
+    angle: { deg: 14 },
+    edgeMm: 0.3,
+    finish: { scale: 'JIS', grit: 600 },
+    hrc: 60,
+    carbide: { designation: 'AISI D2' },
+  },
+  {
+    reading: 'quick',
+    friction: 0.6,
+    runs,
+    slicePush: 0,
+    assumptions: { angleExponent: 1.9, finishExponent: 0.9 },
+  },
+);
+
+/** Each comparison as a slider would move it. Redrawing is the same code at both sizes: these are drawn at one of them. */
+const movedAlong = new Map(Object.values(scenes).map((entry) => [entry, moved(entry)]));
+
 describe.each(figures.map((figure) => [figure.id, figure] as const))('figure %s', (_id, figure) => {
-  describe.each(Object.entries(scenes))('of %s', (_name, entry) => {
-    const scene = sceneOf(entry);
-
-    it.each(Object.entries(sizes))('draws whole and clean at the %s size', (name, size) => {
-      const { document } = parseHTML('<html><body></body></html>');
-      const drawn = [1, 2].map((copy) =>
-        draw(figure, scene, size, document as unknown as Document, `${figure.id}-${name}-${copy}`),
-      );
-      for (const svg of drawn) {
-        expect(svg.getAttribute('role')).toBe('img');
-        expect(svg.getAttribute('aria-label')).toBe(figure.caption(scene));
-        expect(svg.querySelectorAll('style, [style]')).toHaveLength(0);
-        expect(svg.querySelectorAll('[aria-label], [aria-description]')).toHaveLength(0);
-        expect(svg.outerHTML).not.toMatch(/NaN|undefined|Infinity|\[object/);
-        expect(svg.querySelectorAll('path, rect, line, circle, text').length).toBeGreaterThan(0);
-        expect(Number(svg.getAttribute('width'))).toBe(size.width);
+  // Under a hand only what changed is drawn: it must come to what is drawn from nothing.
+  it.each(Object.entries(sizes))(
+    'draws whole and clean at the %s size, the same over another drawing as anew',
+    (name, size) => {
+      const document = newDocument();
+      const drawn = (scene: Scene, before?: Element): SVGSVGElement =>
+        draw(figure, scene, size, document, 'x', before);
+      let before = drawn(sceneFor(base));
+      for (const [what, entry] of Object.entries(scenes)) {
+        const along = movedAlong.get(entry);
+        for (const each of along && name === 'wide' ? [entry, along] : [entry]) {
+          const scene = sceneFor(each);
+          const anew = drawn(scene);
+          expectClean(anew, figure, scene, size.width);
+          before = drawn(scene, before);
+          expect(before.outerHTML, what).toBe(anew.outerHTML);
+        }
       }
-      const ids = drawn.flatMap((svg) => [...svg.querySelectorAll('[id]')].map(({ id }) => id));
-      expect(new Set(ids).size).toBe(ids.length);
-      for (const svg of drawn) {
-        const known = new Set([...svg.querySelectorAll('[id]')].map(({ id }) => id));
-        const used = [...svg.outerHTML.matchAll(/url\(#([^)]+)\)/g)].map(([, id = '']) => id);
-        expect(used.filter((id) => !known.has(id) && !id.startsWith('hatch-'))).toEqual([]);
-      }
-    });
+    },
+  );
 
-    it('says its result in a caption, a title and a table without holes', () => {
+  it('shares no id with a second drawing of it on the page', () => {
+    const ids = [1, 2].flatMap((copy) =>
+      [...draw(figure, sceneFor(base), sizes.wide, newDocument(), `x-${copy}`).querySelectorAll('[id]')].map(
+        ({ id }) => id,
+      ),
+    );
+    expect(new Set(ids).size).toBe(ids.length);
+  });
+
+  it.each(Object.entries(scenes))(
+    'says its result of %s in a caption, a title and a table without holes',
+    (_what, entry) => {
+      const scene = sceneFor(entry);
       const { columns, rows } = figure.table(scene);
       const said = [figure.title(scene), figure.caption(scene), figure.reading(scene), ...columns];
       for (const text of said) {
@@ -149,29 +201,13 @@ describe.each(figures.map((figure) => [figure.id, figure] as const))('figure %s'
         expect(row[0]).toMatch(/\S/);
         for (const cell of row) expect(cell).not.toMatch(/NaN|undefined|Infinity|\bnull\b/);
       }
-    });
-  });
-
-  // Under a hand only what changed is drawn: it must come to what is drawn from nothing.
-  it.each(Object.entries(sizes))(
-    'draws at the %s size the same over another drawing as anew',
-    (_name, size) => {
-      const { document } = parseHTML('<html><body></body></html>');
-      const drawn = (scene: Scene, before?: Element): SVGSVGElement =>
-        draw(figure, scene, size, document as unknown as Document, 'x', before);
-      let before = drawn(sceneOf(base));
-      for (const entry of Object.values(scenes).flatMap((entry) => [entry, moved(entry)])) {
-        const scene = sceneOf(entry);
-        before = drawn(scene, before);
-        expect(before.outerHTML).toBe(drawn(scene).outerHTML);
-      }
     },
   );
 
   it('takes over what still stands, and nothing of a drawing that is not its own', () => {
-    const { document } = parseHTML('<html><body></body></html>');
+    const document = newDocument();
     const drawn = (before?: Element): SVGSVGElement =>
-      draw(figure, sceneOf(base), sizes.wide, document as unknown as Document, 'x', before);
+      draw(figure, sceneFor(base), sizes.wide, document, 'x', before);
     const axes = (svg: Element) => [...svg.querySelectorAll('[data-mark$="axis tick label"]')];
     const first = drawn();
     const nodes = axes(first);
@@ -182,27 +218,8 @@ describe.each(figures.map((figure) => [figure.id, figure] as const))('figure %s'
   });
 
   it('draws something else of another comparison', () => {
-    const drawing = (entry: ComparisonEntry): string => {
-      const { document } = parseHTML('<html><body></body></html>');
-      return draw(figure, sceneOf(entry), sizes.wide, document as unknown as Document, 'x').outerHTML;
-    };
-    // Some figures follow the knives, others the work, the reading or what is assumed.
-    const changed = against(
-      {
-        angle: { deg: 14 },
-        edgeMm: 0.3,
-        finish: { scale: 'JIS', grit: 600 },
-        hrc: 60,
-        carbide: { designation: 'AISI D2' },
-      },
-      {
-        reading: 'quick',
-        friction: 0.6,
-        runs,
-        slicePush: 0,
-        assumptions: { angleExponent: 1.9, finishExponent: 0.9 },
-      },
-    );
+    const drawing = (entry: ComparisonEntry): string =>
+      draw(figure, sceneFor(entry), sizes.wide, newDocument(), 'x').outerHTML;
     expect(drawing(changed)).not.toBe(drawing(scenes['equal knives'] ?? base));
   });
 });

@@ -1,14 +1,12 @@
 /**
- * Mutates the model, runs the tests that reach each mutant (see runner.ts), and prints what share of the mutants of each
- * file they find. Without names it takes all of src/model; with names those files: `npm run mutation --
- * src/model/ratio.ts src/model/check.ts`. The tests called for one mutant may take `--seconds` of computing, 2 if left
- * out. It runs at the lowest priority.
+ * Mutates the model with Stryker, runs the tests that reach each mutant, and prints what share of the mutants of each
+ * file they find. Without names it takes all of src/model, which is a night's work; with names those files:
+ * `npm run mutation -- src/model/ratio/percent.ts src/model/check.ts`. It runs at the lowest priority.
  */
 import { spawnSync } from 'node:child_process';
-import { readdirSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { setPriority } from 'node:os';
 import { join } from 'node:path';
-import { parseArgs } from 'node:util';
 
 setPriority(19);
 
@@ -21,20 +19,16 @@ const aside = ['index.ts', 'number.ts', 'standard-compositions.ts', 'types.ts'];
 const all = readdirSync('src/model', { recursive: true, encoding: 'utf8' })
   .map((name) => `src/model/${name.replaceAll('\\', '/')}`)
   .filter((file) => file.endsWith('.ts') && !aside.some((name) => file.endsWith(`/${name}`)));
-const { values, positionals } = parseArgs({
-  options: { seconds: { type: 'string', default: '2' } },
-  allowPositionals: true,
-});
-const seconds = Number(values.seconds);
-if (!(seconds > 0)) throw new Error(`--seconds ${values.seconds} is not a number above 0`);
-const asked = positionals.length > 0 ? positionals : all;
+const named = process.argv.slice(2);
+for (const file of named) if (!existsSync(file)) throw new Error(`there is no file ${file} to mutate`);
+const mutated = named.length > 0 ? named : all;
 
 const { status } = spawnSync(
   join('tests', 'mutation', 'node_modules', '.bin', 'stryker'),
-  ['run', 'tests/mutation/stryker.json', '--mutate', asked.join(',')],
+  ['run', 'tests/mutation/stryker.json', '--mutate', mutated.join(',')],
   {
     stdio: 'inherit',
-    env: { ...process.env, MUTATED: asked.join(','), MUTANT_SECONDS: String(seconds) },
+    env: { ...process.env, MUTATED: mutated.join(',') },
     shell: process.platform === 'win32',
   },
 );

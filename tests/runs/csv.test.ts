@@ -194,29 +194,30 @@ describe('a file from elsewhere', () => {
     },
   );
 
-  test('of a million rows is read part by part, each row accounted for, and reading can stop', async () => {
+  // That a million rows do not stop the page is asked in the browser; that none is lost between parts shows with fewer.
+  test('of a hundred thousand rows is read part by part, each row accounted for, and reading can stop', async () => {
     const good = 'Plover,coil 1,120\n';
-    const rows = 1_000_000;
+    const rows = 100_000;
     const found = findCsv('knife,lot,cuts\n');
-    function* million(): Generator<string> {
+    function* file(): Generator<string> {
       yield 'knife,lot,cuts\n';
-      for (let i = 0; i < 1000; i += 1) yield `${good.repeat(998)}Plover,coil 1,none\n\n`;
+      for (let i = 0; i < 100; i += 1) yield `${good.repeat(998)}Plover,coil 1,none\n\n`;
     }
     let [runs, problems, blank, lastLine] = [0, 0, 0, 0];
-    for await (const part of readCsvParts(million(), found)) {
+    for await (const part of readCsvParts(file(), found)) {
       runs += part.runs.length;
       problems += part.problems.length;
       blank += part.blank;
       lastLine = part.problems.at(-1)?.line ?? lastLine;
     }
-    expect([runs, problems, blank, lastLine]).toEqual([998_000, 1000, 1000, rows]);
+    expect([runs, problems, blank, lastLine]).toEqual([99_800, 100, 100, rows]);
     let parts = 0;
-    for await (const part of readCsvParts(million(), found)) {
+    for await (const part of readCsvParts(file(), found)) {
       parts += part.runs.length > 0 ? 1 : 0;
       if (parts === 3) break;
     }
     expect(parts).toBe(3);
-  }, 300_000);
+  });
 });
 
 describe('the bytes of a file', () => {

@@ -30,12 +30,14 @@ function parts(html: string): string {
 describe('the formulas of problems', () => {
   // KaTeX is the typesetter of all the other formulas of the site.
   test.each(kinds)('%s are set as KaTeX sets them, with results and without', (kind) => {
-    for (const problem of problems(kind, 90)) {
-      const formulas = [...problem.steps.map(({ tex }) => tex), ...blanksOf(problem).map(({ tex }) => tex)];
-      for (const tex of formulas) {
-        const other = katex.renderToString(tex, { output: 'mathml', displayMode: true, strict: 'error' });
-        expect(parts(smallMath(tex)), tex).toBe(parts(other));
-      }
+    // Of formulas that differ in their digits only, one is set.
+    const ofEachShape = new Map<string, string>();
+    for (const problem of problems(kind, 90))
+      for (const { tex } of [...problem.steps, ...blanksOf(problem)])
+        ofEachShape.set(tex.replaceAll(/\d+/g, '0'), tex);
+    for (const tex of ofEachShape.values()) {
+      const other = katex.renderToString(tex, { output: 'mathml', displayMode: true, strict: 'error' });
+      expect(parts(smallMath(tex)), tex).toBe(parts(other));
     }
   });
 
