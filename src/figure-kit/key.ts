@@ -1,5 +1,4 @@
 import * as Plot from '@observablehq/plot';
-import { valueText } from './value-text.ts';
 
 /** One curve in a key: its words, the height they stand at, and the class that gives the curve its stroke. */
 export interface KeyLine {
@@ -12,12 +11,12 @@ export interface KeyLine {
  * A key among the curves: for each a piece of its own stroke, and its words beside it.
  *
  * @param stroke where the strokes begin and end along x, in the values of the axis
- * @param words how the words are written, where not as values
+ * @param words how the words are written: as values, if nothing else is said
  */
 export const strokeKey = (
   lines: readonly KeyLine[],
   [from, to]: readonly [from: number, to: number],
-  words: Plot.TextOptions = {},
+  words: Plot.TextOptions = { dx: 6, className: 'kf-value kf-on-paper' },
 ): Plot.RenderableMark[] => [
   ...lines.map(({ y, className }) =>
     Plot.line(
@@ -28,5 +27,5 @@ export const strokeKey = (
       { className },
     ),
   ),
-  valueText(lines, { x: to, y: 'y', text: 'text', dx: 6, ...words }),
+  Plot.text(lines, { x: to, y: 'y', text: 'text', textAnchor: 'start', ...words }),
 ];

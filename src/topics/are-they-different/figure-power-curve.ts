@@ -3,9 +3,12 @@ import { differentWords } from './words.ts';
 import { chanceAt, chances, countedExactly, mostRuns, neededFor, power } from './values.ts';
 import type { Chance, Needed } from './values.ts';
 import { percent, thousands, wholePercent } from '../../scene/show.ts';
-import type { Figure } from '../../figure-kit/figure.ts';
+import type { Figure, Size } from '../../figure-kit/figure.ts';
 import { gridY } from '../../figure-kit/grid.ts';
 import { centredLabel } from '../../figure-kit/centred-label.ts';
+import { frameOf } from '../../figure-kit/frame.ts';
+import { strokeKey } from '../../figure-kit/key.ts';
+import { linearAt } from '../../figure-kit/pixels.ts';
 
 const curves = ['within', 'mixed', 'alike'] as const;
 type Curve = (typeof curves)[number];
@@ -22,6 +25,22 @@ const runsOf = (needed: Needed, curve: Curve): string => {
   return `${count > countedExactly ? 'about ' : ''}${thousands(count)} runs`;
 };
 
+const strokeOf = (curve: Curve): string => `kf-plan-${curve}`;
+
+/** The frame, and the key above the curves, in a stretch of the sheet no chance reaches. */
+function layoutOf(needed: Needed, most: number, { width, narrow }: Size) {
+  const { frame, inner } = frameOf(width, narrow ? 320 : 350, { top: 10, right: 14, bottom: 42, left: 52 });
+  const keyPx = 64;
+  const top = inner.height / (inner.height - keyPx);
+  const [atX, atY] = [linearAt(2, most, inner.width), linearAt(top, 1, keyPx)];
+  const key = curves.map((curve, index) => ({
+    className: strokeOf(curve),
+    y: atY(8 + 19 * index),
+    text: `${curveName[curve]}: ${runsOf(needed, curve)}`,
+  }));
+  return { frame, top, key, strokes: [atX(0), atX(narrow ? 26 : 40)] as const };
+}
+
 /** The chance that a plan of so many runs tells the predicted ratio, or shows it alike. */
 export const powerCurveFigure: Figure = {
   id: 'power-curve',
@@ -31,34 +50,15 @@ export const powerCurveFigure: Figure = {
   scale: 'linear axes',
   reading: () => 'close reading as the true ratio',
   source: 'noncentral t; spread of the example',
-  options(scene, { width, narrow }) {
+  options(scene, size) {
+    const { narrow } = size;
     const points = chances(scene);
     const most = mostRuns(scene);
     const needed = neededFor(scene);
-    const [marginLeft, marginRight, strokePx] = [52, 14, narrow ? 26 : 40];
-    const inner = width - marginLeft - marginRight;
-    const atX = (px: number): number => 2 + ((most - 2) * px) / inner;
-    const [height, marginTop, marginBottom] = [narrow ? 320 : 350, 10, 42];
-    // The key stands above the curves, in a stretch of the sheet no chance reaches.
-    const keyPx = 64;
-    const top = (height - marginTop - marginBottom) / (height - marginTop - marginBottom - keyPx);
-    const keyY = (index: number): number => top - ((top - 1) * (8 + 19 * index)) / keyPx;
-    const key = curves.map((curve, index) => ({
-      curve,
-      y: keyY(index),
-      text: `${curveName[curve]}: ${runsOf(needed, curve)}`,
-    }));
+    const { frame, top, key, strokes } = layoutOf(needed, most, size);
     return {
-      height,
-      marginTop,
-      marginBottom,
-      marginLeft,
-      marginRight,
-      x: {
-        domain: [2, most],
-        ...centredLabel('runs a knife'),
-        ticks: narrow ? 5 : 8,
-      },
+      ...frame,
+      x: { domain: [2, most], ...centredLabel('runs a knife'), ticks: narrow ? 5 : 8 },
       y: {
         domain: [0, top],
         label: null,
@@ -72,19 +72,10 @@ export const powerCurveFigure: Figure = {
           Plot.line(points, {
             x: 'runs',
             y: ({ [curve]: chance }: Chance) => chance,
-            className: `kf-plan-${curve}`,
+            className: strokeOf(curve),
           }),
         ),
-        ...key.map(({ curve, y }) =>
-          Plot.line(
-            [
-              [atX(0), y],
-              [atX(strokePx), y],
-            ],
-            { className: `kf-plan-${curve}` },
-          ),
-        ),
-        Plot.text(key, { x: atX(strokePx), y: 'y', text: 'text', dx: 7, textAnchor: 'start' }),
+        ...strokeKey(key, strokes, { dx: 7 }),
         Plot.dot(
           curves.flatMap((curve) => {
             const count = needed[curve];

@@ -31,6 +31,84 @@ function layoutOf(scene: Scene, { width, narrow }: Size) {
   return { blades, foot, top, pxPerMm, centres };
 }
 
+/** A length on the sheet, px, in mm of the drawing. */
+type MmOf = (pixels: number) => number;
+
+/** A blade's section where it stands, with the lines of its three measures and what it reads held too high. */
+function placedAt(blade: Behind, centre: number, mmOf: MmOf) {
+  const half = blade.edgeMm / 2;
+  const apex = -blade.bevelHeightMm;
+  const tilt = (blade.angleDeg * Math.PI) / 180;
+  // The line of B lies beside the bevel, a few pixels off it.
+  const [offX, offY] = [Math.cos(tilt) * mmOf(12), -Math.sin(tilt) * mmOf(12)];
+  const high = thicknessAtMm(blade, slipMm);
+  const leftX = centre - Math.max(half, high / 2) - mmOf(14);
+  return {
+    blade,
+    centre,
+    a: { x1: centre - half, x2: centre + half, y1: 0, y2: 0 },
+    b: { x1: centre + half + offX, y1: offY, x2: centre + offX, y2: apex + offY },
+    c: { x1: leftX, x2: leftX, y1: 0, y2: apex },
+    high,
+  };
+}
+
+type Placed = ReturnType<typeof placedAt>;
+
+/** The heights of the apexes, the dimension lines, and where the jaws are when held too high. */
+const lineMarks = (placed: readonly Placed[], mmOf: MmOf): Plot.RenderableMark[] => [
+  Plot.link(
+    placed.map(({ centre, blade, c }) => ({
+      x1: c.x1 - mmOf(5),
+      x2: centre,
+      y1: -blade.bevelHeightMm,
+      y2: -blade.bevelHeightMm,
+    })),
+    { ...segmentEnds, className: 'kf-grid' },
+  ),
+  Plot.link(
+    placed.flatMap(({ a, b, c }) => [a, b, c].flatMap((line) => dimensionLine(line, mmOf(4)))),
+    { ...segmentEnds, className: 'kf-thin' },
+  ),
+  Plot.link(
+    placed.map(({ centre, high }) => ({
+      x1: centre - high / 2 - mmOf(8),
+      x2: centre + high / 2 + mmOf(8),
+      y1: slipMm,
+      y2: slipMm,
+    })),
+    { ...segmentEnds, className: 'kf-dimension' },
+  ),
+];
+
+/** The letters of the three measures beside their lines. */
+const letterMarks = (placed: readonly Placed[]): Plot.RenderableMark[] =>
+  placed
+    .flatMap(({ a, b, c }) => [
+      { x: (a.x1 + a.x2) / 2, y: 0, dx: 0, dy: -10, text: 'A' },
+      { x: (b.x1 + b.x2) / 2, y: (b.y1 + b.y2) / 2, dx: 10, dy: 4, text: 'B' },
+      { x: c.x1, y: (c.y1 + c.y2) / 2, dx: -10, dy: 0, text: 'C' },
+    ])
+    .map(({ text, ...place }) => Plot.text([text], { ...place, className: 'kf-value kf-on-paper' }));
+
+/** What is read on each blade, below it. */
+const readings = (placed: readonly Placed[], y: number, narrow: boolean): Plot.RenderableMark =>
+  Plot.text(placed, {
+    x: 'centre',
+    y,
+    text: ({ blade, high }: Placed) =>
+      [
+        shortName(blade.name, narrow ? 16 : 30),
+        `A ${mm(blade.edgeMm)}${narrow ? '\n' : ', '}B ${mm(blade.bevelWidthMm)}${narrow ? ' ' : ', '}C ${mm(blade.bevelHeightMm)}`,
+        `${angle(blade.angleDeg)} per side`,
+        `too high: ${mm(high)},${narrow ? '\n' : ' '}${angle(slippedAngleDeg(blade))}`,
+      ].join('\n'),
+    dy: 12,
+    lineAnchor: 'top',
+    lineHeight: 1.25,
+    className: 'kf-value',
+  });
+
 /** Where the jaws go on either knife, to one scale, and what they read a little too high. */
 export const caliperPlaces: Figure = {
   id: 'caliper-places',
@@ -45,30 +123,7 @@ export const caliperPlaces: Figure = {
     const [marginTop, marginBottom] = [14, narrow ? 108 : 92];
     const height = (top + foot) * pxPerMm + marginTop + marginBottom;
     const mmOf = (pixels: number): number => pixels / pxPerMm;
-    const placed = blades.map((blade, index) => {
-      const centre = centres[index] ?? 0;
-      const half = blade.edgeMm / 2;
-      const apex = -blade.bevelHeightMm;
-      const tilt = (blade.angleDeg * Math.PI) / 180;
-      // The line of B lies beside the bevel, a few pixels off it.
-      const [offX, offY] = [Math.cos(tilt) * mmOf(12), -Math.sin(tilt) * mmOf(12)];
-      const leftX = centre - Math.max(half, thicknessAtMm(blade, slipMm) / 2) - mmOf(14);
-      return {
-        blade,
-        centre,
-        a: { x1: centre - half, x2: centre + half, y1: 0, y2: 0 },
-        b: { x1: centre + half + offX, y1: offY, x2: centre + offX, y2: apex + offY },
-        c: { x1: leftX, x2: leftX, y1: 0, y2: apex },
-        high: thicknessAtMm(blade, slipMm),
-      };
-    });
-    type Placed = (typeof placed)[number];
-    const stroke = mmOf(4);
-    const letters = placed.flatMap(({ a, b, c }) => [
-      { x: (a.x1 + a.x2) / 2, y: 0, dx: 0, dy: -10, text: 'A' },
-      { x: (b.x1 + b.x2) / 2, y: (b.y1 + b.y2) / 2, dx: 10, dy: 4, text: 'B' },
-      { x: c.x1, y: (c.y1 + c.y2) / 2, dx: -10, dy: 0, text: 'C' },
-    ]);
+    const placed = blades.map((blade, index) => placedAt(blade, centres[index] ?? 0, mmOf));
     return {
       width,
       height,
@@ -87,46 +142,9 @@ export const caliperPlaces: Figure = {
             { className: 'kf-section' },
           ),
         ),
-        Plot.link(
-          placed.map(({ centre, blade, c }) => ({
-            x1: c.x1 - mmOf(5),
-            x2: centre,
-            y1: -blade.bevelHeightMm,
-            y2: -blade.bevelHeightMm,
-          })),
-          { ...segmentEnds, className: 'kf-grid' },
-        ),
-        Plot.link(
-          placed.flatMap(({ a, b, c }) => [a, b, c].flatMap((line) => dimensionLine(line, stroke))),
-          { ...segmentEnds, className: 'kf-thin' },
-        ),
-        Plot.link(
-          placed.map(({ centre, high }) => ({
-            x1: centre - high / 2 - mmOf(8),
-            x2: centre + high / 2 + mmOf(8),
-            y1: slipMm,
-            y2: slipMm,
-          })),
-          { ...segmentEnds, className: 'kf-dimension' },
-        ),
-        ...letters.map(({ x, y, dx, dy, text }) =>
-          Plot.text([text], { x, y, dx, dy, className: 'kf-value kf-on-paper' }),
-        ),
-        Plot.text(placed, {
-          x: 'centre',
-          y: -foot,
-          text: ({ blade, high }: Placed) =>
-            [
-              shortName(blade.name, narrow ? 16 : 30),
-              `A ${mm(blade.edgeMm)}${narrow ? '\n' : ', '}B ${mm(blade.bevelWidthMm)}${narrow ? ' ' : ', '}C ${mm(blade.bevelHeightMm)}`,
-              `${angle(blade.angleDeg)} per side`,
-              `too high: ${mm(high)},${narrow ? '\n' : ' '}${angle(slippedAngleDeg(blade))}`,
-            ].join('\n'),
-          dy: 12,
-          lineAnchor: 'top',
-          lineHeight: 1.25,
-          className: 'kf-value',
-        }),
+        ...lineMarks(placed, mmOf),
+        ...letterMarks(placed),
+        readings(placed, -foot, narrow),
       ],
     };
   },

@@ -5,6 +5,7 @@ import { brief, plain } from '../../scene/show.ts';
 import type { Figure, Place, Size } from '../../figure-kit/figure.ts';
 import { flankDeg, nearPx } from './held-section.ts';
 import { segmentEnds } from '../../figure-kit/segments.ts';
+import type { Segment } from '../../figure-kit/segments.ts';
 
 type Point = readonly [across: number, up: number];
 
@@ -39,6 +40,50 @@ function layoutOf(scene: Scene, { width, narrow }: Size) {
   return { top, pxPerMm, placed };
 }
 
+type Placed = ReturnType<typeof layoutOf>['placed'][number];
+
+const at = ({ centre }: Placed, points: readonly Point[]): [number, number][] =>
+  points.map(([across, up]) => [centre + across, up]);
+
+/** The slivers that come off both sides of a bevel, and the bevel as it was before. */
+function bevelMarks(bevel: Placed, top: number): Plot.RenderableMark[] {
+  const { half, before, after } = bevel;
+  const sliver = (side: 1 | -1): Point[] => [
+    [0, 0],
+    [side * half, before],
+    [side * half, after],
+    [0, 0],
+  ];
+  return [
+    ...([1, -1] as const).map((side) => Plot.line(at(bevel, sliver(side)), { className: 'kf-section' })),
+    Plot.line(
+      at(bevel, [
+        [-half, top],
+        [-half, before],
+        [0, 0],
+        [half, before],
+        [half, top],
+      ]),
+      { className: 'kf-thin' },
+    ),
+  ];
+}
+
+/** From halfway along each side of a large sliver: the three lines that cut it into four small ones. */
+const cutsOf = ({ centre, half, before, after }: Placed): Segment[] =>
+  [1, -1].flatMap((side) => {
+    const a: Point = [centre + (side * half) / 2, before / 2];
+    const b: Point = [centre + (side * half) / 2, after / 2];
+    const c: Point = [centre + side * half, (before + after) / 2];
+    return (
+      [
+        [a, b],
+        [b, c],
+        [c, a],
+      ] as const
+    ).map(([[x1, y1], [x2, y2]]) => ({ x1, y1, x2, y2 }));
+  });
+
 /** The same lowering of a bevel at one thickness and at twice that: four of the small slivers fill the large one. */
 export const fourTimes: Figure = {
   id: 'four-times',
@@ -52,30 +97,6 @@ export const fourTimes: Figure = {
     const { top, pxPerMm, placed } = layoutOf(scene, size);
     const [marginTop, marginBottom] = [14, 58];
     const height = top * pxPerMm + marginTop + marginBottom;
-    type Placed = (typeof placed)[number];
-    const at = ({ centre }: Placed, points: readonly Point[]): [number, number][] =>
-      points.map(([across, up]) => [centre + across, up]);
-    const sliver = ({ half, before, after }: Placed, side: 1 | -1): Point[] => [
-      [0, 0],
-      [side * half, before],
-      [side * half, after],
-      [0, 0],
-    ];
-    // Halfway along each side of the large sliver: the three lines that cut it into four small ones.
-    const cuts = placed.slice(1).flatMap(({ centre, half, before, after }) =>
-      [1, -1].flatMap((side) => {
-        const a: Point = [centre + (side * half) / 2, before / 2];
-        const b: Point = [centre + (side * half) / 2, after / 2];
-        const c: Point = [centre + side * half, (before + after) / 2];
-        return (
-          [
-            [a, b],
-            [b, c],
-            [c, a],
-          ] as const
-        ).map(([[x1, y1], [x2, y2]]) => ({ x1, y1, x2, y2 }));
-      }),
-    );
     return {
       width,
       height,
@@ -86,26 +107,12 @@ export const fourTimes: Figure = {
       x: { domain: [0, width / pxPerMm], axis: null },
       y: { domain: [0, top], axis: null },
       marks: [
-        ...placed.flatMap((bevel) => [
-          ...([1, -1] as const).map((side) =>
-            Plot.line(at(bevel, sliver(bevel, side)), { className: 'kf-section' }),
-          ),
-          Plot.line(
-            at(bevel, [
-              [-bevel.half, top],
-              [-bevel.half, bevel.before],
-              [0, 0],
-              [bevel.half, bevel.before],
-              [bevel.half, top],
-            ]),
-            { className: 'kf-thin' },
-          ),
-        ]),
+        ...placed.flatMap((bevel) => bevelMarks(bevel, top)),
         Plot.link(
           placed.map(({ centre }) => ({ x1: centre, x2: centre, y1: 0, y2: top })),
           { ...segmentEnds, className: 'kf-centre' },
         ),
-        Plot.link(cuts, { ...segmentEnds, className: 'kf-cut' }),
+        Plot.link(placed.slice(1).flatMap(cutsOf), { ...segmentEnds, className: 'kf-cut' }),
         Plot.text(placed, {
           x: 'centre',
           y: 0,

@@ -8,8 +8,8 @@ import { holdSection, nearPx } from './held-section.ts';
 import { sectionOutline } from './section-outline.ts';
 import { shortName } from '../../figure-kit/short-name.ts';
 
-/** Heights above the shoulder at which both thicknesses are told, as parts of the contact depth. */
-const described = [1, 0.75, 0.5, 0.25, 0];
+/** Heights above the shoulder at which both thicknesses are shown, as parts of the contact depth. */
+const heightsShown = [1, 0.75, 0.5, 0.25, 0];
 
 const mm = (value: number): string => `${fixed(value, 2)} mm`;
 
@@ -32,6 +32,10 @@ function layoutOf(scene: Scene, { width, narrow }: Size) {
   return { subject, baseline, depth, top, foot, widest, axisPx, pxPerMm, centrePx };
 }
 
+/** Whose section it is, above it on one side of the centre plane. */
+const sideName = (text: string, x: number, y: number, textAnchor: 'start' | 'end') =>
+  Plot.text([text], { x, y, dy: -24, lineHeight: 1.2, textAnchor, className: 'kf-value' });
+
 /** Both sections nested on one centre plane, shoulder on shoulder, to scale: how far each opens what it cuts. */
 export const opened: Figure = {
   id: 'opened',
@@ -44,7 +48,7 @@ export const opened: Figure = {
     const { subject, baseline, depth, top, foot, widest, axisPx, pxPerMm, centrePx } = layoutOf(scene, size);
     const { width, narrow } = size;
     const [marginTop, marginBottom] = [48, 12];
-    const levels = described.map((part) => part * depth);
+    const levels = heightsShown.map((part) => part * depth);
     const height = (top + foot) * pxPerMm + marginTop + marginBottom;
     const x = (mmAcross: number): number => centrePx + mmAcross * pxPerMm;
     const outline = (blade: Behind) =>
@@ -83,22 +87,8 @@ export const opened: Figure = {
           textAnchor: 'end',
           className: 'kf-faint',
         }),
-        Plot.text([`${shortName(baseline.name, narrow ? 15 : 30)}\nbroken line`], {
-          x: centrePx - 14,
-          y: top,
-          dy: -24,
-          lineHeight: 1.2,
-          textAnchor: 'end',
-          className: 'kf-value',
-        }),
-        Plot.text([`${shortName(subject.name, narrow ? 15 : 30)}\nhatched`], {
-          x: centrePx + 14,
-          y: top,
-          dy: -24,
-          lineHeight: 1.2,
-          textAnchor: 'start',
-          className: 'kf-value',
-        }),
+        sideName(`${shortName(baseline.name, narrow ? 15 : 30)}\nbroken line`, centrePx - 14, top, 'end'),
+        sideName(`${shortName(subject.name, narrow ? 15 : 30)}\nhatched`, centrePx + 14, top, 'start'),
       ],
     };
   },
@@ -116,7 +106,7 @@ export const opened: Figure = {
     const depth = contactDepthOf(scene);
     return {
       columns: ['Above the shoulder', baseline.name, subject.name],
-      rows: [...described]
+      rows: [...heightsShown]
         .reverse()
         .map((part) => part * depth)
         .map((up) => [`${brief(up)} mm`, mm(thicknessAtMm(baseline, up)), mm(thicknessAtMm(subject, up))]),

@@ -41,6 +41,12 @@ function reachOf(points: readonly EndPointRatio[]) {
   return { banded, free, low: Math.min(...values) / 1.2, high: Math.max(...values) * 1.2 };
 }
 
+const noneInCommon = Plot.text([1], {
+  frameAnchor: 'middle',
+  text: () => 'no stop in common',
+  className: 'kf-value',
+});
+
 const pointedAt = (at: EndPointRatio | null): Plot.RenderableMark[] =>
   at === null
     ? []
@@ -101,15 +107,7 @@ const ratioOver = ({ id, what, units, axis, endPoints, one, show, words }: Way):
           stroke: 'currentColor',
         }),
         ...pointedAt(one(compared)),
-        ...(points.length === 0
-          ? [
-              Plot.text([1], {
-                frameAnchor: 'middle',
-                text: () => 'no stop in common',
-                className: 'kf-value',
-              }),
-            ]
-          : []),
+        ...(points.length === 0 ? [noneInCommon] : []),
       ],
     };
   },

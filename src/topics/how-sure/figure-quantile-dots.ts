@@ -3,9 +3,11 @@ import { quantileDots } from '../../model/index.ts';
 import { bandSentence } from './words.ts';
 import { sureOf } from '../../scene/sure.ts';
 import { times } from '../../scene/show.ts';
-import type { Figure } from '../../figure-kit/figure.ts';
+import type { Scene } from '../../scene/scene.ts';
+import type { Figure, Size } from '../../figure-kit/figure.ts';
 import { baselineX, gridX } from '../../figure-kit/grid.ts';
 import { ratioAxisX, tickValues } from '../../figure-kit/ratio-axis.ts';
+import { frameOf } from '../../figure-kit/frame.ts';
 
 /** Few enough to count, enough to see the tails; the reader may choose from 20 to 100. */
 const usualCount = 50;
@@ -27,6 +29,115 @@ function stacked(values: readonly number[], low: number, columnLog: number): Dot
   });
 }
 
+interface Other {
+  x: number;
+  name: string;
+  className: string;
+}
+
+/** The same ratio by the other ways of multiplying it out. */
+const othersOf = ({ row }: Scene, narrow: boolean): Other[] => [
+  { x: row.careful.rival, name: narrow ? 'added' : 'forces added', className: 'kf-total-rival' },
+  { x: row.quick.product, name: 'pocket', className: 'kf-total-quick' },
+  { x: row.careful.product, name: 'close', className: 'kf-total-careful' },
+];
+
+/** The room for the names of the other ways, px. */
+const namesPx = 58;
+
+/** The frame, the axis of ratios and the dots; heights in px from the foot. */
+function layoutOf(scene: Scene, { width, narrow, detail: count = usualCount }: Size) {
+  const sure = sureOf(scene);
+  const values = quantileDots(sure.logs, count).map(Math.exp);
+  const all = [1, ...values, sure.line.low, sure.line.high, ...othersOf(scene, narrow).map(({ x }) => x)];
+  const [low, high] = [Math.min(...all) / 1.25, Math.max(...all) * 1.25];
+  const radius = (narrow ? 4 : 5) - (count > 60 ? 1 : 0);
+  const margins = { top: 8, right: 14, bottom: 40, left: 14 };
+  const columnLog = (Math.log(high / low) * (2 * radius + 1)) / frameOf(width, 0, margins).inner.width;
+  const dots = stacked(values, low, columnLog);
+  const dotsPx = (Math.max(...dots.map(({ row }) => row)) + 1) * (2 * radius + 1);
+  const top = dotsPx + 46;
+  const { frame } = frameOf(width, top + namesPx + 44, margins);
+  return { frame, low, high, count, dots, radius, dotsPx, top };
+}
+
+type Layout = ReturnType<typeof layoutOf>;
+
+const dotMarks = ({ dots, radius }: Layout): Plot.RenderableMark[] => [
+  Plot.dot(dots, {
+    x: 'x',
+    y: ({ row }: Dot) => row * (2 * radius + 1) + radius + 1,
+    r: radius,
+    className: 'kf-chance',
+    stroke: 'currentColor',
+    fill: ({ ahead }: Dot) => (ahead ? 'currentColor' : 'none'),
+  }),
+];
+
+/** A line for each of the other ways, its name beside it, towards the side that has more room. */
+function otherMarks(others: readonly Other[], { low, high, top }: Layout): Plot.RenderableMark[] {
+  const labelY = (index: number): number => top + 14 + index * 17;
+  const sides = ([-1, 1] as const).map((side) => ({
+    side,
+    labels: others
+      .map(({ x, name }, index) => ({ x, y: labelY(index), text: `${name} ${times(x)}` }))
+      .filter(({ x }) => (x > Math.sqrt(low * high) ? -1 : 1) === side),
+  }));
+  return [
+    ...others.map(({ x, className }, index) => Plot.ruleX([x], { y1: 0, y2: labelY(index) - 6, className })),
+    ...sides
+      .filter(({ labels }) => labels.length > 0)
+      .map(({ side, labels }) =>
+        Plot.text(labels, {
+          x: 'x',
+          y: 'y',
+          text: 'text',
+          textAnchor: side < 0 ? 'end' : 'start',
+          dx: -4 * side,
+          className: 'kf-faint kf-on-paper',
+        }),
+      ),
+  ];
+}
+
+/** The band by the samples above the dots, and above it the band by hand. */
+const bandMarks = (
+  sure: ReturnType<typeof sureOf>,
+  dotsPx: number,
+  narrow: boolean,
+): Plot.RenderableMark[] => [
+  Plot.link([{ x1: sure.low, x2: sure.high }], {
+    x1: 'x1',
+    x2: 'x2',
+    y1: dotsPx + 12,
+    y2: dotsPx + 12,
+    className: 'kf-dimension',
+  }),
+  Plot.tickX([sure.low, sure.high], { y: null, className: 'kf-dimension', insetTop: 80 }),
+  Plot.text([sure], {
+    x: 'median',
+    y: dotsPx + 12,
+    text: () => (narrow ? '90 %' : '90 % of the samples'),
+    dy: -9,
+    className: 'kf-value kf-on-paper',
+  }),
+  Plot.link([sure.line], {
+    x1: 'low',
+    x2: 'high',
+    y1: dotsPx + 32,
+    y2: dotsPx + 32,
+    className: 'kf-dimension',
+    strokeWidth: 1,
+  }),
+  Plot.text([sure.line], {
+    x: ({ low: from, high: to }: { low: number; high: number }) => Math.sqrt(from * to),
+    y: dotsPx + 32,
+    text: () => (narrow ? 'by hand' : 'by hand, to first order'),
+    dy: -9,
+    className: 'kf-faint kf-on-paper',
+  }),
+];
+
 /** How sure: dots of equal chance, fifty or as many as the reader chooses, so that counting dots is counting chances. */
 export const quantileDotsFigure: Figure = {
   id: 'quantile-dots',
@@ -35,104 +146,20 @@ export const quantileDotsFigure: Figure = {
   scale: 'logarithmic axis',
   reading: () => 'close reading; rival and pocket marked',
   source: 'factor model, sampled; assumptions stated',
-  options(scene, { width, narrow, detail: count = usualCount }) {
-    const sure = sureOf(scene);
-    const { row } = scene;
-    const values = quantileDots(sure.logs, count).map(Math.exp);
-    const others = [
-      { x: row.careful.rival, name: narrow ? 'added' : 'forces added', className: 'kf-total-rival' },
-      { x: row.quick.product, name: 'pocket', className: 'kf-total-quick' },
-      { x: row.careful.product, name: 'close', className: 'kf-total-careful' },
-    ];
-    const all = [1, ...values, sure.line.low, sure.line.high, ...others.map(({ x }) => x)];
-    const low = Math.min(...all) / 1.25;
-    const high = Math.max(...all) * 1.25;
-    const [marginLeft, marginRight] = [14, 14];
-    const inner = width - marginLeft - marginRight;
-    const radius = (narrow ? 4 : 5) - (count > 60 ? 1 : 0);
-    const columnLog = (Math.log(high / low) * (2 * radius + 1)) / inner;
-    const dots = stacked(values, low, columnLog);
-    const tallest = Math.max(...dots.map(({ row: at }) => at)) + 1;
-    const dotsHeight = tallest * (2 * radius + 1);
-    const namesHeight = 58;
-    const px = (rowAt: number): number => rowAt * (2 * radius + 1) + radius + 1;
-    const top = dotsHeight + 46;
-    const labelY = (index: number): number => top + 14 + index * 17;
+  options(scene, size) {
+    const { narrow } = size;
+    const layout = layoutOf(scene, size);
+    const { frame, low, high, top, count } = layout;
     return {
-      height: top + namesHeight + 44,
-      marginLeft,
-      marginRight,
-      marginTop: 8,
-      marginBottom: 40,
+      ...frame,
       x: ratioAxisX(low, high, narrow, `times as long; each dot 1 chance in ${count}`),
-      y: { domain: [0, top + namesHeight - 4], axis: null },
+      y: { domain: [0, top + namesPx - 4], axis: null },
       marks: [
         gridX(tickValues(low, high, narrow)),
         baselineX(1),
-        Plot.dot(dots, {
-          x: 'x',
-          y: ({ row: at }: Dot) => px(at),
-          r: radius,
-          className: 'kf-chance',
-          stroke: 'currentColor',
-          fill: ({ ahead }: Dot) => (ahead ? 'currentColor' : 'none'),
-        }),
-        ...others.map(({ x, className }, index) =>
-          Plot.ruleX([x], { y1: 0, y2: labelY(index) - 6, className }),
-        ),
-        // Each towards the side that has more room.
-        ...([-1, 1] as const)
-          .map((side) => ({
-            side,
-            labels: others
-              .map(({ x, name }, index) => ({ x, y: labelY(index), text: `${name} ${times(x)}` }))
-              .filter(({ x }) => (x > Math.sqrt(low * high) ? -1 : 1) === side),
-          }))
-          .filter(({ labels }) => labels.length > 0)
-          .map(({ side, labels }) =>
-            Plot.text(labels, {
-              x: 'x',
-              y: 'y',
-              text: 'text',
-              textAnchor: side < 0 ? 'end' : 'start',
-              dx: -4 * side,
-              className: 'kf-faint kf-on-paper',
-            }),
-          ),
-        Plot.link([{ x1: sure.low, x2: sure.high }], {
-          x1: 'x1',
-          x2: 'x2',
-          y1: dotsHeight + 12,
-          y2: dotsHeight + 12,
-          className: 'kf-dimension',
-        }),
-        Plot.tickX([sure.low, sure.high], {
-          y: null,
-          className: 'kf-dimension',
-          insetTop: 80,
-        }),
-        Plot.text([sure], {
-          x: 'median',
-          y: dotsHeight + 12,
-          text: () => (narrow ? '90 %' : '90 % of the samples'),
-          dy: -9,
-          className: 'kf-value kf-on-paper',
-        }),
-        Plot.link([sure.line], {
-          x1: 'low',
-          x2: 'high',
-          y1: dotsHeight + 32,
-          y2: dotsHeight + 32,
-          className: 'kf-dimension',
-          strokeWidth: 1,
-        }),
-        Plot.text([sure.line], {
-          x: ({ low: from, high: to }: { low: number; high: number }) => Math.sqrt(from * to),
-          y: dotsHeight + 32,
-          text: () => (narrow ? 'by hand' : 'by hand, to first order'),
-          dy: -9,
-          className: 'kf-faint kf-on-paper',
-        }),
+        ...dotMarks(layout),
+        ...otherMarks(othersOf(scene, narrow), layout),
+        ...bandMarks(sureOf(scene), layout.dotsPx, narrow),
       ],
     };
   },

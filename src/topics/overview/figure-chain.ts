@@ -1,5 +1,5 @@
 import * as Plot from '@observablehq/plot';
-import type { Term, TermId } from '../../model/index.ts';
+import type { Row, Term, TermId } from '../../model/index.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { plain, ratioInWords, times } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
@@ -31,6 +31,54 @@ const sliders: Partial<Record<TermId, string>> = {
   thickness: 'subject.edge',
 };
 
+const label = (term: Term) => `${termName[term.id]} ${familyLetter[term.family]}`;
+
+/** The links with their factors, and a word where a term has none. */
+const linkMarks = (steps: readonly Link[], terms: readonly Term[]): Plot.RenderableMark[] => {
+  const beside = { y: label, textAnchor: 'start', dx: 6 } as const;
+  return [
+    Plot.barX(steps, {
+      y: label,
+      x1: ({ from }: Link) => from,
+      x2: ({ to }: Link) => to,
+      fill: ({ family }: Link) => hatch(family),
+      stroke: ({ family }: Link) => ink(family),
+      insetTop: 5,
+      insetBottom: 5,
+    }),
+    Plot.text(steps, {
+      ...beside,
+      x: ({ from, to }: Link) => Math.max(from, to),
+      text: ({ factor }: Link) => times(factor),
+      className: 'kf-value',
+    }),
+    Plot.text(
+      terms.filter(({ factor }) => factor === null),
+      { ...beside, x: 1, text: () => 'left out', className: 'kf-faint' },
+    ),
+  ];
+};
+
+/** What the links make together, and by the rival; a line comes down to it from the first of them. */
+function totalMarks({ product, rival }: Row, first: string | undefined): Plot.RenderableMark[] {
+  const totals = [
+    { y: 'Together', x: product },
+    { y: 'Rival', x: rival },
+  ];
+  const at = { x: 'x', y: 'y' } as const;
+  return [
+    Plot.ruleX([product], { className: 'kf-dimension', y1: first, y2: 'Together' } as never),
+    Plot.dot(totals, { ...at, r: 5, className: 'kf-answer', symbol: 'diamond' }),
+    Plot.text(totals, {
+      ...at,
+      text: ({ x }: { x: number }) => times(x),
+      textAnchor: 'start',
+      dx: 10,
+      className: 'kf-value',
+    }),
+  ];
+}
+
 /** The chain of one knife against the baseline: seven factors end to end on a logarithmic axis. */
 export const chain: Figure = {
   id: 'chain',
@@ -42,11 +90,9 @@ export const chain: Figure = {
   options(scene, { narrow }) {
     const row = scene.row[scene.entry.reading];
     const steps = links(row.terms);
-    const left = row.terms.filter(({ factor }) => factor === null);
     const reach = [1, row.product, row.rival, ...steps.map(({ to }) => to)];
     const low = Math.min(...reach) / 1.25;
     const high = Math.max(...reach) * 1.25;
-    const label = (term: Term) => `${termName[term.id]} ${familyLetter[term.family]}`;
     const order = [...row.terms.map(label), 'Together', 'Rival'];
     return {
       height: order.length * 34 + 48,
@@ -60,46 +106,8 @@ export const chain: Figure = {
       marks: [
         gridX(tickValues(low, high, narrow)),
         baselineX(1),
-        Plot.barX(steps, {
-          y: label,
-          x1: ({ from }: Link) => from,
-          x2: ({ to }: Link) => to,
-          fill: ({ family }: Link) => hatch(family),
-          stroke: ({ family }: Link) => ink(family),
-          insetTop: 5,
-          insetBottom: 5,
-        }),
-        Plot.text(steps, {
-          y: label,
-          x: ({ from, to }: Link) => Math.max(from, to),
-          text: ({ factor }: Link) => times(factor),
-          textAnchor: 'start',
-          dx: 6,
-          className: 'kf-value',
-        }),
-        Plot.text(left, {
-          y: label,
-          x: 1,
-          text: () => 'left out',
-          textAnchor: 'start',
-          dx: 6,
-          className: 'kf-faint',
-        }),
-        Plot.ruleX([row.product], { className: 'kf-dimension', y1: order[0], y2: 'Together' } as never),
-        Plot.dot(
-          [
-            { y: 'Together', x: row.product },
-            { y: 'Rival', x: row.rival },
-          ],
-          { x: 'x', y: 'y', r: 5, className: 'kf-answer', symbol: 'diamond' },
-        ),
-        Plot.text(
-          [
-            { y: 'Together', x: row.product, text: times(row.product) },
-            { y: 'Rival', x: row.rival, text: times(row.rival) },
-          ],
-          { x: 'x', y: 'y', text: 'text', textAnchor: 'start', dx: 10, className: 'kf-value' },
-        ),
+        ...linkMarks(steps, row.terms),
+        ...totalMarks(row, order[0]),
       ],
     };
   },

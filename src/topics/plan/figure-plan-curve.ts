@@ -58,6 +58,60 @@ const chanceSaid = (chance: number): string => (chance > 0.99 ? 'over 99 %' : pe
 const nearer = (ratio: number): number => Math.sqrt(ratio);
 const further = (ratio: number): number => ratio ** 2;
 
+const at = { x: 'runs', y: 'chance' } as const;
+
+/** The chances at three ratios, of showing alike, and in pairs, each with its name. */
+function chanceMarks(scene: Scene): Plot.RenderableMark[] {
+  const { ratio } = planOf(scene);
+  const lines = [
+    { own: further(ratio), className: 'kf-route-tooth' },
+    { own: ratio, className: 'kf-route-careful' },
+    { own: nearer(ratio), className: 'kf-route-wear' },
+  ].map((line) => ({ ...line, points: curve(scene, line.own) }));
+  const alike = shownAlike(scene);
+  const paired = inPairs(scene);
+  return [
+    ...lines.map(({ points, className }) => Plot.line(points, { ...at, className })),
+    Plot.line(alike, { ...at, className: 'kf-plan-alike' }),
+    valueText(alike.filter(({ chance }) => chance > 0.3).slice(0, 1), {
+      ...at,
+      text: () => 'alike',
+      dx: 10,
+      dy: 24,
+    }),
+    Plot.line(paired, { ...at, className: 'kf-route-full' }),
+    valueText(paired.slice(1, 2), { ...at, text: () => 'in pairs', dx: 8, dy: 8 }),
+    // The upper two curves end side by side near certainty: one is named above its end, one below.
+    ...lines.map(({ points, own }) =>
+      Plot.text(points.slice(-1), {
+        ...at,
+        text: () => times(own),
+        textAnchor: 'start',
+        dx: 6,
+        dy: own > ratio ? -8 : 8,
+        className: 'kf-value',
+      }),
+    ),
+  ];
+}
+
+/** How many sharpenings the plan needs, with a line up to its chance. */
+function planMarks(scene: Scene): Plot.RenderableMark[] {
+  const { cv, ratio } = planOf(scene);
+  const { apart } = neededOf(planOf(scene));
+  const chance = chanceOf(cv, ratio, apart);
+  return [
+    Plot.ruleX([apart], { y1: 0, y2: chance, className: 'kf-stem' }),
+    Plot.dot([{ x: apart, y: chance }], { x: 'x', y: 'y', r: 5, className: 'kf-answer' }),
+    valueText([apart], {
+      x: (runs: number) => runs,
+      y: 0.06,
+      text: (runs: number) => `${thousands(runs)} of each`,
+      dx: 6,
+    }),
+  ];
+}
+
 /** The chances of finding two knives apart and of showing them alike, by the number of sharpenings of each. */
 export const planCurve: Figure = {
   id: 'plan-curve',
@@ -67,16 +121,7 @@ export const planCurve: Figure = {
   reading: () => 'exact, by the noncentral t',
   source: 'derived; 95 % confidence, lives lognormal',
   options(scene, { narrow }) {
-    const { ratio } = planOf(scene);
-    const { apart } = neededOf(planOf(scene));
-    const lines = [
-      { ratio: further(ratio), className: 'kf-route-tooth' },
-      { ratio, className: 'kf-route-careful' },
-      { ratio: nearer(ratio), className: 'kf-route-wear' },
-    ].map((line) => ({ ...line, points: curve(scene, line.ratio) }));
     const last = placesOf(scene).at(-1) ?? 10;
-    const alike = shownAlike(scene);
-    const paired = inPairs(scene);
     return {
       height: narrow ? 270 : 310,
       marginLeft: 48,
@@ -100,52 +145,8 @@ export const planCurve: Figure = {
         gridY([0.2, 0.4, 0.6, 0.8, 1]),
         baselineY(0),
         Plot.ruleY([planned], { className: 'kf-dimension' }),
-        ...lines.map(({ points, className }) => Plot.line(points, { x: 'runs', y: 'chance', className })),
-        Plot.line(alike, { x: 'runs', y: 'chance', className: 'kf-plan-alike' }),
-        valueText(alike.filter(({ chance }) => chance > 0.3).slice(0, 1), {
-          x: 'runs',
-          y: 'chance',
-          text: () => 'alike',
-          dx: 10,
-          dy: 24,
-        }),
-        Plot.line(paired, { x: 'runs', y: 'chance', className: 'kf-route-full' }),
-        valueText(paired.slice(1, 2), {
-          x: 'runs',
-          y: 'chance',
-          text: () => 'in pairs',
-          dx: 8,
-          dy: 8,
-        }),
-        // The upper two curves end side by side near certainty: one is named above its end, one below.
-        ...lines.map(({ points, ratio: own }) =>
-          Plot.text(points.slice(-1), {
-            x: 'runs',
-            y: 'chance',
-            text: () => times(own),
-            textAnchor: 'start',
-            dx: 6,
-            dy: own > ratio ? -8 : 8,
-            className: 'kf-value',
-          }),
-        ),
-        Plot.ruleX([apart], {
-          y1: 0,
-          y2: chanceOf(planOf(scene).cv, ratio, apart),
-          className: 'kf-stem',
-        }),
-        Plot.dot([{ x: apart, y: chanceOf(planOf(scene).cv, ratio, apart) }], {
-          x: 'x',
-          y: 'y',
-          r: 5,
-          className: 'kf-answer',
-        }),
-        valueText([apart], {
-          x: (runs: number) => runs,
-          y: 0.06,
-          text: (runs: number) => `${thousands(runs)} of each`,
-          dx: 6,
-        }),
+        ...chanceMarks(scene),
+        ...planMarks(scene),
       ],
     };
   },

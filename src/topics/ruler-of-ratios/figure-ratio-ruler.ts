@@ -59,6 +59,68 @@ function scalesOf(
 const tickText = (value: number): string => String(Number(value.toPrecision(3)));
 const letterWidth = 7.6;
 
+/** Where the two rulers and the foot of the drawing are, px from its top. */
+function rowsOf(laid: readonly Laid[]) {
+  const lanes = Math.max(1, ...laid.map(({ lane }) => lane + 1));
+  const upper = namePx + lanes * lanePx;
+  const lower = upper + 2 * ticksPx + betweenPx;
+  return { upper, lower, bottom: lower + lanes * lanePx + namePx };
+}
+
+type Scales = ReturnType<typeof scalesOf>;
+type Rows = ReturnType<typeof rowsOf>;
+
+interface Bar {
+  x1: number;
+  x2: number;
+  y1: number;
+  y2: number;
+  text: string;
+}
+
+/** Each effect above the upper ruler and below the lower one, with as much of its name as it has room for. */
+const barsOf = (
+  laid: readonly Laid[],
+  { ratio, linear }: Scales,
+  { upper, lower }: Rows,
+  innerWidth: number,
+): Bar[] =>
+  laid.flatMap((effect) =>
+    [
+      { scale: ratio, top: upper - (effect.lane + 1) * lanePx },
+      { scale: linear, top: lower + effect.lane * lanePx },
+    ].map(({ scale, top }) => {
+      const [x1, x2] = [scale.at(effect.from), scale.at(effect.to)].sort((a, b) => a - b) as [number, number];
+      const room = (x2 - x1) * innerWidth;
+      const texts = [`${effect.letter}: ${effect.name}`, effect.letter, ''];
+      const text = texts.find((candidate) => candidate.length * letterWidth + 8 <= room) ?? '';
+      return { x1, x2, y1: top + 3, y2: top + lanePx - 3, text };
+    }),
+  );
+
+/** The ticks of both rulers with their numbers, between the rulers. */
+function tickMarks({ ratio, linear }: Scales, { upper, lower }: Rows): Plot.RenderableMark[] {
+  const ticks = [
+    ...ratio.ticks.map((value) => ({ x: ratio.at(value), value, y: upper, way: 1 })),
+    ...linear.ticks.map((value) => ({ x: linear.at(value), value, y: lower, way: -1 })),
+  ];
+  type Tick = (typeof ticks)[number];
+  return [
+    Plot.link(ticks, {
+      x1: 'x',
+      x2: 'x',
+      y1: 'y',
+      y2: ({ y, way }: Tick) => y + 7 * way,
+      className: 'kf-stem',
+    }),
+    Plot.text(ticks, {
+      x: 'x',
+      y: ({ y, way }: Tick) => y + 17 * way,
+      text: ({ value }: Tick) => tickText(value),
+    }),
+  ];
+}
+
 /** Factors end to end on a ruler of ratios, and the same stretches on a linear ruler below it. */
 export const ratioRuler: Figure = {
   id: 'ratio-ruler',
@@ -72,36 +134,14 @@ export const ratioRuler: Figure = {
     const laid = laidOf(ruler);
     const [marginLeft, marginRight] = [18, 18];
     const innerWidth = width - marginLeft - marginRight;
-    const { ratio, linear } = scalesOf(ruler, innerWidth, narrow);
-    const lanes = Math.max(1, ...laid.map(({ lane }) => lane + 1));
-    const upper = namePx + lanes * lanePx;
-    const lower = upper + 2 * ticksPx + betweenPx;
-    const bottom = lower + lanes * lanePx + namePx;
-    const bars = laid.flatMap((effect) =>
-      [
-        { scale: ratio, top: upper - (effect.lane + 1) * lanePx },
-        { scale: linear, top: lower + effect.lane * lanePx },
-      ].map(({ scale, top }) => {
-        const [x1, x2] = [scale.at(effect.from), scale.at(effect.to)].sort((a, b) => a - b) as [
-          number,
-          number,
-        ];
-        const room = (x2 - x1) * innerWidth;
-        const texts = [`${effect.letter}: ${effect.name}`, effect.letter, ''];
-        const text = texts.find((candidate) => candidate.length * letterWidth + 8 <= room) ?? '';
-        return { x1, x2, y1: top + 3, y2: top + lanePx - 3, text };
-      }),
-    );
+    const scales = scalesOf(ruler, innerWidth, narrow);
+    const rows = rowsOf(laid);
+    const { upper, lower, bottom } = rows;
+    const bars = barsOf(laid, scales, rows, innerWidth);
     const boundaries = [1, ...laid.map(({ to }) => to)].map((value) => ({
-      x1: ratio.at(value),
-      x2: linear.at(value),
+      x1: scales.ratio.at(value),
+      x2: scales.linear.at(value),
     }));
-    const ticks = [
-      ...ratio.ticks.map((value) => ({ x: ratio.at(value), value, y: upper, way: 1 })),
-      ...linear.ticks.map((value) => ({ x: linear.at(value), value, y: lower, way: -1 })),
-    ];
-    type Tick = (typeof ticks)[number];
-    type Bar = (typeof bars)[number];
     return {
       width,
       height: bottom + 8,
@@ -121,18 +161,7 @@ export const ratioRuler: Figure = {
         }),
         Plot.rect(bars, { x1: 'x1', x2: 'x2', y1: 'y1', y2: 'y2', className: 'kf-product' }),
         Plot.ruleY([upper, lower], { className: 'kf-stem' }),
-        Plot.link(ticks, {
-          x1: 'x',
-          x2: 'x',
-          y1: 'y',
-          y2: ({ y, way }: Tick) => y + 7 * way,
-          className: 'kf-stem',
-        }),
-        Plot.text(ticks, {
-          x: 'x',
-          y: ({ y, way }: Tick) => y + 17 * way,
-          text: ({ value }: Tick) => tickText(value),
-        }),
+        ...tickMarks(scales, rows),
         Plot.text(bars, {
           x: ({ x1, x2 }: Bar) => (x1 + x2) / 2,
           y: ({ y1, y2 }: Bar) => (y1 + y2) / 2,

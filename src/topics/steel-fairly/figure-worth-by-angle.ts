@@ -13,7 +13,7 @@ import { valueText } from '../../figure-kit/value-text.ts';
 
 const { low, high } = regression.includedAngleDeg;
 
-/** The included angles that are told: where the careful estimate takes the line, and those of the two knives. */
+/** The included angles that are marked: where the careful estimate takes the line, and those of the two knives. */
 function anglesShown({ subjectKnife, baselineKnife, subject, baseline }: Scene) {
   return [
     { who: 'close reading', includedAngleDeg: takenAtDeg },
@@ -24,6 +24,68 @@ function anglesShown({ subjectKnife, baselineKnife, subject, baseline }: Scene) 
 
 /** The lives that fit a sheet made for the card: beyond it the line of lives leaves the frame. */
 const fitting = (worths: readonly Worth[], top: number): Worth[] => worths.filter(({ life }) => life <= top);
+
+/** The end of the upright axis: it holds the line of cards, and of the line of lives as much as leaves that readable. */
+function topOf(worths: readonly Worth[]): number {
+  const card = Math.max(1, ...worths.map((worth) => worth.card));
+  return Math.max(1.3, 1.5 * card, Math.min(3 * card, ...worths.slice(-1).map(({ life }) => life * 1.08)));
+}
+
+/** The angles beyond which the published line is not used. */
+function beyondLine(worths: readonly Worth[], top: number): Plot.RenderableMark[] {
+  const end = worths.at(-1);
+  return end !== undefined && end.includedAngleDeg < high
+    ? [Plot.rect([end], { x1: 'includedAngleDeg', x2: high, y1: 0, y2: top, className: 'kf-floor' })]
+    : [];
+}
+
+const onCard = { x: 'includedAngleDeg', y: 'card' } as const;
+
+/** Both curves, the worth the careful estimate takes, and the curves' names at their ends. */
+function curveMarks(worths: readonly Worth[], taken: readonly Worth[], top: number): Plot.RenderableMark[] {
+  const lives = fitting(worths, top);
+  const ends = [
+    ...worths.slice(-1).map((last) => ({ ...last, y: last.card, text: 'card' })),
+    ...lives.slice(-1).map((last) => ({ ...last, y: last.life, text: 'life' })),
+  ];
+  return [
+    Plot.line(lives, { x: 'includedAngleDeg', y: 'life', className: 'kf-level-whole' }),
+    Plot.line(worths, { ...onCard, className: 'kf-level-steel' }),
+    Plot.dot(taken, { ...onCard, r: 5, className: 'kf-answer' }),
+    valueText(taken, { ...onCard, text: ({ card }: Worth) => times(card), dx: 6, dy: 16 }),
+    valueText(ends, { x: 'includedAngleDeg', y: 'y', text: 'text', dx: 5 }),
+  ];
+}
+
+const takenName = Plot.text([takenAtDeg], {
+  x: (angle: number) => angle,
+  text: () => 'close reading',
+  frameAnchor: 'top',
+  dy: -14,
+  className: 'kf-faint',
+});
+
+/** Whose angles are marked, each name written away from the nearer edge of the sheet. */
+const angleNames = (own: ReturnType<typeof anglesShown>, narrow: boolean): Plot.RenderableMark[] =>
+  (['start', 'end'] as const).map((textAnchor) =>
+    Plot.text(
+      own.filter(({ includedAngleDeg: at }) => at < (low + high) / 2 === (textAnchor === 'start')),
+      {
+        x: 'includedAngleDeg',
+        text: ({ who }: { who: string }) => shortName(who, narrow ? 12 : 24),
+        frameAnchor: 'top',
+        dy: -28,
+        textAnchor,
+        className: 'kf-faint',
+      },
+    ),
+  );
+
+const notUsed = Plot.text(['the published line is not used for these two'], {
+  frameAnchor: 'middle',
+  lineWidth: 18,
+  className: 'kf-faint',
+});
 
 /** What the subject's steel is worth against the baseline's on edges of one angle, as that angle grows. */
 export const worthByAngle: Figure = {
@@ -36,22 +98,11 @@ export const worthByAngle: Figure = {
   source: 'thomas-2018-card; life from card derived',
   options(scene, { narrow }) {
     const worths = worthsOf(scene);
-    const cards = worths.map(({ card }) => card);
-    const top = Math.max(
-      1.3,
-      1.5 * Math.max(1, ...cards),
-      Math.min(3 * Math.max(1, ...cards), ...worths.slice(-1).map(({ life }) => life * 1.08)),
-    );
-    const taken = worthAt(scene, takenAtDeg);
-    const lives = fitting(worths, top);
+    const top = topOf(worths);
     const own = anglesShown(scene).filter(
       ({ includedAngleDeg: at }) => at > low && at < high && at !== takenAtDeg,
     );
-    const end = worths.at(-1);
-    const ends = [
-      ...(end ? [{ ...end, y: end.card, text: 'card' }] : []),
-      ...lives.slice(-1).map((last) => ({ ...last, y: last.life, text: 'life' })),
-    ];
+    const taken = worthAt(scene, takenAtDeg);
     return {
       height: narrow ? 320 : 340,
       marginLeft: 34,
@@ -68,65 +119,13 @@ export const worthByAngle: Figure = {
         gridY(6),
         baselineY(0),
         baselineY(1),
-        ...(end !== undefined && end.includedAngleDeg < high
-          ? [
-              Plot.rect([end], {
-                x1: 'includedAngleDeg',
-                x2: high,
-                y1: 0,
-                y2: top,
-                className: 'kf-floor',
-              }),
-            ]
-          : []),
+        ...beyondLine(worths, top),
         Plot.ruleX([takenAtDeg], { className: 'kf-centre' }),
         Plot.ruleX(own, { x: 'includedAngleDeg', className: 'kf-dimension' }),
-        Plot.line(lives, { x: 'includedAngleDeg', y: 'life', className: 'kf-level-whole' }),
-        Plot.line(worths, { x: 'includedAngleDeg', y: 'card', className: 'kf-level-steel' }),
-        Plot.dot(taken ? [taken] : [], { x: 'includedAngleDeg', y: 'card', r: 5, className: 'kf-answer' }),
-        valueText(taken ? [taken] : [], {
-          x: 'includedAngleDeg',
-          y: 'card',
-          text: ({ card }: Worth) => times(card),
-          dx: 6,
-          dy: 16,
-        }),
-        valueText(ends, {
-          x: 'includedAngleDeg',
-          y: 'y',
-          text: 'text',
-          dx: 5,
-        }),
-        Plot.text([takenAtDeg], {
-          x: (at: number) => at,
-          text: () => 'close reading',
-          frameAnchor: 'top',
-          dy: -14,
-          className: 'kf-faint',
-        }),
-        // Each name is written away from the nearer edge of the sheet.
-        ...(['start', 'end'] as const).map((textAnchor) =>
-          Plot.text(
-            own.filter(({ includedAngleDeg: at }) => at < (low + high) / 2 === (textAnchor === 'start')),
-            {
-              x: 'includedAngleDeg',
-              text: ({ who }: { who: string }) => shortName(who, narrow ? 12 : 24),
-              frameAnchor: 'top',
-              dy: -28,
-              textAnchor,
-              className: 'kf-faint',
-            },
-          ),
-        ),
-        ...(worths.length === 0
-          ? [
-              Plot.text(['the published line is not used for these two'], {
-                frameAnchor: 'middle',
-                lineWidth: 18,
-                className: 'kf-faint',
-              }),
-            ]
-          : []),
+        ...curveMarks(worths, taken ? [taken] : [], top),
+        takenName,
+        ...angleNames(own, narrow),
+        ...(worths.length === 0 ? [notUsed] : []),
       ],
     };
   },

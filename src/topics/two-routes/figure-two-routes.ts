@@ -3,11 +3,13 @@ import { drivable, exponentsOf, routesAt, routesOf } from '../../scene/routes.ts
 import type { Routes } from '../../scene/routes.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { brief, plain, times } from '../../scene/show.ts';
-import type { Figure } from '../../figure-kit/figure.ts';
+import type { Figure, Size } from '../../figure-kit/figure.ts';
 import { baselineY, gridY } from '../../figure-kit/grid.ts';
 import { ratioAxis, tickValues } from '../../figure-kit/ratio-axis.ts';
 import { centredLabel } from '../../figure-kit/centred-label.ts';
-import { valueText } from '../../figure-kit/value-text.ts';
+import { frameOf } from '../../figure-kit/frame.ts';
+import { strokeKey } from '../../figure-kit/key.ts';
+import { linearAt, logAt } from '../../figure-kit/pixels.ts';
 
 type Route = 'wedge' | 'tooth' | 'wear' | 'full' | 'careful';
 
@@ -30,6 +32,42 @@ function along(scene: Scene, low: number, high: number): Routes[] {
     .map((angleDeg) => routesAt(scene, angleDeg));
 }
 
+const strokeOf = (route: Route): string => `kf-route-${route}`;
+
+const highest = (list: readonly Routes[]): number =>
+  Math.max(1, ...list.flatMap((at) => curves.map(({ route }) => at[route])));
+
+/** The curves and their key, and the ends of the axes that leave the key the upper right corner to itself. */
+function layoutOf(scene: Scene, { width, narrow }: Size) {
+  const now = routesOf(scene);
+  const [from, to] = [Math.min(lowDeg, now.angleDeg), Math.max(highDeg, now.angleDeg)];
+  const routes = along(scene, from, to);
+  const { frame, inner } = frameOf(width, narrow ? 340 : 380, { top: 24, right: 10, bottom: 42, left: 38 });
+  const atX = linearAt(from, to, inner.width);
+  const [keyPx, strokePx] = narrow ? [inner.width - 166, 26] : [inner.width - 268, 40];
+  const keyBottomPx = 10 + 18 * curves.length;
+  const inKey = ({ angleDeg }: Routes): boolean => angleDeg > atX(keyPx - 8);
+
+  const all = [...routes, now];
+  const low = Math.min(1, ...all.flatMap((at) => curves.map(({ route }) => at[route]))) / 1.1;
+  // The axis goes on upwards until no curve reaches the key.
+  const underKey = highest(all.filter(inKey));
+  const high = Math.max(
+    highest(all) * 1.15,
+    low * (underKey / low) ** (1 / (1 - (keyBottomPx + 4) / inner.height)),
+  );
+  const atY = logAt(high, low, inner.height);
+  const key = curves.map(({ route, name, short }, index) => ({
+    className: strokeOf(route),
+    y: atY(10 + 18 * index),
+    text: `${narrow ? short : name} ${times(now[route])}`,
+  }));
+  const strokes = [atX(keyPx), atX(keyPx + strokePx)] as const;
+  // The line of the present angle ends below the key.
+  const markTop = inKey(now) ? atY(keyBottomPx) : high;
+  return { now, routes, frame, from, to, low, high, key, strokes, markTop };
+}
+
 /** Wedge, apex by both mechanisms and their product, against the angle of the knife looked at. */
 export const twoRoutes: Figure = {
   id: 'two-routes',
@@ -39,39 +77,11 @@ export const twoRoutes: Figure = {
   scale: 'logarithmic axis upwards',
   reading: () => 'in full, and close reading',
   source: 'factor model',
-  options(scene, { width, narrow }) {
-    const now = routesOf(scene);
-    const [from, to] = [Math.min(lowDeg, now.angleDeg), Math.max(highDeg, now.angleDeg)];
-    const routes = along(scene, from, to);
-    const [height, marginTop, marginBottom, marginLeft, marginRight] = [narrow ? 340 : 380, 24, 42, 38, 10];
-    const inner = { width: width - marginLeft - marginRight, height: height - marginTop - marginBottom };
-    const atX = (px: number): number => from + ((to - from) * px) / inner.width;
-    const [keyPx, strokePx] = narrow ? [inner.width - 166, 26] : [inner.width - 268, 40];
-    const keyBottomPx = 10 + 18 * curves.length;
-
-    const highest = (list: readonly Routes[]): number =>
-      Math.max(1, ...list.flatMap((at) => curves.map(({ route }) => at[route])));
-    const all = [...routes, now];
-    const low = Math.min(1, ...all.flatMap((at) => curves.map(({ route }) => at[route]))) / 1.1;
-    // The key has the upper right corner to itself: the axis goes on upwards until no curve reaches it there.
-    const underKey = highest(all.filter(({ angleDeg }) => angleDeg > atX(keyPx - 8)));
-    const high = Math.max(
-      highest(all) * 1.15,
-      low * (underKey / low) ** (1 / (1 - (keyBottomPx + 4) / inner.height)),
-    );
-    const ticks = tickValues(low, high, narrow);
-    const atY = (px: number): number => high * (low / high) ** (px / inner.height);
-    const key = curves.map(({ route, name, short }, index) => ({
-      route,
-      y: atY(10 + 18 * index),
-      text: `${narrow ? short : name} ${times(now[route])}`,
-    }));
+  options(scene, size) {
+    const { narrow } = size;
+    const { now, routes, frame, from, to, low, high, key, strokes, markTop } = layoutOf(scene, size);
     return {
-      height,
-      marginTop,
-      marginBottom,
-      marginLeft,
-      marginRight,
+      ...frame,
       x: {
         domain: [from, to],
         ...centredLabel(narrow ? 'edge angle, ° per side' : `edge angle of the knife looked at, ° per side`),
@@ -79,31 +89,13 @@ export const twoRoutes: Figure = {
       },
       y: ratioAxis(low, high, narrow, 'times as long as the baseline'),
       marks: [
-        gridY(ticks),
+        gridY(tickValues(low, high, narrow)),
         baselineY(1),
-        Plot.ruleX([now.angleDeg], {
-          y1: low,
-          y2: now.angleDeg > atX(keyPx - 8) ? atY(keyBottomPx) : high,
-          className: 'kf-dimension',
-        }),
+        Plot.ruleX([now.angleDeg], { y1: low, y2: markTop, className: 'kf-dimension' }),
         ...curves.map(({ route }) =>
-          Plot.line(routes, { x: 'angleDeg', y: route, className: `kf-route-${route}` }),
+          Plot.line(routes, { x: 'angleDeg', y: route, className: strokeOf(route) }),
         ),
-        ...key.map(({ route, y }) =>
-          Plot.line(
-            [
-              [atX(keyPx), y],
-              [atX(keyPx + strokePx), y],
-            ],
-            { className: `kf-route-${route}` },
-          ),
-        ),
-        valueText(key, {
-          x: atX(keyPx + strokePx),
-          y: 'y',
-          text: 'text',
-          dx: 6,
-        }),
+        ...strokeKey(key, strokes),
         Plot.dot(
           curves.map(({ route }) => ({ x: now.angleDeg, y: now[route] })),
           { x: 'x', y: 'y', r: 4, className: 'kf-answer' },

@@ -5,13 +5,9 @@ import type { Scene } from '../../scene/scene.ts';
 import { brief, plain, times } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { valueText } from '../../figure-kit/value-text.ts';
-
-interface Segment {
-  x1: number;
-  y1: number;
-  x2: number;
-  y2: number;
-}
+import { dimensionLine, segmentEnds } from '../../figure-kit/segments.ts';
+import type { Segment } from '../../figure-kit/segments.ts';
+import { shortName } from '../../figure-kit/short-name.ts';
 
 /** How deep both wedges are drawn, mm: equally deep, so that only the angle sets them apart. */
 const deepMm = 1;
@@ -23,17 +19,6 @@ const radians = (degrees: number): number => (degrees * Math.PI) / 180;
 const shown = (angleDeg: number): string => brief(Number(plain(angleDeg)));
 const widthMm = (angleDeg: number): number => 2 * deepMm * Math.tan(radians(angleDeg));
 
-/** A dimension line with an oblique stroke at each end. */
-function dimension({ x1, y1, x2, y2 }: Segment, strokeMm: number): Segment[] {
-  const stroke = (x: number, y: number): Segment => ({
-    x1: x - strokeMm,
-    y1: y - strokeMm,
-    x2: x + strokeMm,
-    y2: y + strokeMm,
-  });
-  return [{ x1, y1, x2, y2 }, stroke(x1, y1), stroke(x2, y2)];
-}
-
 const wedgesOf = (scene: Scene) => {
   const { baseline, subject } = anglesOf(scene);
   return [
@@ -41,6 +26,9 @@ const wedgesOf = (scene: Scene) => {
     { name: scene.subject.name, angleDeg: subject.bevel },
   ];
 };
+
+/** So many px in mm of the drawing. */
+type Px = (pixels: number) => number;
 
 const margins = { marginLeft: 60, marginRight: 8, marginTop: 30, marginBottom: 30 };
 
@@ -51,7 +39,7 @@ function layoutOf(scene: Scene, width: number) {
   const innerWidth = width - margins.marginLeft - margins.marginRight;
   // The slot of each wedge holds it at its widest, and a gap beside it.
   const pxPerMm = Math.min(240, (innerWidth / 2 - 24) / widthMm(widest));
-  const px = (pixels: number): number => pixels / pxPerMm;
+  const px: Px = (pixels) => pixels / pxPerMm;
   return {
     wedges,
     px,
@@ -63,6 +51,84 @@ function layoutOf(scene: Scene, width: number) {
 
 /** Where the first and the second wedge stand. */
 const centreMm = (index: number, acrossMm: number): number => ((index === 0 ? 1 : 3) * acrossMm) / 4;
+
+/** The wedges with the places they stand at, mm. */
+const placedOf = ({ wedges, acrossMm }: ReturnType<typeof layoutOf>) =>
+  wedges.map((wedge, index) => ({
+    ...wedge,
+    centre: centreMm(index, acrossMm),
+    half: widthMm(wedge.angleDeg) / 2,
+  }));
+
+type Placed = ReturnType<typeof placedOf>[number];
+
+/** Radius of the arcs that mark the angles, mm. */
+const arcMm = deepMm * 0.5;
+
+/** A point of the arc about a tip, so many degrees from upright. */
+const onArc = (centre: number, degrees: number): [x: number, y: number] => [
+  centre + arcMm * Math.sin(radians(degrees)),
+  arcMm * Math.cos(radians(degrees)),
+];
+
+/** How high the widths are written, and how far left the depth, mm. */
+const widthsMm = (px: Px): number => deepMm + px(18);
+const depthMm = (px: Px): number => px(-14);
+
+/** Centre lines, dimension lines with what leads to them, and the arcs of the angles. */
+function dimensionMarks(placed: readonly Placed[], px: Px): Plot.RenderableMark[] {
+  const [across, down] = [widthsMm(px), depthMm(px)];
+  const lines: Segment[] = [
+    ...dimensionLine({ x1: down, y1: 0, x2: down, y2: deepMm }, px(4)),
+    ...placed.flatMap(({ centre, half }) => [
+      ...dimensionLine({ x1: centre - half, y1: across, x2: centre + half, y2: across }, px(4)),
+      ...[-half, half].map((side) => ({
+        x1: centre + side,
+        y1: deepMm + px(3),
+        x2: centre + side,
+        y2: across + px(6),
+      })),
+    ]),
+  ];
+  return [
+    Plot.link(
+      placed.map(({ centre }) => ({ x1: centre, y1: px(-8), x2: centre, y2: across - px(6) })),
+      { ...segmentEnds, className: 'kf-centre' },
+    ),
+    Plot.link(lines, { ...segmentEnds, className: 'kf-thin' }),
+    ...placed.map(({ centre, angleDeg }) =>
+      Plot.line(
+        Array.from({ length: 13 }, (_, step) => onArc(centre, (angleDeg * step) / 12)),
+        { className: 'kf-thin' },
+      ),
+    ),
+  ];
+}
+
+/** The angles, the widths and the depth in figures. */
+const measureMarks = (placed: readonly Placed[], px: Px): Plot.RenderableMark[] => [
+  valueText(placed, {
+    x: ({ centre, angleDeg }: Placed) => onArc(centre, angleDeg)[0],
+    y: ({ centre, angleDeg }: Placed) => onArc(centre, angleDeg)[1],
+    text: ({ angleDeg }: Placed) => `${shown(angleDeg)}°`,
+    dx: 7,
+    dy: 8,
+  }),
+  Plot.text(placed, {
+    x: 'centre',
+    y: widthsMm(px),
+    text: ({ half }: Placed) => `${plain(2 * half, 2)} mm`,
+    dy: -13,
+    className: 'kf-value',
+  }),
+  Plot.text([`${deepMm} mm`], {
+    x: depthMm(px),
+    y: deepMm / 2,
+    dx: -6,
+    textAnchor: 'end',
+    className: 'kf-value',
+  }),
+];
 
 /** Nearer to the tip than this a flank says too little of its angle to be dragged by. */
 const leastHoldMm = 0.3;
@@ -76,29 +142,10 @@ export const twoWedges: Figure = {
   reading: () => 'as entered',
   source: 'derived',
   options(scene, { width, narrow }) {
-    const { wedges, px, innerHeight, acrossMm, topMm } = layoutOf(scene, width);
-    const placed = wedges.map((wedge, index) => ({
-      ...wedge,
-      centre: centreMm(index, acrossMm),
-      half: widthMm(wedge.angleDeg) / 2,
-    }));
-    const arcMm = deepMm * 0.5;
-    const dimensionMm = deepMm + px(18);
-    const sideMm = px(-14);
-    const lines: Segment[] = [
-      ...dimension({ x1: sideMm, y1: 0, x2: sideMm, y2: deepMm }, px(4)),
-      ...placed.flatMap(({ centre, half }) => [
-        ...dimension({ x1: centre - half, y1: dimensionMm, x2: centre + half, y2: dimensionMm }, px(4)),
-        ...[-half, half].map((side) => ({
-          x1: centre + side,
-          y1: deepMm + px(3),
-          x2: centre + side,
-          y2: dimensionMm + px(6),
-        })),
-      ]),
-    ];
+    const layout = layoutOf(scene, width);
+    const { innerHeight, acrossMm, topMm, px } = layout;
+    const placed = placedOf(layout);
     const surfaces: Segment[] = [0, deepMm].map((y) => ({ x1: px(-20), y1: y, x2: acrossMm, y2: y }));
-    const segment = { x1: 'x1', y1: 'y1', x2: 'x2', y2: 'y2' };
     return {
       width,
       height: innerHeight + margins.marginTop + margins.marginBottom,
@@ -106,7 +153,7 @@ export const twoWedges: Figure = {
       x: { domain: [0, acrossMm], axis: null },
       y: { domain: [0, topMm], axis: null },
       marks: [
-        Plot.link(surfaces, { ...segment, className: 'kf-grid' }),
+        Plot.link(surfaces, { ...segmentEnds, className: 'kf-grid' }),
         ...placed.map(({ centre, half }) =>
           Plot.line(
             [
@@ -117,46 +164,12 @@ export const twoWedges: Figure = {
             { className: 'kf-section' },
           ),
         ),
-        Plot.link(
-          placed.map(({ centre }) => ({ x1: centre, y1: px(-8), x2: centre, y2: dimensionMm - px(6) })),
-          { ...segment, className: 'kf-centre' },
-        ),
-        Plot.link(lines, { ...segment, className: 'kf-thin' }),
-        ...placed.map(({ centre, angleDeg }) =>
-          Plot.line(
-            Array.from({ length: 13 }, (_, step) => {
-              const at = radians((angleDeg * step) / 12);
-              return [centre + arcMm * Math.sin(at), arcMm * Math.cos(at)];
-            }),
-            { className: 'kf-thin' },
-          ),
-        ),
-        valueText(placed, {
-          x: ({ centre, angleDeg }: (typeof placed)[number]) => centre + arcMm * Math.sin(radians(angleDeg)),
-          y: ({ angleDeg }: (typeof placed)[number]) => arcMm * Math.cos(radians(angleDeg)),
-          text: ({ angleDeg }: (typeof placed)[number]) => `${shown(angleDeg)}°`,
-          dx: 7,
-          dy: 8,
-        }),
-        Plot.text(placed, {
-          x: 'centre',
-          y: dimensionMm,
-          text: ({ half }: (typeof placed)[number]) => `${plain(2 * half, 2)} mm`,
-          dy: -13,
-          className: 'kf-value',
-        }),
-        Plot.text([`${deepMm} mm`], {
-          x: sideMm,
-          y: deepMm / 2,
-          dx: -6,
-          textAnchor: 'end',
-          className: 'kf-value',
-        }),
+        ...dimensionMarks(placed, px),
+        ...measureMarks(placed, px),
         Plot.text(placed, {
           x: 'centre',
           y: 0,
-          text: ({ name }: (typeof placed)[number]) =>
-            name.length > (narrow ? 16 : 30) ? `${name.slice(0, narrow ? 15 : 29)}…` : name,
+          text: ({ name }: Placed) => shortName(name, narrow ? 16 : 30),
           dy: 20,
         }),
       ],

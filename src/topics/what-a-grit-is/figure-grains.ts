@@ -7,6 +7,7 @@ import { brief, times } from '../../scene/show.ts';
 import type { Figure, Place } from '../../figure-kit/figure.ts';
 import { hatch, ink } from '../../figure-kit/inks.ts';
 import { shortName } from '../../figure-kit/short-name.ts';
+import { segmentEnds } from '../../figure-kit/segments.ts';
 
 /** One number read on one scale. */
 interface Grain {
@@ -79,6 +80,53 @@ function layoutOf(scene: Scene, width: number) {
   return { lines, room, inner, slot, pxPerUm, topPx, height, placed };
 }
 
+type Layout = ReturnType<typeof layoutOf>;
+type Placed = Layout['placed'][number];
+
+/** The grains with their sizes, and what stands where a scale does not list the number. */
+function grainMarks(placed: readonly Placed[]): Plot.RenderableMark[] {
+  const drawn = placed.filter(({ um }) => um !== null);
+  return [
+    Plot.dot(drawn, {
+      x: 'x',
+      y: 'y',
+      r: 'r',
+      fill: ({ own }: Placed) => (own ? hatch('finish') : 'none'),
+      stroke: ({ own }: Placed) => (own ? ink('finish') : 'var(--text)'),
+      strokeWidth: ({ own }: Placed) => (own ? 2 : 1.2),
+    }),
+    Plot.text(drawn, {
+      x: 'x',
+      y: ({ y, half }: Placed) => y + half + 13,
+      text: ({ um }: Placed) => umOf(um ?? 0),
+      className: 'kf-value',
+    }),
+    Plot.text(
+      placed.filter(({ um }) => um === null),
+      {
+        x: 'x',
+        y: 'y',
+        text: ({ scale }: Placed) => `not listed:\n${spanOf(scale).first}–${spanOf(scale).last}`,
+        lineHeight: 1.2,
+        className: 'kf-faint',
+      },
+    ),
+  ];
+}
+
+/** A round length at the scale of the drawing, at its foot. */
+function scaleBar({ room, slot, pxPerUm, height }: Layout): Plot.RenderableMark[] {
+  const barUm = [...rooms].reverse().find((size) => size * pxPerUm <= slot) ?? room;
+  const [x1, x2, y] = [4, 4 + barUm * pxPerUm, height - 22];
+  return [
+    Plot.link(
+      [{ x1, x2, y1: y, y2: y }, ...[x1, x2].map((x) => ({ x1: x - 4, x2: x + 4, y1: y + 4, y2: y - 4 }))],
+      { ...segmentEnds, className: 'kf-thin' },
+    ),
+    Plot.text([`${barUm} µm`], { x: x2, y, dx: 10, textAnchor: 'start', className: 'kf-value' }),
+  ];
+}
+
 /** Both knives' grit numbers on the four scales, each as a grain drawn to scale: the linear twin of `grit-scales`. */
 export const grains: Figure = {
   id: 'grains',
@@ -91,11 +139,8 @@ export const grains: Figure = {
   reading: () => 'as entered',
   source: 'ISO 6344, ISO 8486 (memory), JIS R 6001, ANSI B74.18',
   options(scene, { width, narrow }) {
-    const { lines, room, inner, slot, pxPerUm, topPx, height, placed } = layoutOf(scene, width);
-    type Placed = (typeof placed)[number];
-    const drawn = placed.filter(({ um }) => um !== null);
-    const barUm = [...rooms].reverse().find((size) => size * pxPerUm <= slot) ?? room;
-    const bar = { x1: 4, x2: 4 + barUm * pxPerUm, y: height - 22 };
+    const layout = layoutOf(scene, width);
+    const { lines, inner, slot, topPx, height, placed } = layout;
     return {
       height,
       margin: 0,
@@ -118,44 +163,8 @@ export const grains: Figure = {
           textAnchor: 'start',
           className: 'kf-value',
         }),
-        Plot.dot(drawn, {
-          x: 'x',
-          y: 'y',
-          r: 'r',
-          fill: ({ own }: Placed) => (own ? hatch('finish') : 'none'),
-          stroke: ({ own }: Placed) => (own ? ink('finish') : 'var(--text)'),
-          strokeWidth: ({ own }: Placed) => (own ? 2 : 1.2),
-        }),
-        Plot.text(drawn, {
-          x: 'x',
-          y: ({ y, half }: Placed) => y + half + 13,
-          text: ({ um }: Placed) => umOf(um ?? 0),
-          className: 'kf-value',
-        }),
-        Plot.text(
-          placed.filter(({ um }) => um === null),
-          {
-            x: 'x',
-            y: 'y',
-            text: ({ scale }: Placed) => `not listed:\n${spanOf(scale).first}–${spanOf(scale).last}`,
-            lineHeight: 1.2,
-            className: 'kf-faint',
-          },
-        ),
-        Plot.link(
-          [
-            { x1: bar.x1, x2: bar.x2, y1: bar.y, y2: bar.y },
-            ...[bar.x1, bar.x2].map((x) => ({ x1: x - 4, x2: x + 4, y1: bar.y + 4, y2: bar.y - 4 })),
-          ],
-          { x1: 'x1', x2: 'x2', y1: 'y1', y2: 'y2', className: 'kf-thin' },
-        ),
-        Plot.text([`${barUm} µm`], {
-          x: bar.x2,
-          y: bar.y,
-          dx: 10,
-          textAnchor: 'start',
-          className: 'kf-value',
-        }),
+        ...grainMarks(placed),
+        ...scaleBar(layout),
       ],
     };
   },

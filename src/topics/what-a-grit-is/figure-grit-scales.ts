@@ -5,13 +5,15 @@ import { finishesOf, gradeOn, gritName, scaleName, scales, umOf } from './values
 import type { SeenFinish } from './values.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { brief, plain } from '../../scene/show.ts';
-import type { Figure } from '../../figure-kit/figure.ts';
+import type { Figure, Size } from '../../figure-kit/figure.ts';
 import { gridX, gridY } from '../../figure-kit/grid.ts';
 import { tickValues } from '../../figure-kit/ratio-axis.ts';
 import { axisX, axisY } from '../../figure-kit/steady.ts';
 import { shortName } from '../../figure-kit/short-name.ts';
 import { centredLabel } from '../../figure-kit/centred-label.ts';
-import { valueText } from '../../figure-kit/value-text.ts';
+import { frameOf } from '../../figure-kit/frame.ts';
+import { strokeKey } from '../../figure-kit/key.ts';
+import { logAt } from '../../figure-kit/pixels.ts';
 
 interface Point {
   grit: number;
@@ -31,6 +33,53 @@ const knivesOf = (scene: Scene) => {
   }));
 };
 
+/** Heights of two labels, px: each its own knife's, but two that would touch make room for each other. */
+function labelHeights(
+  [first, second]: readonly [number, number],
+  highPx: number,
+  innerHeight: number,
+): number[] {
+  const apart = Math.max(0, highPx - Math.abs(first - second)) / 2;
+  const inside = (px: number): number => Math.min(innerHeight - highPx / 2, Math.max(highPx / 2 - 20, px));
+  const upper = first <= second ? -apart : apart;
+  return [inside(first + upper), inside(second - upper)];
+}
+
+/** The frame and the axes; each knife's label, which stands in the margin; and the key in the lower left corner. */
+function layoutOf(scene: Scene, { width, narrow }: Size) {
+  const knives = knivesOf(scene);
+  const { frame, inner } = frameOf(width, narrow ? 360 : 400, {
+    top: 26,
+    right: narrow ? 82 : 168,
+    bottom: 42,
+    left: 36,
+  });
+  const low = Math.min(1, ...knives.map(({ um }) => um)) / 1.05;
+  const high = Math.max(250, ...knives.map(({ um }) => um));
+  const atX = logAt(lowGrit, highGrit, inner.width);
+  const atY = logAt(high, low, inner.height);
+  const pxOf = (um: number): number => (inner.height * Math.log(um / high)) / Math.log(low / high);
+  const heights = labelHeights(
+    knives.map(({ um }) => pxOf(um)) as [number, number],
+    narrow ? 50 : 34,
+    inner.height,
+  );
+  const labels = knives.map(({ name, grit, um }, index) => ({
+    y: atY(heights[index] ?? 0),
+    text: `${shortName(name, narrow ? 9 : 20)}\n${grit ? `${gritName(grit.scale, grit.number)}${narrow ? '\n' : ': '}` : ''}${umOf(um)}`,
+  }));
+  const key = scales.map((scale, index) => ({
+    className: strokeOf(scale),
+    y: atY(inner.height - 14 - 18 * (scales.length - 1 - index)),
+    text: scaleName[scale],
+  }));
+  const ticks = {
+    x: narrow ? [100, 300, 1000, 3000] : [100, 200, 500, 1000, 2000, 5000],
+    y: tickValues(low, high, narrow),
+  };
+  return { knives, frame, low, high, ticks, labels, key, strokes: [atX(4), atX(32)] as const };
+}
+
 /** Grit against grain size by four scales, with the two knives on them. */
 export const gritScales: Figure = {
   id: 'grit-scales',
@@ -39,56 +88,21 @@ export const gritScales: Figure = {
   scale: 'both axes logarithmic',
   reading: () => 'as entered',
   source: 'ISO 6344, ISO 8486 (memory), JIS R 6001, ANSI B74.18',
-  options(scene, { width, narrow }) {
-    const knives = knivesOf(scene);
-    const [height, marginTop, marginBottom, marginLeft] = [narrow ? 360 : 400, 26, 42, 36];
-    const marginRight = narrow ? 82 : 168;
-    const inner = { width: width - marginLeft - marginRight, height: height - marginTop - marginBottom };
-    const low = Math.min(1, ...knives.map(({ um }) => um)) / 1.05;
-    const high = Math.max(250, ...knives.map(({ um }) => um));
-    const atX = (px: number): number => lowGrit * (highGrit / lowGrit) ** (px / inner.width);
-    const atY = (px: number): number => high * (low / high) ** (px / inner.height);
-    const pxOf = (um: number): number => (inner.height * Math.log(um / high)) / Math.log(low / high);
-    const ticks = {
-      x: narrow ? [100, 300, 1000, 3000] : [100, 200, 500, 1000, 2000, 5000],
-      y: tickValues(low, high, narrow),
-    };
-    // Each label stands in the margin at its own height; two that would touch make room for each other.
-    const [first, second] = knives.map(({ um }) => pxOf(um)) as [number, number];
-    const labelHighPx = narrow ? 50 : 34;
-    const apart = Math.max(0, labelHighPx - Math.abs(first - second)) / 2;
-    const inside = (px: number): number =>
-      Math.min(inner.height - labelHighPx / 2, Math.max(labelHighPx / 2 - 20, px));
-    const upper = first <= second ? -apart : apart;
-    const labelPx = [inside(first + upper), inside(second - upper)];
-    const labels = knives.map(({ name, grit, um }, index) => ({
-      px: labelPx[index] ?? 0,
-      text: `${shortName(name, narrow ? 9 : 20)}\n${grit ? `${gritName(grit.scale, grit.number)}${narrow ? '\n' : ': '}` : ''}${umOf(um)}`,
-    }));
-    const key = scales.map((scale, index) => ({
-      scale,
-      px: inner.height - 14 - 18 * (scales.length - 1 - index),
-    }));
+  options(scene, size) {
+    const { knives, frame, low, high, ticks, labels, key, strokes } = layoutOf(scene, size);
     return {
-      height,
-      marginTop,
-      marginBottom,
-      marginLeft,
-      marginRight,
+      ...frame,
       x: { type: 'log', domain: [lowGrit, highGrit], axis: null },
       y: { type: 'log', domain: [low, high], axis: null },
       marks: [
         // The labels of a logarithmic axis are thinned out unless they come as a channel of their own.
-        axisX(ticks.x, {
-          text: brief,
-          ...centredLabel('grit number'),
-        }),
+        axisX(ticks.x, { text: brief, ...centredLabel('grit number') }),
         axisY(ticks.y, { text: brief, label: 'grain, µm', labelArrow: 'none' }),
         gridY(ticks.y),
         gridX(ticks.x),
         Plot.ruleY(knives, {
           y: 'um',
-          x1: ({ grit }: (typeof knives)[number]) => grit?.number ?? lowGrit,
+          x1: ({ grit }: SeenFinish) => grit?.number ?? lowGrit,
           x2: highGrit,
           className: 'kf-dimension',
         }),
@@ -98,37 +112,18 @@ export const gritScales: Figure = {
         ]),
         Plot.dot(
           knives.filter(({ grit }) => grit !== null),
-          {
-            x: ({ grit }: (typeof knives)[number]) => grit?.number ?? lowGrit,
-            y: 'um',
-            r: 5,
-            className: 'kf-answer',
-          },
+          { x: ({ grit }: SeenFinish) => grit?.number ?? lowGrit, y: 'um', r: 5, className: 'kf-answer' },
         ),
         Plot.text(labels, {
           x: highGrit,
-          y: ({ px }: (typeof labels)[number]) => atY(px),
+          y: 'y',
           text: 'text',
           dx: 6,
           textAnchor: 'start',
           lineHeight: 1.15,
           className: 'kf-value',
         }),
-        ...key.map(({ scale, px }) =>
-          Plot.line(
-            [
-              [atX(4), atY(px)],
-              [atX(32), atY(px)],
-            ],
-            { className: strokeOf(scale) },
-          ),
-        ),
-        valueText(key, {
-          x: atX(32),
-          y: ({ px }: (typeof key)[number]) => atY(px),
-          text: ({ scale }: (typeof key)[number]) => scaleName[scale],
-          dx: 6,
-        }),
+        ...strokeKey(key, strokes),
       ],
     };
   },

@@ -25,6 +25,47 @@ function placesOf(scene: Scene): Place[] {
   );
 }
 
+const at = { x: 'trial', y: 'rank' } as const;
+
+/** The lines of the wanted knives from trial to trial. */
+const linesOf = (className: string, places: readonly Place[], wanted: (knife: string) => boolean) =>
+  Plot.line(
+    places.filter(({ knife }) => wanted(knife)),
+    { ...at, z: 'knife', className },
+  );
+
+/** The names of the knives beside their places in one trial. */
+const names = (
+  places: readonly Place[],
+  trial: Trial | undefined,
+  textAnchor: 'start' | 'end',
+  narrow: boolean,
+) =>
+  Plot.text(
+    places.filter((place) => place.trial === trial),
+    {
+      ...at,
+      text: ({ name }: Place) => shortName(name, narrow ? 9 : 26),
+      textAnchor,
+      dx: textAnchor === 'end' ? -12 : 12,
+      className: 'kf-value',
+    },
+  );
+
+const values = (places: readonly Place[], dy: number) =>
+  Plot.text(places, { ...at, text: ({ value }: Place) => times(value), dy, className: 'kf-on-paper' });
+
+/** Whether the lines of a place run on upwards from it rather than downwards: its value then stands below. */
+const runsUp =
+  (places: readonly Place[], present: readonly Trial[]) =>
+  ({ knife, trial, rank }: Place): boolean => {
+    const own = present.indexOf(trial);
+    const turns = places
+      .filter((place) => place.knife === knife && Math.abs(present.indexOf(place.trial) - own) === 1)
+      .map((place) => Math.sign(place.rank - rank));
+    return turns.reduce((sum, turn) => sum + turn, 0) < 0;
+  };
+
 /** The order of the comparison in three trials: where lines cross, the ranking turns over. */
 export const turningOver: Figure = {
   id: 'turning-over',
@@ -36,42 +77,9 @@ export const turningOver: Figure = {
   options(scene, { narrow }) {
     const places = placesOf(scene);
     const { subject, baseline } = scene.entry;
-    const most = narrow ? 9 : 26;
     const side = narrow ? 80 : 180;
     const present = trials.filter((trial) => places.some((place) => place.trial === trial));
-    const lineOf = (style: string, wanted: (knife: string) => boolean) =>
-      Plot.line(
-        places.filter(({ knife }) => wanted(knife)),
-        { x: 'trial', y: 'rank', z: 'knife', className: style },
-      );
-    const label = (trial: Trial | undefined, anchor: 'start' | 'end') =>
-      Plot.text(
-        places.filter((place) => place.trial === trial),
-        {
-          x: 'trial',
-          y: 'rank',
-          text: ({ name }: Place) => shortName(name, most),
-          textAnchor: anchor,
-          dx: anchor === 'end' ? -12 : 12,
-          className: 'kf-value',
-        },
-      );
-    /** Whether the lines of a place run on upwards from it rather than downwards: its value then stands below. */
-    const fromAbove = ({ knife, trial, rank }: Place): boolean => {
-      const own = present.indexOf(trial);
-      const turns = places
-        .filter((place) => place.knife === knife && Math.abs(present.indexOf(place.trial) - own) === 1)
-        .map((place) => Math.sign(place.rank - rank));
-      return turns.reduce((sum, turn) => sum + turn, 0) < 0;
-    };
-    const values = (dy: number, wanted: (place: Place) => boolean) =>
-      Plot.text(places.filter(wanted), {
-        x: 'trial',
-        y: 'rank',
-        text: ({ value }: Place) => times(value),
-        dy,
-        className: 'kf-on-paper',
-      });
+    const fromAbove = runsUp(places, present);
     const count = scene.comparison.knives.length;
     return {
       height: count * 48 + 50,
@@ -91,14 +99,17 @@ export const turningOver: Figure = {
       y: { type: 'linear', domain: [count + 0.5, 0.5], axis: null },
       marks: [
         Plot.ruleX(present, { className: 'kf-grid' }),
-        lineOf('kf-thin', (knife) => knife !== subject && knife !== baseline),
-        lineOf('kf-limit-rolling', (knife) => knife === baseline),
-        lineOf('kf-limit-slicing', (knife) => knife === subject),
-        Plot.dot(places, { x: 'trial', y: 'rank', r: 4.5, className: 'kf-answer' }),
-        values(-14, (place) => !fromAbove(place)),
-        values(15, fromAbove),
-        label(present[0], 'end'),
-        label(present.at(-1), 'start'),
+        linesOf('kf-thin', places, (knife) => knife !== subject && knife !== baseline),
+        linesOf('kf-limit-rolling', places, (knife) => knife === baseline),
+        linesOf('kf-limit-slicing', places, (knife) => knife === subject),
+        Plot.dot(places, { ...at, r: 4.5, className: 'kf-answer' }),
+        values(
+          places.filter((place) => !fromAbove(place)),
+          -14,
+        ),
+        values(places.filter(fromAbove), 15),
+        names(places, present[0], 'end', narrow),
+        names(places, present.at(-1), 'start', narrow),
       ],
     };
   },
