@@ -3,7 +3,7 @@ import type { CarbideKind, Grind, GrindForm, GritScale, Quantity } from '../mode
 import { readNumber, readQuantity, showQuantity } from '../comparison/read.ts';
 import type { Expected } from '../comparison/read.ts';
 import type { KnifeEntry, ComparisonEntry, Placed } from '../comparison/schema.ts';
-import { plain } from '../scene/show.ts';
+import { inFigures, plain } from '../scene/show.ts';
 
 /**
  * The fields of one knife. Each knows how to show a part of the entry as text and how to read the text back;
@@ -42,7 +42,7 @@ const bad = (message: string): Written => ({ ok: false, message });
 const scaleOf = ({ lengthUnit }: ComparisonEntry): number => (lengthUnit === 'thou' ? mmPerThou : 1);
 
 function scaled(quantity: Placed, by: number): Placed {
-  const round = (value: number) => Number((value * by).toPrecision(10));
+  const round = (value: number) => inFigures(value * by, 10);
   if (typeof quantity === 'number') return round(quantity);
   if ('heel' in quantity)
     return { heel: round(quantity.heel), middle: round(quantity.middle), tip: round(quantity.tip) };

@@ -1,7 +1,7 @@
 import type { Knife, TermId } from '../model/index.ts';
 import { factorOf } from '../comparison/found.ts';
 import { carbideSaid, finishSaid, lengthSaid, said } from './measures-said.ts';
-import { changes } from './lists.ts';
+import { differs } from '../scene/terms.ts';
 import type { Scene } from '../scene/scene.ts';
 import { times } from '../scene/show.ts';
 
@@ -67,7 +67,7 @@ export function termText(scene: Scene, id: TermId): string[] {
       why,
       'It could not be computed here, so it is left out; it is not taken as no difference.',
     ];
-  if (!changes({ factor }))
+  if (!differs({ factor }))
     return [
       measures,
       why,

@@ -1,8 +1,6 @@
 import { isUnknown, nominal } from '../model/index.ts';
 import type { Finish, Grind, Knife, Quantity } from '../model/index.ts';
-import { brief, plain } from '../scene/show.ts';
-
-const short = (value: number): string => brief(Number(plain(value)));
+import { brief, short } from '../scene/show.ts';
 
 export const said = (value: Quantity, unit: string): string =>
   isUnknown(value)

@@ -12,9 +12,10 @@ import {
   spread,
 } from './values.ts';
 import { refusedWork } from '../../phrases/refused-work.ts';
-import { leftOut, list } from '../../phrases/lists.ts';
+import { list } from '../../phrases/joined.ts';
+import { leftOut } from '../../scene/terms.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { percent, plain, thousands, times } from '../../scene/show.ts';
+import { percent, plain, readsAsOne, thousands, times } from '../../scene/show.ts';
 import { trialOf, whyNotOwn } from './trial.ts';
 import type { Trial } from './trial.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
@@ -80,7 +81,7 @@ function plan(scene: Scene): string[] {
   const incomplete = missing.length > 0 ? ` (${list(missing)} left out)` : '';
   return [
     refusedWork(scene),
-    Math.abs(Math.log(ratio)) < 1e-9
+    readsAsOne(ratio)
       ? `The close reading has ${subject.name} and ${baseline.name} level${incomplete}: no number of runs tells apart what does not differ.`
       : `The close reading has ${subject.name} at ${times(ratio)} against ${baseline.name}${incomplete}. To notice that in ${often} of trials, with lots kept apart, takes ${runsOrNever(within)} a knife; with every run from another lot, and lots ignored, ${runsOrNever(mixed)}.`,
     alike === null

@@ -1,8 +1,9 @@
 import { carbideWithPlusMinus, hardenedFrom } from '../../phrases/hardened-said.ts';
-import { list } from '../../phrases/lists.ts';
+import { list } from '../../phrases/joined.ts';
 import type { Hardened } from '../../scene/steel.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { leversDrawn, leversTable } from '../steel-fairly/levers.ts';
+import { short } from '../../scene/show.ts';
 
 /** The lever of carbon in a steel as typed. It is of that steel alone, whatever knives a page covers. */
 export const compositionLever = (hardened: Hardened): Figure => ({
@@ -17,7 +18,7 @@ export const compositionLever = (hardened: Hardened): Figure => ({
   caption: () => {
     const { tieLine, notKnown } = hardened.estimate;
     const { matrix, whole, carbide, formula } = tieLine;
-    const percent = (value: number): string => `${Number(value.toPrecision(3))} %`;
+    const percent = (value: number): string => `${short(value)} %`;
     return `The steel’s free carbon, ${percent(whole)}, lies between the ${percent(matrix)} its matrix keeps and the ${percent(carbide)} of ${formula}: with what else is bound the carbide comes to ${carbideWithPlusMinus(hardened)} by volume, ${hardenedFrom(hardened)}.${notKnown.length > 0 ? ` Of ${list(notKnown)}, not known, the middle is drawn.` : ''}`;
   },
 });

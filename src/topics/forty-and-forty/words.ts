@@ -1,8 +1,17 @@
 import { additiveGuess, compound } from '../../model/index.ts';
 import { refusedWork } from '../../phrases/refused-work.ts';
-import { changes, leftOut, list, standing } from '../../phrases/lists.ts';
+import { list } from '../../phrases/joined.ts';
+import { effectsIn, leftOut, productOf, standing } from '../../scene/terms.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { percent, plain, signedPercent, times, typedPercent } from '../../scene/show.ts';
+import {
+  inFigures,
+  percent,
+  plain,
+  readsAsOne,
+  signedPercent,
+  times,
+  typedPercent,
+} from '../../scene/show.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
 
 /** A term of the chain as the lesson covers effects: a percentage of what is already there. */
@@ -14,13 +23,11 @@ interface Effect {
 }
 
 const effectsOf = ({ row }: Scene): Effect[] =>
-  standing(row.careful)
-    .filter(changes)
-    .map(({ id, factor }) => ({
-      id,
-      factor,
-      percent: typedPercent(Number(((factor - 1) * 100).toPrecision(2))),
-    }));
+  effectsIn(standing(row.careful)).map(({ id, factor }) => ({
+    id,
+    factor,
+    percent: typedPercent(inFigures((factor - 1) * 100, 2)),
+  }));
 
 const named = ({ id, percent: worth }: Effect): string => `${id} ${worth}`;
 
@@ -41,8 +48,11 @@ function firstTwo(effects: readonly Effect[], { baseline }: Scene): string {
   );
   // Unreachable: it is asked of three effects or more.
   if (!one || !other) return '';
-  const gap = (one.factor - 1) * (other.factor - 1);
-  return `Take the two that weigh most. Of 100 cuts of ${baseline.name} ${one.id} makes ${plain(100 * one.factor)}, and ${other.id} then works on those: ${plain(100 * one.factor * other.factor)}. The sum of the two would say ${plain(100 * (one.factor + other.factor - 1))}, ${Math.abs(gap) < 5e-4 ? 'hardly another number' : `and misses by ${percent(Math.abs(other.factor - 1))} of ${plain(Math.abs(100 * (one.factor - 1)))}`}.`;
+  const [product, sum] = [
+    plain(100 * one.factor * other.factor),
+    plain(100 * (one.factor + other.factor - 1)),
+  ];
+  return `Take the two that weigh most. Of 100 cuts of ${baseline.name} ${one.id} makes ${plain(100 * one.factor)}, and ${other.id} then works on those: ${product}. The sum of the two would say ${sum}, ${product === sum ? 'hardly another number' : `and misses by ${percent(Math.abs(other.factor - 1))} of ${plain(Math.abs(100 * (one.factor - 1)))}`}.`;
 }
 
 /** Effects that pull against each other do not cancel by their percentages. */
@@ -54,13 +64,11 @@ function opposed(effects: readonly Effect[], { subject, baseline }: Scene): stri
       ? ''
       : `All of them pull against ${subject.name}. Each fall is taken of what is left, so they take less together than their sum says.`;
   const rises = effects.filter(({ factor }) => factor > 1);
-  const product = (some: readonly Effect[]): number => some.reduce((total, { factor }) => total * factor, 1);
-  const [up, down] = [product(rises), product(falls)];
+  const [up, down] = [productOf(rises), productOf(falls)];
   const whole = up * down;
-  const end =
-    Math.abs(Math.log(whole)) < 5e-4
-      ? `${subject.name} and ${baseline.name} come out level`
-      : `${signedPercent(whole - 1)} is left`;
+  const end = readsAsOne(whole)
+    ? `${subject.name} and ${baseline.name} come out level`
+    : `${signedPercent(whole - 1)} is left`;
   return `Not all pull one way: ${list(rises.map(({ id }) => id))} for ${subject.name} (${times(up)}), ${list(falls.map(({ id }) => id))} for ${baseline.name} (${times(down)}). To set off a rise of ${percent(up - 1)} takes a fall of ${percent(1 - 1 / up)}, not of ${percent(up - 1)}. Here ${end}.`;
 }
 

@@ -1,7 +1,7 @@
 import * as Plot from '@observablehq/plot';
 import { lessOf, shortPercent } from './values.ts';
 import type { Less } from './values.ts';
-import { brief, plain, times } from '../../scene/show.ts';
+import { plain, short, times } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineX, gridX } from '../../figure-kit/grid.ts';
 import { steadyTop } from '../../figure-kit/steady-top.ts';
@@ -13,7 +13,7 @@ interface Bar {
 }
 
 const barsOf = ({ percent, leftPercent, exponent, faceValue, inverse, damped }: Less): Bar[] => {
-  const p = brief(Number(percent.toPrecision(3)));
+  const p = short(percent);
   const left = plain(leftPercent / 100);
   return [
     { line: 'Before', factor: 1, sum: '' },

@@ -2,7 +2,7 @@ import * as Plot from '@observablehq/plot';
 import { fullName, rulerOf } from './values.ts';
 import type { Effect, Ruler } from './values.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { percent, plain, signedPercent, times } from '../../scene/show.ts';
+import { percent, plain, short, signedPercent, times } from '../../scene/show.ts';
 import { evenTicks } from './even-ticks.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { tickValues } from '../../figure-kit/ratio-axis.ts';
@@ -56,7 +56,6 @@ function scalesOf(
   };
 }
 
-const tickText = (value: number): string => String(Number(value.toPrecision(3)));
 const letterWidth = 7.6;
 
 /** Factors end to end on a ruler of ratios, and the same stretches on a linear ruler below it. */
@@ -131,7 +130,7 @@ export const ratioRuler: Figure = {
         Plot.text(ticks, {
           x: 'x',
           y: ({ y, way }: Tick) => y + 17 * way,
-          text: ({ value }: Tick) => tickText(value),
+          text: ({ value }: Tick) => short(value),
         }),
         Plot.text(bars, {
           x: ({ x1, x2 }: Bar) => (x1 + x2) / 2,

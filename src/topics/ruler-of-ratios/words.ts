@@ -1,6 +1,7 @@
 import type { Family } from '../../model/index.ts';
 import { refusedWork } from '../../phrases/refused-work.ts';
-import { leftOut, list } from '../../phrases/lists.ts';
+import { list } from '../../phrases/joined.ts';
+import { leftOut } from '../../scene/terms.ts';
 import { fullName, largest, rulerOf, rulerOfTerms } from './values.ts';
 import type { Ruler } from './values.ts';
 import { shareText } from './numbers.ts';

@@ -1,5 +1,6 @@
 import type { Control } from '../base/controls.ts';
 import { found } from '../../comparison/found.ts';
+import { whole } from '../../scene/show.ts';
 
 const thirds = { wedge: 1, thickness: 1, grind: 1 };
 
@@ -12,7 +13,7 @@ export const wedgeShare: Control = {
   unit: ' % of it',
   read: ({ assumptions: { rivalShares = thirds } }) => {
     const { wedge, thickness, grind } = rivalShares;
-    return Math.round((100 * wedge) / (wedge + thickness + grind));
+    return whole((100 * wedge) / (wedge + thickness + grind));
   },
   write: (entry, value) => {
     const { rivalShares: { thickness, grind } = thirds, ...others } = entry.assumptions;

@@ -2,17 +2,17 @@ import { runsNeeded } from '../../model/index.ts';
 import type { Family, Knife, TermId } from '../../model/index.ts';
 import { found } from '../../comparison/found.ts';
 import { jobOf } from '../../phrases/job.ts';
+import { onlyTogether, smallParts } from '../../phrases/only-together.ts';
 import { measuresSaid } from '../../phrases/measures-said.ts';
 import { notKnownOf } from '../../phrases/not-known.ts';
 import { pushes, pushShares, resistances, subjectPush } from './push.ts';
-import { changes, leftOut, list, standing } from '../../phrases/lists.ts';
+import { list } from '../../phrases/joined.ts';
+import { differs, leftOut, standing } from '../../scene/terms.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { equalisable } from '../../comparison/schema.ts';
-import { brief, percent, plain, ratioInWords, times } from '../../scene/show.ts';
+import { percent, ratioInWords, readAlike, readsAsOne, short, times } from '../../scene/show.ts';
 import { ends, inOrder, nearest, stackOf } from '../../scene/stack.ts';
 import type { Stacked, Way } from '../../scene/stack.ts';
-
-const level = (factor: number): boolean => Math.abs(Math.log(factor)) < 5e-3;
 
 /** What the baseline is called in a list. */
 const mark = ({ isBaseline }: Stacked): string => (isBaseline ? ', the baseline' : '');
@@ -33,7 +33,7 @@ const same = (a: readonly Stacked[], b: readonly Stacked[]): boolean =>
 function apart(scene: Scene): string[] {
   const knives = stackOf(scene);
   const { baseline } = scene;
-  if (ways(scene).every((ratio) => level(ratio)))
+  if (ways(scene).every(readsAsOne))
     return [
       `Set against ${baseline.name}, no knife of this line-up differs from any other: every ratio is 1.`,
     ];
@@ -73,7 +73,7 @@ function near(scene: Scene): string[] {
   const { longer, shorter, ratio } = nearest(scene);
   const { baseline } = scene;
   const against = `counted from ${baseline.name} at 1 they stand at ${times(longer.careful)} and ${times(shorter.careful)}`;
-  if (ratio < 1.005)
+  if (readsAsOne(ratio))
     return [
       `By the close reading ${longer.name} and ${shorter.name} come out alike; ${against}.`,
       'No number of runs tells apart what does not differ.',
@@ -88,7 +88,7 @@ function near(scene: Scene): string[] {
   const runs = runsNeeded({ cv: assumedCv, ratio });
   return [
     nearby,
-    `If runs scatter by ${percent(assumedCv)} from one sharpening to the next (assumed), telling them apart takes about ${brief(Number(plain(runs, 2)))} sharpenings of each.`,
+    `If runs scatter by ${percent(assumedCv)} from one sharpening to the next (assumed), telling them apart takes about ${short(runs, 2)} sharpenings of each.`,
     ratio < 1.1 ? 'By that reading they are one knife for a day’s work.' : '',
   ];
 }
@@ -99,7 +99,7 @@ function forces(scene: Scene): string[] {
   const shares = pushShares(scene);
   const { parts, added, multiplied } = subjectPush(scene);
   const given = list(resistances.map((id) => `${percent(shares[id])} ${id}`));
-  if (resistances.every((id) => level(shares[id] / parts[id])))
+  if (resistances.every((id) => readsAsOne(shares[id] / parts[id])))
     return [
       `The push of ${baseline.name} is taken as ${given}. In all three ${subject.name} is like it: the push is the same, added or multiplied.`,
     ];
@@ -149,12 +149,13 @@ function own(scene: Scene): string[] {
     sentences.push('Where a measure is not known, the middle of its range stands for it.');
 
   const terms = standing(careful);
-  const doing = terms.filter(changes);
-  const idle = terms.filter((term) => !changes(term));
+  const doing = terms.filter(differs);
+  const idle = terms.filter((term) => !differs(term));
   const missing = leftOut(careful);
   if (doing.length === 0)
     sentences.push(
-      `${subject.name} and ${baseline.name} are alike in ${missing.length > 0 ? 'every term that stands' : 'all seven terms'}: seven links of 1 make a chain of 1.`,
+      onlyTogether(scene, careful) ||
+        `${subject.name} and ${baseline.name} are alike in ${missing.length > 0 ? 'every term that stands' : 'all seven terms'}: seven links of 1 make a chain of 1.`,
     );
   else {
     const strongest = doing.reduce((a, b) =>
@@ -162,7 +163,7 @@ function own(scene: Scene): string[] {
     );
     sentences.push(
       `The chain of ${subject.name} against ${baseline.name} has ${doing.length === 1 ? 'one link that is' : `${doing.length} links that are`} not 1: ${list(doing.map(({ id, factor }) => `${id} ${times(factor)}`))}.`,
-      `Multiplied they make ${times(careful.product)} by the close reading: ${subject.name} should cut ${ratioInWords(careful.product)} as ${baseline.name}.`,
+      `Multiplied they make ${times(careful.product)} by the close reading${smallParts(doing, careful.product)}: ${subject.name} should cut ${ratioInWords(careful.product)} as ${baseline.name}.`,
     );
     if (doing.length > 1) sentences.push(`The strongest link is ${strongest.id}.`);
     if (idle.length > 0)
@@ -182,9 +183,9 @@ function own(scene: Scene): string[] {
     );
     sentences.push(
       `At face value, which is the pocket reading, the same knives make ${times(quick.product)}.`,
-      level(careful.rival / careful.product)
-        ? 'Adding the forces instead changes nothing to speak of.'
-        : `If the forces add, the close reading becomes ${times(careful.rival)}${(careful.rival - 1) * (careful.product - 1) < 0 && !level(careful.rival) && !level(careful.product) ? ', on the other side of 1: which of the two cuts longer then hangs on the form of the model' : ''}.`,
+      readAlike(careful.rival, careful.product)
+        ? 'Adding the forces instead differs nothing to speak of.'
+        : `If the forces add, the close reading becomes ${times(careful.rival)}${(careful.rival - 1) * (careful.product - 1) < 0 && !readsAsOne(careful.rival) && !readsAsOne(careful.product) ? ', on the other side of 1: which of the two cuts longer then hangs on the form of the model' : ''}.`,
     );
   }
   if (missing.length > 0)

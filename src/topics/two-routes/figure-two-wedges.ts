@@ -2,7 +2,7 @@ import * as Plot from '@observablehq/plot';
 import { flatUm, scratchUm, toothOf, wearOf } from './numbers.ts';
 import { anglesOf, frictionAngleAt, routesOf } from '../../scene/routes.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { brief, plain, times } from '../../scene/show.ts';
+import { plain, short, times } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 
 interface Segment {
@@ -19,7 +19,6 @@ const roomForDeg = 30;
 
 const radians = (degrees: number): number => (degrees * Math.PI) / 180;
 /** An angle to three figures, without empty decimals. */
-const shown = (angleDeg: number): string => brief(Number(plain(angleDeg)));
 const widthMm = (angleDeg: number): number => 2 * deepMm * Math.tan(radians(angleDeg));
 
 /** A dimension line with an oblique stroke at each end. */
@@ -133,7 +132,7 @@ export const twoWedges: Figure = {
         Plot.text(placed, {
           x: ({ centre, angleDeg }: (typeof placed)[number]) => centre + arcMm * Math.sin(radians(angleDeg)),
           y: ({ angleDeg }: (typeof placed)[number]) => arcMm * Math.cos(radians(angleDeg)),
-          text: ({ angleDeg }: (typeof placed)[number]) => `${shown(angleDeg)}°`,
+          text: ({ angleDeg }: (typeof placed)[number]) => `${short(angleDeg)}°`,
           dx: 7,
           dy: 8,
           textAnchor: 'start',
@@ -183,9 +182,9 @@ export const twoWedges: Figure = {
     return {
       columns: ['Measure', scene.baseline.name, scene.subject.name],
       rows: [
-        row('Edge angle per side', ({ bevel }) => `${shown(bevel)}°`),
-        row('Included angle', ({ bevel }) => `${shown(2 * bevel)}°`),
-        row('Angle per side at the apex', ({ apex }) => `${shown(apex)}°`),
+        row('Edge angle per side', ({ bevel }) => `${short(bevel)}°`),
+        row('Included angle', ({ bevel }) => `${short(2 * bevel)}°`),
+        row('Angle per side at the apex', ({ apex }) => `${short(apex)}°`),
         row(`Width ${deepMm} mm above the apex`, ({ bevel }) => `${plain(widthMm(bevel))} mm`),
         row('Friction angle left for the push', ({ bevel }) => `${plain(frictionAngleAt(scene, bevel))}°`),
         row(`Apex set back by a scratch of ${scratchUm} µm`, ({ apex }) => toothOf(apex)),
@@ -196,7 +195,7 @@ export const twoWedges: Figure = {
   caption(scene) {
     const [baseline, subject] = wedgesOf(scene);
     if (!baseline || !subject) return '';
-    const at = (angleDeg: number) => `${plain(widthMm(angleDeg), 2)} mm wide at ${shown(angleDeg)}° per side`;
+    const at = (angleDeg: number) => `${plain(widthMm(angleDeg), 2)} mm wide at ${short(angleDeg)}° per side`;
     return `Equally deep, ${baseline.name} is ${at(baseline.angleDeg)} and ${subject.name} ${at(subject.angleDeg)}. Pushed in as wedges the two differ by ${times(routesOf(scene).wedge)}.`;
   },
 };

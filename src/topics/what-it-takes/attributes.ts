@@ -3,7 +3,7 @@
 import { grainSizeUm, nominal } from '../../model/index.ts';
 import type { Knife, SolvableAttribute } from '../../model/index.ts';
 import type { KnifeEntry, ComparisonEntry } from '../../comparison/schema.ts';
-import { brief } from '../../scene/show.ts';
+import { short } from '../../scene/show.ts';
 
 interface TakesAttribute {
   attribute: SolvableAttribute;
@@ -91,9 +91,6 @@ export function attributeNamed(attribute: SolvableAttribute): TakesAttribute {
 }
 
 const mmPerThou = 0.0254;
-
-/** Three figures, without zeros behind them. */
-const short = (value: number): string => brief(Number(value.toPrecision(3)));
 
 /** A value with its unit, lengths in the unit of the comparison: `14.2°`, `0.6 mm`, `12.2 thou`. */
 export function valueSaid(

@@ -3,7 +3,7 @@ import { edgeAngleRange } from '../../model/index.ts';
 import { floorDeg, limitsAt, limitsOf, sharedStretch, trials } from '../../scene/limits.ts';
 import type { Limits, Trial } from '../../scene/limits.ts';
 import { anglesOf, drivable } from '../../scene/routes.ts';
-import { brief, plain, times } from '../../scene/show.ts';
+import { plain, short, times } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineY, gridY } from '../../figure-kit/grid.ts';
 import { ratioAxis, tickValues } from '../../figure-kit/ratio-axis.ts';
@@ -21,8 +21,6 @@ const trialName: Record<Trial, string> = {
 const known = (now: Limits): Trial[] => trials.filter((trial) => now[trial] !== null);
 
 const valueOf = (at: Limits, trial: Trial): number => at[trial] ?? 1;
-
-const shown = (angleDeg: number): string => brief(Number(plain(angleDeg)));
 
 /** Slicing, rolling and chipping of the subject against the baseline, by the subject's edge angle. */
 export const threeLimits: Figure = {
@@ -169,7 +167,7 @@ export const threeLimits: Figure = {
       rows: [...listed, now]
         .sort((a, b) => a.angleDeg - b.angleDeg)
         .map((at) => [
-          `${shown(at.angleDeg)}°${at === now ? ` (${scene.subject.name})` : ''}${at.angleDeg <= 6 ? ', at the floor' : ''}`,
+          `${short(at.angleDeg)}°${at === now ? ` (${scene.subject.name})` : ''}${at.angleDeg <= 6 ? ', at the floor' : ''}`,
           ...shownTrials.map((trial) => times(valueOf(at, trial))),
         ]),
     };
@@ -178,6 +176,6 @@ export const threeLimits: Figure = {
     const { slicing, rolling, chipping } = limitsOf(scene);
     const { subject, baseline } = scene;
     const shared = sharedStretch(scene);
-    return `At ${shown(anglesOf(scene).subject.bevel)}° per side ${subject.name} slices ${times(slicing)} as long as ${baseline.name}. It bears ${times(rolling)} the side load of ${baseline.name} before rolling${chipping === null ? '; chipping cannot be drawn without a toughness of both' : ` and ${times(chipping)} before chipping`}. ${shared && shared.highDeg - shared.lowDeg < 0.05 ? `Only at ${shown(shared.lowDeg)}° is it behind in none of them.` : shared ? `Along the thick line, from ${shown(shared.lowDeg)}° to ${shown(shared.highDeg)}°, it is behind in none of them.` : 'At every angle it is behind in one of them.'}`;
+    return `At ${short(anglesOf(scene).subject.bevel)}° per side ${subject.name} slices ${times(slicing)} as long as ${baseline.name}. It bears ${times(rolling)} the side load of ${baseline.name} before rolling${chipping === null ? '; chipping cannot be drawn without a toughness of both' : ` and ${times(chipping)} before chipping`}. ${shared && shared.highDeg - shared.lowDeg < 0.05 ? `Only at ${short(shared.lowDeg)}° is it behind in none of them.` : shared ? `Along the thick line, from ${short(shared.lowDeg)}° to ${short(shared.highDeg)}°, it is behind in none of them.` : 'At every angle it is behind in one of them.'}`;
   },
 };
