@@ -77,7 +77,7 @@ function mixedCv(): number {
   return Math.sqrt(Math.expm1(logSd(loftTruths.spreadCv) ** 2 + between));
 }
 
-/** Runs a knife that a plan asks for; null where no number within reason is enough. */
+/** Runs a knife that a plan asks for; null where no number is enough. */
 export interface Needed {
   within: number | null;
   mixed: number | null;
@@ -114,11 +114,10 @@ function alike(ratio: number, runs: number): number {
   );
 }
 
-/** Runs a knife to tell a ratio apart: exact, or rounded where they are very many; null beyond a million, and where it reads as one. */
+/** Runs a knife to tell a ratio apart: exact, or rounded where they are very many; null where the ratio reads as one. */
 function toTellApart(cv: number, ratio: number): number | null {
   if (readsAsOne(ratio)) return null;
   const guess = guessed(Math.abs(Math.log(ratio)) / logSd(cv), alpha / 2);
-  if (!(guess < 1e6)) return null;
   return guess > countedExactly ? inFigures(guess, 2) : leastFrom(guess, (runs) => apart(ratio, cv, runs));
 }
 

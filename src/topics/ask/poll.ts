@@ -54,7 +54,7 @@ function candidates({ entry, row, subject, baseline }: Scene): Candidate[] {
 }
 
 /** The span's end between two values, rounded so that it can be said. */
-const between = (low: number, high: number): number => inFigures(Math.sqrt(low * high));
+const between = (low: number, high: number): number => inFigures(Math.sqrt(low * high), 2);
 
 /**
  * Five answers for a poll, in the order of their size: they leave no gap, and one of them holds the model's answer.

@@ -4,8 +4,6 @@ import type { Behind } from './values.ts';
 import type { NumberOf } from '../base/numbers.ts';
 import { brief, short, times } from '../../scene/show.ts';
 
-/** A measure to three figures, without empty decimals. */
-
 const grindAngle = ({ grindAngleDeg }: Behind): string => `${short(grindAngleDeg)}°`;
 
 const exponent = parameters.thicknessExponent;

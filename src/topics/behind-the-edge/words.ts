@@ -21,7 +21,6 @@ import type { Scene } from '../../scene/scene.ts';
 import { brief, fixed, percent, plain, ratioInWords, readsAsOne, short, times } from '../../scene/show.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
 
-/** A measure to three figures, without empty decimals. */
 /** As a caliper shows it. */
 const mm = (value: number): string => `${fixed(value, 2)} mm`;
 /** A part of the other measure, or a multiple of it. */

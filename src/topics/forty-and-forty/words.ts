@@ -1,7 +1,7 @@
 import { additiveGuess, compound } from '../../model/index.ts';
 import { refusedWork } from '../../phrases/refused-work.ts';
 import { list } from '../../phrases/joined.ts';
-import { effectsIn, leftOut, productOf, standing } from '../../scene/terms.ts';
+import { differs, effectsIn, leftOut, productOf, standing } from '../../scene/terms.ts';
 import type { Scene } from '../../scene/scene.ts';
 import {
   inFigures,
@@ -57,13 +57,14 @@ function firstTwo(effects: readonly Effect[], { baseline }: Scene): string {
 
 /** Effects that pull against each other do not cancel by their percentages. */
 function opposed(effects: readonly Effect[], { subject, baseline }: Scene): string {
-  const falls = effects.filter(({ factor }) => factor < 1);
+  const shown = effects.filter(differs);
+  const falls = shown.filter(({ factor }) => factor < 1);
   if (falls.length === 0) return '';
-  if (falls.length === effects.length)
-    return effects.length === 1
+  if (falls.length === shown.length)
+    return shown.length === 1
       ? ''
       : `All of them pull against ${subject.name}. Each fall is taken of what is left, so they take less together than their sum says.`;
-  const rises = effects.filter(({ factor }) => factor > 1);
+  const rises = shown.filter(({ factor }) => factor > 1);
   const [up, down] = [productOf(rises), productOf(falls)];
   const whole = up * down;
   const end = readsAsOne(whole)

@@ -103,7 +103,7 @@ export const words: Record<string, WordsOf> = {
 
   job: aboutJob,
 
-  /** Which term does most, which pull the other way, what differs nothing. */
+  /** Which term does most, which pull the other way, what changes nothing. */
   reasons: (scene) => {
     const { entry, row, subject, baseline } = scene;
     const terms = standing(row[entry.reading]);

@@ -184,7 +184,7 @@ function own(scene: Scene): string[] {
     sentences.push(
       `At face value, which is the pocket reading, the same knives make ${times(quick.product)}.`,
       readAlike(careful.rival, careful.product)
-        ? 'Adding the forces instead differs nothing to speak of.'
+        ? 'Adding the forces instead changes nothing to speak of.'
         : `If the forces add, the close reading becomes ${times(careful.rival)}${(careful.rival - 1) * (careful.product - 1) < 0 && !readsAsOne(careful.rival) && !readsAsOne(careful.product) ? ', on the other side of 1: which of the two cuts longer then hangs on the form of the model' : ''}.`,
     );
   }

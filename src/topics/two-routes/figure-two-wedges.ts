@@ -18,7 +18,6 @@ const deepMm = 1;
 const roomForDeg = 30;
 
 const radians = (degrees: number): number => (degrees * Math.PI) / 180;
-/** An angle to three figures, without empty decimals. */
 const widthMm = (angleDeg: number): number => 2 * deepMm * Math.tan(radians(angleDeg));
 
 /** A dimension line with an oblique stroke at each end. */

@@ -3,8 +3,6 @@ import { anglesOf, exponentsOf, routesOf } from '../../scene/routes.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { plain, ratioInWords, readsAsOne, short, times } from '../../scene/show.ts';
 
-/** An angle to three figures, without empty decimals. */
-
 /** The two routes of the comparison's own angles. */
 function twoRoutes(scene: Scene): string[] {
   const { entry, row, subject, baseline, subjectKnife, baselineKnife } = scene;
