@@ -168,3 +168,12 @@ function suffix(part: number): string {
   if (last > 10 && last < 14) return 'th';
   return ['th', 'st', 'nd', 'rd'][part % 10] ?? 'th';
 }
+
+const small = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
+
+/**
+ * A count as it is written in a sentence: a word up to ten, then figures.
+ *
+ * @example countInWords(7) // → 'seven'
+ */
+export const countInWords = (count: number): string => small[count] ?? thousands(count);

@@ -1,19 +1,20 @@
 import type { Scene } from '../../scene/scene.ts';
 import { times } from '../../scene/show.ts';
-import { described } from '../../phrases/factor-phrases.ts';
+import { factorWords } from '../../phrases/factor-words.ts';
+import { factorIds } from '../../scene/factors.ts';
 
 /** A whole comparison in one table: a knife a column, its measures, and its ratio to the baseline three ways. */
 export function comparisonTable({ knives, comparison, rows }: Scene): {
   columns: string[];
   rows: string[][];
 } {
-  const { wedge, apex, ...others } = described;
+  const others = factorIds.filter((id) => id !== 'wedge' && id !== 'apex').map(factorWords);
   const measures = [
-    { title: 'Edge angle', measure: wedge.measure },
+    { title: 'Edge angle', measure: factorWords('wedge').measure },
     ...(comparison.knives.some(({ microbevelAngleDeg }) => microbevelAngleDeg !== undefined)
-      ? [{ title: 'At the apex', measure: apex.measure }]
+      ? [{ title: 'At the apex', measure: factorWords('apex').measure }]
       : []),
-    ...Object.values(others),
+    ...others,
   ];
   const ratio = (reading: 'careful' | 'quick', of: 'product' | 'rival') =>
     rows[reading].map((row) => times(row[of]));

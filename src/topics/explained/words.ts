@@ -1,4 +1,3 @@
-import type { TermId } from '../../model/index.ts';
 import { jobOf } from '../../phrases/job.ts';
 import { onlyTogether, smallParts } from '../../phrases/only-together.ts';
 import { measuresSaid } from '../../phrases/measures-said.ts';
@@ -7,10 +6,11 @@ import { differs, leftOut, standing, temptingSum } from '../../scene/terms.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { loggedName } from '../../scene/series-held.ts';
 import { plain, readAlike, times } from '../../scene/show.ts';
-import { termText, described } from '../../phrases/factor-phrases.ts';
+import { termText } from '../../phrases/factor-words.ts';
 import { sentencesOf } from '../../phrases/sentences-of.ts';
 import { words } from '../overview/words.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
+import { factorIds } from '../../scene/factors.ts';
 
 const said = (name: string, scene: Scene): string[] => sentencesOf(words, name, scene);
 
@@ -58,8 +58,6 @@ function runs({ entry, subject, baseline }: Scene): string[] {
   ];
 }
 
-const terms: readonly TermId[] = Object.keys(described) as TermId[];
-
 export const explainedWords: Record<string, WordsOf> = {
   /** What was compared, by its measures. */
   'telling-compared': ({ entry, subject, baseline, subjectKnife, baselineKnife }) => {
@@ -75,7 +73,7 @@ export const explainedWords: Record<string, WordsOf> = {
   'telling-refused': (scene) => [refusedWork(scene)],
 
   ...Object.fromEntries(
-    terms.map((id): [string, WordsOf] => [`telling-${id}`, (scene) => termText(scene, id)]),
+    factorIds.map((id): [string, WordsOf] => [`telling-${id}`, (scene) => termText(scene, id)]),
   ),
 
   'telling-surprise': surprise,

@@ -13,6 +13,7 @@ import {
   typedPercent,
 } from '../../scene/show.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
+import { isForce } from '../../scene/factors.ts';
 
 /** A term of the chain as the lesson covers effects: a percentage of what is already there. */
 interface Effect {
@@ -75,7 +76,7 @@ function opposed(effects: readonly Effect[], { subject, baseline }: Scene): stri
 
 /** Where adding would be right: in the part of the chain whose forces stand side by side. */
 function sideBySide(effects: readonly Effect[], { row, subject, baseline }: Scene): string {
-  const forces = effects.filter(({ id }) => id === 'wedge' || id === 'thickness' || id === 'grind');
+  const forces = effects.filter(({ id }) => isForce(id));
   return forces.length < 2
     ? ''
     : `One part of this chain may add after all: ${list(forces.map(({ id }) => id))} stand side by side in one push. With those forces added ${subject.name} against ${baseline.name} makes ${times(row.careful.rival)}.`;

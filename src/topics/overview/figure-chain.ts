@@ -5,8 +5,10 @@ import { plain, ratioInWords, times } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineX, gridX } from '../../figure-kit/grid.ts';
 import { ratioAxis, tickValues } from '../../figure-kit/ratio-axis.ts';
-import { familyLetter, hatch, ink, termName } from '../../figure-kit/inks.ts';
+import { hatch, ink } from '../../figure-kit/inks.ts';
 import { readingName } from '../../phrases/reading-name.ts';
+import { factorName } from '../../phrases/factor-names.ts';
+import { familyName } from '../../phrases/family-names.ts';
 
 interface Link extends Term {
   factor: number;
@@ -31,7 +33,7 @@ const sliders: Partial<Record<TermId, string>> = {
   thickness: 'subject.edge',
 };
 
-/** The chain of one knife against the baseline: seven factors end to end on a logarithmic axis. */
+/** The chain of one knife against the baseline: its factors end to end on a logarithmic axis. */
 export const chain: Figure = {
   id: 'chain',
   title: ({ subject, baseline }) => `${subject.name} against ${baseline.name}, factor by factor`,
@@ -46,7 +48,7 @@ export const chain: Figure = {
     const reach = [1, row.product, row.rival, ...steps.map(({ to }) => to)];
     const low = Math.min(...reach) / 1.25;
     const high = Math.max(...reach) * 1.25;
-    const label = (term: Term) => `${termName[term.id]} ${familyLetter[term.family]}`;
+    const label = (term: Term) => `${factorName(term.id).name} ${familyName[term.family].letter}`;
     const order = [...row.terms.map(label), 'Together', 'Rival'];
     return {
       height: order.length * 34 + 48,
@@ -119,7 +121,7 @@ export const chain: Figure = {
       columns: ['Term', 'Family', 'Factor', 'Low', 'High', 'Share of the log'],
       rows: [
         ...row.terms.map((term) => [
-          termName[term.id],
+          factorName(term.id).name,
           term.family,
           term.factor === null ? 'left out' : times(term.factor),
           term.low === null ? '' : times(term.low),

@@ -9,22 +9,8 @@ import type { Scene } from '../../scene/scene.ts';
 import { plain, ratioInWords, readAlike, readsAsNone, readsAsOne, times } from '../../scene/show.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
 import { readingName } from '../../phrases/reading-name.ts';
-
-const about: Record<TermId, string> = {
-  wedge: 'its edge angle as a wedge',
-  apex: 'its angle at the apex',
-  thickness: 'its thickness behind the edge',
-  grind: 'its primary grind',
-  finish: 'the finish of its edge',
-  hardness: 'its hardness',
-  carbide: 'its carbide',
-};
-
-const familyPhrase: Record<Family, string> = {
-  geometry: 'geometry (angle, thickness and grind)',
-  finish: 'the finish of the edge',
-  steel: 'the steel (hardness and carbide)',
-};
+import { factorName } from '../../phrases/factor-names.ts';
+import { familyName } from '../../phrases/family-names.ts';
 
 const incomplete = (row: Row): string => {
   const missing = leftOut(row);
@@ -114,7 +100,8 @@ export const words: Record<string, WordsOf> = {
       .filter((term) => differs(term) && term.factor < 1)
       .sort((a, b) => a.factor - b.factor);
     const same = terms.filter((term) => !differs(term));
-    const phrase = ({ id, factor }: { id: TermId; factor: number }) => `${about[id]} (${times(factor)})`;
+    const phrase = ({ id, factor }: { id: TermId; factor: number }) =>
+      `${factorName(id).own} (${times(factor)})`;
     const missing = leftOut(row[entry.reading]);
     if (same.length === terms.length)
       return [
@@ -147,12 +134,12 @@ export const words: Record<string, WordsOf> = {
       ];
     const without = sorted.filter(([, factor]) => readsAsOne(factor));
     const missing = leftOut(row[entry.reading]);
-    const rest = others.map(([family, factor]) => `${familyPhrase[family]} makes ${times(factor)}`);
-    const idle = without.map(([family]) => familyPhrase[family]);
+    const rest = others.map(([family, factor]) => `${familyName[family].withParts} makes ${times(factor)}`);
+    const idle = without.map(([family]) => familyName[family].withParts);
     if (idle.length === 1) rest.push(`${list(idle)} makes no difference`);
     if (idle.length === 2) rest.push(`neither ${idle.join(' nor ')} makes a difference`);
     return [
-      `By the ${readingName[entry.reading]} reading, what ${first[1] > 1 ? `lifts ${subject.name} above` : `puts ${subject.name} behind`} ${baseline.name} ${others.length > 0 ? 'most' : 'alone'} is ${familyPhrase[first[0]]}: ${times(first[1])}.`,
+      `By the ${readingName[entry.reading]} reading, what ${first[1] > 1 ? `lifts ${subject.name} above` : `puts ${subject.name} behind`} ${baseline.name} ${others.length > 0 ? 'most' : 'alone'} is ${familyName[first[0]].withParts}: ${times(first[1])}.`,
       `${capital(list(rest))}${missing.length > 0 ? `; ${list(missing)} is left out` : ''}.`,
     ];
   },

@@ -6,6 +6,7 @@ import { groundRoom, ordinary, roomIn, roomOfFamilies } from '../../scene/ranges
 import type { Scene } from '../../scene/scene.ts';
 import { brief, percent, plain, ratioInWords, readAlike, readsAsOne, times } from '../../scene/show.ts';
 import { readingName } from '../../phrases/reading-name.ts';
+import { familyName } from '../../phrases/family-names.ts';
 
 /** Where the baseline draws level, in a sentence that never hides that there is no such angle. */
 function meeting({ baseline, baselineKnife }: Scene, { now, answer }: Level, against: string): string {
@@ -32,12 +33,6 @@ function cost({ baseline, baselineKnife }: Scene, level: Level): string {
   return `At ${edge} mm behind the edge that takes ${plain(removedMm2)} mm² off the section of ${baseline.name}: ${plain(removedMm2 * 100)} mm³ for every 100 mm of edge. The new edge stands ${percent(rolling)} of the side load before it rolls.`;
 }
 
-const familyOf: Record<Family, string> = {
-  geometry: 'geometry',
-  finish: 'the finish',
-  steel: 'the steel',
-};
-
 /** Which family holds most of the pair's difference, and how that compares with the ordinary room of it. */
 function holdsMost(scene: Scene, reading: Reading): string {
   const { row, subject, baseline, comparison } = scene;
@@ -56,7 +51,7 @@ function holdsMost(scene: Scene, reading: Reading): string {
       : used > 1
         ? `, more than the ordinary room of that family, ${times(room)}`
         : `, ${percent(used)} of the ordinary room of that family on a log axis (${times(room)})`;
-  return `By the ${readingName[reading]} reading most of the difference lies in ${familyOf[family]}, which speaks for ${whom}: ${times(factor)} for ${subject.name}${how}.`;
+  return `By the ${readingName[reading]} reading most of the difference lies in ${familyName[family].inSentence}, which speaks for ${whom}: ${times(factor)} for ${subject.name}${how}.`;
 }
 
 /** Where the baseline draws level with the subject's steel, and with the whole of it. */

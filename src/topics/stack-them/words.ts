@@ -1,18 +1,28 @@
 import { runsNeeded } from '../../model/index.ts';
-import type { Family, Knife, TermId } from '../../model/index.ts';
+import type { Knife } from '../../model/index.ts';
 import { found } from '../../comparison/found.ts';
 import { jobOf } from '../../phrases/job.ts';
 import { onlyTogether, smallParts } from '../../phrases/only-together.ts';
 import { measuresSaid } from '../../phrases/measures-said.ts';
 import { notKnownOf } from '../../phrases/not-known.ts';
-import { pushes, pushShares, resistances, subjectPush } from './push.ts';
+import { pushes, pushShares, subjectPush } from './push.ts';
 import { list } from '../../phrases/joined.ts';
 import { differs, leftOut, standing } from '../../scene/terms.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { equalisable } from '../../comparison/schema.ts';
-import { percent, ratioInWords, readAlike, readsAsOne, short, times } from '../../scene/show.ts';
+import {
+  countInWords,
+  percent,
+  ratioInWords,
+  readAlike,
+  readsAsOne,
+  short,
+  times,
+} from '../../scene/show.ts';
 import { ends, inOrder, nearest, stackOf } from '../../scene/stack.ts';
 import type { Stacked, Way } from '../../scene/stack.ts';
+import { factorName } from '../../phrases/factor-names.ts';
+import { families, forceIds } from '../../scene/factors.ts';
 
 /** What the baseline is called in a list. */
 const mark = ({ isBaseline }: Stacked): string => (isBaseline ? ', the baseline' : '');
@@ -57,7 +67,7 @@ function apart(scene: Scene): string[] {
 const ways = (scene: Scene): number[] =>
   (['quick', 'careful', 'rival'] as const).map((way) => ends(scene, way).ratio);
 
-/** Which knives stand on fewer than seven terms. */
+/** Which knives stand on fewer terms than there are. */
 function incomplete(knives: readonly Stacked[]): string {
   const short = knives.filter(({ rows }) => !rows.careful.complete);
   if (short.length === 0) return '';
@@ -98,15 +108,15 @@ function forces(scene: Scene): string[] {
   const { subject, baseline } = scene;
   const shares = pushShares(scene);
   const { parts, added, multiplied } = subjectPush(scene);
-  const given = list(resistances.map((id) => `${percent(shares[id])} ${id}`));
-  if (resistances.every((id) => readsAsOne(shares[id] / parts[id])))
+  const given = list(forceIds.map((id) => `${percent(shares[id])} ${id}`));
+  if (forceIds.every((id) => readsAsOne(shares[id] / parts[id])))
     return [
       `The push of ${baseline.name} is taken as ${given}. In all three ${subject.name} is like it: the push is the same, added or multiplied.`,
     ];
   const others = pushes(scene).filter(({ id }) => id !== scene.entry.subject && id !== scene.entry.baseline);
   return [
     `The push of ${baseline.name} is taken as ${given}.`,
-    `${subject.name} needs ${list(resistances.map((id) => `${percent(parts[id])} for ${id}`))}: ${percent(added)} in all, a factor of ${times(1 / added)}.`,
+    `${subject.name} needs ${list(forceIds.map((id) => `${percent(parts[id])} for ${id}`))}: ${percent(added)} in all, a factor of ${times(1 / added)}.`,
     `Multiplied, the three factors would leave ${percent(multiplied)}, a factor of ${times(1 / multiplied)}.`,
     others.length === 0
       ? ''
@@ -114,19 +124,7 @@ function forces(scene: Scene): string[] {
   ];
 }
 
-const alikeIn: Record<TermId, string> = {
-  wedge: 'the same edge angle',
-  apex: 'the same angle at the apex',
-  thickness: 'the same thickness behind the edge',
-  grind: 'the same wedge of the primary grind',
-  finish: 'the same finish',
-  hardness: 'the same hardness',
-  carbide: 'the same carbide',
-};
-
 const hasUnknown = (knife: Knife): boolean => notKnownOf(knife).length > 0;
-
-const families: readonly Family[] = ['geometry', 'finish', 'steel'];
 
 /** The whole lesson told of a visitor's two knives, and where the others of the comparison stand. */
 function own(scene: Scene): string[] {
@@ -155,7 +153,7 @@ function own(scene: Scene): string[] {
   if (doing.length === 0)
     sentences.push(
       onlyTogether(scene, careful) ||
-        `${subject.name} and ${baseline.name} are alike in ${missing.length > 0 ? 'every term that stands' : 'all seven terms'}: seven links of 1 make a chain of 1.`,
+        `${subject.name} and ${baseline.name} are alike in ${missing.length > 0 ? 'every term that stands' : `all ${countInWords(careful.terms.length)} terms`}: ${countInWords(careful.terms.length)} links of 1 make a chain of 1.`,
     );
   else {
     const strongest = doing.reduce((a, b) =>
@@ -168,7 +166,7 @@ function own(scene: Scene): string[] {
     if (doing.length > 1) sentences.push(`The strongest link is ${strongest.id}.`);
     if (idle.length > 0)
       sentences.push(
-        `Both have ${list(idle.map(({ id }) => alikeIn[id]))}, so ${idle.length > 1 ? 'these factors are' : 'this factor is'} 1.`,
+        `Both have ${list(idle.map(({ id }) => factorName(id).shared))}, so ${idle.length > 1 ? 'these factors are' : 'this factor is'} 1.`,
       );
     const [gain, loss] = [
       doing.filter(({ factor }) => factor > 1),
