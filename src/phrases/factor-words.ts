@@ -2,7 +2,7 @@ import type { Knife, TermId } from '../model/index.ts';
 import { factorOf } from '../comparison/found.ts';
 import { carbideSaid, finishSaid, lengthSaid, said } from './measures-said.ts';
 import type { Scene } from '../scene/scene.ts';
-import { readsAsOne, times } from '../scene/show.ts';
+import { readsAsOne, times, units } from '../scene/show.ts';
 import { factorName } from './factor-names.ts';
 
 /** A factor for somebody who has never met it: what is looked at, and why it matters. */
@@ -18,19 +18,20 @@ interface FactorWords {
 const words: Record<TermId, FactorWords> = {
   wedge: {
     title: 'The angle as a wedge',
-    measure: ({ angleDeg }) => `${said(angleDeg, '°')} per side`,
+    measure: ({ angleDeg }) => `${said(angleDeg, units.deg)} per side`,
     why: 'The slimmer the wedge, the less force pushes it through the cut.',
     lessons: ['two-routes'],
   },
   apex: {
     title: 'The angle at the very apex',
-    measure: ({ angleDeg, microbevelAngleDeg }) => `${said(microbevelAngleDeg ?? angleDeg, '°')} per side`,
+    measure: ({ angleDeg, microbevelAngleDeg }) =>
+      `${said(microbevelAngleDeg ?? angleDeg, units.deg)} per side`,
     why: 'As an edge wears away, the slimmer apex stays the thinner one.',
     lessons: ['two-routes'],
   },
   thickness: {
     title: 'Thickness behind the edge',
-    measure: ({ edgeMm }) => said(edgeMm, ' mm'),
+    measure: ({ edgeMm }) => said(edgeMm, units.mm),
     why: 'What is thick behind the edge has to be pushed aside.',
     lessons: ['behind-the-edge'],
   },
@@ -49,7 +50,7 @@ const words: Record<TermId, FactorWords> = {
   },
   hardness: {
     title: 'Hardness',
-    measure: ({ hrc }) => said(hrc, ' HRC'),
+    measure: ({ hrc }) => said(hrc, units.hrc),
     why: 'A harder steel gives way less at the apex.',
     lessons: ['steel-fairly', 'range-race'],
   },

@@ -177,3 +177,12 @@ const small = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eig
  * @example countInWords(7) // → 'seven'
  */
 export const countInWords = (count: number): string => small[count] ?? thousands(count);
+
+/** Units as they stand behind a number, with the space that belongs before them. */
+export const units = {
+  deg: '°',
+  mm: ' mm',
+  um: ' µm',
+  hrc: ' HRC',
+  volPercent: ' vol %',
+} as const;

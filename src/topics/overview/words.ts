@@ -1,5 +1,5 @@
 import { isUnknown, nominal, unknownMeasures } from '../../model/index.ts';
-import type { Attribute, Family, Row, TermId } from '../../model/index.ts';
+import type { Family, Row, TermId } from '../../model/index.ts';
 import { ofKnife } from '../../comparison/found.ts';
 import { jobOf } from '../../phrases/job.ts';
 import { onlyTogether } from '../../phrases/only-together.ts';
@@ -11,21 +11,13 @@ import type { WordsOf } from '../../phrases/sentences-of.ts';
 import { readingName } from '../../phrases/reading-name.ts';
 import { factorName } from '../../phrases/factor-names.ts';
 import { familyName } from '../../phrases/family-names.ts';
+import { attributeName } from '../../phrases/attribute-names.ts';
 
 const incomplete = (row: Row): string => {
   const missing = leftOut(row);
   return missing.length === 0
     ? ''
     : ` The total is incomplete: ${list(missing)} is left out, not taken as 1.`;
-};
-
-const attributePhrase: Record<Attribute, string> = {
-  angleDeg: 'edge angle',
-  edgeMm: 'thickness behind the edge',
-  finish: 'finish',
-  grind: 'primary grind',
-  hrc: 'hardness',
-  carbideVolPercent: 'carbide',
 };
 
 /** How many measures of the two knives are not known: the answer then stands on the middles of their ranges. */
@@ -77,7 +69,7 @@ export const words: Record<string, WordsOf> = {
     return [
       `${subject.name} should cut ${ratioInWords(chosen.product)} as ${baseline.name}: ${times(chosen.product)} by the ${readingName[entry.reading]} reading.${incomplete(chosen)}`,
       entry.madeEqual.length > 0
-        ? `Evened up: ${list(entry.madeEqual.map((attribute) => attributePhrase[attribute]))}; the ratio is what the rest is worth.`
+        ? `Evened up: ${list(entry.madeEqual.map((attribute) => attributeName[attribute].name))}; the ratio is what the rest is worth.`
         : '',
       notKnown(scene),
     ];

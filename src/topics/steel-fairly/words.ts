@@ -10,7 +10,7 @@ import type { Quantity } from '../../model/index.ts';
 import { carbideSaid, said } from '../../phrases/measures-said.ts';
 import { list } from '../../phrases/joined.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { brief, percent, plain, readsAsOne, short, times } from '../../scene/show.ts';
+import { brief, percent, plain, readsAsOne, short, times, units } from '../../scene/show.ts';
 import { cardOf, middleOf, steelsOf, tieSteelOf, worthAt, worthsOf } from '../../scene/steel.ts';
 import type { Steel } from '../../scene/steel.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
@@ -19,7 +19,7 @@ export const given: WordsOf = (scene) => {
   const { subjectKnife, baselineKnife } = scene;
   const { subject, baseline } = steelsOf(scene);
   const line = ({ name, designation }: Steel, { hrc, carbideVolPercent }: typeof subjectKnife) =>
-    `${name}: ${said(hrc, ' HRC')}, ${designation === null ? '' : `${designation}, which typically means `}${carbideSaid(carbideVolPercent)}.`;
+    `${name}: ${said(hrc, units.hrc)}, ${designation === null ? '' : `${designation}, which typically means `}${carbideSaid(carbideVolPercent)}.`;
   return [line(baseline, baselineKnife), line(subject, subjectKnife)];
 };
 
