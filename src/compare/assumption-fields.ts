@@ -3,7 +3,7 @@ import type { ParameterId, Quantity } from '../model/index.ts';
 import { readNumber, readQuantity, showQuantity } from '../comparison/read.ts';
 import type { Unit } from '../comparison/read.ts';
 import type { ComparisonEntry } from '../comparison/entry.ts';
-import { brief } from '../scene/show.ts';
+import { brief, inFigures } from '../scene/show.ts';
 import type { WorkField } from './work-field.ts';
 
 type AssumptionName = keyof ComparisonEntry['assumptions'];
@@ -14,7 +14,7 @@ type FieldId = Exclude<AssumptionName, SetInFigure> | 'gaugeAngle' | 'gaugeEdge'
 
 /** So many of the field's unit make one of the comparison's: a share is typed as per cent. */
 const scaled = (quantity: Quantity, by: number): Quantity => {
-  const times = (value: number): number => Number((value * by).toPrecision(10));
+  const times = (value: number): number => inFigures(value * by, 10);
   if (typeof quantity === 'number') return times(quantity);
   if (isUnknown(quantity)) return { unknown: true, low: times(quantity.low), high: times(quantity.high) };
   return { ...quantity, value: times(quantity.value), plusMinus: times(quantity.plusMinus) };

@@ -9,6 +9,7 @@ import { sceneOf } from '../scene/scene.ts';
 import { knifeFieldsShown } from './knife-fields.ts';
 import type { Scene } from '../scene/scene.ts';
 import type { ComparisonEntry } from '../comparison/entry.ts';
+import { inFigures } from '../scene/show.ts';
 
 /** A number of a published comparison or log that is another now. */
 export interface Correction {
@@ -22,12 +23,12 @@ export interface Correction {
 /** The fewest figures, three at least, by which two numbers read differently; null where ten do not tell them apart. */
 function figuresApart(before: number, now: number): number | null {
   for (let figures = 3; figures <= 10; figures += 1)
-    if (before.toPrecision(figures) !== now.toPrecision(figures)) return figures;
+    if (inFigures(before, figures) !== inFigures(now, figures)) return figures;
   return null;
 }
 
 const shown = (value: number | null, figures: number): string =>
-  value === null ? 'none' : String(Number(value.toPrecision(figures)));
+  value === null ? 'none' : String(inFigures(value, figures));
 
 /**
  * The sentence of one number, fit for a note beside what was published.

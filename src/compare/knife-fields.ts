@@ -6,7 +6,7 @@ import { nominal } from '../model/index.ts';
 import type { Knife } from '../model/index.ts';
 import type { KnifeEntry } from '../comparison/entry.ts';
 import type { KnifeFieldName } from '../comparison/knife-fields.ts';
-import { described } from '../phrases/factor-phrases.ts';
+import { factorWords } from '../phrases/factor-words.ts';
 import { angleFields, edgeFields, finishFields, microbevelFields } from './edge-fields.ts';
 import type { Field } from './field.ts';
 import { grindFields } from './grind-fields.ts';
@@ -43,19 +43,19 @@ export const knifeFieldsShown: Readonly<Record<KnifeFieldName, KnifeFieldShown>>
   angle: {
     group: 'Edge',
     inputs: angleFields,
-    row: { title: 'Edge angle', cell: described.wedge.measure },
+    row: { title: 'Edge angle', cell: factorWords('wedge').measure },
     numbers: ({ angleDeg }) => [['edge angle per side, °', nominal(angleDeg)]],
   },
   edgeMm: {
     group: 'Edge',
     inputs: edgeFields,
-    row: { title: described.thickness.title, cell: described.thickness.measure },
+    row: { title: factorWords('thickness').title, cell: factorWords('thickness').measure },
     numbers: ({ edgeMm }) => [['thickness behind the edge, mm', nominal(edgeMm)]],
   },
   finish: {
     group: 'Edge',
     inputs: finishFields,
-    row: { title: described.finish.title, cell: described.finish.measure },
+    row: { title: factorWords('finish').title, cell: factorWords('finish').measure },
     numbers: ({ finish }) =>
       'um' in finish ? [['finish, µm', nominal(finish.um)]] : [[`finish, grit ${finish.scale}`, finish.grit]],
   },
@@ -64,7 +64,7 @@ export const knifeFieldsShown: Readonly<Record<KnifeFieldName, KnifeFieldShown>>
     inputs: microbevelFields,
     row: {
       title: 'At the apex',
-      cell: described.apex.measure,
+      cell: factorWords('apex').measure,
       applies: ({ microbevelAngleDeg }) => microbevelAngleDeg !== undefined,
     },
     numbers: ({ microbevelAngleDeg }) =>
@@ -73,7 +73,7 @@ export const knifeFieldsShown: Readonly<Record<KnifeFieldName, KnifeFieldShown>>
   grind: {
     group: 'Grind',
     inputs: grindFields,
-    row: { title: described.grind.title, cell: described.grind.measure },
+    row: { title: factorWords('grind').title, cell: factorWords('grind').measure },
     numbers: ({ grind: { spineMm, heightMm, radiusMm } }) => [
       ['thickness at the spine, mm', nominal(spineMm)],
       ['height of the grind, mm', nominal(heightMm)],
@@ -83,13 +83,13 @@ export const knifeFieldsShown: Readonly<Record<KnifeFieldName, KnifeFieldShown>>
   hrc: {
     group: 'Steel',
     inputs: hardnessFields,
-    row: { title: described.hardness.title, cell: described.hardness.measure },
+    row: { title: factorWords('hardness').title, cell: factorWords('hardness').measure },
     numbers: ({ hrc }) => [['hardness, HRC', nominal(hrc)]],
   },
   carbide: {
     group: 'Steel',
     inputs: carbideFields,
-    row: { title: described.carbide.title, cell: described.carbide.measure },
+    row: { title: factorWords('carbide').title, cell: factorWords('carbide').measure },
     numbers: ({ carbideVolPercent }) =>
       Object.entries(carbideVolPercent).map(([kind, volume]) => [
         `${kind}, volume per cent`,

@@ -1,4 +1,5 @@
 import type { Family } from '../model/index.ts';
+import { families } from '../scene/factors.ts';
 
 const hatch: Record<Family, string> = {
   geometry:
@@ -16,5 +17,5 @@ const hatch: Record<Family, string> = {
 };
 
 /** The hatches that drawings refer to by `url(#hatch-…)`, as the definitions of an SVG. */
-export const hatches = (families: readonly Family[] = ['geometry', 'finish', 'steel']): string =>
-  `<defs>${families.map((family) => hatch[family]).join('')}</defs>`;
+export const hatches = (of: readonly Family[] = families): string =>
+  `<defs>${of.map((family) => hatch[family]).join('')}</defs>`;

@@ -1,4 +1,4 @@
-import { brief } from '../scene/show.ts';
+import { brief, inFigures } from '../scene/show.ts';
 
 /** Ticks a reader knows by heart, from sparse to dense. */
 const tiers: readonly (readonly number[])[] = [
@@ -22,9 +22,9 @@ export function tickValues(low: number, high: number, narrow: boolean): number[]
     (_, index) => 10 ** (first + index),
   );
   const inside = (tier: readonly number[]): number[] =>
-    [
-      ...new Set(decades.flatMap((decade) => tier.map((step) => Number((step * decade).toPrecision(3))))),
-    ].filter((tick) => tick >= low && tick <= high);
+    [...new Set(decades.flatMap((decade) => tier.map((step) => inFigures(step * decade))))].filter(
+      (tick) => tick >= low && tick <= high,
+    );
   const standsClear = (ticks: readonly number[]): boolean =>
     ticks.every((tick, index) => index === 0 || Math.log(tick / (ticks[index - 1] ?? tick)) >= clear);
   const sorted = tiers.map((tier) => inside(tier).sort((a, b) => a - b));

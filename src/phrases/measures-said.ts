@@ -1,8 +1,6 @@
 import { isUnknown, nominal } from '../model/index.ts';
 import type { Finish, Grind, Knife, Quantity } from '../model/index.ts';
-import { brief, plain } from '../scene/show.ts';
-
-const short = (value: number): string => brief(Number(plain(value)));
+import { brief, short, units } from '../scene/show.ts';
 
 export const said = (value: Quantity, unit: string): string =>
   isUnknown(value)
@@ -12,7 +10,7 @@ export const said = (value: Quantity, unit: string): string =>
 const scaleName = { 'FEPA-P': 'P', 'FEPA-F': 'F', JIS: 'JIS ', CAMI: 'CAMI ' } as const;
 
 export const finishSaid = (finish: Finish): string =>
-  'um' in finish ? said(finish.um, ' µm') : `${scaleName[finish.scale]}${brief(finish.grit)}`;
+  'um' in finish ? said(finish.um, units.um) : `${scaleName[finish.scale]}${brief(finish.grit)}`;
 
 export function carbideSaid(volumes: Knife['carbideVolPercent']): string {
   const all = Object.values(volumes);
@@ -31,8 +29,8 @@ export function carbideSaid(volumes: Knife['carbideVolPercent']): string {
 /** A length of the grind, or the range it lies in. */
 export const lengthSaid = (value: Quantity): string =>
   isUnknown(value)
-    ? `${short(value.low)}–${short(value.high)} mm (not known)`
-    : `${short(nominal(value))} mm`;
+    ? `${short(value.low)}–${short(value.high)}${units.mm} (not known)`
+    : `${short(nominal(value))}${units.mm}`;
 
 export const grindSaid = ({ form, spineMm, heightMm }: Grind): string =>
   `${form} grind from ${lengthSaid(spineMm)} over ${lengthSaid(heightMm)}`;
@@ -40,11 +38,13 @@ export const grindSaid = ({ form, spineMm, heightMm }: Grind): string =>
 /** A knife's measures as one clause: what the model computes with. */
 export const measuresSaid = (knife: Knife): string =>
   [
-    `${said(knife.angleDeg, '°')} per side`,
-    ...(knife.microbevelAngleDeg === undefined ? [] : [`microbevel ${said(knife.microbevelAngleDeg, '°')}`]),
-    `${said(knife.edgeMm, ' mm')} behind the edge`,
+    `${said(knife.angleDeg, units.deg)} per side`,
+    ...(knife.microbevelAngleDeg === undefined
+      ? []
+      : [`microbevel ${said(knife.microbevelAngleDeg, units.deg)}`]),
+    `${said(knife.edgeMm, units.mm)} behind the edge`,
     grindSaid(knife.grind),
     `finish ${finishSaid(knife.finish)}`,
-    `hardness ${said(knife.hrc, ' HRC')}`,
+    `hardness ${said(knife.hrc, units.hrc)}`,
     carbideSaid(knife.carbideVolPercent),
   ].join(', ');

@@ -1,6 +1,7 @@
 import { compare } from '../model/index.ts';
 import type { Family, Knife, Comparison, Reading, Row, Term } from '../model/index.ts';
 import { ofKnife } from '../comparison/found.ts';
+import { families } from './factors.ts';
 
 type Attributes = Omit<Knife, 'id' | 'name'>;
 
@@ -52,8 +53,6 @@ const roomOf = (family: Family, { product, rival, terms }: Row): Room => {
     terms.reduce((total, term) => total * (term[side] ?? 1), 1);
   return { family, factor: product, low: end('low'), high: end('high'), rival, terms };
 };
-
-const families: readonly Family[] = ['geometry', 'finish', 'steel'];
 
 /**
  * The room of each family by each reading: two knives at the ends of the ordinary range, all else equal, against each

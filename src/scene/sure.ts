@@ -12,6 +12,7 @@ import { found, ofKnife } from '../comparison/found.ts';
 import { pairIn, pairOf } from './pair.ts';
 import type { Scene } from './scene.ts';
 import { nearest } from './stack.ts';
+import { readsAsNone } from './show.ts';
 
 /** What one thing that is not known exactly has to do with the spread of the ratio. */
 export interface Matter {
@@ -149,6 +150,6 @@ function mattersOf(variance: Record<string, number>, scene: Scene): Matter[] {
     sums.set(what, { what, family: phraseOf(bare)[1], share: share + (sums.get(what)?.share ?? 0) });
   }
   return [...sums.values()]
-    .filter(({ share }) => share >= 0.005)
+    .filter(({ share }) => !readsAsNone(share))
     .sort((a, b) => Number(a.what === together) - Number(b.what === together) || b.share - a.share);
 }

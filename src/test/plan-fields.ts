@@ -1,7 +1,7 @@
 import type { Planned } from '../topics/plan/values.ts';
 import { readNumber, readWindow } from '../comparison/read.ts';
 import type { PlanEntry } from '../comparison/entry.ts';
-import { brief } from '../scene/show.ts';
+import { brief, inFigures } from '../scene/show.ts';
 
 /** The fields of the plan. None keeps anything: each shows a plan and writes one. */
 export type WrittenPlan = { ok: true; plan: PlanEntry } | { ok: false; message: string };
@@ -37,7 +37,7 @@ const planFields = {
       const { cv: _before, ...rest } = plan;
       if (text.trim() === '') return good(rest);
       const read = readNumber(text, { what: 'the scatter', unit: '%', low: 1, high: 200 });
-      return read.ok ? good({ ...rest, cv: Number((read.value / 100).toPrecision(6)) }) : read;
+      return read.ok ? good({ ...rest, cv: inFigures(read.value / 100, 6) }) : read;
     },
   },
   ratio: {

@@ -3,6 +3,7 @@ import { sceneOf } from '../../scene/scene.ts';
 import type { ComparisonEntry } from '../../comparison/entry.ts';
 import { settled } from '../../topics/base/settled.ts';
 import type { Handle, Place } from '../../figure-kit/figure.ts';
+import { inDecimals } from '../../scene/show.ts';
 
 /**
  * The value of its slider at which a handle would stand at a place, or as near to it as the slider goes.
@@ -15,7 +16,7 @@ import type { Handle, Place } from '../../figure-kit/figure.ts';
 export function valueAt(handle: Handle, control: Control, entry: ComparisonEntry, at: Place): number {
   if ('value' in handle) return settled(control, entry, handle.value(at));
   const aim = handle.aim ? handle.aim(at) : at.x;
-  const valueOf = (step: number): number => Number((control.min + step * control.step).toFixed(6));
+  const valueOf = (step: number): number => inDecimals(control.min + step * control.step, 6);
   const beyond = (step: number): number =>
     handle.stands(sceneOf(control.write(entry, valueOf(step))), at) - aim;
   let [low, high] = [0, Math.round((settled(control, entry, control.max) - control.min) / control.step)];

@@ -1,6 +1,6 @@
 import { readComparisons } from '../../comparison/files.ts';
 import type { ComparisonEntry } from '../../comparison/entry.ts';
-import { thousands } from '../../scene/show.ts';
+import { thousands, whole } from '../../scene/show.ts';
 import { columns } from '../../runs/columns.ts';
 import type { Column } from '../../runs/columns.ts';
 import { findCsv } from '../../runs/csv-found.ts';
@@ -252,7 +252,7 @@ export function createImport(root: HTMLElement, taking: Taking): Import {
       write('progress-said', text);
       if (Date.now() - described > tellMs) {
         described = Date.now();
-        write('progress-told', `${text}, ${Math.round(share * 100)} per cent of the file.`);
+        write('progress-told', `${text}, ${whole(share * 100)} per cent of the file.`);
       }
       return !cancelled;
     };

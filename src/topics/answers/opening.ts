@@ -1,6 +1,7 @@
 import type { Reading } from '../../model/index.ts';
 import { jobOf } from '../../phrases/job.ts';
-import { leftOut, list } from '../../phrases/lists.ts';
+import { list } from '../../phrases/joined.ts';
+import { leftOut } from '../../scene/terms.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { times } from '../../scene/show.ts';
 import { isExact, sureOf } from '../../scene/sure.ts';

@@ -2,19 +2,21 @@ import { compare, makeEqual, isUnknown, nominal, runsNeeded } from '../../model/
 import { isRefused, opening } from './opening.ts';
 import { factorOf, ofKnife, termOf } from '../../comparison/found.ts';
 import { jobOf } from '../../phrases/job.ts';
-import { changes, list, standing } from '../../phrases/lists.ts';
+import { onlyTogether, smallParts } from '../../phrases/only-together.ts';
+import { list } from '../../phrases/joined.ts';
+import { differs, standing, temptingSum } from '../../scene/terms.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { brief, plain, times } from '../../scene/show.ts';
+import { brief, plain, readsAsOne, times } from '../../scene/show.ts';
 import { isExact, sureOf } from '../../scene/sure.ts';
-import { temptingSum } from '../../phrases/tempting-sum.ts';
 import { unlessRefused } from '../../comparison/unless-refused.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
 
 /** Scatter of one knife's runs an objection is answered with: assumed, and said. */
 const cv = 0.2;
 
-/** Ratios nearer to 1 than this read as none. */
-const alike = (ratio: number): boolean => Math.abs(Math.log(ratio)) < 5e-3;
+/** Whether one knife is ahead of the other, or behind it, by more than reads as none. */
+const isAhead = (ratio: number): boolean => ratio > 1 && !readsAsOne(ratio);
+const isBehind = (ratio: number): boolean => ratio < 1 && !readsAsOne(ratio);
 
 const chosen = ({ row, entry }: Scene) => row[entry.reading];
 
@@ -31,18 +33,19 @@ const sharpenedAlike = ({ comparison, entry }: Scene): number | null =>
  */
 export const answersWords: Record<string, WordsOf> = {
   'answer-just-add': (scene) => {
-    const factors = standing(chosen(scene)).filter(changes);
+    const factors = standing(chosen(scene)).filter(differs);
     const sum = temptingSum(chosen(scene));
     if (factors.length < 2)
       return [
         opening(scene),
         factors.length === 0
-          ? 'They differ in nothing that counts here, so there is nothing to add.'
+          ? onlyTogether(scene, chosen(scene)) ||
+            'They differ in nothing that counts here, so there is nothing to add.'
           : `They differ in ${list(factors.map(({ id }) => id))} alone (${times(chosen(scene).product)}), so adding and multiplying agree.`,
       ];
     return [
       opening(scene),
-      `${factors.length} effects, ${factors.map(({ factor }) => times(factor)).join(', ')}. Multiplied: ${times(chosen(scene).product)}. Added up as percentages: ${sum > 0 ? times(sum) : 'less than nothing'}.`,
+      `${factors.length} effects, ${factors.map(({ factor }) => times(factor)).join(', ')}. Multiplied: ${times(chosen(scene).product)}${smallParts(factors, chosen(scene).product)}. Added up as percentages: ${sum > 0 ? times(sum) : 'less than nothing'}.`,
       'Each effect works on what the others leave, not on the start. Then only the product is right, and it does not hang on the order.',
     ];
   },
@@ -51,14 +54,15 @@ export const answersWords: Record<string, WordsOf> = {
     const { geometry, finish, steel } = chosen(scene).families;
     const size = (factor: number) => Math.abs(Math.log(factor));
     const rest = Math.max(size(geometry), size(finish));
+    const alone = readsAsOne(geometry) && readsAsOne(finish);
     return [
       opening(scene),
       `Steel makes ${times(steel)}, geometry ${times(geometry)}, finish ${times(finish)}.`,
-      alike(steel) && rest < 5e-3
+      readsAsOne(steel) && alone
         ? 'None of the three sets them apart.'
-        : alike(steel)
+        : readsAsOne(steel)
           ? 'So here none of it is steel: the grinding makes the difference.'
-          : rest < 5e-3
+          : alone
             ? 'So for these two it is the steel, and nothing else.'
             : size(steel) > rest
               ? 'So steel is the largest of the three here, but not all of it.'
@@ -75,7 +79,7 @@ export const answersWords: Record<string, WordsOf> = {
         : `Given the other’s angle, thickness and finish it would be ${times(left)}.`,
       left === null
         ? ''
-        : alike(left)
+        : readsAsOne(left)
           ? 'So yes: sharpened alike, the model sees no difference.'
           : 'So sharpening alike does not make them equal: what is left is the primary grind and the steel.',
     ];
@@ -87,13 +91,13 @@ export const answersWords: Record<string, WordsOf> = {
     return [
       opening(scene),
       `In slicing ${times(product)}; in side load before the edge rolls ${times(rolling)}; before it chips ${chipping === null ? 'not known, for that takes the toughness of both' : times(chipping)}.`,
-      rolling < 0.995 && product > 1.005
+      isBehind(rolling) && isAhead(product)
         ? 'So yes, that is the price: it slices for longer and bends sooner. Whether that matters is a question of the work.'
-        : alike(rolling)
+        : readsAsOne(rolling)
           ? 'Both edges bend at the same load, so here that price is not paid.'
-          : rolling > 1.005 && product < 0.995
+          : isAhead(rolling) && isBehind(product)
             ? 'The other way about it holds here: this one bends later, and pays for it in slicing.'
-            : rolling < 0.995
+            : isBehind(rolling)
               ? 'So it bends sooner, and gains nothing in slicing for it.'
               : 'So here it does not: nothing in slicing is bought with an edge that bends sooner.',
     ];
@@ -104,7 +108,7 @@ export const answersWords: Record<string, WordsOf> = {
     const [least, most] = [Math.min(low, high), Math.max(low, high)];
     return [
       opening(scene),
-      alike(factor)
+      readsAsOne(factor)
         ? 'Both have the same finish, so polish cannot tell them apart: that factor is 1.'
         : `The ${factor > 1 ? 'coarser' : 'finer'} finish of the first is worth ${times(factor)}${least === most ? '' : `, from ${times(least)} to ${times(most)} over what is thought possible`}.`,
       'Coarse scratches keep biting in a slice; that is assumed, and no published table of it is known. In a push cut it turns round.',
@@ -115,7 +119,7 @@ export const answersWords: Record<string, WordsOf> = {
     const [wedge, apex] = [factorOf(chosen(scene), 'wedge'), factorOf(chosen(scene), 'apex')];
     return [
       opening(scene),
-      alike(wedge) && alike(apex)
+      readsAsOne(wedge) && readsAsOne(apex)
         ? 'Both have the same angle, so counted once or twice it makes no difference between them.'
         : `As a wedge that opens the cut the angle makes ${times(wedge)}, at the apex that wears ${times(apex)}: together ${times(wedge * apex)}.`,
       scene.entry.reading === 'quick'
@@ -130,9 +134,9 @@ export const answersWords: Record<string, WordsOf> = {
     return [
       opening(scene),
       `Yes, it is only a model. Read three ways it says ${times(quick.product)} (pocket), ${times(careful.product)} (close) and ${times(careful.rival)} (forces added).`,
-      values.every(alike)
+      values.every(readsAsOne)
         ? 'All three see no difference.'
-        : values.every((value) => value > 1.005) || values.every((value) => value < 0.995)
+        : values.every(isAhead) || values.every(isBehind)
           ? 'All three name the same knife. How far it leads, cutting has to show.'
           : 'They do not agree on which lasts longer, so only cutting can tell.',
     ];
@@ -162,7 +166,7 @@ export const answersWords: Record<string, WordsOf> = {
     return [
       opening(scene),
       `${brief(own)} against ${brief(other)} HRC${unknown ? ', the middle standing in where it is not known' : ''}.`,
-      alike(factor)
+      readsAsOne(factor)
         ? `That is worth ${times(factor)} of ${times(chosen(scene).product)} in all: here hardness decides nothing.`
         : `That is worth ${times(factor)} of ${times(chosen(scene).product)} in all. Geometry and finish make ${times(geometry * finish)}.`,
     ];
@@ -187,7 +191,7 @@ export const answersWords: Record<string, WordsOf> = {
       isRefused(scene)
         ? `Right: in ${job.name}, ${job.reason}. Then ${times(product)} from slicing does not hold. Side load before rolling is ${times(sideLoad.rolling)}.`
         : `This is for ${job.name}: ${job.reason}. There it is ${times(product)}. Where edges bend instead, look at side load before rolling: ${times(sideLoad.rolling)}.`,
-      (product > 1.005 && sideLoad.rolling < 0.995) || (product < 0.995 && sideLoad.rolling > 1.005)
+      (isAhead(product) && isBehind(sideLoad.rolling)) || (isBehind(product) && isAhead(sideLoad.rolling))
         ? 'The order turns over between the two.'
         : '',
     ];

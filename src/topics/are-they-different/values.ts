@@ -10,7 +10,7 @@ import {
 import type { BatchLife } from '../../model/index.ts';
 import { loftTruths } from '../../runs/invented.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { brief, plain, thousands } from '../../scene/show.ts';
+import { brief, inFigures, plain, readsAsOne, thousands, whole } from '../../scene/show.ts';
 import type { Trial } from './trial.ts';
 
 /** Between these ratios two knives count as alike in use. */
@@ -26,7 +26,7 @@ export const reached = ({ low, high }: BatchLife): number =>
 
 /** A life as readers see it: cuts are whole. */
 export const amount = (life: number, { unit }: Trial): string =>
-  unit === 'cuts' ? thousands(Math.round(life)) : plain(life, 4);
+  unit === 'cuts' ? thousands(whole(life)) : plain(life, 4);
 
 /** Least and greatest of a knife's runs. */
 export function extent(lives: readonly BatchLife[]): { least: number; most: number } {
@@ -77,7 +77,7 @@ function mixedCv(): number {
   return Math.sqrt(Math.expm1(logSd(loftTruths.spreadCv) ** 2 + between));
 }
 
-/** Runs a knife that a plan asks for; null where no number within reason is enough. */
+/** Runs a knife that a plan asks for; null where no number is enough. */
 export interface Needed {
   within: number | null;
   mixed: number | null;
@@ -114,13 +114,11 @@ function alike(ratio: number, runs: number): number {
   );
 }
 
-/** Runs a knife to tell a ratio apart: exact, or rounded where they are very many; null beyond a million. */
+/** Runs a knife to tell a ratio apart: exact, or rounded where they are very many; null where the ratio reads as one. */
 function toTellApart(cv: number, ratio: number): number | null {
+  if (readsAsOne(ratio)) return null;
   const guess = guessed(Math.abs(Math.log(ratio)) / logSd(cv), alpha / 2);
-  if (!(guess < 1e6)) return null;
-  return guess > countedExactly
-    ? Number(guess.toPrecision(2))
-    : leastFrom(guess, (runs) => apart(ratio, cv, runs));
+  return guess > countedExactly ? inFigures(guess, 2) : leastFrom(guess, (runs) => apart(ratio, cv, runs));
 }
 
 /** Runs a knife to show them alike, likewise; null where the ratio is at a bound or beyond. */
@@ -129,9 +127,7 @@ function toShowAlike(ratio: number): number | null {
   if (!(room > 0)) return null;
   const guess = guessed(room / logSd(spread.within), alpha);
   if (!(guess < 1e6)) return null;
-  return guess > countedExactly
-    ? Number(guess.toPrecision(2))
-    : leastFrom(guess, (runs) => alike(ratio, runs));
+  return guess > countedExactly ? inFigures(guess, 2) : leastFrom(guess, (runs) => alike(ratio, runs));
 }
 
 /** The ratio a plan is made for: the careful estimate's. */

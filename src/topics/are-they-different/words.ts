@@ -12,7 +12,8 @@ import {
   spread,
 } from './values.ts';
 import { refusedWork } from '../../phrases/refused-work.ts';
-import { leftOut, list } from '../../phrases/lists.ts';
+import { list } from '../../phrases/joined.ts';
+import { leftOut } from '../../scene/terms.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { percent, plain, thousands, times } from '../../scene/show.ts';
 import { trialOf, whyNotOwn } from './trial.ts';
@@ -62,11 +63,9 @@ function withoutBatches(trial: Trial, { subject, baseline }: Scene): string {
 
 const often = percent(power);
 
-/** How many runs, in words; beyond reason as what it is. */
-function runsOrNever(count: number | null): string {
-  if (count === null) return 'more than a million runs';
-  return count > countedExactly ? `about ${counted(count)}` : counted(count);
-}
+/** How many runs, in words: a round number where they are too many to be counted exactly. */
+const soManyRuns = (count: number): string =>
+  count > countedExactly ? `about ${counted(count)}` : counted(count);
 
 /** What can be said best of a trial: within batches, where there is such a comparison. */
 const bestOf = ({ within, across }: Trial): Measured => within ?? across;
@@ -80,12 +79,12 @@ function plan(scene: Scene): string[] {
   const incomplete = missing.length > 0 ? ` (${list(missing)} left out)` : '';
   return [
     refusedWork(scene),
-    Math.abs(Math.log(ratio)) < 1e-9
+    within === null || mixed === null
       ? `The close reading has ${subject.name} and ${baseline.name} level${incomplete}: no number of runs tells apart what does not differ.`
-      : `The close reading has ${subject.name} at ${times(ratio)} against ${baseline.name}${incomplete}. To notice that in ${often} of trials, with lots kept apart, takes ${runsOrNever(within)} a knife; with every run from another lot, and lots ignored, ${runsOrNever(mixed)}.`,
+      : `The close reading has ${subject.name} at ${times(ratio)} against ${baseline.name}${incomplete}. To notice that in ${often} of trials, with lots kept apart, takes ${soManyRuns(within)} a knife; with every run from another lot, and lots ignored, ${soManyRuns(mixed)}.`,
     alike === null
       ? `They cannot be shown alike, for at that ratio they are not: it lies beyond ${bounds}.`
-      : `To show them alike, between ${bounds}, takes ${runsOrNever(alike)} a knife within lots.`,
+      : `To show them alike, between ${bounds}, takes ${soManyRuns(alike)} a knife within lots.`,
   ];
 }
 

@@ -10,6 +10,7 @@ import {
 import type { Dispute, Knife, Comparison, Position } from '../../model/index.ts';
 import { pairOf } from '../../scene/pair.ts';
 import type { Scene } from '../../scene/scene.ts';
+import { readAlike } from '../../scene/show.ts';
 
 /** What the subject's ratio to the baseline is under each option of a dispute, the rest of the position held. */
 export interface Swing {
@@ -74,7 +75,7 @@ function alike(scene: Scene, change: Partial<Knife>, base: Partial<Knife> = {}):
 }
 
 const needed = (a: number, b: number, cv: number): number | null =>
-  Math.abs(Math.log(a / b)) < 1e-3 ? null : runsNeeded({ cv, ratio: a / b, power: 0.8 });
+  readAlike(a, b) ? null : runsNeeded({ cv, ratio: a / b, power: 0.8 });
 
 /** The two angles of the trials, per side: far apart, and both such as people have. */
 export const trialAngles = { wide: 24, slim: 12 } as const;

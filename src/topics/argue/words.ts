@@ -13,9 +13,9 @@ import {
 } from './numbers.ts';
 import { floorDeg } from '../../scene/limits.ts';
 import { refusedWork } from '../../phrases/refused-work.ts';
-import { list } from '../../phrases/lists.ts';
+import { list } from '../../phrases/joined.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { brief, percent, plain, ratioInWords, times } from '../../scene/show.ts';
+import { percent, plain, ratioInWords, readAlike, short, times } from '../../scene/show.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
 
 /** How a position is named in a sentence. */
@@ -59,7 +59,7 @@ function settling(scene: Scene, dispute: Dispute): string[] {
     const described =
       runs === null
         ? 'no number of runs tells, for both say the same'
-        : `about ${brief(Number(plain(runs, 2)))} ${counted[dispute]} tell`;
+        : `about ${short(runs, 2)} ${counted[dispute]} tell`;
     return `If ${nameOf(dispute, a)}, it gives ${times(says[0])}; if ${nameOf(dispute, b)}, ${times(says[1])}: ${described}.`;
   });
 }
@@ -70,7 +70,7 @@ export const argueWords: Record<string, WordsOf> = {
     const { subject, baseline, row } = scene;
     const position = positionOf(scene);
     const held = ratioHeld(scene);
-    const own = Math.abs(Math.log(held / row.careful.product)) < 5e-4;
+    const own = readAlike(held, row.careful.product);
     const moved = (Object.keys(position) as Dispute[]).filter(
       (dispute) => dispute !== 'floor' && scene.entry.position?.[dispute] !== undefined,
     );
@@ -97,7 +97,7 @@ export const argueWords: Record<string, WordsOf> = {
       forces: 'the forces',
       floor: 'the floor',
     };
-    if (size(largest) < 5e-3)
+    if (readAlike(largest.low, largest.high))
       return [
         `For ${subject.name} against ${baseline.name} nothing hangs on any of these: the angles and thicknesses hardly differ.`,
       ];
@@ -107,7 +107,7 @@ export const argueWords: Record<string, WordsOf> = {
         .filter((span) => span !== largest)
         .map(
           ({ dispute, low, high }) =>
-            `${about[dispute]}, ${size({ low, high }) < 5e-3 ? 'nothing' : `${times(low)} to ${times(high)}`}`,
+            `${about[dispute]}, ${readAlike(low, high) ? 'nothing' : `${times(low)} to ${times(high)}`}`,
         )
         .join('; ')}.`,
     ];

@@ -1,7 +1,6 @@
-import { changes, standing } from '../../phrases/lists.ts';
+import { differs, standing, temptingSum } from '../../scene/terms.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { plain } from '../../scene/show.ts';
-import { temptingSum } from '../../phrases/tempting-sum.ts';
+import { inFigures, plain } from '../../scene/show.ts';
 
 /** One answer a poll offers: a span of ratios, with the thought that leads there. */
 export interface PollOption {
@@ -29,7 +28,7 @@ const alike: Candidate = { at: 1, thought: 'there is no difference anybody would
 function candidates({ entry, row, subject, baseline }: Scene): Candidate[] {
   const chosen = row[entry.reading];
   const other = row[entry.reading === 'careful' ? 'quick' : 'careful'];
-  const working = standing(chosen).filter(changes);
+  const working = standing(chosen).filter(differs);
   const largest = working.reduce(
     (best, { factor }) => (Math.abs(Math.log(factor)) > Math.abs(Math.log(best)) ? factor : best),
     1,
@@ -55,7 +54,7 @@ function candidates({ entry, row, subject, baseline }: Scene): Candidate[] {
 }
 
 /** The span's end between two values, rounded so that it can be said. */
-const between = (low: number, high: number): number => Number(plain(Math.sqrt(low * high), 2));
+const between = (low: number, high: number): number => inFigures(Math.sqrt(low * high), 2);
 
 /**
  * Five answers for a poll, in the order of their size: they leave no gap, and one of them holds the model's answer.

@@ -1,8 +1,9 @@
-import { leftOut, list } from '../../phrases/lists.ts';
+import { list } from '../../phrases/joined.ts';
+import { leftOut } from '../../scene/terms.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { refusedWork } from '../../phrases/refused-work.ts';
 import { sentencesOf } from '../../phrases/sentences-of.ts';
-import { times } from '../../scene/show.ts';
+import { readsAsNone, times, whole } from '../../scene/show.ts';
 import { isExact, sureOf } from '../../scene/sure.ts';
 import type { Sure } from '../../scene/sure.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
@@ -16,11 +17,11 @@ export const ofHundred = (share: number): string =>
     ? 'every sample'
     : share === 0
       ? 'no sample'
-      : share > 0.995
+      : readsAsNone(1 - share)
         ? 'more than 99 of 100 samples'
-        : share < 0.005
+        : readsAsNone(share)
           ? 'fewer than 1 of 100 samples'
-          : `${Math.round(share * 100)} of 100 samples`;
+          : `${whole(share * 100)} of 100 samples`;
 
 /** Which of the two outlasts the other, as far as the samples tell. */
 export function verdict({ beats }: Sure, { subject, baseline }: Scene): string {

@@ -3,7 +3,7 @@ import type { Quantity } from '../../model/index.ts';
 import { found } from '../../comparison/found.ts';
 import type { Role } from '../../comparison/role.ts';
 import type { KnifeEntry, ComparisonEntry, Placed } from '../../comparison/entry.ts';
-import { brief } from '../../scene/show.ts';
+import { brief, units } from '../../scene/show.ts';
 import { oneQuantity, perSideDeg } from '../../comparison/knife-measures.ts';
 
 /** A slider: what it shows, what it may be, and how it reads and writes the comparison. Only controls write. */
@@ -42,7 +42,7 @@ const angle = (role: Role): Control => ({
   min: 8,
   max: 30,
   step: 0.5,
-  unit: '°',
+  unit: units.deg,
   read: (entry) => nominal(perSideDeg(knifeOf(entry, role).angle)),
   write: (entry, value) =>
     withKnife(entry, role, (knife) => ({
@@ -56,7 +56,7 @@ const edge = (role: Role): Control => ({
   min: 0.1,
   max: 1.2,
   step: 0.01,
-  unit: ' mm',
+  unit: units.mm,
   read: (entry) => nominal(oneQuantity(knifeOf(entry, role).edgeMm)),
   write: (entry, value) =>
     withKnife(entry, role, (knife) => ({
@@ -70,7 +70,7 @@ const hardness = (role: Role): Control => ({
   min: 50,
   max: measures.hrc.high,
   step: 0.5,
-  unit: ' HRC',
+  unit: units.hrc,
   read: (entry) => nominal(knifeOf(entry, role).hrc),
   write: (entry, value) => withKnife(entry, role, (knife) => ({ ...knife, hrc: moved(knife.hrc, value) })),
 });

@@ -1,7 +1,8 @@
 import { nominal } from '../../model/index.ts';
-import type { Family, Quantity, Row, TermId } from '../../model/index.ts';
+import type { Quantity, Row, TermId } from '../../model/index.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { percent, plain, ratioInWords, times } from '../../scene/show.ts';
+import { percent, plain, ratioInWords, times, units } from '../../scene/show.ts';
+import { factorIds, families } from '../../scene/factors.ts';
 
 /** A number of the scene, as prose shows it. Every number in a lesson has its name in one of the topics. */
 export type NumberOf = (scene: Scene) => string;
@@ -16,9 +17,6 @@ const quantity = (value: Quantity, unit: string, digits = 3): string =>
     ? `not known (${plain(value.low, digits)}–${plain(value.high, digits)}${unit})`
     : `${plain(nominal(value), digits)}${unit}`;
 
-const termIds: readonly TermId[] = ['wedge', 'apex', 'thickness', 'grind', 'finish', 'hardness', 'carbide'];
-const families: readonly Family[] = ['geometry', 'finish', 'steel'];
-
 function factorOf(row: Row, term: TermId): string {
   const found = row.terms.find(({ id }) => id === term);
   return found?.factor == null ? 'left out' : times(found.factor);
@@ -29,7 +27,7 @@ const perReading = (reading: 'quick' | 'careful'): Record<string, NumberOf> => (
   [`${reading}.product.words`]: ({ row }) => ratioInWords(row[reading].product),
   [`${reading}.rival`]: ({ row }) => times(row[reading].rival),
   ...Object.fromEntries(
-    termIds.flatMap((term): [string, NumberOf][] => [
+    factorIds.flatMap((term): [string, NumberOf][] => [
       [`${reading}.${term}`, ({ row }) => factorOf(row[reading], term)],
       [`${reading}.${term}.share`, ({ row }) => share(row[reading], term)],
     ]),
@@ -45,12 +43,12 @@ const perReading = (reading: 'quick' | 'careful'): Record<string, NumberOf> => (
 export const numbers: Record<string, NumberOf> = {
   'subject.name': ({ subject }) => subject.name,
   'baseline.name': ({ baseline }) => baseline.name,
-  'subject.angle': ({ subjectKnife }) => quantity(subjectKnife.angleDeg, '°'),
-  'baseline.angle': ({ baselineKnife }) => quantity(baselineKnife.angleDeg, '°'),
-  'subject.edge': ({ subjectKnife }) => quantity(subjectKnife.edgeMm, ' mm'),
-  'baseline.edge': ({ baselineKnife }) => quantity(baselineKnife.edgeMm, ' mm'),
-  'subject.hrc': ({ subjectKnife }) => quantity(subjectKnife.hrc, ' HRC'),
-  'baseline.hrc': ({ baselineKnife }) => quantity(baselineKnife.hrc, ' HRC'),
+  'subject.angle': ({ subjectKnife }) => quantity(subjectKnife.angleDeg, units.deg),
+  'baseline.angle': ({ baselineKnife }) => quantity(baselineKnife.angleDeg, units.deg),
+  'subject.edge': ({ subjectKnife }) => quantity(subjectKnife.edgeMm, units.mm),
+  'baseline.edge': ({ baselineKnife }) => quantity(baselineKnife.edgeMm, units.mm),
+  'subject.hrc': ({ subjectKnife }) => quantity(subjectKnife.hrc, units.hrc),
+  'baseline.hrc': ({ baselineKnife }) => quantity(baselineKnife.hrc, units.hrc),
   friction: ({ entry }) => quantity(entry.friction, ''),
 
   'reading.product': ({ entry, row }) => times(row[entry.reading].product),

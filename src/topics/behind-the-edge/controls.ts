@@ -4,6 +4,7 @@ import type { Control } from '../base/controls.ts';
 import type { Role } from '../../comparison/role.ts';
 import type { KnifeEntry, ComparisonEntry } from '../../comparison/entry.ts';
 import { oneQuantity } from '../../comparison/knife-measures.ts';
+import { units } from '../../scene/show.ts';
 
 const [least, most, step] = [6, 40, 0.5];
 
@@ -30,7 +31,7 @@ const grindHeight = (role: Role): Control => ({
   min: least,
   max: most,
   step,
-  unit: ' mm',
+  unit: units.mm,
   last: (entry) => highest(entry, role),
   read: (entry) => nominal(knifeOf(entry, role).grind.heightMm),
   write: (entry, value) =>

@@ -2,7 +2,7 @@ import * as Plot from '@observablehq/plot';
 import { behindOf, slipMm, slippedAngleDeg, thicknessAtMm } from './values.ts';
 import type { Behind } from './values.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { brief, fixed, plain } from '../../scene/show.ts';
+import { fixed, short } from '../../scene/show.ts';
 import type { Figure, Place, Size } from '../../figure-kit/figure.ts';
 import { flankDeg, nearPx } from './held-section.ts';
 import { sectionOutline } from './section-outline.ts';
@@ -15,8 +15,7 @@ const bladesOf = (scene: Scene): Behind[] => {
 };
 
 const mm = (value: number): string => `${fixed(value, 2)} mm`;
-const angle = (degrees: number | null): string =>
-  degrees === null ? 'no bevel' : `${brief(Number(plain(degrees)))}°`;
+const angle = (degrees: number | null): string => (degrees === null ? 'no bevel' : `${short(degrees)}°`);
 
 /** The one scale, and where either section stands, mm. */
 function layoutOf(scene: Scene, { width, narrow }: Size) {

@@ -1,15 +1,13 @@
 import * as Plot from '@observablehq/plot';
 import { behindOf, regrindOf, removedMm2 } from './values.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { brief, plain } from '../../scene/show.ts';
+import { plain, short } from '../../scene/show.ts';
 import type { Figure, Place, Size } from '../../figure-kit/figure.ts';
 import { flankDeg, nearPx } from './held-section.ts';
 import { segmentEnds } from '../../figure-kit/segments.ts';
 import type { Segment } from '../../figure-kit/segments.ts';
 
 type Point = readonly [across: number, up: number];
-
-const short = (value: number): string => brief(Number(plain(value)));
 
 /** One bevel before and after, with what comes off one side; measured from the apex up, mm. */
 function bevelOf(scene: Scene, edgeMm: number) {

@@ -3,7 +3,7 @@ import { grindThicknessMm } from '../../model/index.ts';
 import { behindOf, contactDepthOf, formsOf, grindPush } from './values.ts';
 import type { Form } from './values.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { brief, fixed, plain, times } from '../../scene/show.ts';
+import { brief, fixed, short, times } from '../../scene/show.ts';
 import type { Figure, Place, Size } from '../../figure-kit/figure.ts';
 import { holdSection, nearPx } from './held-section.ts';
 import { sectionOutline } from './section-outline.ts';
@@ -15,7 +15,7 @@ const thickness = (scene: Scene, { form, radiusMm }: Form, upMm: number): number
 };
 
 const mm = (value: number): string => `${fixed(value, 2)} mm`;
-const angle = (degrees: number): string => `${brief(Number(plain(degrees)))}°`;
+const angle = (degrees: number): string => `${short(degrees)}°`;
 
 /** What a form is worth against the flat one, by the careful estimate. */
 const againstFlat = (scene: Scene, form: Form): number => {
@@ -123,7 +123,7 @@ export const threeGrinds: Figure = {
       ],
       rows: formsOf(scene).map((form) => [
         `${form.form}${form.own ? ' (its own)' : ''}`,
-        form.form === 'flat' ? 'none' : `${brief(Number(plain(form.radiusMm)))} mm`,
+        form.form === 'flat' ? 'none' : `${short(form.radiusMm)} mm`,
         mm(form.sagMm),
         ...[0.25, 0.5, 1].map((part) => mm(thickness(scene, form, depth * part))),
         angle(form.grindAngleDeg),

@@ -2,10 +2,7 @@ import { nominal, parameters } from '../../model/index.ts';
 import { behindFactors, behindOf, contactDepthOf, slipMm } from './values.ts';
 import type { Behind } from './values.ts';
 import type { NumberOf } from '../base/numbers.ts';
-import { brief, plain, times } from '../../scene/show.ts';
-
-/** A measure to three figures, without empty decimals. */
-const short = (value: number): string => brief(Number(plain(value)));
+import { brief, short, times } from '../../scene/show.ts';
 
 const grindAngle = ({ grindAngleDeg }: Behind): string => `${short(grindAngleDeg)}°`;
 

@@ -16,14 +16,11 @@ import type { Behind } from './values.ts';
 import { grindSaid, lengthSaid } from '../../phrases/measures-said.ts';
 import { notKnownOf } from '../../phrases/not-known.ts';
 import { refusedWork } from '../../phrases/refused-work.ts';
-import { list } from '../../phrases/lists.ts';
+import { list } from '../../phrases/joined.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { brief, fixed, percent, plain, ratioInWords, times } from '../../scene/show.ts';
+import { brief, fixed, percent, plain, ratioInWords, readsAsOne, short, times } from '../../scene/show.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
 
-const same = (factor: number): boolean => Math.abs(Math.log(factor)) < 5e-4;
-/** A measure to three figures, without empty decimals. */
-const short = (value: number): string => brief(Number(plain(value)));
 /** As a caliper shows it. */
 const mm = (value: number): string => `${fixed(value, 2)} mm`;
 /** A part of the other measure, or a multiple of it. */
@@ -49,12 +46,12 @@ const opened: WordsOf = (scene) => {
     ...(a < subject.edgeMm ? [subject.name] : []),
     ...(b < baseline.edgeMm ? [baseline.name] : []),
   ];
-  const atShoulder = same(subject.edgeMm / baseline.edgeMm)
+  const atShoulder = readsAsOne(subject.edgeMm / baseline.edgeMm)
     ? `At the shoulder ${subject.name} and ${baseline.name} are equally thick, ${mm(subject.edgeMm)}.`
     : `At the shoulder ${baseline.name} has opened the rope to ${mm(baseline.edgeMm)} and ${subject.name} to ${mm(subject.edgeMm)}, ${ofThat(subject.edgeMm / baseline.edgeMm)}.`;
   return [
     atShoulder,
-    same(a / b)
+    readsAsOne(a / b)
       ? `${short(depth)} mm further up ${subject.name} is as thick as ${baseline.name}, ${mm(a)}.`
       : `${short(depth)} mm further up it is ${mm(b)} for ${baseline.name} against ${mm(a)} for ${subject.name}, ${ofThat(a / b)}.`,
     waists.length > 0
@@ -96,7 +93,7 @@ const regrind: WordsOf = (scene) => {
       ? `${subject.name} and ${baseline.name} have one angle, so take a bevel of ${short(job.fromDeg)}° down to three quarters of it, ${short(job.toDeg)}°.`
       : `Take a bevel from ${short(job.fromDeg)}° down to ${short(job.toDeg)}° per side, the two angles of ${baseline.name} and ${subject.name}.`,
     `At the thickness of ${baseline.name} that costs ${plain(b)} mm² of the section, at that of ${subject.name} ${plain(a)} mm².`,
-    same(a / b)
+    readsAsOne(a / b)
       ? 'That is the same work.'
       : `The thicker edge takes ${short(Math.max(a / b, b / a))} times the work, the square of ${short(Math.max(subject.edgeMm / baseline.edgeMm, baseline.edgeMm / subject.edgeMm))}.`,
   ];
@@ -141,15 +138,15 @@ const ownKnives: WordsOf = (scene) => {
     notKnown.length > 0
       ? `Not known: ${list(notKnown)}. The middle of each range stands in, and that is a guess.`
       : '',
-    same(careful.thickness) && same(quick.thickness)
+    readsAsOne(careful.thickness) && readsAsOne(quick.thickness)
       ? `${edges}: both are equally thick there, so the factor of the thickness is 1.`
-      : same(careful.thickness)
+      : readsAsOne(careful.thickness)
         ? `${edges}. With the thickness exponent at ${exponent} the close reading gives that no weight; the pocket reading makes it ${times(quick.thickness)}.`
         : `${edges}. To the power ${exponent} that makes ${times(careful.thickness)} by the close reading, which speaks ${speaks(careful.thickness, scene)}; the pocket reading makes it ${times(quick.thickness)}.`,
-    same(careful.grind)
+    readsAsOne(careful.grind)
       ? `${angles}: the factor of the grind is 1.`
       : `${angles}. That makes ${times(careful.grind)} by the close reading, which speaks ${speaks(careful.grind, scene)}.`,
-    same(careful.both)
+    readsAsOne(careful.both)
       ? `Together the two come to 1: what lies behind the bevel does not set ${subject.name} apart from ${baseline.name}.`
       : `Together: by what lies behind the bevel ${subject.name} should cut ${ratioInWords(careful.both)} as ${baseline.name} (${times(careful.both)} by the close reading).`,
   ];
@@ -157,7 +154,7 @@ const ownKnives: WordsOf = (scene) => {
   const rest = row.careful.product / careful.both;
   return [
     ...sentences,
-    same(rest)
+    readsAsOne(rest)
       ? 'Nothing else sets the two apart.'
       : `Everything else about the two makes ${times(rest)}, and all together ${times(row.careful.product)}${row.careful.complete ? '' : ', as far as the terms that stand go'}.`,
   ];

@@ -7,7 +7,7 @@ import {
 } from '../../model/index.ts';
 import type { CarbideEstimate, CarbideVolPercent, Composition, Quantity } from '../../model/index.ts';
 import { readQuantity } from '../../comparison/read.ts';
-import { brief } from '../../scene/show.ts';
+import { brief, inFigures } from '../../scene/show.ts';
 import type { Hardened } from '../../scene/steel.ts';
 import { orRefusal } from '../../comparison/unless-refused.ts';
 
@@ -92,15 +92,14 @@ export function readComposition(texts: CompositionTexts): ReadComposition {
  * @example carbideOf({ volPercent: { CrC: 4, MC: 3 }, plusMinus: 1, austeniteCarbon: { value: 0.4, plusMinus: 0.1 }, tieLine: { matrix: 0.4, saturation: 0.4, whole: 1, carbide: 9, formula: 'Cr7C3', massFraction: 0.1 }, notKnown: [], notes: [] }) // → { CrC: { value: 4, plusMinus: 0.8 }, MC: { value: 3, plusMinus: 0.6 } }
  */
 export function carbideOf({ volPercent, plusMinus, tieLine }: CarbideEstimate): CarbideVolPercent {
-  const short = (value: number): number => Number(value.toPrecision(3));
   const kinds = Object.entries(volPercent);
   const size = Math.hypot(...kinds.map(([, volume]) => volume));
   if (size === 0)
-    return { [tieLine.formula === 'Fe3C' ? 'Fe3C' : 'CrC']: { value: 0, plusMinus: short(plusMinus) } };
+    return { [tieLine.formula === 'Fe3C' ? 'Fe3C' : 'CrC']: { value: 0, plusMinus: inFigures(plusMinus) } };
   return Object.fromEntries(
     kinds.map(([kind, volume]) => [
       kind,
-      { value: short(volume), plusMinus: short((plusMinus * volume) / size) },
+      { value: inFigures(volume), plusMinus: inFigures((plusMinus * volume) / size) },
     ]),
   );
 }

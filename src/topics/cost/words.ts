@@ -5,10 +5,8 @@ import type { CostAsked, OfferAsked } from './asked.ts';
 import type { Offered } from './values.ts';
 import { finishSaid } from '../../phrases/measures-said.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { brief, percent, plain, signedPercent, times } from '../../scene/show.ts';
+import { percent, plain, readsAsOne, short, signedPercent, times } from '../../scene/show.ts';
 import { knifeName } from '../what-it-takes/words.ts';
-
-const short = (value: number): string => brief(Number(value.toPrecision(3)));
 
 const names = { refinish: 'Refinish', regrind: 'Regrind', steel: 'Another steel' } as const;
 
@@ -119,7 +117,9 @@ export function costVerdict(scene: Scene, asked: CostAsked, offered: readonly Of
   const name = knifeName(scene, asked.knife);
   const worked = offered.filter((one): one is Offered & Known => 'cost' in one);
   if (worked.length === 0) return [`None of the offers can be worked out for ${name}.`];
-  const gains = worked.filter(({ cost }) => cost.ratioGained > 1.005 && !cost.belowFloor);
+  const gains = worked.filter(
+    ({ cost }) => cost.ratioGained > 1 && !readsAsOne(cost.ratioGained) && !cost.belowFloor,
+  );
   if (gains.length === 0) return [`None of these makes ${name} cut longer and keeps its edge.`];
   const first = gains.reduce((a, b) => (b.cost.ratioGained > a.cost.ratioGained ? b : a));
   const byMoney = most(gains, ({ gainPerMoney }) => gainPerMoney);

@@ -7,6 +7,7 @@ import { seriesOf } from '../../runs/log-series.ts';
 import type { CurvedSeries, LogSeries } from '../../runs/log-series.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { hasSeries, loggedName } from '../../scene/series-held.ts';
+import { inFigures } from '../../scene/show.ts';
 
 /** What the readings along the edges of the two knives come to. */
 export interface EndPoints {
@@ -120,4 +121,4 @@ function read(
 }
 
 /** A stop a reader can say: two figures. */
-const rounded = (endPoint: number): number => Number(endPoint.toPrecision(2));
+const rounded = (endPoint: number): number => inFigures(endPoint, 2);

@@ -2,7 +2,7 @@ import type { FittedValue } from '../../runs/curves.ts';
 import type { EndPointRatio } from '../../runs/equal-sharpness.ts';
 import { firstPlan } from '../../comparison/first-plan.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { brief, percent, plain, times } from '../../scene/show.ts';
+import { brief, percent, plain, short, times } from '../../scene/show.ts';
 import { endPointsOf } from './values.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
 
@@ -23,7 +23,7 @@ function where(scene: Scene): string {
     return `Some of these readings fall and some rise: the sharpness of one edge and the force of another cannot be held against each other, so ${subject.name} and ${baseline.name} have no stop in common.`;
   if (!first || !last)
     return `${subject.name} and ${baseline.name} have no stop in common: no ${read} was passed by all of their edges.`;
-  const [from, to] = [first, last].map(({ endPoint }) => brief(Number(endPoint.toPrecision(3))));
+  const [from, to] = [first, last].map(({ endPoint }) => short(endPoint));
   const passed =
     read === 'force'
       ? `All of these edges asked for no more than ${from} once, and for ${to} in the end`
@@ -40,7 +40,7 @@ function ends(scene: Scene): string {
   const [sharp, blunt] = [times(first.ratio, 2), times(last.ratio, 2)];
   return drift < 1.05
     ? `At every stop between them it is about the same, ${sharp === blunt ? sharp : `${sharp} to ${blunt}`}.`
-    : `At a sharp stop, ${brief(Number(first.endPoint.toPrecision(3)))}, it is ${times(first.ratio)}; at a blunt one, ${brief(Number(last.endPoint.toPrecision(3)))}, ${times(last.ratio)}. The stop is part of the result.`;
+    : `At a sharp stop, ${short(first.endPoint)}, it is ${times(first.ratio)}; at a blunt one, ${short(last.endPoint)}, ${times(last.ratio)}. The stop is part of the result.`;
 }
 
 /** The one number, by curve and without one. */

@@ -1,5 +1,5 @@
 import { explainedWords } from './words.ts';
-import { temptingSum } from '../../phrases/tempting-sum.ts';
+import { temptingSum } from '../../scene/terms.ts';
 import type { Topic } from '../topic.ts';
 
 /** One comparison told to somebody who knows nothing of it. */

@@ -1,8 +1,8 @@
 import { MODEL_NUMBER } from '../../model/index.ts';
-import type { TermId } from '../../model/index.ts';
 import { escapeMarkdown } from '../../phrases/markdown.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { described } from '../../phrases/factor-phrases.ts';
+import { factorWords } from '../../phrases/factor-words.ts';
+import { factorIds } from '../../scene/factors.ts';
 import { explainedWords } from './words.ts';
 import { sentencesOf } from '../../phrases/sentences-of.ts';
 import { words } from '../overview/words.ts';
@@ -40,9 +40,7 @@ function sections(scene: Scene, depth: Depth, band: readonly string[]): Section[
     { heading: 'The answer', paragraphs: paragraph('answer', 'reasons') },
     {
       heading: 'Factor by factor',
-      list: (Object.keys(described) as TermId[]).map(
-        (id) => `${described[id].title}: ${say(`telling-${id}`, scene).join(' ')}`,
-      ),
+      list: factorIds.map((id) => `${factorWords(id).title}: ${say(`telling-${id}`, scene).join(' ')}`),
     },
     { heading: 'Why not add?', paragraphs: paragraph('telling-surprise') },
     { heading: 'Geometry against steel', paragraphs: paragraph('families', 'shares') },

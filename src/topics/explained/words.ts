@@ -1,42 +1,45 @@
-import type { TermId } from '../../model/index.ts';
 import { jobOf } from '../../phrases/job.ts';
+import { onlyTogether, smallParts } from '../../phrases/only-together.ts';
 import { measuresSaid } from '../../phrases/measures-said.ts';
 import { refusedWork } from '../../phrases/refused-work.ts';
-import { changes, leftOut, standing } from '../../phrases/lists.ts';
+import { differs, leftOut, standing, temptingSum } from '../../scene/terms.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { loggedName } from '../../scene/series-held.ts';
-import { plain, times } from '../../scene/show.ts';
-import { termText, described } from '../../phrases/factor-phrases.ts';
-import { temptingSum } from '../../phrases/tempting-sum.ts';
+import { plain, readAlike, times } from '../../scene/show.ts';
+import { termText } from '../../phrases/factor-words.ts';
 import { sentencesOf } from '../../phrases/sentences-of.ts';
 import { words } from '../overview/words.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
+import { factorIds } from '../../scene/factors.ts';
 
 const said = (name: string, scene: Scene): string[] => sentencesOf(words, name, scene);
 
 /** What adding would say, beside what multiplying says. */
-function surprise({ entry, row, subject, baseline }: Scene): string[] {
+function surprise(scene: Scene): string[] {
+  const { entry, row, subject, baseline } = scene;
   const chosen = row[entry.reading];
-  const working = standing(chosen).filter(changes);
+  const working = standing(chosen).filter(differs);
   const pair = `${subject.name} against ${baseline.name}`;
   if (working.length === 0)
-    return [`There is nothing to add or to multiply for ${pair}: no factor differs from 1.`];
+    return [
+      onlyTogether(scene, chosen) ||
+        `There is nothing to add or to multiply for ${pair}: no factor differs from 1.`,
+    ];
   const [only] = working;
   if (working.length === 1 && only)
     return [
       `For ${pair} only one factor differs from 1, ${only.id} with ${times(only.factor)}, so sum and product are the same.`,
     ];
   const sum = temptingSum(chosen);
-  const product = `multiplied, each works on what the others have made, and they come to ${times(chosen.product)}`;
+  const product = `multiplied, each works on what the others have made, and they come to ${times(chosen.product)}${smallParts(working, chosen.product)}`;
   if (sum <= 0)
     return [
       `Added up, the effects would leave ${subject.name} with less than nothing of what ${baseline.name} cuts, which cannot be; ${product}.`,
     ];
   const gap = chosen.product / sum;
-  const most = Math.abs(Math.log(gap)) < 0.005;
   return [
     `Most people add. Added to 1, what each effect is worth would come to ${times(sum)} for ${pair}; ${product}.`,
-    most
+    readAlike(chosen.product, sum)
       ? 'Here the two all but agree, which is chance.'
       : `The product is ${plain(gap)} times the sum${gap > 1 ? '' : ': with effects that pull both ways, adding flatters'}.`,
   ];
@@ -55,8 +58,6 @@ function runs({ entry, subject, baseline }: Scene): string[] {
   ];
 }
 
-const terms: readonly TermId[] = Object.keys(described) as TermId[];
-
 export const explainedWords: Record<string, WordsOf> = {
   /** What was compared, by its measures. */
   'telling-compared': ({ entry, subject, baseline, subjectKnife, baselineKnife }) => {
@@ -72,7 +73,7 @@ export const explainedWords: Record<string, WordsOf> = {
   'telling-refused': (scene) => [refusedWork(scene)],
 
   ...Object.fromEntries(
-    terms.map((id): [string, WordsOf] => [`telling-${id}`, (scene) => termText(scene, id)]),
+    factorIds.map((id): [string, WordsOf] => [`telling-${id}`, (scene) => termText(scene, id)]),
   ),
 
   'telling-surprise': surprise,

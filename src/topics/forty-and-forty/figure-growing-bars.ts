@@ -1,7 +1,7 @@
 import * as Plot from '@observablehq/plot';
 import { additiveGuess, compound } from '../../model/index.ts';
 import { percentagesOf } from '../../scene/percentages.ts';
-import { times, typedPercent } from '../../scene/show.ts';
+import { roundedPercent, times } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineY, gridY } from '../../figure-kit/grid.ts';
 
@@ -15,7 +15,7 @@ interface Step {
 function stepsOf(percentages: readonly number[]): Step[] {
   return ['start', ...percentages].flatMap((effect, index) => {
     const sofar = percentages.slice(0, index);
-    const label = index === 0 ? 'start' : `${index}: ${typedPercent(Number((effect as number).toFixed(1)))}`;
+    const label = index === 0 ? 'start' : `${index}: ${roundedPercent(effect as number)}`;
     return [
       { label, by: 'product' as const, height: compound(sofar) },
       { label, by: 'sum' as const, height: additiveGuess(sofar) },
@@ -96,7 +96,7 @@ export const growingBars: Figure = {
         ['start', '', times(1), times(1)],
         ...percentages.map((effect, index) => [
           `effect ${index + 1}`,
-          typedPercent(Number(effect.toFixed(1))),
+          roundedPercent(effect),
           times(compound(percentages.slice(0, index + 1))),
           times(additiveGuess(percentages.slice(0, index + 1))),
         ]),
@@ -105,7 +105,7 @@ export const growingBars: Figure = {
   },
   caption(scene) {
     const percentages = percentagesOf(scene);
-    const list = percentages.map((value) => typedPercent(Number(value.toFixed(1)))).join(', ');
+    const list = percentages.map(roundedPercent).join(', ');
     return percentages.length === 0
       ? 'No effect: the bar stays at its start.'
       : `${list}: multiplied they make ${times(compound(percentages))}, added they would make ${times(additiveGuess(percentages))}. The bars are the product, the line across each is the sum.`;

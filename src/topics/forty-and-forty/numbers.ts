@@ -1,15 +1,13 @@
 import { additiveGuess, compound } from '../../model/index.ts';
 import type { NumberOf } from '../base/numbers.ts';
 import { percentagesOf } from '../../scene/percentages.ts';
-import { fixed, signedPercent, times, typedPercent } from '../../scene/show.ts';
-
-const typedOrRounded = (value: number): string => typedPercent(Number(value.toFixed(1)));
+import { fixed, roundedPercent, signedPercent, times } from '../../scene/show.ts';
 
 /** The numbers of a chain of percentages: product, sum and the gap between them. */
 export const percentagesNumbers: Record<string, NumberOf> = {
-  'percentages.list': (scene) => percentagesOf(scene).map(typedOrRounded).join(', '),
+  'percentages.list': (scene) => percentagesOf(scene).map(roundedPercent).join(', '),
   'percentages.count': (scene) => String(percentagesOf(scene).length),
-  'percentages.first': (scene) => typedOrRounded(percentagesOf(scene)[0] ?? 0),
+  'percentages.first': (scene) => roundedPercent(percentagesOf(scene)[0] ?? 0),
   'percentages.product': (scene) => times(compound(percentagesOf(scene))),
   'percentages.sum': (scene) => times(additiveGuess(percentagesOf(scene))),
   'percentages.product.more': (scene) => signedPercent(compound(percentagesOf(scene)) - 1),

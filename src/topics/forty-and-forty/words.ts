@@ -1,9 +1,19 @@
 import { additiveGuess, compound } from '../../model/index.ts';
 import { refusedWork } from '../../phrases/refused-work.ts';
-import { changes, leftOut, list, standing } from '../../phrases/lists.ts';
+import { list } from '../../phrases/joined.ts';
+import { differs, effectsIn, leftOut, productOf, standing } from '../../scene/terms.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { percent, plain, signedPercent, times, typedPercent } from '../../scene/show.ts';
+import {
+  inFigures,
+  percent,
+  plain,
+  readsAsOne,
+  signedPercent,
+  times,
+  typedPercent,
+} from '../../scene/show.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
+import { isForce } from '../../scene/factors.ts';
 
 /** A term of the chain as the lesson covers effects: a percentage of what is already there. */
 interface Effect {
@@ -14,13 +24,11 @@ interface Effect {
 }
 
 const effectsOf = ({ row }: Scene): Effect[] =>
-  standing(row.careful)
-    .filter(changes)
-    .map(({ id, factor }) => ({
-      id,
-      factor,
-      percent: typedPercent(Number(((factor - 1) * 100).toPrecision(2))),
-    }));
+  effectsIn(standing(row.careful)).map(({ id, factor }) => ({
+    id,
+    factor,
+    percent: typedPercent(inFigures((factor - 1) * 100, 2)),
+  }));
 
 const named = ({ id, percent: worth }: Effect): string => `${id} ${worth}`;
 
@@ -41,32 +49,34 @@ function firstTwo(effects: readonly Effect[], { baseline }: Scene): string {
   );
   // Unreachable: it is asked of three effects or more.
   if (!one || !other) return '';
-  const gap = (one.factor - 1) * (other.factor - 1);
-  return `Take the two that weigh most. Of 100 cuts of ${baseline.name} ${one.id} makes ${plain(100 * one.factor)}, and ${other.id} then works on those: ${plain(100 * one.factor * other.factor)}. The sum of the two would say ${plain(100 * (one.factor + other.factor - 1))}, ${Math.abs(gap) < 5e-4 ? 'hardly another number' : `and misses by ${percent(Math.abs(other.factor - 1))} of ${plain(Math.abs(100 * (one.factor - 1)))}`}.`;
+  const [product, sum] = [
+    plain(100 * one.factor * other.factor),
+    plain(100 * (one.factor + other.factor - 1)),
+  ];
+  return `Take the two that weigh most. Of 100 cuts of ${baseline.name} ${one.id} makes ${plain(100 * one.factor)}, and ${other.id} then works on those: ${product}. The sum of the two would say ${sum}, ${product === sum ? 'hardly another number' : `and misses by ${percent(Math.abs(other.factor - 1))} of ${plain(Math.abs(100 * (one.factor - 1)))}`}.`;
 }
 
 /** Effects that pull against each other do not cancel by their percentages. */
 function opposed(effects: readonly Effect[], { subject, baseline }: Scene): string {
-  const falls = effects.filter(({ factor }) => factor < 1);
+  const shown = effects.filter(differs);
+  const falls = shown.filter(({ factor }) => factor < 1);
   if (falls.length === 0) return '';
-  if (falls.length === effects.length)
-    return effects.length === 1
+  if (falls.length === shown.length)
+    return shown.length === 1
       ? ''
       : `All of them pull against ${subject.name}. Each fall is taken of what is left, so they take less together than their sum says.`;
-  const rises = effects.filter(({ factor }) => factor > 1);
-  const product = (some: readonly Effect[]): number => some.reduce((total, { factor }) => total * factor, 1);
-  const [up, down] = [product(rises), product(falls)];
+  const rises = shown.filter(({ factor }) => factor > 1);
+  const [up, down] = [productOf(rises), productOf(falls)];
   const whole = up * down;
-  const end =
-    Math.abs(Math.log(whole)) < 5e-4
-      ? `${subject.name} and ${baseline.name} come out level`
-      : `${signedPercent(whole - 1)} is left`;
+  const end = readsAsOne(whole)
+    ? `${subject.name} and ${baseline.name} come out level`
+    : `${signedPercent(whole - 1)} is left`;
   return `Not all pull one way: ${list(rises.map(({ id }) => id))} for ${subject.name} (${times(up)}), ${list(falls.map(({ id }) => id))} for ${baseline.name} (${times(down)}). To set off a rise of ${percent(up - 1)} takes a fall of ${percent(1 - 1 / up)}, not of ${percent(up - 1)}. Here ${end}.`;
 }
 
 /** Where adding would be right: in the part of the chain whose forces stand side by side. */
 function sideBySide(effects: readonly Effect[], { row, subject, baseline }: Scene): string {
-  const forces = effects.filter(({ id }) => id === 'wedge' || id === 'thickness' || id === 'grind');
+  const forces = effects.filter(({ id }) => isForce(id));
   return forces.length < 2
     ? ''
     : `One part of this chain may add after all: ${list(forces.map(({ id }) => id))} stand side by side in one push. With those forces added ${subject.name} against ${baseline.name} makes ${times(row.careful.rival)}.`;

@@ -1,6 +1,6 @@
 import { additiveGuess, compound } from '../../model/index.ts';
 import { percentagesOf } from '../../scene/percentages.ts';
-import { brief, plain, times, typedPercent } from '../../scene/show.ts';
+import { brief, plain, roundedPercent, times } from '../../scene/show.ts';
 import type { WorkedOf } from '../worked.ts';
 
 const first = (values: readonly number[], index: number): number => values[index] ?? 0;
@@ -12,7 +12,7 @@ export const percentagesWorked: Record<string, WorkedOf> = {
     const [a, b] = [first(all, 0), first(all, 1)];
     const two = [a, b];
     return {
-      givens: `two effects, ${typedPercent(Number(a.toFixed(1)))} and ${typedPercent(Number(b.toFixed(1)))}.`,
+      givens: `two effects, ${roundedPercent(a)} and ${roundedPercent(b)}.`,
       steps: [
         {
           say: 'Turn each percentage into a multiplier.',

@@ -4,6 +4,7 @@ import { knifeOf, withKnife } from '../base/controls.ts';
 import type { Control } from '../base/controls.ts';
 import type { Role } from '../../comparison/role.ts';
 import { oneQuantity, perSideDeg } from '../../comparison/knife-measures.ts';
+import { units } from '../../scene/show.ts';
 
 /** The ± of a quantity; half its range where it is not known. */
 function plusMinusOf(value: Quantity): number {
@@ -23,7 +24,7 @@ const angle = (role: Role): Control => ({
   min: 0,
   max: 6,
   step: 0.25,
-  unit: '°',
+  unit: units.deg,
   read: (entry) => plusMinusOf(perSideDeg(knifeOf(entry, role).angle)),
   // Readings along the edge, or of a caliper, become the angle they gave, which is per side beyond doubt.
   write: (entry, value) =>
@@ -38,7 +39,7 @@ const edge = (role: Role): Control => ({
   min: 0,
   max: 0.2,
   step: 0.01,
-  unit: ' mm',
+  unit: units.mm,
   read: (entry) => plusMinusOf(oneQuantity(knifeOf(entry, role).edgeMm)),
   write: (entry, value) =>
     withKnife(entry, role, (knife) => ({

@@ -2,7 +2,7 @@ import * as Plot from '@observablehq/plot';
 import { quantileDots } from '../../model/index.ts';
 import { bandSentence } from './words.ts';
 import { sureOf } from '../../scene/sure.ts';
-import { times } from '../../scene/show.ts';
+import { percent, times } from '../../scene/show.ts';
 import type { Scene } from '../../scene/scene.ts';
 import type { Figure, Size } from '../../figure-kit/figure.ts';
 import { baselineX, gridX } from '../../figure-kit/grid.ts';
@@ -172,7 +172,7 @@ export const quantileDotsFigure: Figure = {
         ['Band, lower end (5 % of samples below)', times(low)],
         ['Middle of the samples', times(median)],
         ['Band, upper end (5 % above)', times(high)],
-        ['Share of samples ahead', `${(beats * 100).toFixed(1)} %`],
+        ['Share of samples ahead', percent(beats, 1)],
         ['Band to first order, lower end', times(line.low)],
         ['Band to first order, upper end', times(line.high)],
         ['Close reading', times(row.careful.product)],

@@ -1,5 +1,6 @@
 import type { Control } from '../base/controls.ts';
 import { lessPercentOf } from './values.ts';
+import { inFigures } from '../../scene/show.ts';
 
 /** How much less of the harmful thing; written as the comparison's first typed percentage, a fall. */
 export const lessControls: Record<string, Control> = {
@@ -9,7 +10,7 @@ export const lessControls: Record<string, Control> = {
     max: 90,
     step: 1,
     unit: ' % less',
-    read: (entry) => Number(lessPercentOf(entry).toPrecision(3)),
+    read: (entry) => inFigures(lessPercentOf(entry)),
     write: (entry, value) => ({
       ...entry,
       faceValues: [value === 0 ? 0 : -value, ...(entry.faceValues ?? []).slice(1)],

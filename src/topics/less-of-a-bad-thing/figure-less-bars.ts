@@ -2,7 +2,7 @@ import { barsInProportion } from './bars.ts';
 import type { Bar } from './bars.ts';
 import { lessOf, shortPercent } from './values.ts';
 import type { Less } from './values.ts';
-import { brief, plain, times } from '../../scene/show.ts';
+import { plain, short, times } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineX } from '../../figure-kit/grid.ts';
 import { steadyTop } from '../../figure-kit/steady-top.ts';
@@ -12,7 +12,7 @@ interface ReadBar extends Bar {
 }
 
 const barsOf = ({ percent, leftPercent, exponent, faceValue, inverse, damped }: Less): ReadBar[] => {
-  const p = brief(Number(percent.toPrecision(3)));
+  const p = short(percent);
   const left = plain(leftPercent / 100);
   return [
     { line: 'Before', factor: 1, sum: '' },

@@ -2,7 +2,7 @@ import { nominal, parameters, percentReadings } from '../../model/index.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { toModel } from '../../comparison/to-model.ts';
 import type { ComparisonEntry } from '../../comparison/entry.ts';
-import { brief } from '../../scene/show.ts';
+import { inDecimals, inFigures, short } from '../../scene/show.ts';
 
 /** A harmful thing that has become less, and what that is worth by each reading, as factors. */
 export interface Less {
@@ -57,8 +57,7 @@ export const lessOf = ({ entry }: Pick<Scene, 'entry'>): Less =>
   readLess(lessPercentOf(entry), thicknessExponentOf(entry));
 
 /** A percentage to three figures, without empty decimals: `41.7 %`. */
-export const shortPercent = (percent: number): string =>
-  `${brief(Number(Number(percent.toPrecision(3)).toFixed(4)))} %`;
+export const shortPercent = (percent: number): string => `${short(inDecimals(inFigures(percent), 4))} %`;
 
 /** The same with its sign: `+41.7 %`. */
 export const signedShortPercent = (percent: number): string =>

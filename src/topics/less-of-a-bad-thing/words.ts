@@ -4,9 +4,10 @@ import { factorOf } from '../../comparison/found.ts';
 import { lessThan, readLess, shortPercent, thicknessExponentOf } from './values.ts';
 import type { Less } from './values.ts';
 import { refusedWork } from '../../phrases/refused-work.ts';
-import { changes, leftOut, list } from '../../phrases/lists.ts';
+import { list } from '../../phrases/joined.ts';
+import { leftOut } from '../../scene/terms.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { brief, fixed, plain, times } from '../../scene/show.ts';
+import { fixed, plain, readsAsOne, short, times } from '../../scene/show.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
 
 /** One measure that is in the way of the cut, of the knife looked at and of the baseline. */
@@ -33,7 +34,7 @@ const edge = ({ subjectKnife, baselineKnife }: Scene): Hindrance => ({
 const angle = ({ subjectKnife, baselineKnife }: Scene): Hindrance => ({
   subject: subjectKnife.angleDeg,
   baseline: baselineKnife.angleDeg,
-  show: (value) => `an edge angle of ${brief(Number(value.toPrecision(3)))}° per side`,
+  show: (value) => `an edge angle of ${short(value)}° per side`,
   worth: ({ faceValue, inverse }) => `${times(faceValue)} at face value and ${times(inverse)} as the inverse`,
   term: 'wedge',
   closely: 'As a wedge, with its friction, the close reading makes it',
@@ -43,7 +44,7 @@ const angle = ({ subjectKnife, baselineKnife }: Scene): Hindrance => ({
 function hindered(scene: Scene, { subject, baseline, show, worth, term, closely }: Hindrance): string[] {
   const [a, b] = [nominal(subject), nominal(baseline)];
   const [who, whom] = [scene.subject.name, scene.baseline.name];
-  if (!changes({ factor: a / b }))
+  if (readsAsOne(a / b))
     return [
       `${who} and ${whom} both have ${show(a)}: nothing is less, so by every reading this is worth ${times(1)}.`,
     ];
@@ -82,7 +83,7 @@ export const lessWords: Record<string, WordsOf> = {
     const missing = leftOut(row.careful);
     const helping = (['finish', 'hardness', 'carbide'] as const).filter((id) => {
       const factor = factorOf(scene.row.careful, id);
-      return factor !== null && changes({ factor });
+      return factor !== null && !readsAsOne(factor);
     });
     return [
       refusedWork(scene),

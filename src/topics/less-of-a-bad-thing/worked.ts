@@ -10,7 +10,7 @@ const on = (value: number): string => (Math.abs(value) < 1e-3 ? plain(value, 4) 
 export const lessWorked: Record<string, WorkedOf> = {
   'less-of-a-bad-thing': (scene) => {
     const { percent, leftPercent, exponent, faceValue, inverse, damped } = lessOf(scene);
-    const p = brief(Number(percent.toPrecision(4)));
+    const p = brief(percent);
     const left = on(leftPercent / 100);
     return {
       givens: `${shortPercent(percent)} less of something that is in the way; exponent ${brief(exponent)} for the damped reading.`,

@@ -5,8 +5,10 @@ import { plain, ratioInWords, times } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineX, gridX } from '../../figure-kit/grid.ts';
 import { ratioAxisX, tickValues } from '../../figure-kit/ratio-axis.ts';
-import { familyLetter, hatch, ink, termName } from '../../figure-kit/inks.ts';
+import { hatch, ink } from '../../figure-kit/inks.ts';
 import { readingName } from '../../phrases/reading-name.ts';
+import { factorName } from '../../phrases/factor-names.ts';
+import { familyName } from '../../phrases/family-names.ts';
 
 interface Link extends Term {
   factor: number;
@@ -31,7 +33,7 @@ const sliders: Partial<Record<TermId, string>> = {
   thickness: 'subject.edge',
 };
 
-const label = (term: Term) => `${termName[term.id]} ${familyLetter[term.family]}`;
+const label = (term: Term) => `${factorName(term.id).name} ${familyName[term.family].letter}`;
 
 /** The links with their factors, and a word where a term has none. */
 const linkMarks = (steps: readonly Link[], terms: readonly Term[]): Plot.RenderableMark[] => {
@@ -127,7 +129,7 @@ export const chain: Figure = {
       columns: ['Term', 'Family', 'Factor', 'Low', 'High', 'Share of the log'],
       rows: [
         ...row.terms.map((term) => [
-          termName[term.id],
+          factorName(term.id).name,
           term.family,
           term.factor === null ? 'left out' : times(term.factor),
           term.low === null ? '' : times(term.low),

@@ -1,46 +1,23 @@
 import { isUnknown, nominal, unknownMeasures } from '../../model/index.ts';
-import type { Attribute, Family, Row, TermId } from '../../model/index.ts';
+import type { Family, Row, TermId } from '../../model/index.ts';
 import { ofKnife } from '../../comparison/found.ts';
 import { jobOf } from '../../phrases/job.ts';
-import { changes, leftOut, list, standing } from '../../phrases/lists.ts';
+import { onlyTogether } from '../../phrases/only-together.ts';
+import { capital, list } from '../../phrases/joined.ts';
+import { differs, leftOut, standing } from '../../scene/terms.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { plain, ratioInWords, times } from '../../scene/show.ts';
+import { plain, ratioInWords, readAlike, readsAsNone, readsAsOne, times } from '../../scene/show.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
 import { readingName } from '../../phrases/reading-name.ts';
-
-const about: Record<TermId, string> = {
-  wedge: 'its edge angle as a wedge',
-  apex: 'its angle at the apex',
-  thickness: 'its thickness behind the edge',
-  grind: 'its primary grind',
-  finish: 'the finish of its edge',
-  hardness: 'its hardness',
-  carbide: 'its carbide',
-};
-
-const familyPhrase: Record<Family, string> = {
-  geometry: 'geometry (angle, thickness and grind)',
-  finish: 'the finish of the edge',
-  steel: 'the steel (hardness and carbide)',
-};
+import { factorName } from '../../phrases/factor-names.ts';
+import { familyName } from '../../phrases/family-names.ts';
+import { attributeName } from '../../phrases/attribute-names.ts';
 
 const incomplete = (row: Row): string => {
   const missing = leftOut(row);
   return missing.length === 0
     ? ''
     : ` The total is incomplete: ${list(missing)} is left out, not taken as 1.`;
-};
-
-/** Whether a factor or total differs from 1 as far as readers are shown it. */
-const differs = (factor: number): boolean => Math.abs(Math.log(factor)) > 5e-3;
-
-const attributePhrase: Record<Attribute, string> = {
-  angleDeg: 'edge angle',
-  edgeMm: 'thickness behind the edge',
-  finish: 'finish',
-  grind: 'primary grind',
-  hrc: 'hardness',
-  carbideVolPercent: 'carbide',
 };
 
 /** How many measures of the two knives are not known: the answer then stands on the middles of their ranges. */
@@ -54,12 +31,16 @@ function notKnown({ subjectKnife, baselineKnife }: Scene): string {
     : `${count} measures in it are not known, so the middles of their ranges stand in; the notes name them.`;
 }
 
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+/** Whether a total is the further from 1 of two, either way, as far as readers are shown them. */
+function further(total: number, other: number): boolean {
+  const [away, otherAway] = [Math.max(total, 1 / total), Math.max(other, 1 / other)];
+  return away > otherAway && !readAlike(away, otherAway);
+}
 
 function resists(ratio: number, what: 'rolling' | 'chipping', name: string, baseline: string): string {
-  return differs(ratio)
-    ? `${name} bears ${times(ratio)} the load of ${baseline} before ${what}`
-    : `${name} and ${baseline} bear the same load before ${what}`;
+  return readsAsOne(ratio)
+    ? `${name} and ${baseline} bear the same load before ${what}`
+    : `${name} bears ${times(ratio)} the load of ${baseline} before ${what}`;
 }
 
 /** What the work says to the chain: refused, with the reason, where wear does not end the edge. */
@@ -88,7 +69,7 @@ export const words: Record<string, WordsOf> = {
     return [
       `${subject.name} should cut ${ratioInWords(chosen.product)} as ${baseline.name}: ${times(chosen.product)} by the ${readingName[entry.reading]} reading.${incomplete(chosen)}`,
       entry.madeEqual.length > 0
-        ? `Evened up: ${list(entry.madeEqual.map((attribute) => attributePhrase[attribute]))}; the ratio is what the rest is worth.`
+        ? `Evened up: ${list(entry.madeEqual.map((attribute) => attributeName[attribute].name))}; the ratio is what the rest is worth.`
         : '',
       notKnown(scene),
     ];
@@ -101,20 +82,23 @@ export const words: Record<string, WordsOf> = {
   job: aboutJob,
 
   /** Which term does most, which pull the other way, what changes nothing. */
-  reasons: ({ entry, row, subject, baseline }) => {
+  reasons: (scene) => {
+    const { entry, row, subject, baseline } = scene;
     const terms = standing(row[entry.reading]);
     const helping = terms
-      .filter((term) => changes(term) && term.factor > 1)
+      .filter((term) => differs(term) && term.factor > 1)
       .sort((a, b) => b.factor - a.factor);
     const hurting = terms
-      .filter((term) => changes(term) && term.factor < 1)
+      .filter((term) => differs(term) && term.factor < 1)
       .sort((a, b) => a.factor - b.factor);
-    const same = terms.filter((term) => !changes(term));
-    const phrase = ({ id, factor }: { id: TermId; factor: number }) => `${about[id]} (${times(factor)})`;
+    const same = terms.filter((term) => !differs(term));
+    const phrase = ({ id, factor }: { id: TermId; factor: number }) =>
+      `${factorName(id).own} (${times(factor)})`;
     const missing = leftOut(row[entry.reading]);
     if (same.length === terms.length)
       return [
-        `${subject.name} and ${baseline.name} do not differ in any term${missing.length > 0 ? ' that stands' : ''}.`,
+        onlyTogether(scene, row[entry.reading]) ||
+          `${subject.name} and ${baseline.name} do not differ in any term${missing.length > 0 ? ' that stands' : ''}.`,
       ];
     const sentences: string[] = [];
     if (!jobOf(entry).slicingChain)
@@ -129,21 +113,25 @@ export const words: Record<string, WordsOf> = {
     return sentences;
   },
 
-  families: ({ entry, row, subject, baseline }) => {
+  families: (scene) => {
+    const { entry, row, subject, baseline } = scene;
     const sorted = (Object.entries(row[entry.reading].families) as [Family, number][]).sort(
       (a, b) => Math.abs(Math.log(b[1])) - Math.abs(Math.log(a[1])),
     );
-    const [first, ...others] = sorted.filter(([, factor]) => changes({ factor }));
+    const [first, ...others] = sorted.filter(([, factor]) => !readsAsOne(factor));
     if (!first)
-      return [`Neither geometry nor finish nor steel sets ${subject.name} apart from ${baseline.name}.`];
-    const without = sorted.filter(([, factor]) => !changes({ factor }));
+      return [
+        onlyTogether(scene, row[entry.reading]) ||
+          `Neither geometry nor finish nor steel sets ${subject.name} apart from ${baseline.name}.`,
+      ];
+    const without = sorted.filter(([, factor]) => readsAsOne(factor));
     const missing = leftOut(row[entry.reading]);
-    const rest = others.map(([family, factor]) => `${familyPhrase[family]} makes ${times(factor)}`);
-    const idle = without.map(([family]) => familyPhrase[family]);
+    const rest = others.map(([family, factor]) => `${familyName[family].withParts} makes ${times(factor)}`);
+    const idle = without.map(([family]) => familyName[family].withParts);
     if (idle.length === 1) rest.push(`${list(idle)} makes no difference`);
     if (idle.length === 2) rest.push(`neither ${idle.join(' nor ')} makes a difference`);
     return [
-      `By the ${readingName[entry.reading]} reading, what ${first[1] > 1 ? `lifts ${subject.name} above` : `puts ${subject.name} behind`} ${baseline.name} ${others.length > 0 ? 'most' : 'alone'} is ${familyPhrase[first[0]]}: ${times(first[1])}.`,
+      `By the ${readingName[entry.reading]} reading, what ${first[1] > 1 ? `lifts ${subject.name} above` : `puts ${subject.name} behind`} ${baseline.name} ${others.length > 0 ? 'most' : 'alone'} is ${familyName[first[0]].withParts}: ${times(first[1])}.`,
       `${capital(list(rest))}${missing.length > 0 ? `; ${list(missing)} is left out` : ''}.`,
     ];
   },
@@ -151,7 +139,7 @@ export const words: Record<string, WordsOf> = {
   shares: ({ entry, row, subject, baseline }) => {
     const { logShares, terms } = row[entry.reading];
     if (!logShares) {
-      return standing(row[entry.reading]).some(changes)
+      return standing(row[entry.reading]).some(differs)
         ? [
             `The terms for and against ${subject.name} nearly cancel, so a share of the total would mean nothing; the bars show each with its sign.`,
           ]
@@ -159,7 +147,7 @@ export const words: Record<string, WordsOf> = {
     }
     const parts = terms
       .map(({ id }) => ({ id, share: logShares[id] ?? 0 }))
-      .filter(({ share }) => Math.abs(share) >= 0.005);
+      .filter(({ share }) => !readsAsNone(share));
     const against = parts.some(({ share }) => share < 0);
     return [
       `Of the logarithm of the total for ${subject.name} against ${baseline.name}, ${list(parts.map(({ id, share }) => `${id} holds ${plain(share * 100, 2)} %`))}.`,
@@ -173,22 +161,22 @@ export const words: Record<string, WordsOf> = {
     const onlyQuick = leftOut(careful).filter((id) => !leftOut(quick).includes(id));
     const [p, c] = [Math.log(quick.product), Math.log(careful.product)];
     return [
-      !differs(quick.product) && !differs(careful.product)
+      readsAsOne(quick.product) && readsAsOne(careful.product)
         ? `The pocket reading, sums one can do in the head, and the close reading both give ×1.00 for ${pair}.`
         : `The pocket reading, sums one can do in the head, gives ${times(quick.product)} for ${pair}; the close reading gives ${times(careful.product)}.`,
       onlyQuick.length > 0
         ? `The two do not cover the same terms: only the pocket reading counts ${list(onlyQuick)}.`
         : '',
-      differs(quick.product) && differs(careful.product) && p * c < 0
+      !readsAsOne(quick.product) && !readsAsOne(careful.product) && p * c < 0
         ? 'The two do not agree on which knife cuts longer: the terms pull apart, and the answer hangs on how each is damped.'
-        : Math.abs(p) > Math.abs(c) + 5e-3
+        : further(quick.product, careful.product)
           ? 'The pocket reading counts every effect at face value; friction and the exponents damp them in the close reading.'
-          : Math.abs(c) > Math.abs(p) + 5e-3
+          : further(careful.product, quick.product)
             ? 'Here the close reading is the further from 1: it damps some terms more than others, and counts grind or steel for more.'
             : '',
-      Math.abs(Math.log(careful.rival / careful.product)) > 5e-3
-        ? `If the forces of wedge, thickness and grind add instead of multiplying, the close reading becomes ${times(careful.rival)}: that is the rival, and no one yet knows which form is true.`
-        : `Were the forces of wedge, thickness and grind to add instead of multiplying (the rival), the close reading would stay at ${times(careful.rival)}.`,
+      readAlike(careful.rival, careful.product)
+        ? `Were the forces of wedge, thickness and grind to add instead of multiplying (the rival), the close reading would stay at ${times(careful.rival)}.`
+        : `If the forces of wedge, thickness and grind add instead of multiplying, the close reading becomes ${times(careful.rival)}: that is the rival, and no one yet knows which form is true.`,
     ];
   },
 

@@ -14,6 +14,7 @@ import { runsOf } from '../../scene/runs.ts';
 import type { Scene } from '../../scene/scene.ts';
 import type { PlanEntry } from '../../comparison/entry.ts';
 import { orRefusal } from '../../comparison/unless-refused.ts';
+import { inDecimals } from '../../scene/show.ts';
 
 /** Where no runs show the scatter yet, this is taken: assumed, no source. */
 const assumedCv = 0.2;
@@ -34,7 +35,7 @@ export function planOf(scene: Scene): Planned {
   const { cv } = runsOf(scene);
   return cv === null
     ? { ...plan, cv: assumedCv, from: 'assumed' }
-    : { ...plan, cv: Math.min(2, Math.max(0.01, Number(cv.toFixed(2)))), from: 'the runs' };
+    : { ...plan, cv: Math.min(2, Math.max(0.01, inDecimals(cv, 2))), from: 'the runs' };
 }
 
 /** Runs a knife to notice the ratio, and to show knives alike to within it: never a million, within a plan's limits. */

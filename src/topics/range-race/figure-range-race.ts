@@ -7,12 +7,13 @@ import { times } from '../../scene/show.ts';
 import type { Figure, Size } from '../../figure-kit/figure.ts';
 import { baselineX, gridX } from '../../figure-kit/grid.ts';
 import { ratioAxisX, tickValues } from '../../figure-kit/ratio-axis.ts';
-import { familyLetter, familyName, hatch, ink } from '../../figure-kit/inks.ts';
+import { hatch, ink } from '../../figure-kit/inks.ts';
 import type { Drawing } from '../../figure-kit/steady.ts';
 import { whisker } from '../../figure-kit/whisker.ts';
 import { readingName } from '../../phrases/reading-name.ts';
 import { centredLabel } from '../../figure-kit/centred-label.ts';
 import { valueText } from '../../figure-kit/value-text.ts';
+import { familyName } from '../../phrases/family-names.ts';
 
 interface Bar extends Room {
   reading: Reading;
@@ -22,7 +23,7 @@ interface Bar extends Room {
 const readings: readonly Reading[] = ['quick', 'careful'];
 const title: Record<Reading, string> = { quick: 'Pocket', careful: 'Close' };
 const lineOf = (reading: Reading, family: Family): string =>
-  `${title[reading]}: ${familyName[family]} ${familyLetter[family]}`;
+  `${title[reading]}: ${familyName[family].name} ${familyName[family].letter}`;
 
 const barsOf = ({ comparison }: Scene): Bar[] => {
   const rooms = roomOfFamilies(comparison);
@@ -41,7 +42,7 @@ const table: Figure['table'] = ({ comparison }) => {
         { factor, low, high, rival }: Pick<Room, 'factor' | 'low' | 'high' | 'rival'>,
       ) => [name, readingName[reading], times(factor), times(low), times(high), times(rival)];
       return [
-        ...rooms[reading].map((room) => line(familyName[room.family], room)),
+        ...rooms[reading].map((room) => line(familyName[room.family].name, room)),
         line('Geometry and finish', groundRoom(rooms[reading])),
       ];
     }),

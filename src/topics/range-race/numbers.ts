@@ -2,10 +2,10 @@ import { drawLevel } from '../../scene/draw-level.ts';
 import { groundRoom, roomIn, roomOfFamilies } from '../../scene/ranges.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { plain, times } from '../../scene/show.ts';
-import type { Family, Reading } from '../../model/index.ts';
+import type { Reading } from '../../model/index.ts';
+import { families } from '../../scene/factors.ts';
 
 const readings: readonly Reading[] = ['quick', 'careful'];
-const families: readonly Family[] = ['geometry', 'finish', 'steel'];
 
 /** The numbers of the range race: rooms by reading and family, and the angle that draws level. */
 export const rangeNumbers: Record<string, (scene: Scene) => string> = {

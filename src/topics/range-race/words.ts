@@ -4,16 +4,15 @@ import { drawLevel } from '../../scene/draw-level.ts';
 import type { Level } from '../../scene/draw-level.ts';
 import { groundRoom, ordinary, roomIn, roomOfFamilies } from '../../scene/ranges.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { brief, percent, plain, ratioInWords, times } from '../../scene/show.ts';
+import { brief, percent, plain, ratioInWords, readAlike, readsAsOne, times } from '../../scene/show.ts';
 import { readingName } from '../../phrases/reading-name.ts';
-
-const nearOne = (factor: number): boolean => Math.abs(Math.log(factor)) < 5e-3;
+import { familyName } from '../../phrases/family-names.ts';
 
 /** Where the baseline draws level, in a sentence that never hides that there is no such angle. */
 function meeting({ baseline, baselineKnife }: Scene, { now, answer }: Level, against: string): string {
   const present = nominal(baselineKnife.angleDeg);
   const from = `${baseline.name} at ${plain(present)}° per side cuts ${ratioInWords(now)} as ${against} (${times(now)})`;
-  if (nearOne(now))
+  if (readsAsOne(now))
     return `${baseline.name} at ${plain(present)}° per side and ${against} are level already.`;
   if (answer.value === null)
     return `${from}, and by the angle alone level is not in reach: no angle from 4° to 45° does it.`;
@@ -28,17 +27,11 @@ function meeting({ baseline, baselineKnife }: Scene, { now, answer }: Level, aga
 /** What the meeting costs in steel taken off and in stiffness of the edge. */
 function cost({ baseline, baselineKnife }: Scene, level: Level): string {
   const { removedMm2, rolling, answer } = level;
-  if (removedMm2 === null || rolling === null || answer.value === null || nearOne(level.now))
+  if (removedMm2 === null || rolling === null || answer.value === null || readsAsOne(level.now))
     return `There is nothing to grind off ${baseline.name} for it.`;
   const edge = plain(nominal(baselineKnife.edgeMm), 2);
   return `At ${edge} mm behind the edge that takes ${plain(removedMm2)} mm² off the section of ${baseline.name}: ${plain(removedMm2 * 100)} mm³ for every 100 mm of edge. The new edge stands ${percent(rolling)} of the side load before it rolls.`;
 }
-
-const familyOf: Record<Family, string> = {
-  geometry: 'geometry',
-  finish: 'the finish',
-  steel: 'the steel',
-};
 
 /** Which family holds most of the pair's difference, and how that compares with the ordinary room of it. */
 function holdsMost(scene: Scene, reading: Reading): string {
@@ -46,11 +39,11 @@ function holdsMost(scene: Scene, reading: Reading): string {
   const [first] = (Object.entries(row[reading].families) as [Family, number][]).sort(
     (a, b) => Math.abs(Math.log(b[1])) - Math.abs(Math.log(a[1])),
   );
-  if (!first || nearOne(first[1]))
+  if (!first || readsAsOne(first[1]))
     return `By the ${readingName[reading]} reading ${subject.name} and ${baseline.name} do not differ in any family.`;
   const [family, factor] = first;
   const room = roomIn(roomOfFamilies(comparison)[reading], family).factor;
-  const used = nearOne(room) ? null : Math.abs(Math.log(factor)) / Math.abs(Math.log(room));
+  const used = readsAsOne(room) ? null : Math.abs(Math.log(factor)) / Math.abs(Math.log(room));
   const whom = factor > 1 ? subject.name : baseline.name;
   const how =
     used === null
@@ -58,7 +51,7 @@ function holdsMost(scene: Scene, reading: Reading): string {
       : used > 1
         ? `, more than the ordinary room of that family, ${times(room)}`
         : `, ${percent(used)} of the ordinary room of that family on a log axis (${times(room)})`;
-  return `By the ${readingName[reading]} reading most of the difference lies in ${familyOf[family]}, which speaks for ${whom}: ${times(factor)} for ${subject.name}${how}.`;
+  return `By the ${readingName[reading]} reading most of the difference lies in ${familyName[family].inSentence}, which speaks for ${whom}: ${times(factor)} for ${subject.name}${how}.`;
 }
 
 /** Where the baseline draws level with the subject's steel, and with the whole of it. */
@@ -90,7 +83,7 @@ export const rangeWords: Record<string, (scene: Scene) => string[]> = {
     const finish = { quick: roomIn(rooms.quick, 'finish'), careful: roomIn(rooms.careful, 'finish') };
     const ground = { quick: groundRoom(rooms.quick), careful: groundRoom(rooms.careful) };
     const order = (a: number, b: number) =>
-      nearOne(a / b) ? 'as much as' : a > b ? 'more than' : 'less than';
+      readAlike(a, b) ? 'as much as' : a > b ? 'more than' : 'less than';
     return [
       `Geometry and finish together: ${times(ground.quick.factor)} by the pocket reading, ${times(ground.careful.factor)} by the close reading.`,
       `Steel: ${times(steel.quick.factor)} by the pocket reading, ${times(steel.careful.factor)} by the close reading.`,

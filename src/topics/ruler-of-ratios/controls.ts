@@ -2,11 +2,12 @@ import type { Control } from '../base/controls.ts';
 import { percentagesOf } from '../../scene/percentages.ts';
 import { sceneOf } from '../../scene/scene.ts';
 import type { ComparisonEntry } from '../../comparison/entry.ts';
+import { inDecimals } from '../../scene/show.ts';
 
 /** The chain a page lays out, as percentages a comparison can hold. */
 const chainOf = (entry: ComparisonEntry): readonly number[] =>
   entry.faceValues ??
-  percentagesOf(sceneOf(entry)).map((percent) => Math.min(1000, Math.max(-99, Number(percent.toFixed(1)))));
+  percentagesOf(sceneOf(entry)).map((percent) => Math.min(1000, Math.max(-99, inDecimals(percent, 1))));
 
 /** Where the furthest-reaching percentage stands; the first of equals. */
 const placeOfLargest = (chain: readonly number[]): number =>

@@ -2,7 +2,7 @@ import * as Plot from '@observablehq/plot';
 import { fullName, rulerOf } from './values.ts';
 import type { Effect, Ruler } from './values.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { percent, plain, signedPercent, times } from '../../scene/show.ts';
+import { percent, plain, short, signedPercent, times } from '../../scene/show.ts';
 import { evenTicks } from './even-ticks.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { tickValues } from '../../figure-kit/ratio-axis.ts';
@@ -56,7 +56,6 @@ function scalesOf(
   };
 }
 
-const tickText = (value: number): string => String(Number(value.toPrecision(3)));
 const letterWidth = 7.6;
 
 /** Where the two rulers and the foot of the drawing are, px from its top. */
@@ -116,7 +115,7 @@ function tickMarks({ ratio, linear }: Scales, { upper, lower }: Rows): Plot.Rend
     Plot.text(ticks, {
       x: 'x',
       y: ({ y, way }: Tick) => y + 17 * way,
-      text: ({ value }: Tick) => tickText(value),
+      text: ({ value }: Tick) => short(value),
     }),
   ];
 }

@@ -1,9 +1,9 @@
 import { logShares, signedShares } from '../../model/index.ts';
 import type { Row } from '../../model/index.ts';
 import { percentagesOf } from '../../scene/percentages.ts';
-import { changes, standing } from '../../phrases/lists.ts';
+import { effectsIn, productOf, standing } from '../../scene/terms.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { times, typedPercent } from '../../scene/show.ts';
+import { roundedPercent, times } from '../../scene/show.ts';
 import { orRefusal } from '../../comparison/unless-refused.ts';
 
 /** A factor with the name readers know it by. */
@@ -48,18 +48,14 @@ const sharesOf = (factors: readonly number[]): { shares: number[]; cancel: boole
     () => ({ shares: signedShares(factors), cancel: true }),
   );
 
-const productOf = (factors: readonly number[]): number =>
-  factors.reduce((product, factor) => product * factor, 1);
-
-/** Several factors in the order given; those that change nothing have no length and are left out. */
+/** Several factors in the order given; those that read as one have next to no length and are left out. */
 export function layOut(named: readonly Named[]): Ruler {
-  const effects = named.filter(changes);
-  const factors = effects.map(({ factor }) => factor);
-  const product = productOf(factors);
-  const { shares, cancel } = sharesOf(factors);
+  const effects = effectsIn(named);
+  const product = productOf(effects);
+  const { shares, cancel } = sharesOf(effects.map(({ factor }) => factor));
   // Added last, after all that raise and none that lower, an effect adds most; the other way round, least.
-  const raised = productOf(factors.filter((factor) => factor > 1));
-  const lowered = productOf(factors.filter((factor) => factor < 1));
+  const raised = productOf(effects.filter(({ factor }) => factor > 1));
+  const lowered = productOf(effects.filter(({ factor }) => factor < 1));
   let reached = 1;
   return {
     effects: effects.map(({ name, factor }, index) => {
@@ -98,7 +94,7 @@ export const rulerOf = (scene: Scene): Ruler =>
     ? rulerOfTerms(scene.row.careful)
     : layOut(
         percentagesOf(scene).map((percent) => ({
-          name: typedPercent(Number(percent.toFixed(1))),
+          name: roundedPercent(percent),
           factor: 1 + percent / 100,
         })),
       );

@@ -1,11 +1,12 @@
-import type { Family } from '../../model/index.ts';
 import { refusedWork } from '../../phrases/refused-work.ts';
-import { leftOut, list } from '../../phrases/lists.ts';
+import { list } from '../../phrases/joined.ts';
+import { leftOut } from '../../scene/terms.ts';
 import { fullName, largest, rulerOf, rulerOfTerms } from './values.ts';
 import type { Ruler } from './values.ts';
 import { shareText } from './numbers.ts';
 import { percent, signedPercent, times } from '../../scene/show.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
+import { families } from '../../scene/factors.ts';
 
 /** The ruler's shares in a sentence, or that there are none to be had. */
 function shares({ effects, cancel, product }: Ruler): string[] {
@@ -22,8 +23,6 @@ function shares({ effects, cancel, product }: Ruler): string[] {
     `What can be said is what part of all the length laid out, forward and back, each one has: ${list(effects.map((effect) => `${fullName(effect)} (${signedPercent(effect.share)})`))}.`,
   ];
 }
-
-const families: readonly Family[] = ['geometry', 'finish', 'steel'];
 
 export const rulerWords: Record<string, WordsOf> = {
   'ruler-shares': (scene) => shares(rulerOf(scene)),

@@ -3,7 +3,7 @@ import { ended } from '../../model/index.ts';
 import type { SharpenedLife } from '../../runs/lives.ts';
 import { middleOf, placeOf, runsOf } from '../../scene/runs.ts';
 import type { KnifeRuns, RunsDescribed } from '../../scene/runs.ts';
-import { brief, times } from '../../scene/show.ts';
+import { brief, inFigures, times } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { gridX } from '../../figure-kit/grid.ts';
 import { ratioAxisX, tickValues } from '../../figure-kit/ratio-axis.ts';
@@ -32,9 +32,9 @@ const batchName = (batch: string): string => (batch === '' ? 'lot not recorded' 
 
 /** Sharpenings that cut the same far lie beside each other, not on top of each other. */
 function spread(lives: readonly SharpenedLife[], y: number): Dot[] {
-  const seen = new Map<string, number>();
+  const seen = new Map<number, number>();
   return lives.map((life) => {
-    const key = placeOf(life).toPrecision(2);
+    const key = inFigures(placeOf(life), 2);
     const place = seen.get(key) ?? 0;
     seen.set(key, place + 1);
     const step = Math.ceil(place / 2) * (place % 2 === 0 ? 1 : -1);

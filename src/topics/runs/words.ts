@@ -1,7 +1,7 @@
 import { isSheetCode } from '../../model/index.ts';
 import { counted } from '../../phrases/counted.ts';
 import { firstPlan } from '../../comparison/first-plan.ts';
-import { list } from '../../phrases/lists.ts';
+import { list } from '../../phrases/joined.ts';
 import { batchesApart, placeOf, runsOf } from '../../scene/runs.ts';
 import type { KnifeRuns, RunsDescribed } from '../../scene/runs.ts';
 import { brief, times } from '../../scene/show.ts';

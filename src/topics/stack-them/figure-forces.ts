@@ -1,19 +1,22 @@
 import * as Plot from '@observablehq/plot';
-import { pushes, resistances, subjectPush } from './push.ts';
-import type { Push, Resistance } from './push.ts';
+import { pushes, subjectPush } from './push.ts';
+import type { Push } from './push.ts';
+import { forceIds } from '../../scene/factors.ts';
+import type { ForceId } from '../../scene/factors.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { percent, times } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineX, gridX } from '../../figure-kit/grid.ts';
-import { hatch, ink, termName } from '../../figure-kit/inks.ts';
+import { hatch, ink } from '../../figure-kit/inks.ts';
 import { shortName } from '../../figure-kit/short-name.ts';
 import { axisY } from '../../figure-kit/steady.ts';
 import { centredLabel } from '../../figure-kit/centred-label.ts';
 import { valueText } from '../../figure-kit/value-text.ts';
+import { factorName } from '../../phrases/factor-names.ts';
 
 interface Part {
   name: string;
-  id: Resistance;
+  id: ForceId;
   from: number;
   to: number;
 }
@@ -21,7 +24,7 @@ interface Part {
 /** The parts of a push, laid end to end. */
 function partsOf({ parts, id: knife }: Push): Part[] {
   let reached = 0;
-  return resistances.map((id) => {
+  return forceIds.map((id) => {
     const from = reached;
     reached += parts[id];
     return { name: knife, id, from, to: reached };
@@ -51,7 +54,7 @@ const partBars = (parts: readonly Part[], unitPx: number): Plot.RenderableMark[]
     {
       y: 'name',
       x: ({ from, to }: Part) => (from + to) / 2,
-      text: ({ id }: Part) => termName[id].charAt(0),
+      text: ({ id }: Part) => factorName(id).name.charAt(0),
       dy: -5,
       className: 'kf-value kf-on-paper',
     },
@@ -132,7 +135,7 @@ export const forces: Figure = {
   table: (scene) => ({
     columns: [
       'Knife',
-      ...resistances.map((id) => `Push for ${id}`),
+      ...forceIds.map((id) => `Push for ${id}`),
       'Added',
       'Multiplied',
       'Factor added',
@@ -140,7 +143,7 @@ export const forces: Figure = {
     ],
     rows: inOrder(scene).map(({ name, parts, added, multiplied }) => [
       name,
-      ...resistances.map((id) => percent(parts[id], 1)),
+      ...forceIds.map((id) => percent(parts[id], 1)),
       percent(added, 1),
       percent(multiplied, 1),
       times(1 / added),

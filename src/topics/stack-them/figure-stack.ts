@@ -1,5 +1,5 @@
 import * as Plot from '@observablehq/plot';
-import type { TermId } from '../../model/index.ts';
+import type { Family } from '../../model/index.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { times } from '../../scene/show.ts';
 import { ends, stackOf, ways } from '../../scene/stack.ts';
@@ -7,12 +7,14 @@ import type { Stacked, Way } from '../../scene/stack.ts';
 import { readingName } from '../../phrases/reading-name.ts';
 import type { Figure, Size } from '../../figure-kit/figure.ts';
 import { baselineX, gridX } from '../../figure-kit/grid.ts';
-import { termName } from '../../figure-kit/inks.ts';
 import { ratioAxisX, tickValues } from '../../figure-kit/ratio-axis.ts';
 import type { Drawing } from '../../figure-kit/steady.ts';
 import { shortName } from '../../figure-kit/short-name.ts';
 import { centredLabel } from '../../figure-kit/centred-label.ts';
 import { valueText } from '../../figure-kit/value-text.ts';
+import { factorName } from '../../phrases/factor-names.ts';
+import { familyName } from '../../phrases/family-names.ts';
+import { factorIds, families } from '../../scene/factors.ts';
 
 const wayName: Record<Way, string> = { quick: 'pocket', careful: 'close', rival: 'forces added' };
 
@@ -59,34 +61,34 @@ const labels = (lines: readonly Line[], { narrow }: Size) => [
   ),
 ];
 
-const termIds: readonly TermId[] = ['wedge', 'apex', 'thickness', 'grind', 'finish', 'hardness', 'carbide'];
+/** The column of a family: a factor may bear its name alone. */
+const familyColumn = (family: Family): string => {
+  const { name } = familyName[family];
+  return factorIds.some((id) => factorName(id).name === name) ? `${name}, all` : name;
+};
 
 /** Every factor of each knife by both readings. */
 const factorsTable: Figure['table'] = (scene) => ({
   columns: [
     'Knife',
     'Reading',
-    ...termIds.map((id) => termName[id]),
-    'Geometry',
-    'Finish, all',
-    'Steel',
+    ...factorIds.map((id) => factorName(id).name),
+    ...families.map(familyColumn),
     'Together',
     'Forces added',
   ],
   rows: stackOf(scene).flatMap(({ name, rows }) =>
     (['quick', 'careful'] as const).map((reading) => {
-      const { terms, families, product, rival, complete } = rows[reading];
+      const { terms, families: byFamily, product, rival, complete } = rows[reading];
       const part = complete ? '' : ' (part)';
       return [
         name,
         readingName[reading],
-        ...termIds.map((id) => {
+        ...factorIds.map((id) => {
           const factor = terms.find((term) => term.id === id)?.factor ?? null;
           return factor === null ? 'left out' : times(factor);
         }),
-        times(families.geometry),
-        times(families.finish),
-        times(families.steel),
+        ...families.map((family) => times(byFamily[family])),
         `${times(product)}${part}`,
         `${times(rival)}${part}`,
       ];

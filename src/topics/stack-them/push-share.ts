@@ -1,7 +1,7 @@
 import type { Control } from '../base/controls.ts';
 import { found } from '../../comparison/found.ts';
-
-const thirds = { wedge: 1, thickness: 1, grind: 1 };
+import { whole } from '../../scene/show.ts';
+import { evenShares } from './push.ts';
 
 /** How much of the baseline's push is wedge; thickness and grind keep their proportion to each other. */
 export const wedgeShare: Control = {
@@ -10,12 +10,12 @@ export const wedgeShare: Control = {
   max: 90,
   step: 1,
   unit: ' % of it',
-  read: ({ assumptions: { rivalShares = thirds } }) => {
+  read: ({ assumptions: { rivalShares = evenShares } }) => {
     const { wedge, thickness, grind } = rivalShares;
-    return Math.round((100 * wedge) / (wedge + thickness + grind));
+    return whole((100 * wedge) / (wedge + thickness + grind));
   },
   write: (entry, value) => {
-    const { rivalShares: { thickness, grind } = thirds, ...others } = entry.assumptions;
+    const { rivalShares: { thickness, grind } = evenShares, ...others } = entry.assumptions;
     const rest = thickness + grind;
     // All of it was wedge: then what is left again is halved.
     const part = rest > 0 ? thickness / rest : 0.5;

@@ -1,18 +1,28 @@
 import { runsNeeded } from '../../model/index.ts';
-import type { Family, Knife, TermId } from '../../model/index.ts';
+import type { Knife } from '../../model/index.ts';
 import { found } from '../../comparison/found.ts';
 import { jobOf } from '../../phrases/job.ts';
+import { onlyTogether, smallParts } from '../../phrases/only-together.ts';
 import { measuresSaid } from '../../phrases/measures-said.ts';
 import { notKnownOf } from '../../phrases/not-known.ts';
-import { pushes, pushShares, resistances, subjectPush } from './push.ts';
-import { changes, leftOut, list, standing } from '../../phrases/lists.ts';
+import { pushes, pushShares, subjectPush } from './push.ts';
+import { list } from '../../phrases/joined.ts';
+import { differs, leftOut, standing } from '../../scene/terms.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { equalisable } from '../../comparison/entry.ts';
-import { brief, percent, plain, ratioInWords, times } from '../../scene/show.ts';
+import {
+  countInWords,
+  percent,
+  ratioInWords,
+  readAlike,
+  readsAsOne,
+  short,
+  times,
+} from '../../scene/show.ts';
 import { ends, inOrder, nearest, stackOf } from '../../scene/stack.ts';
 import type { Stacked, Way } from '../../scene/stack.ts';
-
-const level = (factor: number): boolean => Math.abs(Math.log(factor)) < 5e-3;
+import { factorName } from '../../phrases/factor-names.ts';
+import { families, forceIds } from '../../scene/factors.ts';
 
 /** What the baseline is called in a list. */
 const mark = ({ isBaseline }: Stacked): string => (isBaseline ? ', the baseline' : '');
@@ -33,7 +43,7 @@ const same = (a: readonly Stacked[], b: readonly Stacked[]): boolean =>
 function apart(scene: Scene): string[] {
   const knives = stackOf(scene);
   const { baseline } = scene;
-  if (ways(scene).every((ratio) => level(ratio)))
+  if (ways(scene).every(readsAsOne))
     return [
       `Set against ${baseline.name}, no knife of this line-up differs from any other: every ratio is 1.`,
     ];
@@ -57,7 +67,7 @@ function apart(scene: Scene): string[] {
 const ways = (scene: Scene): number[] =>
   (['quick', 'careful', 'rival'] as const).map((way) => ends(scene, way).ratio);
 
-/** Which knives stand on fewer than seven terms. */
+/** Which knives stand on fewer terms than there are. */
 function incomplete(knives: readonly Stacked[]): string {
   const short = knives.filter(({ rows }) => !rows.careful.complete);
   if (short.length === 0) return '';
@@ -73,7 +83,7 @@ function near(scene: Scene): string[] {
   const { longer, shorter, ratio } = nearest(scene);
   const { baseline } = scene;
   const against = `counted from ${baseline.name} at 1 they stand at ${times(longer.careful)} and ${times(shorter.careful)}`;
-  if (ratio < 1.005)
+  if (readsAsOne(ratio))
     return [
       `By the close reading ${longer.name} and ${shorter.name} come out alike; ${against}.`,
       'No number of runs tells apart what does not differ.',
@@ -88,7 +98,7 @@ function near(scene: Scene): string[] {
   const runs = runsNeeded({ cv: assumedCv, ratio });
   return [
     nearby,
-    `If runs scatter by ${percent(assumedCv)} from one sharpening to the next (assumed), telling them apart takes about ${brief(Number(plain(runs, 2)))} sharpenings of each.`,
+    `If runs scatter by ${percent(assumedCv)} from one sharpening to the next (assumed), telling them apart takes about ${short(runs, 2)} sharpenings of each.`,
     ratio < 1.1 ? 'By that reading they are one knife for a day’s work.' : '',
   ];
 }
@@ -98,15 +108,15 @@ function forces(scene: Scene): string[] {
   const { subject, baseline } = scene;
   const shares = pushShares(scene);
   const { parts, added, multiplied } = subjectPush(scene);
-  const given = list(resistances.map((id) => `${percent(shares[id])} ${id}`));
-  if (resistances.every((id) => level(shares[id] / parts[id])))
+  const given = list(forceIds.map((id) => `${percent(shares[id])} ${id}`));
+  if (forceIds.every((id) => readsAsOne(shares[id] / parts[id])))
     return [
       `The push of ${baseline.name} is taken as ${given}. In all three ${subject.name} is like it: the push is the same, added or multiplied.`,
     ];
   const others = pushes(scene).filter(({ id }) => id !== scene.entry.subject && id !== scene.entry.baseline);
   return [
     `The push of ${baseline.name} is taken as ${given}.`,
-    `${subject.name} needs ${list(resistances.map((id) => `${percent(parts[id])} for ${id}`))}: ${percent(added)} in all, a factor of ${times(1 / added)}.`,
+    `${subject.name} needs ${list(forceIds.map((id) => `${percent(parts[id])} for ${id}`))}: ${percent(added)} in all, a factor of ${times(1 / added)}.`,
     `Multiplied, the three factors would leave ${percent(multiplied)}, a factor of ${times(1 / multiplied)}.`,
     others.length === 0
       ? ''
@@ -114,19 +124,7 @@ function forces(scene: Scene): string[] {
   ];
 }
 
-const alikeIn: Record<TermId, string> = {
-  wedge: 'the same edge angle',
-  apex: 'the same angle at the apex',
-  thickness: 'the same thickness behind the edge',
-  grind: 'the same wedge of the primary grind',
-  finish: 'the same finish',
-  hardness: 'the same hardness',
-  carbide: 'the same carbide',
-};
-
 const hasUnknown = (knife: Knife): boolean => notKnownOf(knife).length > 0;
-
-const families: readonly Family[] = ['geometry', 'finish', 'steel'];
 
 /** The whole lesson told of a visitor's two knives, and where the others of the comparison stand. */
 function own(scene: Scene): string[] {
@@ -149,12 +147,13 @@ function own(scene: Scene): string[] {
     sentences.push('Where a measure is not known, the middle of its range stands for it.');
 
   const terms = standing(careful);
-  const doing = terms.filter(changes);
-  const idle = terms.filter((term) => !changes(term));
+  const doing = terms.filter(differs);
+  const idle = terms.filter((term) => !differs(term));
   const missing = leftOut(careful);
   if (doing.length === 0)
     sentences.push(
-      `${subject.name} and ${baseline.name} are alike in ${missing.length > 0 ? 'every term that stands' : 'all seven terms'}: seven links of 1 make a chain of 1.`,
+      onlyTogether(scene, careful) ||
+        `${subject.name} and ${baseline.name} are alike in ${missing.length > 0 ? 'every term that stands' : `all ${countInWords(careful.terms.length)} terms`}: ${countInWords(careful.terms.length)} links of 1 make a chain of 1.`,
     );
   else {
     const strongest = doing.reduce((a, b) =>
@@ -162,12 +161,12 @@ function own(scene: Scene): string[] {
     );
     sentences.push(
       `The chain of ${subject.name} against ${baseline.name} has ${doing.length === 1 ? 'one link that is' : `${doing.length} links that are`} not 1: ${list(doing.map(({ id, factor }) => `${id} ${times(factor)}`))}.`,
-      `Multiplied they make ${times(careful.product)} by the close reading: ${subject.name} should cut ${ratioInWords(careful.product)} as ${baseline.name}.`,
+      `Multiplied they make ${times(careful.product)} by the close reading${smallParts(doing, careful.product)}: ${subject.name} should cut ${ratioInWords(careful.product)} as ${baseline.name}.`,
     );
     if (doing.length > 1) sentences.push(`The strongest link is ${strongest.id}.`);
     if (idle.length > 0)
       sentences.push(
-        `Both have ${list(idle.map(({ id }) => alikeIn[id]))}, so ${idle.length > 1 ? 'these factors are' : 'this factor is'} 1.`,
+        `Both have ${list(idle.map(({ id }) => factorName(id).shared))}, so ${idle.length > 1 ? 'these factors are' : 'this factor is'} 1.`,
       );
     const [gain, loss] = [
       doing.filter(({ factor }) => factor > 1),
@@ -182,9 +181,9 @@ function own(scene: Scene): string[] {
     );
     sentences.push(
       `At face value, which is the pocket reading, the same knives make ${times(quick.product)}.`,
-      level(careful.rival / careful.product)
+      readAlike(careful.rival, careful.product)
         ? 'Adding the forces instead changes nothing to speak of.'
-        : `If the forces add, the close reading becomes ${times(careful.rival)}${(careful.rival - 1) * (careful.product - 1) < 0 && !level(careful.rival) && !level(careful.product) ? ', on the other side of 1: which of the two cuts longer then hangs on the form of the model' : ''}.`,
+        : `If the forces add, the close reading becomes ${times(careful.rival)}${(careful.rival - 1) * (careful.product - 1) < 0 && !readsAsOne(careful.rival) && !readsAsOne(careful.product) ? ', on the other side of 1: which of the two cuts longer then hangs on the form of the model' : ''}.`,
     );
   }
   if (missing.length > 0)

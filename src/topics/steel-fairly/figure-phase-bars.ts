@@ -1,6 +1,6 @@
 import * as Plot from '@observablehq/plot';
 import { abrasiveOverPhase } from '../../model/index.ts';
-import { brief, times } from '../../scene/show.ts';
+import { short, times } from '../../scene/show.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { steelsOf } from '../../scene/steel.ts';
 import type { Steel } from '../../scene/steel.ts';
@@ -20,8 +20,6 @@ interface Phase {
   low: number;
   high: number;
 }
-
-const short = (value: number): string => brief(Number(value.toPrecision(3)));
 
 /** From the softest to the hardest. */
 function phasesOf(scene: Scene): Phase[] {

@@ -8,22 +8,18 @@ import {
 } from '../../model/index.ts';
 import type { Quantity } from '../../model/index.ts';
 import { carbideSaid, said } from '../../phrases/measures-said.ts';
-import { list } from '../../phrases/lists.ts';
+import { list } from '../../phrases/joined.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { brief, percent, plain, times } from '../../scene/show.ts';
+import { brief, percent, plain, readsAsOne, short, times, units } from '../../scene/show.ts';
 import { cardOf, middleOf, steelsOf, tieSteelOf, worthAt, worthsOf } from '../../scene/steel.ts';
 import type { Steel } from '../../scene/steel.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
-
-export const same = (factor: number): boolean => Math.abs(Math.log(factor)) < 5e-4;
-/** A measure to three figures, without empty decimals. */
-const short = (value: number): string => brief(Number(plain(value)));
 
 export const given: WordsOf = (scene) => {
   const { subjectKnife, baselineKnife } = scene;
   const { subject, baseline } = steelsOf(scene);
   const line = ({ name, designation }: Steel, { hrc, carbideVolPercent }: typeof subjectKnife) =>
-    `${name}: ${said(hrc, ' HRC')}, ${designation === null ? '' : `${designation}, which typically means `}${carbideSaid(carbideVolPercent)}.`;
+    `${name}: ${said(hrc, units.hrc)}, ${designation === null ? '' : `${designation}, which typically means `}${carbideSaid(carbideVolPercent)}.`;
   return [line(baseline, baselineKnife), line(subject, subjectKnife)];
 };
 
@@ -51,7 +47,8 @@ const hardness: WordsOf = (scene) => {
     notKnown.length === 0
       ? ''
       : `The hardness of ${list(notKnown)} is not known, and the middle of the stated range stands in.`,
-    same(ratio)
+    // The square is what the quick estimate takes.
+    readsAsOne(ratio ** 2) && readsAsOne(subject.vickers / baseline.vickers)
       ? `${subject.name} is as hard as ${baseline.name}, by either scale.`
       : `${subject.name} has ${times(ratio)} the HRC of ${baseline.name}, but ${times(subject.vickers / baseline.vickers)} the Vickers. The square of the first, ${times(ratio ** 2)}, is the pocket reading’s stand-in for the second.`,
   ];
@@ -123,7 +120,7 @@ export const byAngle: WordsOf = (scene) => {
     last.includedAngleDeg < regression.includedAngleDeg.high
       ? `Beyond ${last.includedAngleDeg}° one of them would cut too little card for the line, and it is not used.`
       : '';
-  if (same(first.card) && same(last.card))
+  if (readsAsOne(first.card) && readsAsOne(last.card))
     return [
       `On any of these edges the steel of ${subject.name} is worth what that of ${baseline.name} is.`,
       refused,
@@ -143,7 +140,7 @@ const compressed: WordsOf = (scene) => {
     return [`For ${subject.name} against ${baseline.name} the line gives no card to count.`];
   return [
     `At 30° included the line has ${subject.name} at ${short(mm)} mm of card and ${baseline.name} at ${short(baselineMm)} mm.`,
-    same(there.card)
+    readsAsOne(there.card)
       ? 'No difference is there to be compressed.'
       : `That is ${times(there.card)} in the fixed number of strokes. Had both gone on to one stop it might have been ${times(there.life)}.`,
   ];

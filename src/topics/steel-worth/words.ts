@@ -1,15 +1,15 @@
 import { factorOf, termOf } from '../../comparison/found.ts';
 import { refusedWork } from '../../phrases/refused-work.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { ratioInWords, times } from '../../scene/show.ts';
+import { ratioInWords, readAlike, readsAsOne, times } from '../../scene/show.ts';
 import { steelBandsOf } from './bands.ts';
 import type { Banded } from './bands.ts';
-import { byAngle, given, same } from '../steel-fairly/words.ts';
+import { byAngle, given } from '../steel-fairly/words.ts';
 import { lineSpeaks, steelsOf } from '../../scene/steel.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
 
 const between = ({ low, high }: Banded): string => `${times(low)} to ${times(high)}`;
-const hasNone = ({ low, high }: Banded): boolean => same(high / low);
+const hasNone = ({ low, high }: Banded): boolean => readAlike(low, high);
 
 const speaksFor = (factor: number, { subject, baseline }: Scene): string =>
   `for ${factor > 1 ? subject.name : baseline.name}`;
@@ -34,9 +34,9 @@ const worth: WordsOf = (scene) => {
   const { steel } = scene.row.careful.families;
   const everything = hasNone(bands.all) ? '' : `; with everything that can be off, ${between(bands.all)}`;
   const described = (what: string, factor: number, band: Banded) => {
-    if (same(factor) && hasNone(band))
+    if (readsAsOne(factor) && hasNone(band))
       return `${what}: 1, for ${subject.name} has what ${baseline.name} has.`;
-    const value = same(factor)
+    const value = readsAsOne(factor)
       ? '1 at the middle values'
       : `${times(factor)}, which speaks ${speaksFor(factor, scene)}`;
     return `${what}: ${value}; ${hasNone(band) ? 'it was entered without a ±' : `by its own ± ${between(band)}`}.`;
@@ -44,13 +44,13 @@ const worth: WordsOf = (scene) => {
   if (!lineSpeaks(scene))
     return [
       notSpoken(scene),
-      `Hardness: ${times(hard)}${same(hard) ? '' : `, which speaks ${speaksFor(hard, scene)}`}${everything}.`,
+      `Hardness: ${times(hard)}${readsAsOne(hard) ? '' : `, which speaks ${speaksFor(hard, scene)}`}${everything}.`,
     ];
   return [
     described('Hardness', hard, bands.hardness),
     // Unreachable: where the line covers hardness it covers carbide too.
     carbide === null || bands.carbide === null ? '' : described('Carbide', carbide, bands.carbide),
-    same(steel) && hasNone(bands.all)
+    readsAsOne(steel) && hasNone(bands.all)
       ? `Both have one steel: nothing of it sets ${subject.name} apart from ${baseline.name}.`
       : `Together the steel of ${subject.name} is worth ${times(steel)} that of ${baseline.name}${everything}.`,
   ];
@@ -76,7 +76,7 @@ const ownKnives: WordsOf = (scene) => {
       : '',
     refused !== ''
       ? ''
-      : same(rest)
+      : readsAsOne(rest)
         ? `Nothing else sets ${subject.name} apart from ${baseline.name}.`
         : `Everything else makes ${times(rest)}, so ${Math.abs(Math.log(steel)) > Math.abs(Math.log(rest)) ? 'here the steel weighs more than all the rest' : 'here the steel weighs less than the rest'}. All together ${subject.name} should cut ${ratioInWords(row.careful.product)} as ${baseline.name}${whole}.`,
   ];

@@ -6,31 +6,14 @@ import type { Scene } from '../../scene/scene.ts';
 import { plain, times } from '../../scene/show.ts';
 import { suspectsOf } from './values.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
-
-const attributeWord: Record<SolvableAttribute, string> = {
-  angleDeg: 'edge angle',
-  microbevelAngleDeg: 'microbevel angle',
-  edgeMm: 'thickness behind the edge',
-  finish: 'grain size of the finish',
-  hrc: 'hardness',
-  grindHeightMm: 'height of the grind',
-  carbide: 'carbide',
-};
-const attributeUnit: Record<SolvableAttribute, string> = {
-  angleDeg: '°',
-  microbevelAngleDeg: '°',
-  edgeMm: ' mm',
-  finish: ' µm',
-  hrc: ' HRC',
-  grindHeightMm: ' mm',
-  carbide: ' vol %',
-};
+import { attributeName } from '../../phrases/attribute-names.ts';
 
 const valueSaid = (attribute: SolvableAttribute, value: number): string =>
-  `${plain(value)}${attributeUnit[attribute]}`;
+  `${plain(value)}${attributeName[attribute].unit}`;
 
 function suspect(scene: Scene, { knife, attribute, from, to, withinStated, note }: Explanation): string {
-  const what = `The ${attributeWord[attribute]} of ${found(scene.knives, knife, 'knife').name}`;
+  const { name, measure = name } = attributeName[attribute];
+  const what = `The ${measure} of ${found(scene.knives, knife, 'knife').name}`;
   if (to === null) return `${what}: no value of it alone explains the runs.`;
   const how = withinStated
     ? 'within the ± it was entered with'

@@ -2,7 +2,7 @@ import * as Plot from '@observablehq/plot';
 import { drivable, exponentsOf, routesAt, routesOf } from '../../scene/routes.ts';
 import type { Routes } from '../../scene/routes.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { brief, plain, times } from '../../scene/show.ts';
+import { brief, short, times } from '../../scene/show.ts';
 import type { Figure, Size } from '../../figure-kit/figure.ts';
 import { baselineY, gridY } from '../../figure-kit/grid.ts';
 import { ratioAxis, tickValues } from '../../figure-kit/ratio-axis.ts';
@@ -132,6 +132,6 @@ export const twoRoutes: Figure = {
   },
   caption(scene) {
     const { angleDeg, wedge, tooth, wear, full, careful } = routesOf(scene);
-    return `At ${brief(Number(plain(angleDeg)))}° per side ${scene.subject.name} has ${times(wedge)} by the wedge and at the apex ${times(tooth)} by tooth depth or ${times(wear)} by steel to wear. Wedge and tooth in full make ${times(full)}; the close reading, with E at ${brief(exponentsOf(scene).total)}, makes ${times(careful)}.`;
+    return `At ${short(angleDeg)}° per side ${scene.subject.name} has ${times(wedge)} by the wedge and at the apex ${times(tooth)} by tooth depth or ${times(wear)} by steel to wear. Wedge and tooth in full make ${times(full)}; the close reading, with E at ${brief(exponentsOf(scene).total)}, makes ${times(careful)}.`;
   },
 };

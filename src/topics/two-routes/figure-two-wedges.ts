@@ -2,7 +2,7 @@ import * as Plot from '@observablehq/plot';
 import { flatUm, scratchUm, toothOf, wearOf } from './numbers.ts';
 import { anglesOf, frictionAngleAt, routesOf } from '../../scene/routes.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { brief, plain, times } from '../../scene/show.ts';
+import { plain, short, times } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { valueText } from '../../figure-kit/value-text.ts';
 import { dimensionLine, segmentEnds } from '../../figure-kit/segments.ts';
@@ -15,8 +15,6 @@ const deepMm = 1;
 const roomForDeg = 30;
 
 const radians = (degrees: number): number => (degrees * Math.PI) / 180;
-/** An angle to three figures, without empty decimals. */
-const shown = (angleDeg: number): string => brief(Number(plain(angleDeg)));
 const widthMm = (angleDeg: number): number => 2 * deepMm * Math.tan(radians(angleDeg));
 
 const wedgesOf = (scene: Scene) => {
@@ -110,7 +108,7 @@ const measureMarks = (placed: readonly Placed[], px: Px): Plot.RenderableMark[] 
   valueText(placed, {
     x: ({ centre, angleDeg }: Placed) => onArc(centre, angleDeg)[0],
     y: ({ centre, angleDeg }: Placed) => onArc(centre, angleDeg)[1],
-    text: ({ angleDeg }: Placed) => `${shown(angleDeg)}°`,
+    text: ({ angleDeg }: Placed) => `${short(angleDeg)}°`,
     dx: 7,
     dy: 8,
   }),
@@ -195,9 +193,9 @@ export const twoWedges: Figure = {
     return {
       columns: ['Measure', scene.baseline.name, scene.subject.name],
       rows: [
-        row('Edge angle per side', ({ bevel }) => `${shown(bevel)}°`),
-        row('Included angle', ({ bevel }) => `${shown(2 * bevel)}°`),
-        row('Angle per side at the apex', ({ apex }) => `${shown(apex)}°`),
+        row('Edge angle per side', ({ bevel }) => `${short(bevel)}°`),
+        row('Included angle', ({ bevel }) => `${short(2 * bevel)}°`),
+        row('Angle per side at the apex', ({ apex }) => `${short(apex)}°`),
         row(`Width ${deepMm} mm above the apex`, ({ bevel }) => `${plain(widthMm(bevel))} mm`),
         row('Friction angle left for the push', ({ bevel }) => `${plain(frictionAngleAt(scene, bevel))}°`),
         row(`Apex set back by a scratch of ${scratchUm} µm`, ({ apex }) => toothOf(apex)),
@@ -208,7 +206,7 @@ export const twoWedges: Figure = {
   caption(scene) {
     const [baseline, subject] = wedgesOf(scene);
     if (!baseline || !subject) return '';
-    const at = (angleDeg: number) => `${plain(widthMm(angleDeg), 2)} mm wide at ${shown(angleDeg)}° per side`;
+    const at = (angleDeg: number) => `${plain(widthMm(angleDeg), 2)} mm wide at ${short(angleDeg)}° per side`;
     return `Equally deep, ${baseline.name} is ${at(baseline.angleDeg)} and ${subject.name} ${at(subject.angleDeg)}. Pushed in as wedges the two differ by ${times(routesOf(scene).wedge)}.`;
   },
 };

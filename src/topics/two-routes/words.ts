@@ -1,11 +1,7 @@
 import { jobOf } from '../../phrases/job.ts';
 import { anglesOf, exponentsOf, routesOf } from '../../scene/routes.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { brief, plain, ratioInWords, times } from '../../scene/show.ts';
-
-/** An angle to three figures, without empty decimals. */
-const shown = (angleDeg: number): string => brief(Number(plain(angleDeg)));
-const same = (factor: number): boolean => Math.abs(Math.log(factor)) < 5e-4;
+import { plain, ratioInWords, readsAsOne, short, times } from '../../scene/show.ts';
 
 /** The two routes of the comparison's own angles. */
 function twoRoutes(scene: Scene): string[] {
@@ -21,7 +17,7 @@ function twoRoutes(scene: Scene): string[] {
       `In ${job.name}, ${job.reason}: for this work the slicing chain is refused, and what follows speaks only of the angles of ${subject.name} and ${baseline.name} as they would slice.`,
     );
 
-  const bevels = `${subject.name} has ${shown(angles.subject.bevel)}° per side, ${baseline.name} ${shown(angles.baseline.bevel)}°`;
+  const bevels = `${subject.name} has ${short(angles.subject.bevel)}° per side, ${baseline.name} ${short(angles.baseline.bevel)}°`;
   const notKnown = [subjectKnife, baselineKnife].some(
     ({ angleDeg }) => typeof angleDeg === 'object' && 'unknown' in angleDeg,
   );
@@ -31,10 +27,10 @@ function twoRoutes(scene: Scene): string[] {
   );
   if (microbevels)
     sentences.push(
-      `With a microbevel the two routes take two angles: the wedge that of the bevel, the apex that of the microbevel. At the apex ${subject.name} has ${shown(angles.subject.apex)}°, ${baseline.name} ${shown(angles.baseline.apex)}°.`,
+      `With a microbevel the two routes take two angles: the wedge that of the bevel, the apex that of the microbevel. At the apex ${subject.name} has ${short(angles.subject.apex)}°, ${baseline.name} ${short(angles.baseline.apex)}°.`,
     );
 
-  if (same(wedge) && same(tooth)) {
+  if (readsAsOne(wedge) && readsAsOne(tooth)) {
     sentences.push(
       `${bevels}: the angle is the same, so each route has the factor 1, and so has their product. If anything sets the two knives apart, it lies elsewhere.`,
     );
@@ -45,9 +41,9 @@ function twoRoutes(scene: Scene): string[] {
     `${bevels}. As a wedge that makes ${times(wedge)}; at the apex in full it makes ${times(tooth)} by tooth depth or ${times(wear)} by steel to wear away. Wedge and tooth depth together would be ${times(full)}.`,
   );
   const opposed = (wedge - 1) * (tooth - 1) < 0;
-  if (same(wedge))
+  if (readsAsOne(wedge))
     sentences.push('As wedges the two are alike: the angle enters by one route only, the apex.');
-  else if (same(tooth))
+  else if (readsAsOne(tooth))
     sentences.push('At the apex the two are alike: the angle enters by one route only, the wedge.');
   else if (opposed)
     sentences.push(
@@ -65,7 +61,7 @@ function twoRoutes(scene: Scene): string[] {
   if (refused) return sentences;
   const rest = row.careful.product / careful;
   sentences.push(
-    same(rest)
+    readsAsOne(rest)
       ? 'Nothing else sets the two apart.'
       : `Everything else about the two makes ${times(rest)}, and all together ${times(row.careful.product)}${row.careful.complete ? '' : ', as far as the terms that stand go'}.`,
   );
@@ -77,7 +73,7 @@ export const routesWords: Record<string, (scene: Scene) => string[]> = {
   'two-routes-given': (scene) => {
     const { subject, baseline } = anglesOf(scene);
     return [
-      `${scene.baseline.name} has an edge angle of ${shown(baseline.bevel)}° per side, ${scene.subject.name} one of ${shown(subject.bevel)}°. Here nothing else about the two counts.`,
+      `${scene.baseline.name} has an edge angle of ${short(baseline.bevel)}° per side, ${scene.subject.name} one of ${short(subject.bevel)}°. Here nothing else about the two counts.`,
     ];
   },
 };

@@ -1,7 +1,7 @@
 import { grainSizeUm, gritTable, nearestGrit, nominal } from '../../model/index.ts';
 import type { Finish, GritScale, Knife } from '../../model/index.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { brief, plain } from '../../scene/show.ts';
+import { brief, short } from '../../scene/show.ts';
 
 export const scales: readonly GritScale[] = ['FEPA-P', 'FEPA-F', 'JIS', 'CAMI'];
 
@@ -17,7 +17,7 @@ export const scaleName: Record<GritScale, string> = {
 export const gritName = (scale: GritScale, grit: number): string => `${prefix[scale]}${brief(grit)}`;
 
 /** A size of three figures, without empty decimals: 68 µm, 15.3 µm. */
-export const umOf = (um: number): string => `${brief(Number(plain(um)))} µm`;
+export const umOf = (um: number): string => `${short(um)} µm`;
 
 /** The finish of one knife of the scene, as the model takes it. */
 export interface SeenFinish {

@@ -3,13 +3,11 @@ import { factorOf } from '../../comparison/found.ts';
 import { finishesOf, gradeOn, gritName, scaleName, scales, sizeOn, spanOf, umOf } from './values.ts';
 import type { SeenFinish } from './values.ts';
 import { jobOf } from '../../phrases/job.ts';
-import { list } from '../../phrases/lists.ts';
+import { list } from '../../phrases/joined.ts';
 import { scratchesOf } from './scratches.ts';
-import { brief, plain, ratioInWords, times } from '../../scene/show.ts';
+import { brief, plain, ratioInWords, readsAsOne, short, times } from '../../scene/show.ts';
 import { orRefusal } from '../../comparison/unless-refused.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
-
-const same = (factor: number): boolean => Math.abs(Math.log(factor)) < 5e-4;
 
 /** Two numbers of one scale, which tempt to be divided; null where there is no such pair. */
 function numbersOf({ subject, baseline }: Record<'subject' | 'baseline', SeenFinish>) {
@@ -40,7 +38,7 @@ const given: WordsOf = (scene) => {
   const { face, off } = quotients(numbers.a / numbers.b, subject.um / baseline.um);
   return [
     opening,
-    `Divide ${brief(Math.max(numbers.a, numbers.b))} by ${brief(Math.min(numbers.a, numbers.b))} and you get ${brief(Number(plain(face)))}: a quick answer, ${same(off) ? 'and by luck the right one' : 'and not the right one'}.`,
+    `Divide ${brief(Math.max(numbers.a, numbers.b))} by ${brief(Math.min(numbers.a, numbers.b))} and you get ${short(face)}: a quick answer, ${readsAsOne(off) ? 'and by luck the right one' : 'and not the right one'}.`,
   ];
 };
 
@@ -110,7 +108,7 @@ const scratch: WordsOf = (scene) => {
   return [
     `${scene.baseline.name}: scratches ${band(b)}.`,
     `${scene.subject.name}: scratches ${band(a)}.`,
-    same(subject.um / baseline.um)
+    readsAsOne(subject.um / baseline.um)
       ? 'One grain, one depth: there is nothing between them.'
       : apart
         ? 'Even at its widest doubt the one band ends before the other begins.'
@@ -150,7 +148,7 @@ const ownKnives: WordsOf = (scene) => {
   sentences.push(`${grain(own, subject)}; ${grain(other, baseline)}.`);
 
   const ratio = subject.um / baseline.um;
-  if (same(ratio)) {
+  if (readsAsOne(ratio)) {
     sentences.push(
       'Both have the same grain, so the factor of the finish is 1 by either reading, and what this lesson says of ratios does not touch these two.',
     );
@@ -172,7 +170,7 @@ const ownKnives: WordsOf = (scene) => {
   else {
     const { face, off } = quotients(numbers.a / numbers.b, ratio);
     sentences.push(
-      `Divided as they stand the numbers would say ${brief(Number(plain(face)))}${same(off) ? ', and here that happens to be right' : `, which is ${off < 1 ? 'too much' : 'too little'}`}.`,
+      `Divided as they stand the numbers would say ${short(face)}${readsAsOne(off) ? ', and here that happens to be right' : `, which is ${off < 1 ? 'too much' : 'too little'}`}.`,
     );
   }
   if (chainRefused) return sentences;
@@ -180,7 +178,7 @@ const ownKnives: WordsOf = (scene) => {
   const factor = (reading: 'quick' | 'careful') => factorOf(row[reading], 'finish');
   const careful = factor('careful');
   sentences.push(
-    same(careful)
+    readsAsOne(careful)
       ? `With the finish exponent at ${brief(exponent)} the close reading gives the finish no weight at all; the pocket reading still makes it ${times(factor('quick'))} for ${own}.`
       : `Raised to the power ${brief(exponent)} that makes a factor of ${times(careful)} by the close reading: by the finish alone ${own} should cut ${ratioInWords(careful)} as ${other}. The pocket reading takes the sizes at face value, ${times(factor('quick'))}.`,
   );

@@ -2,7 +2,7 @@ import { grainSizeUm, nominal, parameters } from '../../model/index.ts';
 import { finishesOf, umOf } from './values.ts';
 import type { SeenFinish } from './values.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { brief, plain } from '../../scene/show.ts';
+import { brief, plain, short } from '../../scene/show.ts';
 import type { Worked } from '../worked.ts';
 
 /** A grit that stands between two of the FEPA P list, for the step that goes between grades. */
@@ -18,14 +18,13 @@ function grits(scene: Scene): Worked {
   const exponent = nominal(assumed);
   const grain = (name: string, { grit, name: finish, um }: SeenFinish) =>
     `${name} ${grit ? `${finish}, which its list gives as ${umOf(um)}` : `a grain of ${finish}`}`;
-  const um = (value: number): string => brief(Number(plain(value)));
   return {
     givens: `${grain(scene.subject.name, subject)}; ${grain(scene.baseline.name, baseline)}.`,
     steps: [
       {
         say: `Divide size by size, never number by number: the grain of ${scene.subject.name} over that of ${scene.baseline.name}.`,
         tex: '\\frac{{{a}}}{{{b}}} \\approx {{ratio}}',
-        values: { a: um(subject.um), b: um(baseline.um), ratio: plain(ratio, 4) },
+        values: { a: short(subject.um), b: short(baseline.um), ratio: plain(ratio, 4) },
       },
       {
         say: `What that is worth in a slice, by the close reading: the ratio to the power of the finish exponent, which is assumed, not measured.`,
@@ -46,8 +45,8 @@ function grits(scene: Scene): Worked {
         say: 'Go the same part of the way from the one size to the other, again in multiples. That is its grain in µm.',
         tex: '{{coarse}} \\times \\left(\\frac{{{fine}}}{{{coarse}}}\\right)^{{{part}}} \\approx {{um}}',
         values: {
-          coarse: um(size(between.below)),
-          fine: um(size(between.above)),
+          coarse: short(size(between.below)),
+          fine: short(size(between.above)),
           part: plain(Math.log(between.grit / between.below) / Math.log(between.above / between.below), 4),
           um: plain(size(between.grit)),
         },

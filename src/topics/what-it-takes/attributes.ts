@@ -3,12 +3,12 @@
 import { grainSizeUm, nominal } from '../../model/index.ts';
 import type { Knife, SolvableAttribute } from '../../model/index.ts';
 import type { KnifeEntry, ComparisonEntry } from '../../comparison/entry.ts';
-import { brief } from '../../scene/show.ts';
+import { short } from '../../scene/show.ts';
+import { attributeName } from '../../phrases/attribute-names.ts';
 
 interface TakesAttribute {
   attribute: SolvableAttribute;
   name: string;
-  unit: string;
   /** Shown in the comparison's unit of length. */
   length?: true;
   /** What a comparison takes, ends included. */
@@ -23,7 +23,6 @@ export const takesAttributes: readonly TakesAttribute[] = [
   {
     attribute: 'angleDeg',
     name: 'Edge angle, per side',
-    unit: '°',
     low: 4,
     high: 45,
     now: ({ angleDeg }) => nominal(angleDeg),
@@ -36,7 +35,6 @@ export const takesAttributes: readonly TakesAttribute[] = [
   {
     attribute: 'edgeMm',
     name: 'Thickness behind the edge',
-    unit: ' mm',
     length: true,
     low: 0.01,
     high: 5,
@@ -46,7 +44,6 @@ export const takesAttributes: readonly TakesAttribute[] = [
   {
     attribute: 'finish',
     name: 'Finish, median grain',
-    unit: ' µm',
     low: 0.1,
     high: 250,
     now: ({ finish }) => ('um' in finish ? nominal(finish.um) : grainSizeUm(finish)),
@@ -55,7 +52,6 @@ export const takesAttributes: readonly TakesAttribute[] = [
   {
     attribute: 'grindHeightMm',
     name: 'Height of the primary grind',
-    unit: ' mm',
     length: true,
     low: 0.5,
     high: 150,
@@ -65,7 +61,6 @@ export const takesAttributes: readonly TakesAttribute[] = [
   {
     attribute: 'hrc',
     name: 'Hardness',
-    unit: ' HRC',
     low: 20,
     high: 68,
     now: ({ hrc }) => nominal(hrc),
@@ -74,7 +69,6 @@ export const takesAttributes: readonly TakesAttribute[] = [
   {
     attribute: 'carbide',
     name: 'Carbide, all kinds together',
-    unit: ' vol %',
     low: 0,
     high: 40,
     now: ({ carbideVolPercent }) =>
@@ -92,14 +86,13 @@ export function attributeNamed(attribute: SolvableAttribute): TakesAttribute {
 
 const mmPerThou = 0.0254;
 
-/** Three figures, without zeros behind them. */
-const short = (value: number): string => brief(Number(value.toPrecision(3)));
-
 /** A value with its unit, lengths in the unit of the comparison: `14.2°`, `0.6 mm`, `12.2 thou`. */
 export function valueSaid(
-  { unit, length }: Pick<TakesAttribute, 'unit' | 'length'>,
+  { attribute, length }: Pick<TakesAttribute, 'attribute' | 'length'>,
   value: number,
   { lengthUnit }: Pick<ComparisonEntry, 'lengthUnit'>,
 ): string {
-  return length && lengthUnit === 'thou' ? `${short(value / mmPerThou)} thou` : `${short(value)}${unit}`;
+  return length && lengthUnit === 'thou'
+    ? `${short(value / mmPerThou)} thou`
+    : `${short(value)}${attributeName[attribute].unit}`;
 }

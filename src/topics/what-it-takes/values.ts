@@ -8,6 +8,7 @@ import { toModel } from '../../comparison/to-model.ts';
 import { validate } from '../../comparison/validate.ts';
 import type { ComparisonEntry } from '../../comparison/entry.ts';
 import { attributeNamed, takesAttributes } from './attributes.ts';
+import { inFigures } from '../../scene/show.ts';
 
 /** The question: this knife is to cut so many times as long as that one. */
 export interface Asked {
@@ -90,9 +91,6 @@ function nearestOf(
   return best && off(best) < Math.abs(Math.log(now / target)) - 1e-3 ? best : null;
 }
 
-/** A value in six figures gives the multiple to a hundred-thousandth, and can still be read. */
-const inFigures = (value: number): number => Number(value.toPrecision(6));
-
 /** The comparison with the value in the place of the knife's own, exact, whatever was known of it before. */
 export function putInto(
   scene: Scene,
@@ -101,7 +99,8 @@ export function putInto(
   value: number,
 ): ComparisonEntry {
   const { entry } = scene;
-  const changed = withAttribute(asEntered(scene), knife, attribute, inFigures(value));
+  // Six figures give the multiple to a hundred-thousandth, and can still be read.
+  const changed = withAttribute(asEntered(scene), knife, attribute, inFigures(value, 6));
   const own = found(changed.knives, knife, 'knife');
   const named = attributeNamed(attribute);
   return {

@@ -5,7 +5,7 @@ import type { AnswerBand, Knife } from '../../model/index.ts';
 import { found } from '../../comparison/found.ts';
 import { finishSaid } from '../../phrases/measures-said.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { percent, plain, ratioInWords, times } from '../../scene/show.ts';
+import { percent, plain, ratioInWords, readsAsOne, times } from '../../scene/show.ts';
 import { asEntered, ratioNow } from './values.ts';
 import type { Asked, Take } from './values.ts';
 import { attributeNamed, valueSaid } from './attributes.ts';
@@ -15,13 +15,11 @@ const knifeOf = ({ comparison }: Pick<Scene, 'comparison'>, id: string): Knife =
 
 export const knifeName = ({ knives }: Scene, id: string): string => found(knives, id, 'knife').name;
 
-const isLevel = (ratio: number): boolean => Math.abs(Math.log(ratio)) < 5e-4;
-
 /** Where the knife stands now, and what is asked of it. */
 export function askedSaid(scene: Scene, asked: Asked): string {
   const [name, other] = [knifeName(scene, asked.knife), knifeName(scene, asked.against)];
   const now = ratioNow(asEntered(scene), asked);
-  const wanted = isLevel(asked.target)
+  const wanted = readsAsOne(asked.target)
     ? `would draw level with ${other}`
     : `would cut ${plain(asked.target)} times as long as ${other}`;
   return `By the close reading ${name} now cuts ${ratioInWords(now)} as ${other} (${times(now)}). Each row changes one thing of ${name} and nothing else, to the value at which it ${wanted}.${
@@ -38,7 +36,7 @@ function valueCell(scene: Scene, asked: Asked, { attribute, now, answer, nearest
     return nearest === null
       ? 'not in reach'
       : `not in reach: at ${said(nearest.value)} it comes to ${times(nearest.ratio)}${breaks(scene, asked, attribute, nearest.value) ? ', below the floor' : ''}`;
-  if (Math.abs(Math.log(value / now)) < 5e-4) return `${said(value)}, as it is`;
+  if (said(value) === said(now)) return `${said(value)}, as it is`;
   const grade = attribute === 'finish' ? gradeSaid(scene, asked, value) : '';
   const noted =
     note === 'below the floor'

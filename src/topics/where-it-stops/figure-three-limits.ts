@@ -3,7 +3,7 @@ import { edgeAngleRange } from '../../model/index.ts';
 import { floorDeg, limitsAt, limitsOf, sharedStretch, trials } from '../../scene/limits.ts';
 import type { Limits, Trial } from '../../scene/limits.ts';
 import { anglesOf, drivable } from '../../scene/routes.ts';
-import { brief, plain, times } from '../../scene/show.ts';
+import { brief, plain, short, times } from '../../scene/show.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { floorBand, floorEndDeg } from '../base/floor-band.ts';
 import type { Figure, Size } from '../../figure-kit/figure.ts';
@@ -174,6 +174,6 @@ export const threeLimits: Figure = {
     const { slicing, rolling, chipping } = limitsOf(scene);
     const { subject, baseline } = scene;
     const shared = sharedStretch(scene);
-    return `At ${shown(anglesOf(scene).subject.bevel)}° per side ${subject.name} slices ${times(slicing)} as long as ${baseline.name}. It bears ${times(rolling)} the side load of ${baseline.name} before rolling${chipping === null ? '; chipping cannot be drawn without a toughness of both' : ` and ${times(chipping)} before chipping`}. ${shared && shared.highDeg - shared.lowDeg < 0.05 ? `Only at ${shown(shared.lowDeg)}° is it behind in none of them.` : shared ? `Along the thick line, from ${shown(shared.lowDeg)}° to ${shown(shared.highDeg)}°, it is behind in none of them.` : 'At every angle it is behind in one of them.'}`;
+    return `At ${short(anglesOf(scene).subject.bevel)}° per side ${subject.name} slices ${times(slicing)} as long as ${baseline.name}. It bears ${times(rolling)} the side load of ${baseline.name} before rolling${chipping === null ? '; chipping cannot be drawn without a toughness of both' : ` and ${times(chipping)} before chipping`}. ${shared && shared.highDeg - shared.lowDeg < 0.05 ? `Only at ${short(shared.lowDeg)}° is it behind in none of them.` : shared ? `Along the thick line, from ${short(shared.lowDeg)}° to ${short(shared.highDeg)}°, it is behind in none of them.` : 'At every angle it is behind in one of them.'}`;
   },
 };

@@ -1,6 +1,7 @@
 import { found } from '../../comparison/found.ts';
 import type { Trial } from '../../scene/limits.ts';
 import type { Scene } from '../../scene/scene.ts';
+import { roundRatio } from '../../scene/show.ts';
 
 /** A knife's place in one trial, and how many times the baseline it reaches. */
 export interface Placed {
@@ -9,19 +10,16 @@ export interface Placed {
   value: number;
 }
 
-/** Ratios that readers are shown as one. */
-const shownAs = (value: number): number => Math.round(Math.log(value) * 1e4);
-
 /** The knives in each trial, best first; those who stand level keep their order in slicing. Empty where none can be ranked. */
 export function orders({ knives, rankings }: Scene): Record<Trial, Placed[]> {
   const inSlicing = (id: string): number => rankings.slicing.findIndex(({ knife }) => knife === id);
   const order = (trial: Trial): Placed[] =>
     (rankings[trial] ?? [])
       .map(({ knife, value }) => ({ knife, name: found(knives, knife, 'knife').name, value }))
-      .sort((a, b) => shownAs(b.value) - shownAs(a.value) || inSlicing(a.knife) - inSlicing(b.knife));
+      .sort((a, b) => roundRatio(b.value) - roundRatio(a.value) || inSlicing(a.knife) - inSlicing(b.knife));
   return { slicing: order('slicing'), rolling: order('rolling'), chipping: order('chipping') };
 }
 
 /** Whether all who are ranked stand level. */
 export const allLevel = (order: readonly Placed[]): boolean =>
-  new Set(order.map(({ value }) => shownAs(value))).size <= 1;
+  new Set(order.map(({ value }) => roundRatio(value))).size <= 1;

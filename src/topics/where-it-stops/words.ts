@@ -14,13 +14,10 @@ import type { Stretch, Trial } from '../../scene/limits.ts';
 import { knockMpa } from './numbers.ts';
 import { allLevel, orders } from './orders.ts';
 import type { Placed } from './orders.ts';
-import { list } from '../../phrases/lists.ts';
+import { capital, list } from '../../phrases/joined.ts';
 import { anglesOf } from '../../scene/routes.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { brief, plain, ratioInWords, times } from '../../scene/show.ts';
-
-const level = (ratio: number): boolean => Math.abs(Math.log(ratio)) < 5e-3;
-const shown = (value: number): string => brief(Number(plain(value)));
+import { plain, ratioInWords, readsAsOne, short, times } from '../../scene/show.ts';
 
 /** Slicing as the comparison's terms allow. */
 const slices = ({ row, subject, baseline }: Scene): string => {
@@ -33,20 +30,20 @@ const bears = (scene: Scene, trial: 'rolling' | 'chipping'): string => {
   const ratio = limitsOf(scene)[trial];
   if (ratio === null)
     return `how ${subject.name} chips against ${baseline.name} cannot be said without a toughness of both`;
-  return level(ratio)
+  return readsAsOne(ratio)
     ? `${subject.name} and ${baseline.name} bear the same side load before ${trial}`
     : `${subject.name} bears ${times(ratio)} the side load of ${baseline.name} before ${trial}`;
 };
 
 const given = (name: string, knife: Knife): string => {
-  const hrc = isUnknown(knife.hrc) ? `about ${shown(nominal(knife.hrc))}` : shown(nominal(knife.hrc));
+  const hrc = isUnknown(knife.hrc) ? `about ${short(nominal(knife.hrc))}` : short(nominal(knife.hrc));
   const micro =
     knife.microbevelAngleDeg === undefined
       ? ''
-      : ` with a microbevel of ${shown(nominal(knife.microbevelAngleDeg))}°`;
+      : ` with a microbevel of ${short(nominal(knife.microbevelAngleDeg))}°`;
   const tough =
-    knife.toughness === undefined ? 'no toughness given' : `toughness ${shown(nominal(knife.toughness))}`;
-  return `${name} has ${shown(nominal(knife.angleDeg))}° per side${micro}, ${hrc} HRC and ${tough}`;
+    knife.toughness === undefined ? 'no toughness given' : `toughness ${short(nominal(knife.toughness))}`;
+  return `${name} has ${short(nominal(knife.angleDeg))}° per side${micro}, ${hrc} HRC and ${tough}`;
 };
 
 const whole = ({ lowDeg, highDeg }: Stretch): boolean =>
@@ -64,8 +61,8 @@ function where(scene: Scene, trial: Trial): string {
   if (!stretch) return `at no angle ${what}`;
   if (whole(stretch)) return `at any angle ${what}`;
   return stretch.lowDeg <= edgeAngleRange.low
-    ? `${what} up to ${shown(stretch.highDeg)}° per side`
-    : `${what} from ${shown(stretch.lowDeg)}° upwards`;
+    ? `${what} up to ${short(stretch.highDeg)}° per side`
+    : `${what} from ${short(stretch.lowDeg)}° upwards`;
 }
 
 /** The angles at which nothing is lost against the baseline. */
@@ -82,11 +79,11 @@ function meeting(scene: Scene): string[] {
     );
   else if (shared.highDeg - shared.lowDeg < 0.05)
     sentences.push(
-      `Only at ${shown(shared.lowDeg)}° does it hold its own in ${all}, and there it gains nothing.`,
+      `Only at ${short(shared.lowDeg)}° does it hold its own in ${all}, and there it gains nothing.`,
     );
   else
     sentences.push(
-      `From ${shown(shared.lowDeg)}° to ${shown(shared.highDeg)}° it holds its own in ${all}; at its ${shown(now)}° it ${now < shared.lowDeg - 1e-6 || now > shared.highDeg + 1e-6 ? 'lies outside that' : 'lies within that'}.`,
+      `From ${short(shared.lowDeg)}° to ${short(shared.highDeg)}° it holds its own in ${all}; at its ${short(now)}° it ${now < shared.lowDeg - 1e-6 || now > shared.highDeg + 1e-6 ? 'lies outside that' : 'lies within that'}.`,
     );
   if (known.length < trials.length)
     sentences.push(
@@ -104,12 +101,12 @@ function floors({ subject, baseline, subjectKnife, baselineKnife }: Scene): stri
   );
   const stands =
     apex <= own
-      ? `At ${shown(apex)}° ${subject.name} is at or below it: such an edge breaks away before it wears.`
+      ? `At ${short(apex)}° ${subject.name} is at or below it: such an edge breaks away before it wears.`
       : apex <= 6
-        ? `At ${shown(apex)}° ${subject.name} is within the doubtful degrees from 4° to 6°.`
-        : `At ${shown(apex)}° ${subject.name} stands ${shown(apex - own)}° above it.`;
+        ? `At ${short(apex)}° ${subject.name} is within the doubtful degrees from 4° to 6°.`
+        : `At ${short(apex)}° ${subject.name} stands ${short(apex - own)}° above it.`;
   return [
-    level(own / other)
+    readsAsOne(own / other)
       ? `With the hardness they share, the floor of ${subject.name} and of ${baseline.name} lies at ${plain(own)}° per side.`
       : `For its hardness the floor of ${subject.name} lies at ${plain(own)}° per side, that of ${baseline.name} at ${plain(other)}°.`,
     stands,
@@ -146,8 +143,6 @@ const ends: Record<JobProfile['endsBy'], string> = {
   rolling: 'rolling ends the edge',
   chipping: 'chipping ends the edge',
 };
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** One kind of work: what ends the edge there, and what that makes of the two knives. */
 function job(scene: Scene, { id, name, reason, endsBy, slicingChain }: JobProfile): string {
@@ -191,20 +186,20 @@ function own(scene: Scene): string[] {
   const sentences = [
     `The work is ${work.name}, where ${ends[work.endsBy]}. ${capital(work.endsBy === 'wear' ? slices(scene) : bears(scene, work.endsBy))}.`,
   ];
-  if (level(rolling) && angles.subject.apex === angles.baseline.apex)
+  if (readsAsOne(rolling) && angles.subject.apex === angles.baseline.apex)
     sentences.push(
       `${subject.name} and ${baseline.name} have the same angle at the apex and the same hardness, so for rolling every factor is 1.`,
     );
   else if (work.endsBy !== 'rolling') sentences.push(`${capital(bears(scene, 'rolling'))}.`);
   if (work.endsBy !== 'chipping') sentences.push(`${capital(bears(scene, 'chipping'))}.`);
   if (work.endsBy !== 'wear') sentences.push(`In clean slicing, which this work is not, ${slices(scene)}.`);
-  if (!level(slicing) && !level(rolling))
+  if (!readsAsOne(slicing) && !readsAsOne(rolling))
     sentences.push(
       slicing > 1 === rolling > 1
         ? `Slicing and side load speak for the same knife here, ${slicing > 1 ? subject.name : baseline.name}: that takes more than an angle.`
         : `The better slicer of the two, ${slicing > 1 ? subject.name : baseline.name}, is the one that rolls sooner.`,
     );
-  if (chipping !== null && !level(chipping) && !level(rolling) && chipping > 1 !== rolling > 1)
+  if (chipping !== null && !readsAsOne(chipping) && !readsAsOne(rolling) && chipping > 1 !== rolling > 1)
     sentences.push(
       `Rolling and chipping part company: ${rolling > 1 ? subject.name : baseline.name} rolls later, ${chipping > 1 ? subject.name : baseline.name} chips later, and only toughness can do that.`,
     );
@@ -215,7 +210,7 @@ function own(scene: Scene): string[] {
     );
   if ([subjectKnife, baselineKnife].some(({ hrc, angleDeg }) => isUnknown(hrc) || isUnknown(angleDeg)))
     sentences.push('Where angle or hardness is not known, the middle of its range stands for it.');
-  if (bevel > 30) sentences.push(`At ${shown(bevel)}° per side nothing here is near its floor.`);
+  if (bevel > 30) sentences.push(`At ${short(bevel)}° per side nothing here is near its floor.`);
   return sentences;
 }
 
@@ -225,7 +220,7 @@ export const limitsWords: Record<string, (scene: Scene) => string[]> = {
     `${given(subject.name, subjectKnife)}.`,
   ],
   'limits-now': (scene) => [
-    `At ${shown(anglesOf(scene).subject.bevel)}° per side ${slices(scene)}.`,
+    `At ${short(anglesOf(scene).subject.bevel)}° per side ${slices(scene)}.`,
     `${capital(bears(scene, 'rolling'))}.`,
     `${capital(bears(scene, 'chipping'))}.`,
   ],

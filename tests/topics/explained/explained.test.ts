@@ -5,7 +5,7 @@ import { sceneOf } from '../../../src/scene/scene.ts';
 import { times } from '../../../src/scene/show.ts';
 import { depths, explainedText, textForms } from '../../../src/topics/explained/text.ts';
 import { explainedWords } from '../../../src/topics/explained/words.ts';
-import { temptingSum } from '../../../src/phrases/tempting-sum.ts';
+import { temptingSum } from '../../../src/scene/terms.ts';
 import { compare } from '../../../src/model/index.ts';
 import { notRecorded } from '../../../src/runs/log.ts';
 import type { Run } from '../../../src/runs/log.ts';

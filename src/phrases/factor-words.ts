@@ -1,73 +1,95 @@
 import type { Knife, TermId } from '../model/index.ts';
 import { factorOf } from '../comparison/found.ts';
 import { carbideSaid, finishSaid, lengthSaid, said } from './measures-said.ts';
-import { changes } from './lists.ts';
 import type { Scene } from '../scene/scene.ts';
-import { times } from '../scene/show.ts';
+import { readsAsOne, times, units } from '../scene/show.ts';
+import { factorName } from './factor-names.ts';
 
-/** A term told to somebody who has never met it: what is looked at, and why it matters. */
-interface Described {
+/** A factor for somebody who has never met it: what is looked at, and why it matters. */
+interface FactorWords {
   title: string;
+  /** A knife's own measure; empty where there is none in words. */
   measure(knife: Knife): string;
   why: string;
+  /** The lesson behind it: the first of these that is written. */
+  lessons: readonly string[];
 }
 
-export const described: Record<TermId, Described> = {
+const words: Record<TermId, FactorWords> = {
   wedge: {
     title: 'The angle as a wedge',
-    measure: ({ angleDeg }) => `${said(angleDeg, '°')} per side`,
+    measure: ({ angleDeg }) => `${said(angleDeg, units.deg)} per side`,
     why: 'The slimmer the wedge, the less force pushes it through the cut.',
+    lessons: ['two-routes'],
   },
   apex: {
     title: 'The angle at the very apex',
-    measure: ({ angleDeg, microbevelAngleDeg }) => `${said(microbevelAngleDeg ?? angleDeg, '°')} per side`,
+    measure: ({ angleDeg, microbevelAngleDeg }) =>
+      `${said(microbevelAngleDeg ?? angleDeg, units.deg)} per side`,
     why: 'As an edge wears away, the slimmer apex stays the thinner one.',
+    lessons: ['two-routes'],
   },
   thickness: {
     title: 'Thickness behind the edge',
-    measure: ({ edgeMm }) => said(edgeMm, ' mm'),
+    measure: ({ edgeMm }) => said(edgeMm, units.mm),
     why: 'What is thick behind the edge has to be pushed aside.',
+    lessons: ['behind-the-edge'],
   },
   grind: {
     title: 'The primary grind',
     measure: ({ grind }) =>
       `${grind.form}, from ${lengthSaid(grind.spineMm)} at the spine over ${lengthSaid(grind.heightMm)}`,
     why: 'The faces above the bevel follow it into the cut and spread it too.',
+    lessons: ['behind-the-edge'],
   },
   finish: {
     title: 'The finish of the edge',
     measure: ({ finish }) => finishSaid(finish),
     why: 'The scratches of the last grit are the teeth of the edge, and teeth go on biting in a slice.',
+    lessons: ['what-a-grit-is'],
   },
   hardness: {
     title: 'Hardness',
-    measure: ({ hrc }) => said(hrc, ' HRC'),
+    measure: ({ hrc }) => said(hrc, units.hrc),
     why: 'A harder steel gives way less at the apex.',
+    lessons: ['steel-fairly', 'range-race'],
   },
   carbide: {
     title: 'Carbide',
     measure: ({ carbideVolPercent }) => carbideSaid(carbideVolPercent),
     why: 'Hard carbides stand in the way of whatever wears the steel around them.',
+    lessons: ['steel-fairly', 'range-race'],
   },
 };
+
+/** The words for a factor. One that the model's table has and this list does not has its name alone. */
+export const factorWords = (id: string): FactorWords =>
+  (words as Partial<Record<string, FactorWords>>)[id] ?? {
+    title: factorName(id).name,
+    measure: () => '',
+    why: '',
+    lessons: [],
+  };
 
 /** One term of the chain: both measures, the reason, and what it makes of the ratio. */
 export function termText(scene: Scene, id: TermId): string[] {
   const { entry, row, subject, baseline, subjectKnife, baselineKnife } = scene;
-  const { measure, why } = described[id];
+  const { measure, why } = factorWords(id);
   const [own, other] = [measure(subjectKnife), measure(baselineKnife)];
   const factor = factorOf(row[entry.reading], id);
   const measures =
-    own === other
-      ? `${subject.name} and ${baseline.name} both: ${own}.`
-      : `${subject.name}: ${own}. ${baseline.name}: ${other}.`;
+    own === '' || other === ''
+      ? ''
+      : own === other
+        ? `${subject.name} and ${baseline.name} both: ${own}.`
+        : `${subject.name}: ${own}. ${baseline.name}: ${other}.`;
   if (factor === null)
     return [
       measures,
       why,
       'It could not be computed here, so it is left out; it is not taken as no difference.',
     ];
-  if (!changes({ factor }))
+  if (readsAsOne(factor))
     return [
       measures,
       why,
@@ -77,7 +99,9 @@ export function termText(scene: Scene, id: TermId): string[] {
   return [
     measures,
     why,
-    own === other ? 'It starts from another thickness behind the edge, though, and so at another slope.' : '',
+    own !== '' && own === other
+      ? 'It starts from another thickness behind the edge, though, and so at another slope.'
+      : '',
     `Here that speaks for ${ahead}: the factor of ${subject.name} is ${times(factor)}.`,
   ];
 }

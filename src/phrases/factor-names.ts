@@ -1,0 +1,39 @@
+import type { TermId } from '../model/index.ts';
+import { capital } from './joined.ts';
+
+/** What a factor is called, wherever one is named. */
+export interface FactorName {
+  /** Beside a bar and over a column. */
+  name: string;
+  /** Of a knife: what it gains or loses by. */
+  own: string;
+  /** Of two knives that do not differ in it: what both have. */
+  shared: string;
+}
+
+const names: Record<TermId, FactorName> = {
+  wedge: { name: 'Wedge', own: 'its edge angle as a wedge', shared: 'the same edge angle' },
+  apex: { name: 'Apex', own: 'its angle at the apex', shared: 'the same angle at the apex' },
+  thickness: {
+    name: 'Thickness',
+    own: 'its thickness behind the edge',
+    shared: 'the same thickness behind the edge',
+  },
+  grind: { name: 'Grind', own: 'its primary grind', shared: 'the same wedge of the primary grind' },
+  finish: { name: 'Finish', own: 'the finish of its edge', shared: 'the same finish' },
+  hardness: { name: 'Hardness', own: 'its hardness', shared: 'the same hardness' },
+  carbide: { name: 'Carbide', own: 'its carbide', shared: 'the same carbide' },
+};
+
+/**
+ * The names of a factor. One that the model's table has and this list does not is called by its id.
+ *
+ * @example factorName('grind').own // → 'its primary grind'
+ * @example factorName('stropping').shared // → 'the same stropping'
+ */
+export const factorName = (id: string): FactorName =>
+  (names as Partial<Record<string, FactorName>>)[id] ?? {
+    name: capital(id),
+    own: `its ${id}`,
+    shared: `the same ${id}`,
+  };
