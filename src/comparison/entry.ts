@@ -4,7 +4,7 @@ import type { Run } from '../runs/log.ts';
 import type { KnifeEntry } from './knife-fields.ts';
 
 export type { KnifeEntry } from './knife-fields.ts';
-export type { Along, AngleEntry, CarbideEntry, Placed } from './knife-values.ts';
+export type { AngleEntry, Placed } from './knife-values.ts';
 
 /** What can be made equal: the subject then takes the baseline's value. */
 export const equalisable = ['angleDeg', 'edgeMm', 'finish', 'grind', 'hrc', 'carbideVolPercent'] as const;

@@ -27,6 +27,5 @@ export type AngleEntry =
 /** Typical hardened volumes by standard designation, or the volume per cent of each kind. */
 export type CarbideEntry = { volPercent: CarbideVolPercent } | { designation: string };
 
-export const edgeStates = ['as bought', 'resharpened', 'modified', 'not recorded'] as const;
 /** What happened to the edge before it was measured. */
-export type EdgeState = (typeof edgeStates)[number];
+export const edgeStates = ['as bought', 'resharpened', 'modified', 'not recorded'] as const;

@@ -83,7 +83,7 @@ export const asItIs: Packing<string | number | boolean> = {
   pack: (value) => value,
   unpack: (packed) => packed,
 };
-export const text: Packing<string> = asItIs;
+export const text: Packing<string> = { ...asItIs };
 
 /** One of a list of names as its place in it. */
 export const nameOf = <const Name extends string>(names: readonly Name[]): Packing<Name> => ({
