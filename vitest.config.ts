@@ -7,7 +7,7 @@ export default defineConfig({
     // As many as there are cores: the runner itself only waits.
     maxWorkers: '100%',
     include: ['tests/**/*.test.ts'],
-    exclude: ['tests/site/**'],
+    exclude: ['**/node_modules/**', 'tests/site/**'],
     // A missing snapshot is a failure, not a new one; `-u` writes them.
     update: 'none',
     // Nothing is timed here: a slow or busy machine is no fault.

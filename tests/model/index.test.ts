@@ -28,8 +28,8 @@ const relied = [
   'fitPower',
 ];
 
-test.each(relied)('%s stands in the one door', (name) => {
-  expect(typeof (model as Record<string, unknown>)[name]).toBe('function');
+test('no name that other programs rely on is missing from the one door', () => {
+  expect(Object.keys(model)).toEqual(expect.arrayContaining(relied));
 });
 
 test('the model imports nothing but itself, each file by its full name', () => {
@@ -60,5 +60,7 @@ test('a knife against itself is 1 in every term', () => {
     carbideVolPercent: { CrC: 6 },
   };
   const { rows } = model.compare({ knives: [knife], baseline: 'plover' });
-  expect(rows[0]?.terms.map(({ factor }) => factor)).toEqual([1, 1, 1, 1, 1, 1, 1]);
+  const factors = rows[0]?.terms.map(({ factor }) => factor) ?? [];
+  expect(factors).not.toHaveLength(0);
+  expect(new Set(factors)).toEqual(new Set([1]));
 });

@@ -16,6 +16,16 @@ interface Fetched {
   size: number;
 }
 
+/** Packed sizes by address: most scripts come to many pages, and packing takes longer than loading. */
+const packed = new Map<string, number>();
+
+function sizeOf(kind: string, url: string, body: Buffer): number {
+  if (kind === 'font') return body.length;
+  const size = packed.get(url) ?? brotliCompressSync(body).length;
+  packed.set(url, size);
+  return size;
+}
+
 function fetched(page: Page): () => Promise<Fetched[]> {
   const pending: Promise<Fetched>[] = [];
   page.on('response', (response) => {
@@ -24,7 +34,7 @@ function fetched(page: Page): () => Promise<Fetched[]> {
       response.body().then((body) => ({
         kind,
         url: response.url(),
-        size: kind === 'font' ? body.length : brotliCompressSync(body).length,
+        size: sizeOf(kind, response.url(), body),
       })),
     );
   });

@@ -13,32 +13,39 @@ const documents = new Map(
 // A fragment with an equals sign in it carries something, and leads nowhere.
 const here = 'https://here.example';
 
-for (const [page, document] of documents) {
-  test(`${page} leads and refers only to what is there`, () => {
-    const astray: string[] = [];
+test('every page leads and refers only to what is there', () => {
+  const astray: string[] = [];
+  for (const [page, document] of documents) {
     const referred = [...document.querySelectorAll('[href], [src]')].map(
       (element) => element.getAttribute('href') ?? element.getAttribute('src') ?? '',
     );
-    expect(referred.length).toBeGreaterThan(isAlone(page) ? 3 : 5);
+    expect(referred.length, page).toBeGreaterThan(isAlone(page) ? 3 : 5);
     for (const reference of referred) {
       const { origin, pathname, hash } = new URL(reference, here + page);
       if (origin !== here) continue;
       const there = documents.get(pathname);
-      if (!files.has(pathname)) astray.push(reference);
-      else if (hash.length > 1 && !hash.includes('=') && !there?.getElementById(hash.slice(1)))
-        astray.push(reference);
+      const isThere = hash.length < 2 || hash.includes('=') || there?.getElementById(hash.slice(1));
+      if (!files.has(pathname) || !isThere) astray.push(`${page}: ${reference}`);
     }
-    expect(astray).toEqual([]);
-  });
+  }
+  expect(astray).toEqual([]);
+});
 
-  test(`${page} names by id only what is there, and nothing twice`, () => {
+test('every page names by id only what is there, and nothing twice', () => {
+  const naming = ['for', 'list', 'aria-labelledby', 'aria-describedby', 'aria-controls'];
+  for (const [page, document] of documents) {
     const ids = [...document.querySelectorAll('[id]')].map(({ id }) => id);
-    expect(ids.filter((id, index) => ids.indexOf(id) !== index)).toEqual([]);
-    for (const name of ['for', 'list', 'aria-labelledby', 'aria-describedby', 'aria-controls']) {
-      for (const element of document.querySelectorAll(`[${name}]`)) {
-        for (const id of (element.getAttribute(name) ?? '').split(/\s+/)) expect(ids, name).toContain(id);
-      }
-    }
-    for (const [, id = ''] of document.toString().matchAll(/url\(#([^)]+)\)/g)) expect(ids).toContain(id);
-  });
-}
+    const known = new Set(ids);
+    expect(known.size, `${page}: ids`).toBe(ids.length);
+    const named = naming.flatMap((name) =>
+      [...document.querySelectorAll(`[${name}]`)].flatMap((element) =>
+        (element.getAttribute(name) ?? '').split(/\s+/),
+      ),
+    );
+    const drawn = [...document.toString().matchAll(/url\(#([^)]+)\)/g)].map(([, id = '']) => id);
+    expect(
+      [...named, ...drawn].filter((id) => !known.has(id)),
+      page,
+    ).toEqual([]);
+  }
+});

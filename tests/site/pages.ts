@@ -33,6 +33,18 @@ export function kindsOfPage(): string[] {
   });
 }
 
+/** Folders whose pages are all made by one template, out of the same elements. */
+const templates = [/^\/lessons\/(?!all\/)./, /^\/plain\/./];
+
+/**
+ * Whether a page stands for all that its template makes, as the first lesson does for the lessons: for what takes long to
+ * ask and depends on the elements rather than on the text. A page with a template of its own stands for itself.
+ */
+export const isRepresentative = (page: string): boolean => {
+  const template = templates.find((pattern) => pattern.test(page));
+  return template === undefined || kindsOfPage().find((other) => template.test(other)) === page;
+};
+
 /** A figure alone, for a frame. */
 export const isAlone = (page: string): boolean => page.startsWith('/embed/');
 

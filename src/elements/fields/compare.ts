@@ -6,7 +6,10 @@ import { angleQuestions } from '../../comparison/angle-questions.ts';
 import type { Equalisable, KnifeEntry, ComparisonEntry } from '../../comparison/entry.ts';
 import { plain } from '../../scene/show.ts';
 import { keepsOwn } from '../page/keep-own.ts';
+import { carriesComparison } from '../page/address.ts';
 import { becomesOwn, changeOwn, linkTo, store } from '../page/page.ts';
+import { undoKey } from '../page/undo-key.ts';
+import { withAngle, withAnotherKnife, withKnife, withRole, withoutKnife } from './knives-changed.ts';
 
 type Typed = HTMLInputElement | HTMLSelectElement;
 
@@ -58,7 +61,7 @@ export class CompareElement extends HTMLElement {
 
   /** Without a comparison in the address, the last one kept on this machine comes back. */
   #recall(): void {
-    if (location.hash.startsWith('#with=')) return;
+    if (carriesComparison(location.hash)) return;
     const kept = this.#keeper.load();
     if (!kept.ok) this.#say(kept.message);
     else if (kept.entry) {
@@ -122,12 +125,7 @@ export class CompareElement extends HTMLElement {
   }
 
   #role(role: 'subject' | 'baseline', id: string): void {
-    const other = role === 'subject' ? 'baseline' : 'subject';
-    // The knife chosen may hold the other role: the two then change places.
-    changeOwn(
-      (entry) => ({ ...entry, [role]: id, ...(entry[other] === id ? { [other]: entry[role] } : {}) }),
-      role,
-    );
+    changeOwn((entry) => withRole(entry, role, id), role);
   }
 
   #even(madeEqual: Equalisable[]): void {
@@ -159,9 +157,10 @@ export class CompareElement extends HTMLElement {
 
   #key = (event: KeyboardEvent): void => {
     const inText = event.target instanceof HTMLInputElement && event.target.type === 'text';
-    if (inText || !(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== 'z') return;
+    const asked = undoKey(event, inText);
+    if (!asked) return;
     event.preventDefault();
-    this.#step(event.shiftKey ? store.redo : store.undo);
+    this.#step(store[asked]);
   };
 
   #step(step: () => void): void {
@@ -181,49 +180,20 @@ export class CompareElement extends HTMLElement {
   }
 
   #add(): void {
-    const { knives } = store.entry.value;
-    const model = knives.at(-1);
-    if (!model) return;
-    let number = knives.length + 1;
-    while (knives.some(({ id }) => id === `knife-${number}`)) number += 1;
-    this.#say(
-      changeOwn(
-        (entry) => ({
-          ...entry,
-          knives: [...entry.knives, { ...model, id: `knife-${number}`, name: `Knife ${number}` }],
-        }),
-        'add',
-      ),
-    );
-    this.querySelector<HTMLInputElement>(`[data-knife="knife-${number}"] [data-field="name"] input`)?.focus();
+    const added = withAnotherKnife(store.entry.value);
+    if (!added) return;
+    this.#say(changeOwn(() => added.entry, 'add'));
+    this.querySelector<HTMLInputElement>(`[data-knife="${added.id}"] [data-field="name"] input`)?.focus();
   }
 
   #remove(id: string): void {
-    const { knives, subject, baseline } = store.entry.value;
-    const left = knives.filter((knife) => knife.id !== id);
-    const other = (taken: string) => left.find((knife) => knife.id !== taken)?.id ?? taken;
-    const nextBaseline = baseline === id ? other(subject) : baseline;
-    const nextSubject = subject === id ? other(nextBaseline) : subject;
-    this.#say(
-      changeOwn(
-        (entry) => ({ ...entry, knives: left, baseline: nextBaseline, subject: nextSubject }),
-        'remove',
-      ),
-    );
+    this.#say(changeOwn((entry) => withoutKnife(entry, id), 'remove'));
   }
 
   #answer(id: string, angleOf: (deg: number) => KnifeEntry['angle']): void {
     const question = angleQuestions(store.entry.value).find(({ knife }) => knife === id);
     if (!question) return;
-    changeOwn(
-      (entry) => ({
-        ...entry,
-        knives: entry.knives.map((knife) =>
-          knife.id === id ? { ...knife, angle: angleOf(question.deg) } : knife,
-        ),
-      }),
-      'question',
-    );
+    changeOwn((entry) => withAngle(entry, id, angleOf(question.deg)), 'question');
   }
 
   #say(text: string): void {
@@ -320,8 +290,3 @@ export class CompareElement extends HTMLElement {
     }
   }
 }
-
-const withKnife = (entry: ComparisonEntry, knife: KnifeEntry): ComparisonEntry => ({
-  ...entry,
-  knives: entry.knives.map((other) => (other.id === knife.id ? knife : other)),
-});

@@ -5,6 +5,7 @@ import { draw } from '../../figure-kit/draw.ts';
 import { sizes } from '../../figure-kit/figure.ts';
 import { guessDots } from '../../topics/ask/figure-guess-dots.ts';
 import { copyText } from './copy-text.ts';
+import { firstFew } from './first-few.ts';
 import { keptOut } from './long-text.ts';
 import { linkTo } from './page.ts';
 import { readGuesses } from './read-guesses.ts';
@@ -57,9 +58,7 @@ export class AudienceElement extends SceneElement {
     if (!scene) return;
     const { guesses, problems } = readGuesses(this.#typed('guesses'), pollOf(scene));
     const measured = this.#measured();
-    const shown = problems.slice(0, 5);
-    const more = problems.length - shown.length;
-    this.#say('problems', [...shown, ...(more > 0 ? [`And ${more} lines more.`] : [])].join(' '));
+    this.#say('problems', firstFew(problems));
     const sheet = this.place('sheet');
     if (!sheet) return;
     sheet.hidden = guesses.length === 0;

@@ -1,5 +1,6 @@
 import { savesData } from '../../offline/saves-data.ts';
 import { isTopicName, loadTopic } from '../../topics/index.ts';
+import { carriesComparison, carriesSet } from './address.ts';
 import { carry } from './carry.ts';
 import { whenRested } from './when-rested.ts';
 
@@ -61,7 +62,7 @@ async function fetchAll(): Promise<void> {
 function load(): Promise<unknown> {
   loading ??= fetchAll().catch((error: unknown) => {
     loading = undefined;
-    if (location.hash.startsWith('#with=')) root.dataset['lineUp'] = 'failed';
+    if (carriesComparison(location.hash)) root.dataset['lineUp'] = 'failed';
     throw error;
   });
   return loading;
@@ -128,14 +129,14 @@ for (const type of ['pointerover', 'pointerdown', 'focusin', 'input', 'change', 
 }
 /** The address carries a comparison, or a set of problems or forms on the page that makes them. */
 const carried = () =>
-  (location.hash.startsWith('#with=') && document.getElementById('page-line-up') !== null) ||
-  (/^#(set|do|forms)=/.test(location.hash) && document.querySelector('kf-set, kf-forms') !== null);
+  (carriesComparison(location.hash) && document.getElementById('page-line-up') !== null) ||
+  (carriesSet(location.hash) && document.querySelector('kf-set, kf-forms') !== null);
 const opened = () => {
   if (carried() && root.dataset['live'] !== 'on') void liveHalf();
 };
 addEventListener('hashchange', opened);
 // A page that shows no comparison passes on the one in its address.
-if (location.hash.startsWith('#with=') && !document.getElementById('page-line-up')) carry(location.hash);
+if (carriesComparison(location.hash) && !document.getElementById('page-line-up')) carry(location.hash);
 if (carried() || root.hasAttribute('data-live-at-once')) void liveHalf();
 // What has been done is kept on the reader's machine, so the page cannot be built with it.
 if (document.querySelector('kf-course')) fetchAlone('kf-course').catch(() => undefined);

@@ -7,6 +7,7 @@ import { plainEntry } from '../../comparison/plain-entry.ts';
 import { sceneOf } from '../../scene/scene.ts';
 import type { Scene } from '../../scene/scene.ts';
 import type { ComparisonEntry } from '../../comparison/entry.ts';
+import { addressStep, carriesComparison, refusedSaid } from './address.ts';
 import { carry } from './carry.ts';
 import { Pause } from './pause.ts';
 
@@ -64,7 +65,7 @@ function follow(event: MouseEvent): void {
   if (page !== undefined) link.href = linkTo(page);
   else if (carries !== undefined && root.dataset['lineUp'] === 'own')
     link.hash = encodeLink(store.entry.value);
-  if (page !== undefined || carries !== undefined || !location.hash.startsWith('#with=')) return;
+  if (page !== undefined || carries !== undefined || !carriesComparison(location.hash)) return;
   const place = document.getElementById(link.hash.slice(1));
   if (!place) return;
   event.preventDefault();
@@ -97,12 +98,10 @@ export function writeAddress(entry: ComparisonEntry): void {
 
 /** Opens the comparison in the address, or says why it cannot and goes on with the one there is. */
 function openAddress(change?: HashChangeEvent): void {
-  const carried = change === undefined || new URL(change.oldURL).hash.startsWith('#with=');
-  if (!carried) without = { entry: store.entry.value, whose: root.dataset['lineUp'] };
-  if (!location.hash.startsWith('#with=')) {
-    if (change && carried) goBack();
-    return;
-  }
+  const { act, leaves } = addressStep(location.hash, change && new URL(change.oldURL).hash);
+  if (leaves) without = { entry: store.entry.value, whose: root.dataset['lineUp'] };
+  if (act === 'go back') goBack();
+  if (act !== 'open') return;
   const read = decodeLink(location.hash);
   if (read.ok) {
     store.replace(read.entry);
@@ -115,9 +114,7 @@ function openAddress(change?: HashChangeEvent): void {
     tell('address-then', '');
     const kept = root.dataset['lineUp'] === 'own';
     if (!kept) root.dataset['lineUp'] = 'refused';
-    say(
-      `The line-up in this address could not be opened: ${read.why} What you see is ${kept ? 'the line-up opened before' : "the page's own example"}.`,
-    );
+    say(refusedSaid(read.why, kept));
   }
 }
 

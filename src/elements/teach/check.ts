@@ -8,6 +8,7 @@ import type { Kind } from '../../exercises/numbers.ts';
 import type { ContextId, Level, Problem } from '../../exercises/problem.ts';
 import { problemBy } from '../../exercises/set-problem.ts';
 import { judgeStep } from './check-step.ts';
+import { verdictOn } from './check-verdict.ts';
 
 const hardest = 3;
 
@@ -64,29 +65,21 @@ export class CheckElement extends HTMLElement {
   #judge(problem: Problem, form: HTMLFormElement): void {
     const chosen = form.querySelector<HTMLInputElement>('input:checked');
     const input = chosen ?? form.querySelector<HTMLInputElement>('input[type="text"]');
-    const { verdict, message, step, misstep } = judge(problem, input?.value ?? '');
+    const judged = judge(problem, input?.value ?? '');
     for (const field of form.querySelectorAll('input'))
-      field.setAttribute('aria-invalid', String(verdict === 'not readable'));
-    const at = { page: pageOf(), kind: problem.kind };
-    if (verdict === 'right') {
-      this.#note(({ noteRight }) => noteRight(at));
-      this.#say(message, verdict);
-      return;
-    }
-    if (verdict === 'not readable') {
-      this.#say(message, verdict);
-      return;
-    }
-    const tries = Number(this.dataset['tries'] ?? 0) + 1;
+      field.setAttribute('aria-invalid', String(judged.verdict === 'not readable'));
+    const before = Number(this.dataset['tries'] ?? 0);
+    const { tries, message, note, openStep, opensWorking } = verdictOn(
+      judged,
+      before,
+      answerInWords(problem),
+    );
     this.dataset['tries'] = String(tries);
-    if (misstep && misstep !== 'slip of writing')
-      this.#note(({ noteMisstep }) => noteMisstep({ ...at, anchor: this.id, misstep }));
-    const open = step === undefined ? '' : openStepHtml(problem, step);
-    if (tries === 1) this.#say(`${message} Try again.`, verdict, open);
-    else {
-      this.#say(`${message} The answer is ${answerInWords(problem)}. Its working is open below.`, verdict);
-      this.querySelector('details')?.setAttribute('open', '');
-    }
+    const at = { page: pageOf(), kind: problem.kind };
+    if (note === 'right') this.#note(({ noteRight }) => noteRight(at));
+    else if (note) this.#note(({ noteMisstep }) => noteMisstep({ ...at, anchor: this.id, ...note }));
+    this.#say(message, judged.verdict, openStep === null ? '' : openStepHtml(problem, openStep));
+    if (opensWorking) this.querySelector('details')?.setAttribute('open', '');
   }
 
   /** Fetched when there is something to note; where it cannot be, the problem goes on without. */

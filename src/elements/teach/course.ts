@@ -1,6 +1,7 @@
 import { dayOf, dueOn, withMisstep, withRight } from '../../teach/check/progress.ts';
 import type { Note, Progress } from '../../teach/check/progress.ts';
 import { progressKeeper } from '../../teach/check/progress-kept.ts';
+import { courseSaid } from './course-said.ts';
 
 const storage = progressKeeper();
 const today = (): number => dayOf(new Date());
@@ -39,19 +40,11 @@ export class CourseElement extends HTMLElement {
       const right = done[mark.dataset['done'] ?? ''] ?? 0;
       mark.textContent = right > 0 ? ` · ✓ ${right} answered rightly` : '';
     }
-    const total = Object.values(done).reduce((sum, right) => sum + right, 0);
-    const lessons = Object.keys(done).length;
-    if (!progress)
-      this.#say(
-        'This browser lets the page keep nothing, so nothing is noted. The lessons work all the same.',
-      );
-    else if (total > 0)
-      this.#say(
-        `${total} ${total === 1 ? 'problem' : 'problems'} answered rightly, in ${lessons} ${lessons === 1 ? 'lesson' : 'lessons'}.`,
-      );
+    const said = courseSaid(progress);
+    if (said !== '') this.#say(said);
     this.querySelector('[data-does="erase"]')?.toggleAttribute(
       'disabled',
-      total === 0 && (progress?.notes ?? []).length === 0,
+      !Object.values(done).some((right) => right > 0) && (progress?.notes ?? []).length === 0,
     );
     const due = progress ? dueOn(progress, today()) : [];
     this.#part('again')?.toggleAttribute('hidden', due.length === 0);

@@ -1,11 +1,11 @@
-import { contextIds, contextsFor, kinds, levels } from '../../exercises/index.ts';
-import { FIRST_TALLY, tallyProblems } from '../../teach/tally/tally-problems.ts';
+import { tallyProblems } from '../../teach/tally/tally-problems.ts';
 import type { TallyChoice } from '../../teach/tally/tally-problems.ts';
 import { tallyDots } from '../../teach/tally/tally-dots.ts';
 import { tallyRows } from '../../teach/tally/tally-table.ts';
 import { questionHtml } from '../../teach/set/sheet-html.ts';
 import { tallyInWords, tallyOf } from '../../teach/tally/tally.ts';
 import { largeScreen } from './large-screen.ts';
+import { tallyChoice } from './tally-choice.ts';
 import { keptOut } from '../page/long-text.ts';
 
 /** Counts the guesses of a class, before and after a lesson. What is typed stays in its fields. */
@@ -49,23 +49,19 @@ export class TallyElement extends HTMLElement {
 
   /** What the fields ask for; a seed that is none gets a message, and the worked example stands. */
   #choice(): TallyChoice {
-    const seed = this.#field('seed').trim();
-    const good = seed === '' || (/^\d{1,10}$/.test(seed) && Number(seed) <= 0xffffffff);
-    this.querySelector('[name="seed"]')?.setAttribute('aria-invalid', String(!good));
+    const { choice, isSeedReadable } = tallyChoice({
+      kind: this.#field('kind'),
+      context: this.#field('context'),
+      level: this.#field('level'),
+      seed: this.#field('seed'),
+    });
+    this.querySelector('[name="seed"]')?.setAttribute('aria-invalid', String(!isSeedReadable));
     const said = this.#part('say-seed');
     if (said) {
-      said.textContent = good ? '' : 'Write a whole number from 0 to 4294967295, or nothing.';
-      said.hidden = good;
+      said.textContent = isSeedReadable ? '' : 'Write a whole number from 0 to 4294967295, or nothing.';
+      said.hidden = isSeedReadable;
     }
-    const kind = kinds.find((each) => each === this.#field('kind')) ?? FIRST_TALLY.kind;
-    const context = contextIds.find((each) => each === this.#field('context')) ?? FIRST_TALLY.context;
-    const allowed = contextsFor(kind);
-    return {
-      kind,
-      context: allowed.includes(context) ? context : (allowed[0] ?? FIRST_TALLY.context),
-      level: levels.find((each) => String(each) === this.#field('level')) ?? 1,
-      seed: good && seed !== '' ? Number(seed) : null,
-    };
+    return choice;
   }
 
   #show = (): void => {

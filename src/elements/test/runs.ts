@@ -9,9 +9,13 @@ import type { Scene } from '../../scene/scene.ts';
 import { hasSeries } from '../../scene/series-held.ts';
 import type { ComparisonEntry } from '../../comparison/entry.ts';
 import type { Run } from '../../runs/log.ts';
+import { withRole } from '../fields/knives-changed.ts';
+import { carriesComparison } from '../page/address.ts';
 import { keepsOwn } from '../page/keep-own.ts';
 import { atNextTouch } from '../page/next-touch.ts';
 import { becomesOwn, changeOwn, example, linkTo, scene, store } from '../page/page.ts';
+import { undoKey } from '../page/undo-key.ts';
+import { keptComesBack, knifeChoices, runSaid } from './log-decisions.ts';
 import { showClosed } from './runs-closed.ts';
 import type * as RunsFiles from './runs-files.ts';
 import type { Import } from './runs-import.ts';
@@ -38,8 +42,6 @@ const isTyped = (target: EventTarget | null): target is Typed =>
   target instanceof HTMLInputElement ||
   target instanceof HTMLSelectElement ||
   target instanceof HTMLTextAreaElement;
-
-const withoutRuns = ({ runs: _runs, ...rest }: ComparisonEntry): string => JSON.stringify(rest);
 
 /** The page of runs: binds its fields to log and plan of the comparison, and the comparison to address and storage. */
 export class RunsElement extends HTMLElement {
@@ -93,17 +95,15 @@ export class RunsElement extends HTMLElement {
    * many for the address, if it is the same comparison.
    */
   #recall(): void {
-    const linked = location.hash.startsWith('#with=');
-    const read = linked ? decodeLink(location.hash) : undefined;
-    const behind = read?.ok && read.runsLeftBehind ? withoutRuns(read.entry) : undefined;
-    if (linked && behind === undefined) return;
+    const linked = carriesComparison(location.hash) ? decodeLink(location.hash) : null;
+    if (linked && !(linked.ok && linked.runsLeftBehind)) return;
     const kept = this.#keeper.load();
     if (!kept.ok) this.#say(kept.message);
-    else if (kept.entry && (behind === undefined || behind === withoutRuns(kept.entry))) {
+    else if (kept.entry && keptComesBack(kept.entry, linked)) {
       store.replace(kept.entry);
       becomesOwn();
       const message = document.getElementById('address-message');
-      if (message && behind !== undefined) message.hidden = true;
+      if (message && linked) message.hidden = true;
     }
   }
 
@@ -137,12 +137,8 @@ export class RunsElement extends HTMLElement {
   };
 
   #role(role: 'subject' | 'baseline', id: string): void {
-    const other = role === 'subject' ? 'baseline' : 'subject';
     // Which two are looked at is a question, not a change: an invented comparison stays one.
-    store.change(
-      (entry) => ({ ...entry, [role]: id, ...(entry[other] === id ? { [other]: entry[role] } : {}) }),
-      role,
-    );
+    store.change((entry) => withRole(entry, role, id), role);
   }
 
   #plan(target: Typed, settled: boolean): void {
@@ -234,13 +230,7 @@ export class RunsElement extends HTMLElement {
     const { run } = read;
     const next = before ? runs.map((old) => (old === before ? run : old)) : [...runs, run];
     const refused = this.#setRuns(next, 'run');
-    const said = logCells(run).slice(0, 4).join(', ');
-    this.#say(
-      refused ||
-        (before
-          ? `Changed: ${said}.`
-          : `Added: ${said}. The log has ${next.length} ${next.length === 1 ? 'run' : 'runs'}.`),
-    );
+    this.#say(refused || runSaid(logCells(run), before !== undefined, next.length));
     if (refused !== '') return;
     this.#stopChanging();
     // The next run differs in these two at least; the rest is likely the same.
@@ -283,9 +273,10 @@ export class RunsElement extends HTMLElement {
 
   #key = (event: KeyboardEvent): void => {
     const inText = isTyped(event.target) && !(event.target instanceof HTMLSelectElement);
-    if (inText || !(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== 'z') return;
+    const asked = undoKey(event, inText);
+    if (!asked) return;
     event.preventDefault();
-    this.#step(event.shiftKey ? store.redo : store.undo);
+    this.#step(store[asked]);
   };
 
   #step(step: () => void): void {
@@ -471,13 +462,7 @@ export class RunsElement extends HTMLElement {
   /** The knives of the comparison as choices, and the ones a log names besides. */
   #knives(select: HTMLSelectElement, besides: readonly string[]): void {
     const chosen = select.value;
-    const names = [
-      ...new Set([
-        ...store.entry.value.knives.map(({ name }) => name.trim().normalize('NFC')),
-        ...besides,
-        ...this.#codes,
-      ]),
-    ];
+    const names = knifeChoices(store.entry.value, besides, this.#codes);
     select.replaceChildren(...names.map((name) => new Option(name, name)));
     select.value = names.includes(chosen) ? chosen : (names[0] ?? '');
   }

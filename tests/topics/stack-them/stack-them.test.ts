@@ -50,16 +50,18 @@ describe('the stack', () => {
     expect(ratio).toBeLessThan(1.2);
   });
 
-  it('adds what the links gain: the tempting sum is below the product where all speak for one knife', () => {
-    const scene = sceneOf(loft());
-    const { first, last, ratio } = ends(scene, 'careful');
-    const sum = first.rows.careful.terms.reduce(
-      (total, { id, factor }) =>
-        total + (factor ?? 1) / (last.rows.careful.terms.find((term) => term.id === id)?.factor ?? 1) - 1,
-      1,
+  // Own calculation. A quarter as thick to the power ½ is a factor of 2, on the same wedge of the grind; so is a finish
+  // 2^(1/0.3) times as coarse to the power 0.3. Two factors of 2 multiply to 4, and their gains of 1 each add up to 3.
+  it('adds up the gains of two factors of 2 to 3, where they multiply to 4', () => {
+    const scene = sceneOf(
+      against({
+        edgeMm: 0.15,
+        grind: { form: 'flat', spineMm: 2.55, heightMm: 14 },
+        finish: { um: 15.3 * 2 ** (1 / 0.3) },
+      }),
     );
-    expect(endsAdded(scene)).toBeCloseTo(sum, 12);
-    expect(endsAdded(scene)).toBeLessThan(ratio);
+    expect(ends(scene, 'careful').ratio).toBeCloseTo(4, 9);
+    expect(endsAdded(scene)).toBeCloseTo(3, 9);
   });
 });
 

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { valueAt } from '../../src/elements/figure/value-at.ts';
-import { loft } from '../../src/components/scene.ts';
-import { sceneOf } from '../../src/scene/scene.ts';
-import { settled } from '../../src/topics/base/settled.ts';
-import { sizes } from '../../src/figure-kit/figure.ts';
-import type { Figure, Handle, Place } from '../../src/figure-kit/figure.ts';
-import { everything, topics } from '../../src/topics/all.ts';
+import { valueAt } from '../../../src/elements/figure/value-at.ts';
+import { loft } from '../../../src/components/scene.ts';
+import { sceneOf } from '../../../src/scene/scene.ts';
+import { settled } from '../../../src/topics/base/settled.ts';
+import { sizes } from '../../../src/figure-kit/figure.ts';
+import type { Figure, Handle, Place } from '../../../src/figure-kit/figure.ts';
+import { everything, topics } from '../../../src/topics/all.ts';
 
 const scene = sceneOf({ ...loft(), faceValues: [40, 40] });
 const angle = everything.control('subject.angle');
