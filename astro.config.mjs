@@ -16,13 +16,13 @@ const start = /preload-helper|rolldown.runtime|src\/(elements\/page\/carry|topic
 
 /** The live half, and of what topics share what is too small for a fetch of its own. */
 const live =
-  /src\/(elements\/page\/live|scene\/pair|phrases\/(job|not-known|refused-work|lists|sentences-of))\.ts/;
+  /src\/(elements\/page\/live|scene\/(pair|terms|factors)|phrases\/(job|unknown-measures|refused-work|list|only-together|sentences-of))\.ts/;
 /** What draws a figure, and what most figures are drawn with. */
 const figure =
   /src\/(elements\/figure\/figure|figure-kit\/(draw|figure|grid|ratio-axis|short-name|steady))\.ts/;
 /** What bench and runs keep by, and what of runs several share: too small for fetches of their own. */
 const keep = /src\/(elements\/page\/keep-own|comparison\/saved\/last)\.ts/;
-const log = /src\/(phrases\/counted|comparison\/first-plan|scene\/series-held|model\/runs\/sheet-code)\.ts/;
+const log = /src\/(phrases\/counted|comparison\/first-plan|scene\/logged-name|model\/runs\/sheet-code)\.ts/;
 
 export default defineConfig({
   // The address the site is published at; only link previews and the site map need it.

@@ -1,5 +1,5 @@
 import type { TermId } from '../model/index.ts';
-import { capital } from './joined.ts';
+import { capital } from './list.ts';
 
 /** What a factor is called, wherever one is named. */
 export interface FactorName {

@@ -1,6 +1,6 @@
 import type { Knife, TermId } from '../model/index.ts';
 import { factorOf } from '../comparison/found.ts';
-import { carbideSaid, finishSaid, lengthSaid, said } from './measures-said.ts';
+import { carbideText, finishText, lengthText, quantityText } from './measures.ts';
 import type { Scene } from '../scene/scene.ts';
 import { readsAsOne, times, units } from '../scene/show.ts';
 import { factorName } from './factor-names.ts';
@@ -18,45 +18,45 @@ interface FactorWords {
 const words: Record<TermId, FactorWords> = {
   wedge: {
     title: 'The angle as a wedge',
-    measure: ({ angleDeg }) => `${said(angleDeg, units.deg)} per side`,
+    measure: ({ angleDeg }) => `${quantityText(angleDeg, units.deg)} per side`,
     why: 'The slimmer the wedge, the less force pushes it through the cut.',
     lessons: ['two-routes'],
   },
   apex: {
     title: 'The angle at the very apex',
     measure: ({ angleDeg, microbevelAngleDeg }) =>
-      `${said(microbevelAngleDeg ?? angleDeg, units.deg)} per side`,
+      `${quantityText(microbevelAngleDeg ?? angleDeg, units.deg)} per side`,
     why: 'As an edge wears away, the slimmer apex stays the thinner one.',
     lessons: ['two-routes'],
   },
   thickness: {
     title: 'Thickness behind the edge',
-    measure: ({ edgeMm }) => said(edgeMm, units.mm),
+    measure: ({ edgeMm }) => quantityText(edgeMm, units.mm),
     why: 'What is thick behind the edge has to be pushed aside.',
     lessons: ['behind-the-edge'],
   },
   grind: {
     title: 'The primary grind',
     measure: ({ grind }) =>
-      `${grind.form}, from ${lengthSaid(grind.spineMm)} at the spine over ${lengthSaid(grind.heightMm)}`,
+      `${grind.form}, from ${lengthText(grind.spineMm)} at the spine over ${lengthText(grind.heightMm)}`,
     why: 'The faces above the bevel follow it into the cut and spread it too.',
     lessons: ['behind-the-edge'],
   },
   finish: {
     title: 'The finish of the edge',
-    measure: ({ finish }) => finishSaid(finish),
+    measure: ({ finish }) => finishText(finish),
     why: 'The scratches of the last grit are the teeth of the edge, and teeth go on biting in a slice.',
     lessons: ['what-a-grit-is'],
   },
   hardness: {
     title: 'Hardness',
-    measure: ({ hrc }) => said(hrc, units.hrc),
+    measure: ({ hrc }) => quantityText(hrc, units.hrc),
     why: 'A harder steel gives way less at the apex.',
     lessons: ['steel-fairly', 'range-race'],
   },
   carbide: {
     title: 'Carbide',
-    measure: ({ carbideVolPercent }) => carbideSaid(carbideVolPercent),
+    measure: ({ carbideVolPercent }) => carbideText(carbideVolPercent),
     why: 'Hard carbides stand in the way of whatever wears the steel around them.',
     lessons: ['steel-fairly', 'range-race'],
   },

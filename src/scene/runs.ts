@@ -2,7 +2,7 @@ import { batchDrift, ended, measuredRatio, memoizeByObject } from '../model/inde
 import type { BatchLife, Drift, Measured } from '../model/index.ts';
 import { livesOf, reachOf } from '../runs/lives.ts';
 import type { LifeUnit, SharpenedLife } from '../runs/lives.ts';
-import { found } from '../comparison/found.ts';
+import { loggedName } from './logged-name.ts';
 import type { Scene } from './scene.ts';
 import { unlessRefused } from '../comparison/unless-refused.ts';
 
@@ -21,7 +21,7 @@ export interface KnifeRuns {
 }
 
 /** What the runs of a comparison say of the two knives looked at. */
-export interface RunsDescribed {
+export interface RunsOfTwo {
   unit: LifeUnit;
   subject: KnifeRuns;
   baseline: KnifeRuns;
@@ -41,9 +41,6 @@ export interface RunsDescribed {
   cv: number | null;
 }
 
-/** The name a knife has in a log. */
-const inLog = (name: string): string => name.trim().normalize('NFC');
-
 /** Where a life is shown: its upper end, or how far it went before it was ended early. */
 export const placeOf = ({ low, high }: BatchLife): number => (high < Infinity ? high : low);
 
@@ -59,14 +56,13 @@ export const middleOf = ({ lives }: KnifeRuns): number | null => {
 /** What the runs say, computed once for a scene. */
 export const runsOf = memoizeByObject(read);
 
-function read({ entry, subject, baseline }: Scene): RunsDescribed {
+function read({ entry, subject, baseline }: Scene): RunsOfTwo {
   const runs = entry.runs ?? [];
-  const nameOf = (id: string): string => inLog(found(entry.knives, id, 'knife').name);
-  const [own, other] = [nameOf(entry.subject), nameOf(entry.baseline)];
+  const [own, other] = [loggedName(entry, entry.subject), loggedName(entry, entry.baseline)];
   const ofTwo = runs.filter(({ knife }) => knife === own || knife === other);
   const inMm = ofTwo.filter((run) => reachOf(run).unit === 'mm').length;
   const unit: LifeUnit = inMm > ofTwo.length - inMm ? 'mm' : 'cuts';
-  const names = entry.knives.map(({ name }) => inLog(name));
+  const names = entry.knives.map(({ id }) => loggedName(entry, id));
 
   const livesBy = { subject: livesOf(runs, own, unit), baseline: livesOf(runs, other, unit) };
   const shared = sharedBatches(livesBy.subject, livesBy.baseline);
@@ -85,14 +81,14 @@ function read({ entry, subject, baseline }: Scene): RunsDescribed {
     ended: lives.filter(ended).length,
     far: farOff(lives, level),
   });
-  const described = {
+  const ofTwoKnives = {
     subject: knife(subject.name, own, livesBy.subject),
     baseline: knife(baseline.name, other, livesBy.baseline),
   };
-  const [a, b] = [middleOf(described.subject), middleOf(described.baseline)];
+  const [a, b] = [middleOf(ofTwoKnives.subject), middleOf(ofTwoKnives.baseline)];
   return {
     unit,
-    ...described,
+    ...ofTwoKnives,
     otherUnit: unit === 'mm' ? ofTwo.length - inMm : inMm,
     strangers: [...new Set(runs.map(({ knife: name }) => name))].filter((name) => !names.includes(name)),
     all: runs.length,
@@ -137,7 +133,7 @@ function driftOf(series: readonly (readonly BatchLife[])[]): Drift | null {
 }
 
 /** How far the batches lie apart, by the two knives; null where that cannot be told. */
-export const batchesApart = ({ subject, baseline }: RunsDescribed): Drift | null =>
+export const batchesApart = ({ subject, baseline }: RunsOfTwo): Drift | null =>
   driftOf([subject.lives, baseline.lives]);
 
 /** The value below which the share of the sorted values lies, between neighbours by a straight line. */

@@ -31,11 +31,11 @@ export function createBands(tell: (question: Question, band: AnswerBand | null) 
     });
     made.addEventListener('error', () => {
       for (const { question } of waiting.splice(0)) tell(question, null);
-      endPoint();
+      stop();
     });
     return made;
   };
-  const endPoint = (): void => {
+  const stop = (): void => {
     clearTimeout(timer);
     waiting = [];
     running = false;
@@ -49,6 +49,6 @@ export function createBands(tell: (question: Question, band: AnswerBand | null) 
       clearTimeout(timer);
       timer = window.setTimeout(next, pauseMs);
     },
-    endPoint,
+    stop,
   };
 }

@@ -37,7 +37,7 @@ export class TakesElement extends SceneElement {
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
-    this.#bands.endPoint();
+    this.#bands.stop();
   }
 
   protected override show(now: Scene): void {
@@ -65,7 +65,7 @@ export class TakesElement extends SceneElement {
       // Evening up can make a pair of knives that, as entered, would not be one.
       this.toggleAttribute('data-refused', true);
       this.#say('asked', `This cannot be asked of the knives as entered: ${error.message}.`);
-      this.#bands.endPoint();
+      this.#bands.stop();
       return;
     }
     this.toggleAttribute('data-refused', false);

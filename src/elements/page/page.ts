@@ -146,8 +146,8 @@ function sayThen(read: OpenedLink): void {
   tell('address-then', '');
   if (read.sameModel) return;
   const unsaid = `This link was made with factor model no. ${read.modelNumber}, and this page has another: its numbers may differ from those of then.`;
-  import('../../phrases/said-then.ts').then(
-    ({ saidThen }) => latest === read && tell('address-then', saidThen(read)),
+  import('../../phrases/older-link.ts').then(
+    ({ olderLinkText }) => latest === read && tell('address-then', olderLinkText(read)),
     () => latest === read && tell('address-then', unsaid),
   );
 }

@@ -244,14 +244,14 @@ export function createImport(root: HTMLElement, taking: Taking): Import {
   /** Shows how far the reading is; it is said aloud now and then only. */
   function teller(): (tally: LogTally, share: number) => boolean {
     const progress = root.querySelector<HTMLProgressElement>('[data-part="progress"]');
-    let described = Date.now();
+    let lastAnnounced = Date.now();
     write('progress-told', '');
     return ({ rows, problems }, share) => {
       const text = `${of(rows, 'row')} read, ${of(problems, 'problem')}`;
       if (progress) progress.value = share;
       write('progress-said', text);
-      if (Date.now() - described > tellMs) {
-        described = Date.now();
+      if (Date.now() - lastAnnounced > tellMs) {
+        lastAnnounced = Date.now();
         write('progress-told', `${text}, ${whole(share * 100)} per cent of the file.`);
       }
       return !cancelled;

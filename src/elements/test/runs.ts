@@ -6,7 +6,7 @@ import { createStorage } from '../../comparison/saved/last.ts';
 import { decodeLink } from '../../comparison/link/codec.ts';
 import { logCells } from '../../test/log-rows.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { hasSeries } from '../../scene/series-held.ts';
+import { hasSeries } from '../../scene/logged-name.ts';
 import type { ComparisonEntry } from '../../comparison/entry.ts';
 import type { Run } from '../../runs/log.ts';
 import { withRole } from '../fields/knives-changed.ts';

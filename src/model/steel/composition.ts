@@ -122,7 +122,7 @@ export function carbideFromComposition(composition: Composition): CarbideEstimat
   const held = saturations(middle.chromium, composition.austenitizingC);
   const here = balance(middle, held.middle, formula);
   const ends = all.flatMap((steel) => endsOf(steel, composition.austenitizingC));
-  const notKnown = notKnownOf(composition);
+  const notKnown = unknownMeasureNames(composition);
 
   const volPercent = notKnown.length === 0 ? here.volPercent : middleVolumes(ends, kindOf(formula));
   const sum = total(volPercent);
@@ -155,7 +155,7 @@ type Balance = Pick<CarbideEstimate, 'volPercent' | 'tieLine'> & { held: boolean
 const knowsTemperature = ({ austenitizingC }: Composition): boolean =>
   austenitizingC !== undefined && !isUnknown(austenitizingC);
 
-const notKnownOf = (composition: Composition): (keyof Contents)[] =>
+const unknownMeasureNames = (composition: Composition): (keyof Contents)[] =>
   elements.filter((element) => isUnknown(composition[element] ?? 0));
 
 /** One steel at both ends of what its austenite may hold, with either chromium carbide where the two are close. */

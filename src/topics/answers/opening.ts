@@ -1,6 +1,6 @@
 import type { Reading } from '../../model/index.ts';
 import { jobOf } from '../../phrases/job.ts';
-import { list } from '../../phrases/joined.ts';
+import { list } from '../../phrases/list.ts';
 import { leftOut } from '../../scene/terms.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { times } from '../../scene/show.ts';

@@ -3,7 +3,7 @@ import { isRefused, opening } from './opening.ts';
 import { factorOf, ofKnife, termOf } from '../../comparison/found.ts';
 import { jobOf } from '../../phrases/job.ts';
 import { onlyTogether, smallParts } from '../../phrases/only-together.ts';
-import { list } from '../../phrases/joined.ts';
+import { list } from '../../phrases/list.ts';
 import { differs, standing, temptingSum } from '../../scene/terms.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { brief, plain, readsAsOne, times } from '../../scene/show.ts';

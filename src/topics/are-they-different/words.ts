@@ -12,19 +12,18 @@ import {
   spread,
 } from './values.ts';
 import { refusedWork } from '../../phrases/refused-work.ts';
-import { list } from '../../phrases/joined.ts';
+import { list } from '../../phrases/list.ts';
 import { leftOut } from '../../scene/terms.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { percent, plain, thousands, times } from '../../scene/show.ts';
+import { percent, plain, times } from '../../scene/show.ts';
 import { trialOf, whyNotOwn } from './trial.ts';
 import type { Trial } from './trial.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
+import { counted } from '../../phrases/counted.ts';
 
 const bounds = `${alikeText.low} and ${alikeText.high}`;
 
 const unitOf = ({ unit }: Trial): string => (unit === 'cuts' ? 'cuts' : 'mm of cut');
-
-const counted = (runs: number): string => (runs === 1 ? 'one run' : `${thousands(runs)} runs`);
 
 const interval = ({ low, high }: Measured): string => `${times(low)} to ${times(high)}`;
 
@@ -65,7 +64,7 @@ const often = percent(power);
 
 /** How many runs, in words: a round number where they are too many to be counted exactly. */
 const soManyRuns = (count: number): string =>
-  count > countedExactly ? `about ${counted(count)}` : counted(count);
+  count > countedExactly ? `about ${counted(count, 'run')}` : counted(count, 'run');
 
 /** What can be said best of a trial: within batches, where there is such a comparison. */
 const bestOf = ({ within, across }: Trial): Measured => within ?? across;
@@ -124,9 +123,9 @@ export const differentWords: Record<string, WordsOf> = {
     const found = ratioByBatch(trial);
     if (found.length === 0) return [withoutBatches(trial, scene)];
     const most = 6;
-    const described = found.slice(0, most).map(({ batch, ratio }) => `${times(ratio)} in ${batch}`);
+    const inBatches = found.slice(0, most).map(({ batch, ratio }) => `${times(ratio)} in ${batch}`);
     return [
-      `${subject.name} against ${baseline.name}: ${list(described)}${found.length > most ? `, and so on through ${found.length} lots` : ''}.`,
+      `${subject.name} against ${baseline.name}: ${list(inBatches)}${found.length > most ? `, and so on through ${found.length} lots` : ''}.`,
     ];
   },
 
@@ -192,7 +191,7 @@ export const differentWords: Record<string, WordsOf> = {
       best.verdict === 'not told apart'
         ? best.runsMore === null
           ? 'At the scatter seen no number of runs within reason would settle it.'
-          : `At the scatter seen, ${counted(best.runsMore)} more of each would settle it in ${often} of trials.`
+          : `At the scatter seen, ${counted(best.runsMore, 'run')} more of each would settle it in ${often} of trials.`
         : '',
       `The close reading, ${times(ratio)}, lies ${place} that interval.`,
     ];

@@ -1,7 +1,7 @@
 import { welch } from '../../model/index.ts';
 import type { BatchLife } from '../../model/index.ts';
 import { amount, reached } from './values.ts';
-import { list } from '../../phrases/joined.ts';
+import { list } from '../../phrases/list.ts';
 import { plain } from '../../scene/show.ts';
 import { trialOf } from './trial.ts';
 import type { Trial } from './trial.ts';

@@ -13,7 +13,7 @@ import {
 } from './numbers.ts';
 import { floorDeg } from '../../scene/limits.ts';
 import { refusedWork } from '../../phrases/refused-work.ts';
-import { list } from '../../phrases/joined.ts';
+import { list } from '../../phrases/list.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { percent, plain, ratioInWords, readAlike, short, times } from '../../scene/show.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
@@ -56,11 +56,11 @@ function settling(scene: Scene, dispute: Dispute): string[] {
   const rows = trialsOf(scene).filter((row) => row.dispute === dispute);
   return rows.map(({ between, says, runs }) => {
     const [a, b] = between;
-    const described =
+    const runsText =
       runs === null
         ? 'no number of runs tells, for both say the same'
         : `about ${short(runs, 2)} ${counted[dispute]} tell`;
-    return `If ${nameOf(dispute, a)}, it gives ${times(says[0])}; if ${nameOf(dispute, b)}, ${times(says[1])}: ${described}.`;
+    return `If ${nameOf(dispute, a)}, it gives ${times(says[0])}; if ${nameOf(dispute, b)}, ${times(says[1])}: ${runsText}.`;
   });
 }
 

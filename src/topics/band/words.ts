@@ -1,4 +1,4 @@
-import { list } from '../../phrases/joined.ts';
+import { list } from '../../phrases/list.ts';
 import { leftOut } from '../../scene/terms.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { refusedWork } from '../../phrases/refused-work.ts';

@@ -14,8 +14,8 @@ export const behindNumbers: Record<string, NumberOf> = {
   'subject.grind.angle': (scene) => grindAngle(behindOf(scene).subject),
   'baseline.grind.angle': (scene) => grindAngle(behindOf(scene).baseline),
   'slip.height': () => `${slipMm} mm`,
-  'behind.close': (scene) => times(behindFactors(scene).careful.both),
-  'behind.pocket': (scene) => times(behindFactors(scene).quick.both),
+  'behind.careful': (scene) => times(behindFactors(scene).careful.both),
+  'behind.quick': (scene) => times(behindFactors(scene).quick.both),
   'thickness.exponent': ({ comparison }) =>
     brief(nominal(comparison.assumptions?.thicknessExponent ?? exponent.default)),
   'thickness.exponent.range': () => `${brief(exponent.low)} to ${brief(exponent.high)}`,

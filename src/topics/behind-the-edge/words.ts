@@ -13,10 +13,10 @@ import {
   thicknessAtMm,
 } from './values.ts';
 import type { Behind } from './values.ts';
-import { grindSaid, lengthSaid } from '../../phrases/measures-said.ts';
-import { notKnownOf } from '../../phrases/not-known.ts';
+import { grindText, lengthText } from '../../phrases/measures.ts';
+import { unknownMeasureNames } from '../../phrases/unknown-measures.ts';
 import { refusedWork } from '../../phrases/refused-work.ts';
-import { list } from '../../phrases/joined.ts';
+import { list } from '../../phrases/list.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { brief, fixed, percent, plain, ratioInWords, readsAsOne, short, times } from '../../scene/show.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
@@ -28,7 +28,7 @@ const ofThat = (ratio: number): string =>
   ratio < 2 ? `${percent(ratio)} of that` : `${short(ratio)} times that`;
 
 const ground = (grind: Grind): string =>
-  `a ${grindSaid(grind)}${grind.form === 'flat' || grind.radiusMm === undefined ? '' : `, radius ${lengthSaid(grind.radiusMm)}`}`;
+  `a ${grindText(grind)}${grind.form === 'flat' || grind.radiusMm === undefined ? '' : `, radius ${lengthText(grind.radiusMm)}`}`;
 
 const given: WordsOf = (scene) => {
   const { subject, baseline } = behindOf(scene);
@@ -122,7 +122,7 @@ const ownKnives: WordsOf = (scene) => {
       { knife: subjectKnife, ...subject },
       { knife: baselineKnife, ...baseline },
     ].flatMap(({ knife, name }) =>
-      notKnownOf(knife)
+      unknownMeasureNames(knife)
         .filter((what) => behindIt.has(what))
         .map((what) => `the ${what} of ${name}`),
     ),

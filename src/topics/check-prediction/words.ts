@@ -10,7 +10,7 @@ const interval = ({ low, high }: { low: number; high: number }): string => `${ti
 export const predictionCheckWords: Record<string, WordsOf> = {
   /** Prediction and measurement on one axis. */
   'runs-square': (scene) => {
-    const described = runsOf(scene);
+    const runs = runsOf(scene);
     const { subject, baseline } = scene;
     const sure = sureOf(scene);
     const entered = times(scene.row.careful.product);
@@ -21,16 +21,16 @@ export const predictionCheckWords: Record<string, WordsOf> = {
     const refused = refusedWork(scene);
     const opening = `${refused === '' ? '' : `${refused} `}Without a single cut the model puts ${subject.name} against ${baseline.name} at ${predicted}.`;
     const predictionCheck = predictionCheckOf(scene);
-    if (described.measured === null) return [opening, 'There is no measured interval to square it with yet.'];
+    if (runs.measured === null) return [opening, 'There is no measured interval to square it with yet.'];
     if (predictionCheck === null)
       return [
         opening,
-        `The runs say ${times(described.measured.ratio)}. With everything entered as exact and every assumption fixed, the prediction has no band to be weighed by.`,
+        `The runs say ${times(runs.measured.ratio)}. With everything entered as exact and every assumption fixed, the prediction has no band to be weighed by.`,
       ];
     const { leftover, combined, needsExplaining } = predictionCheck;
     return [
       opening,
-      `The runs say ${times(described.measured.ratio)}. What is left over between the two is ${times(leftover.ratio)}, with 90 % between ${interval(leftover)}.`,
+      `The runs say ${times(runs.measured.ratio)}. What is left over between the two is ${times(leftover.ratio)}, with 90 % between ${interval(leftover)}.`,
       needsExplaining
         ? `That leaves 1 out, so it needs explaining: ${leftover.ratio < 1 ? `${subject.name} did worse against ${baseline.name} than predicted` : `${subject.name} did better against ${baseline.name} than predicted`} by more than both bands allow. Combining them would only hide it.`
         : `That takes 1 in, so prediction and runs agree as far as either goes. Together they say ${times(combined.ratio)}, with 90 % between ${interval(combined)}.`,

@@ -1,5 +1,5 @@
-import { carbideWithPlusMinus, hardenedFrom } from '../../phrases/hardened-said.ts';
-import { list } from '../../phrases/joined.ts';
+import { carbideWithPlusMinus, hardenedFrom } from '../../phrases/hardened-carbide.ts';
+import { list } from '../../phrases/list.ts';
 import type { Hardened } from '../../scene/steel.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { leverFigure } from '../steel-fairly/levers.ts';

@@ -1,5 +1,5 @@
-import { carbideWithPlusMinus, hardenedFrom } from '../../phrases/hardened-said.ts';
-import { list } from '../../phrases/joined.ts';
+import { carbideWithPlusMinus, hardenedFrom } from '../../phrases/hardened-carbide.ts';
+import { list } from '../../phrases/list.ts';
 import { brief, plain } from '../../scene/show.ts';
 import type { Hardened } from '../../scene/steel.ts';
 import { contents } from './entry.ts';

@@ -3,7 +3,7 @@
 import type { Cost, Gain } from '../../model/index.ts';
 import type { CostAsked, OfferAsked } from './asked.ts';
 import type { Offered } from './values.ts';
-import { finishSaid } from '../../phrases/measures-said.ts';
+import { finishText } from '../../phrases/measures.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { percent, plain, readsAsOne, short, signedPercent, times } from '../../scene/show.ts';
 import { knifeName } from '../what-it-takes/words.ts';
@@ -14,7 +14,7 @@ export const offerName = ({ of }: OfferAsked): string => names[of];
 
 /** What is done to the knife: `to 16° and 0.4 mm`. */
 function doneSaid({ offer, designation }: OfferAsked): string {
-  if (offer.kind === 'refinish') return `to ${finishSaid(offer.finish)}`;
+  if (offer.kind === 'refinish') return `to ${finishText(offer.finish)}`;
   if (offer.kind === 'steel') return `${designation ?? 'steel'} at ${short(offer.hrc as number)} HRC`;
   const { angleDeg, edgeMm } = offer;
   return `to ${[

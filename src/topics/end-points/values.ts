@@ -6,7 +6,7 @@ import type { Run, SeriesReading } from '../../runs/log.ts';
 import { seriesOf } from '../../runs/log-series.ts';
 import type { CurvedSeries, LogSeries } from '../../runs/log-series.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { hasSeries, loggedName } from '../../scene/series-held.ts';
+import { hasSeries, loggedName } from '../../scene/logged-name.ts';
 import { inFigures } from '../../scene/show.ts';
 
 /** What the readings along the edges of the two knives come to. */
@@ -43,10 +43,10 @@ export function endPointsOf(scene: Scene): EndPoints {
   const key = JSON.stringify([...names, endPoint]);
   const ofLog = known.get(runs) ?? new Map<string, EndPoints>();
   known.set(runs, ofLog);
-  const described =
+  const endPoints =
     ofLog.get(key) ?? read(seriesOf(runs, names[0]), seriesOf(runs, names[1]), endPoint, 'own');
-  ofLog.set(key, described);
-  return described;
+  ofLog.set(key, endPoints);
+  return endPoints;
 }
 
 function imaginedAt(endPoint: number | undefined): EndPoints {

@@ -5,8 +5,7 @@ import type { Scene } from '../../scene/scene.ts';
 import { brief, percent, plain, short, times } from '../../scene/show.ts';
 import { endPointsOf } from './values.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
-
-const counted = (many: number): string => (many === 1 ? 'one sharpening' : `${many} sharpenings`);
+import { counted } from '../../phrases/counted.ts';
 
 const banded = ({ low, high }: EndPointRatio): string =>
   low === null || high === null ? '' : `, with 95 % confidence between ${times(low)} and ${times(high)}`;
@@ -70,8 +69,8 @@ export const endPointsWords: Record<string, WordsOf> = {
     const { origin, subject: own, baseline: other } = endPointsOf(scene);
     return [
       origin === 'imagined'
-        ? `These readings are imagined: ${counted(own.series.length)} of ${subject.name} and ${counted(other.series.length)} of ${baseline.name}, made so that at half of their start they stand as the close reading has it, ${times(scene.row.careful.product)}. Nobody cut them.`
-        : `The log has readings along ${counted(own.series.length)} of ${subject.name} and ${counted(other.series.length)} of ${baseline.name}.`,
+        ? `These readings are imagined: ${counted(own.series.length, 'sharpening')} of ${subject.name} and ${counted(other.series.length, 'sharpening')} of ${baseline.name}, made so that at half of their start they stand as the close reading has it, ${times(scene.row.careful.product)}. Nobody cut them.`
+        : `The log has readings along ${counted(own.series.length, 'sharpening')} of ${subject.name} and ${counted(other.series.length, 'sharpening')} of ${baseline.name}.`,
       ...[...own.leftOut, ...other.leftOut].slice(0, 5),
     ];
   },

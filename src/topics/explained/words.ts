@@ -1,16 +1,17 @@
 import { jobOf } from '../../phrases/job.ts';
 import { onlyTogether, smallParts } from '../../phrases/only-together.ts';
-import { measuresSaid } from '../../phrases/measures-said.ts';
+import { measuresText } from '../../phrases/measures.ts';
 import { refusedWork } from '../../phrases/refused-work.ts';
 import { differs, leftOut, standing, temptingSum } from '../../scene/terms.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { loggedName } from '../../scene/series-held.ts';
+import { loggedName } from '../../scene/logged-name.ts';
 import { plain, readAlike, times } from '../../scene/show.ts';
 import { termText } from '../../phrases/factor-words.ts';
 import { sentencesOf } from '../../phrases/sentences-of.ts';
 import { words } from '../overview/words.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
 import { factorIds } from '../../scene/factors.ts';
+import { counted } from '../../phrases/counted.ts';
 
 const said = (name: string, scene: Scene): string[] => sentencesOf(words, name, scene);
 
@@ -51,9 +52,8 @@ function runs({ entry, subject, baseline }: Scene): string[] {
   if (all.length === 0) return [];
   const of = (id: string) => all.filter(({ knife }) => knife === loggedName(entry, id)).length;
   const [own, other] = [of(entry.subject), of(entry.baseline)];
-  const count = (many: number) => (many === 1 ? 'one run' : `${many} runs`);
   return [
-    `${all.length === 1 ? 'One measured run goes' : `${all.length} measured runs go`} along with this line-up: ${count(own)} of ${subject.name}, ${count(other)} of ${baseline.name}.`,
+    `${all.length === 1 ? 'One measured run goes' : `${all.length} measured runs go`} along with this line-up: ${counted(own, 'run')} of ${subject.name}, ${counted(other, 'run')} of ${baseline.name}.`,
     'Where a run and the model disagree, the run was there.',
   ];
 }
@@ -64,8 +64,8 @@ export const explainedWords: Record<string, WordsOf> = {
     const work = jobOf(entry).name;
     return [
       `${subject.name} is held against ${baseline.name}, in ${work}.`,
-      `${subject.name}: ${measuresSaid(subjectKnife)}.`,
-      `${baseline.name}, the baseline: ${measuresSaid(baselineKnife)}.`,
+      `${subject.name}: ${measuresText(subjectKnife)}.`,
+      `${baseline.name}, the baseline: ${measuresText(baselineKnife)}.`,
       entry.invented ? 'All these numbers are invented.' : '',
     ];
   },

@@ -1,6 +1,6 @@
 import { additiveGuess, compound } from '../../model/index.ts';
 import { refusedWork } from '../../phrases/refused-work.ts';
-import { list } from '../../phrases/joined.ts';
+import { list } from '../../phrases/list.ts';
 import { differs, effectsIn, leftOut, productOf, standing } from '../../scene/terms.ts';
 import type { Scene } from '../../scene/scene.ts';
 import {

@@ -1,8 +1,8 @@
 import { isUnknown } from '../../model/index.ts';
-import { notKnownOf } from '../../phrases/not-known.ts';
+import { unknownMeasureNames } from '../../phrases/unknown-measures.ts';
 import { ofHundred, distinguished, verdict } from '../band/words.ts';
 import { refusedWork } from '../../phrases/refused-work.ts';
-import { list } from '../../phrases/joined.ts';
+import { list } from '../../phrases/list.ts';
 import { leftOut } from '../../scene/terms.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { percent, plain, ratioInWords, thousands, times } from '../../scene/show.ts';
@@ -40,7 +40,7 @@ const assumed = {
 function unknowns({ subjectKnife, baselineKnife, subject, baseline, entry }: Scene): string[] {
   return [
     ...[[subjectKnife, subject.name] as const, [baselineKnife, baseline.name] as const].flatMap(
-      ([knife, name]) => notKnownOf(knife).map((what) => `the ${what} of ${name}`),
+      ([knife, name]) => unknownMeasureNames(knife).map((what) => `the ${what} of ${name}`),
     ),
     ...(isUnknown(entry.contactDepthMm) ? ['the depth of contact'] : []),
     ...(isUnknown(entry.friction) ? ['the friction'] : []),

@@ -4,7 +4,7 @@ import { factorOf } from '../../comparison/found.ts';
 import { lessThan, readLess, shortPercent, thicknessExponentOf } from './values.ts';
 import type { Less } from './values.ts';
 import { refusedWork } from '../../phrases/refused-work.ts';
-import { list } from '../../phrases/joined.ts';
+import { list } from '../../phrases/list.ts';
 import { leftOut } from '../../scene/terms.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { fixed, plain, readsAsOne, short, times } from '../../scene/show.ts';

@@ -3,7 +3,7 @@ import type { Family, Row, TermId } from '../../model/index.ts';
 import { ofKnife } from '../../comparison/found.ts';
 import { jobOf } from '../../phrases/job.ts';
 import { onlyTogether } from '../../phrases/only-together.ts';
-import { capital, list } from '../../phrases/joined.ts';
+import { capital, list } from '../../phrases/list.ts';
 import { differs, leftOut, standing } from '../../scene/terms.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { plain, ratioInWords, readAlike, readsAsNone, readsAsOne, times } from '../../scene/show.ts';
@@ -51,13 +51,13 @@ function aboutJob({ entry, row, subject, baseline }: Scene): string[] {
       `In ${job.name}, ${job.reason}: the slicing chain can speak of ${subject.name} against ${baseline.name} here.`,
     ];
   const { rolling, chipping } = row.careful.sideLoad;
-  const described =
+  const whatDecides =
     job.endsBy === 'rolling'
       ? `What tells is resistance to rolling: ${resists(rolling, 'rolling', subject.name, baseline.name)}.`
       : chipping === null
         ? `What tells is resistance to chipping, and to hold ${subject.name} against ${baseline.name} in that needs the toughness of both.`
         : `What tells is resistance to chipping: ${resists(chipping, 'chipping', subject.name, baseline.name)}.`;
-  return [`The slicing chain is refused for this work (${job.name}): ${job.reason}.`, described];
+  return [`The slicing chain is refused for this work (${job.name}): ${job.reason}.`, whatDecides];
 }
 
 export const words: Record<string, WordsOf> = {

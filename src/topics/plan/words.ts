@@ -1,6 +1,6 @@
 import { counted } from '../../phrases/counted.ts';
 import { mostOnSheet, neededOf, pairsFor, planOf, runsOnSheet, sheetOf } from './values.ts';
-import { list } from '../../phrases/joined.ts';
+import { list } from '../../phrases/list.ts';
 import { notRecorded } from '../../runs/log.ts';
 import { brief, percent, thousands, times } from '../../scene/show.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';

@@ -1,5 +1,5 @@
 import { refusedWork } from '../../phrases/refused-work.ts';
-import { list } from '../../phrases/joined.ts';
+import { list } from '../../phrases/list.ts';
 import { leftOut } from '../../scene/terms.ts';
 import { fullName, largest, rulerOf, rulerOfTerms } from './values.ts';
 import type { Ruler } from './values.ts';

@@ -2,7 +2,7 @@ import * as Plot from '@observablehq/plot';
 import { ended } from '../../model/index.ts';
 import type { SharpenedLife } from '../../runs/lives.ts';
 import { middleOf, placeOf, runsOf } from '../../scene/runs.ts';
-import type { KnifeRuns, RunsDescribed } from '../../scene/runs.ts';
+import type { KnifeRuns, RunsOfTwo } from '../../scene/runs.ts';
 import { brief, inFigures, times } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { gridX } from '../../figure-kit/grid.ts';
@@ -72,7 +72,7 @@ function numbered(row: readonly Dot[], pxPerLog: number): Named[] {
   return out;
 }
 
-const unitWord = ({ unit }: RunsDescribed): string => (unit === 'mm' ? 'mm' : 'cuts');
+const unitWord = ({ unit }: RunsOfTwo): string => (unit === 'mm' ? 'mm' : 'cuts');
 
 /** Every sharpening as a dot, knife by knife and lot by lot, with the ratio and its interval between their middles. */
 export const runDots: Figure = {
@@ -83,12 +83,12 @@ export const runDots: Figure = {
   reading: () => 'as logged; no model in it',
   source: 'the log',
   options(scene, { width, narrow }) {
-    const described = runsOf(scene);
-    const { measured } = described;
-    const knives = [described.baseline, described.subject];
+    const runs = runsOf(scene);
+    const { measured } = runs;
+    const knives = [runs.baseline, runs.subject];
     const lives = knives.flatMap((knife) => knife.lives);
     const values = lives.flatMap(({ low, high }) => [high < Infinity ? high : low, low > 0 ? low : high]);
-    const [first, second] = [middleOf(described.baseline), middleOf(described.subject)];
+    const [first, second] = [middleOf(runs.baseline), middleOf(runs.subject)];
     const target =
       first !== null && measured !== null
         ? { at: first * measured.ratio, low: first * measured.low, high: first * measured.high }
@@ -133,7 +133,7 @@ export const runDots: Figure = {
       marginRight,
       marginTop: 4,
       marginBottom: 40,
-      x: ratioAxisX(low, high, narrow, `${unitWord(described)} until the stop`),
+      x: ratioAxisX(low, high, narrow, `${unitWord(runs)} until the stop`),
       y: { domain: [total, 0], axis: null },
       marks: [
         gridX(tickValues(low, high, narrow)),
@@ -201,8 +201,8 @@ export const runDots: Figure = {
     };
   },
   table(scene) {
-    const described = runsOf(scene);
-    const rows = [described.subject, described.baseline].flatMap((knife) =>
+    const runs = runsOf(scene);
+    const rows = [runs.subject, runs.baseline].flatMap((knife) =>
       knife.lives.length === 0
         ? [[knife.name, 'no runs', '', '']]
         : knife.lives
@@ -214,11 +214,11 @@ export const runDots: Figure = {
               lifeSaid(life),
             ]),
     );
-    return { columns: ['Knife', 'Lot', 'Sharpening', `Until the stop, ${unitWord(described)}`], rows };
+    return { columns: ['Knife', 'Lot', 'Sharpening', `Until the stop, ${unitWord(runs)}`], rows };
   },
   caption(scene) {
-    const described = runsOf(scene);
-    const { subject, baseline, measured } = described;
+    const runs = runsOf(scene);
+    const { subject, baseline, measured } = runs;
     const count = (knife: KnifeRuns) =>
       `${knife.lives.length === 1 ? 'one sharpening' : `${knife.lives.length} sharpenings`} of ${knife.name}`;
     if (subject.lives.length + baseline.lives.length === 0)

@@ -1,13 +1,13 @@
 import { isSheetCode } from '../../model/index.ts';
 import { counted } from '../../phrases/counted.ts';
 import { firstPlan } from '../../comparison/first-plan.ts';
-import { list } from '../../phrases/joined.ts';
+import { list } from '../../phrases/list.ts';
 import { batchesApart, placeOf, runsOf } from '../../scene/runs.ts';
-import type { KnifeRuns, RunsDescribed } from '../../scene/runs.ts';
+import type { KnifeRuns, RunsOfTwo } from '../../scene/runs.ts';
 import { brief, times } from '../../scene/show.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
 
-const unitWord = ({ unit }: RunsDescribed): string => (unit === 'mm' ? 'mm cut' : 'cuts');
+const unitWord = ({ unit }: RunsOfTwo): string => (unit === 'mm' ? 'mm cut' : 'cuts');
 
 function entered({ runs, lives, name }: KnifeRuns): string {
   const merged = runs > lives.length;
@@ -15,7 +15,7 @@ function entered({ runs, lives, name }: KnifeRuns): string {
 }
 
 /** Why the runs of the two give no interval, in words; only asked where they do not. */
-function whyNone({ subject, baseline }: RunsDescribed): string {
+function whyNone({ subject, baseline }: RunsOfTwo): string {
   const both = [subject, baseline];
   const without = both.filter(({ lives }) => lives.length === 0);
   if (without.length === 2)
@@ -37,11 +37,11 @@ function whyNone({ subject, baseline }: RunsDescribed): string {
 const interval = ({ low, high }: { low: number; high: number }): string => `${times(low)} and ${times(high)}`;
 
 /** The verdict: apart, alike and not distinguished are three things. */
-function verdict(described: RunsDescribed): string[] {
-  const { measured, subject, baseline, bare } = described;
+function verdict(runs: RunsOfTwo): string[] {
+  const { measured, subject, baseline, bare } = runs;
   if (measured === null)
     return [
-      whyNone(described),
+      whyNone(runs),
       bare === null
         ? ''
         : `For what it is worth: the geometric mean of ${subject.name} is ${times(bare)} that of ${baseline.name}.`,
@@ -71,7 +71,7 @@ function verdict(described: RunsDescribed): string[] {
   ];
 }
 
-function method({ within, measured, subject, baseline }: RunsDescribed): string {
+function method({ within, measured, subject, baseline }: RunsOfTwo): string {
   if (measured === null) return '';
   const loose = measured.unusedBatches;
   const open = subject.lives.length - subject.ended + baseline.lives.length - baseline.ended;
@@ -89,7 +89,7 @@ function method({ within, measured, subject, baseline }: RunsDescribed): string 
   ].join('');
 }
 
-function more({ measured, subject, baseline }: RunsDescribed): string {
+function more({ measured, subject, baseline }: RunsOfTwo): string {
   if (measured === null || measured.verdict !== 'not told apart') return '';
   return measured.runsMore === null
     ? `With this scatter no number of runs that anybody will cut tells ${subject.name} from ${baseline.name} at ×1.25.`
@@ -99,14 +99,14 @@ function more({ measured, subject, baseline }: RunsDescribed): string {
 export const runsWords: Record<string, WordsOf> = {
   /** What the log holds. */
   'runs-entered': (scene) => {
-    const described = runsOf(scene);
-    const { subject, baseline, otherUnit, strangers, all, unit } = described;
+    const runs = runsOf(scene);
+    const { subject, baseline, otherUnit, strangers, all, unit } = runs;
     const rest = all - subject.runs - baseline.runs - otherUnit;
     const { blind, closed = false, reopened = false } = scene.entry.plan ?? firstPlan;
     const codes = blind && !closed ? strangers.filter(isSheetCode) : [];
     const unknown = strangers.filter((name) => !codes.includes(name));
     return [
-      `The log has ${entered(subject)} and ${entered(baseline)}${all > 0 ? `, in ${unitWord(described)}` : ''}.`,
+      `The log has ${entered(subject)} and ${entered(baseline)}${all > 0 ? `, in ${unitWord(runs)}` : ''}.`,
       subject.runs > subject.lives.length || baseline.runs > baseline.lives.length
         ? 'Runs after one sharpening count as one: cutting twice with one edge says nothing about the next edge.'
         : '',
@@ -131,15 +131,15 @@ export const runsWords: Record<string, WordsOf> = {
   },
 
   'runs-verdict': (scene) => {
-    const described = runsOf(scene);
-    return [...verdict(described), method(described), more(described)];
+    const runs = runsOf(scene);
+    return [...verdict(runs), method(runs), more(runs)];
   },
 
   /** Lots that cut unlike, and runs that lie far from the others. */
   'runs-odd': (scene) => {
-    const described = runsOf(scene);
-    const { subject, baseline } = described;
-    const drift = batchesApart(described);
+    const runs = runsOf(scene);
+    const { subject, baseline } = runs;
+    const drift = batchesApart(runs);
     const batches = drift?.batches ?? [];
     const sorted = [...batches].sort((a, b) => a.ratio - b.ratio);
     const [hardest, kindest] = [sorted[0], sorted.at(-1)];
@@ -150,7 +150,7 @@ export const runsWords: Record<string, WordsOf> = {
     const far = [subject, baseline].flatMap(({ far: lives, name }) =>
       lives.map(
         (life) =>
-          `${name} at ${brief(placeOf(life))} ${unitWord(described)}${life.batch === undefined ? '' : ` in ${life.batch}`}`,
+          `${name} at ${brief(placeOf(life))} ${unitWord(runs)}${life.batch === undefined ? '' : ` in ${life.batch}`}`,
       ),
     );
     return [

@@ -7,8 +7,8 @@ import { ends, endsAdded } from '../../scene/stack.ts';
 export const stackNumbers: Record<string, (scene: Scene) => string> = {
   'stack.first': (scene) => ends(scene, 'careful').first.name,
   'stack.last': (scene) => ends(scene, 'careful').last.name,
-  'stack.pocket': (scene) => times(ends(scene, 'quick').ratio),
-  'stack.close': (scene) => times(ends(scene, 'careful').ratio),
+  'stack.quick': (scene) => times(ends(scene, 'quick').ratio),
+  'stack.careful': (scene) => times(ends(scene, 'careful').ratio),
   'stack.rival': (scene) => times(ends(scene, 'rival').ratio),
   'stack.added': (scene) => times(endsAdded(scene)),
   'push.share.wedge': (scene) => percent(pushShares(scene).wedge),

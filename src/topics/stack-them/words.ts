@@ -3,10 +3,10 @@ import type { Knife } from '../../model/index.ts';
 import { found } from '../../comparison/found.ts';
 import { jobOf } from '../../phrases/job.ts';
 import { onlyTogether, smallParts } from '../../phrases/only-together.ts';
-import { measuresSaid } from '../../phrases/measures-said.ts';
-import { notKnownOf } from '../../phrases/not-known.ts';
+import { measuresText } from '../../phrases/measures.ts';
+import { unknownMeasureNames } from '../../phrases/unknown-measures.ts';
 import { pushes, pushShares, subjectPush } from './push.ts';
-import { list } from '../../phrases/joined.ts';
+import { list } from '../../phrases/list.ts';
 import { differs, leftOut, standing } from '../../scene/terms.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { equalisable } from '../../comparison/entry.ts';
@@ -124,7 +124,7 @@ function forces(scene: Scene): string[] {
   ];
 }
 
-const hasUnknown = (knife: Knife): boolean => notKnownOf(knife).length > 0;
+const hasUnknown = (knife: Knife): boolean => unknownMeasureNames(knife).length > 0;
 
 /** The whole lesson told of a visitor's two knives, and where the others of the comparison stand. */
 function own(scene: Scene): string[] {
@@ -203,7 +203,7 @@ export const stackWords: Record<string, (scene: Scene) => string[]> = {
   'stack-given': ({ entry, knives, comparison }) =>
     knives.map(
       ({ id, name }) =>
-        `${name}${id === entry.baseline ? ', the baseline' : ''}: ${measuresSaid(found(comparison.knives, id, 'knife'))}.`,
+        `${name}${id === entry.baseline ? ', the baseline' : ''}: ${measuresText(found(comparison.knives, id, 'knife'))}.`,
     ),
   'stack-apart': apart,
   'stack-near': near,

@@ -1,4 +1,4 @@
-import { carbideWithPlusMinus, hardenedFrom } from '../../phrases/hardened-said.ts';
+import { carbideWithPlusMinus, hardenedFrom } from '../../phrases/hardened-carbide.ts';
 import { hardenedOf, tieSteelOf } from '../../scene/steel.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { leverFigure } from './levers.ts';

@@ -1,5 +1,5 @@
 import * as Plot from '@observablehq/plot';
-import { carbideWithPlusMinus } from '../../phrases/hardened-said.ts';
+import { carbideWithPlusMinus } from '../../phrases/hardened-carbide.ts';
 import { plain } from '../../scene/show.ts';
 import type { Hardened } from '../../scene/steel.ts';
 import type { Figure, Size, Table } from '../../figure-kit/figure.ts';

@@ -7,8 +7,8 @@ import {
   vickersFromRockwellC,
 } from '../../model/index.ts';
 import type { Quantity } from '../../model/index.ts';
-import { carbideSaid, said } from '../../phrases/measures-said.ts';
-import { list } from '../../phrases/joined.ts';
+import { carbideText, quantityText } from '../../phrases/measures.ts';
+import { list } from '../../phrases/list.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { brief, percent, plain, readsAsOne, short, times, units } from '../../scene/show.ts';
 import { cardOf, middleOf, steelsOf, tieSteelOf, worthAt, worthsOf } from '../../scene/steel.ts';
@@ -19,7 +19,7 @@ export const given: WordsOf = (scene) => {
   const { subjectKnife, baselineKnife } = scene;
   const { subject, baseline } = steelsOf(scene);
   const line = ({ name, designation }: Steel, { hrc, carbideVolPercent }: typeof subjectKnife) =>
-    `${name}: ${said(hrc, units.hrc)}, ${designation === null ? '' : `${designation}, which typically means `}${carbideSaid(carbideVolPercent)}.`;
+    `${name}: ${quantityText(hrc, units.hrc)}, ${designation === null ? '' : `${designation}, which typically means `}${carbideText(carbideVolPercent)}.`;
   return [line(baseline, baselineKnife), line(subject, subjectKnife)];
 };
 
@@ -34,7 +34,7 @@ const perPoint = ({ hrc, vickers }: Steel): string => percent(vickersFromRockwel
 /** Rockwell, Vickers, strength. */
 const hardness: WordsOf = (scene) => {
   const { subject, baseline } = steelsOf(scene);
-  const described = (steel: Steel) =>
+  const steelText = (steel: Steel) =>
     `${steel.name}: ${short(steel.hrc)} HRC is ${plain(steel.vickers)} HV, ${strength(steel)}${steel.hrc <= 67 ? `; one point more would add ${perPoint(steel)}` : ''}.`;
   const ratio = subject.hrc / baseline.hrc;
   const notKnown = [
@@ -42,8 +42,8 @@ const hardness: WordsOf = (scene) => {
     ...(isUnknown(scene.baselineKnife.hrc) ? [baseline.name] : []),
   ];
   return [
-    described(baseline),
-    described(subject),
+    steelText(baseline),
+    steelText(subject),
     notKnown.length === 0
       ? ''
       : `The hardness of ${list(notKnown)} is not known, and the middle of the stated range stands in.`,

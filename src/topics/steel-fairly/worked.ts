@@ -1,7 +1,7 @@
 import { densities, parameters, nominal, regression } from '../../model/index.ts';
 import type { CarbideKind } from '../../model/index.ts';
 import { factorOf } from '../../comparison/found.ts';
-import { list } from '../../phrases/joined.ts';
+import { list } from '../../phrases/list.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { brief, plain } from '../../scene/show.ts';
 import { cardOf, lineSpeaks, middleOf, steelsOf, takenAtDeg, tieSteelOf } from '../../scene/steel.ts';

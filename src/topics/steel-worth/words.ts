@@ -33,7 +33,7 @@ const worth: WordsOf = (scene) => {
   const [hard, carbide] = [factorOf(careful, 'hardness'), factorOf(careful, 'carbide')];
   const { steel } = scene.row.careful.families;
   const everything = hasNone(bands.all) ? '' : `; with everything that can be off, ${between(bands.all)}`;
-  const described = (what: string, factor: number, band: Banded) => {
+  const factorText = (what: string, factor: number, band: Banded) => {
     if (readsAsOne(factor) && hasNone(band))
       return `${what}: 1, for ${subject.name} has what ${baseline.name} has.`;
     const value = readsAsOne(factor)
@@ -47,9 +47,9 @@ const worth: WordsOf = (scene) => {
       `Hardness: ${times(hard)}${readsAsOne(hard) ? '' : `, which speaks ${speaksFor(hard, scene)}`}${everything}.`,
     ];
   return [
-    described('Hardness', hard, bands.hardness),
+    factorText('Hardness', hard, bands.hardness),
     // Unreachable: where the line covers hardness it covers carbide too.
-    carbide === null || bands.carbide === null ? '' : described('Carbide', carbide, bands.carbide),
+    carbide === null || bands.carbide === null ? '' : factorText('Carbide', carbide, bands.carbide),
     readsAsOne(steel) && hasNone(bands.all)
       ? `Both have one steel: nothing of it sets ${subject.name} apart from ${baseline.name}.`
       : `Together the steel of ${subject.name} is worth ${times(steel)} that of ${baseline.name}${everything}.`,

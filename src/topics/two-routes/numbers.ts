@@ -31,14 +31,14 @@ const { low: lowE, high: highE } = parameters.angleExponent;
 
 /** The numbers of the two routes. */
 export const routesNumbers: Record<string, (scene: Scene) => string> = {
-  'routes.pocket': ({ row: { quick } }) => times(factorOf(quick, 'wedge') * factorOf(quick, 'apex')),
+  'routes.quick': ({ row: { quick } }) => times(factorOf(quick, 'wedge') * factorOf(quick, 'apex')),
   'routes.wedge': (scene) => times(routesOf(scene).wedge),
   'routes.tooth': (scene) => times(routesOf(scene).tooth),
   'routes.wear': (scene) => times(routesOf(scene).wear),
   'routes.apex': (scene) => times(routesOf(scene).apex),
   'routes.full': (scene) => times(routesOf(scene).full),
-  'routes.close': (scene) => times(routesOf(scene).careful),
-  'routes.close.words': (scene) => ratioInWords(routesOf(scene).careful),
+  'routes.careful': (scene) => times(routesOf(scene).careful),
+  'routes.careful.words': (scene) => ratioInWords(routesOf(scene).careful),
   'wedge.elastic': (scene) => times(wedgeSpan(scene).elasticBed),
   'wedge.buried': (scene) => times(wedgeSpan(scene).buriedBevel),
   slicePush: ({ entry }) => brief(entry.slicePush),

@@ -3,7 +3,7 @@ import { factorOf } from '../../comparison/found.ts';
 import { finishesOf, gradeOn, gritName, scaleName, scales, sizeOn, spanOf, umOf } from './values.ts';
 import type { SeenFinish } from './values.ts';
 import { jobOf } from '../../phrases/job.ts';
-import { list } from '../../phrases/joined.ts';
+import { list } from '../../phrases/list.ts';
 import { scratchesOf } from './scratches.ts';
 import { brief, plain, ratioInWords, readsAsOne, short, times } from '../../scene/show.ts';
 import { orRefusal } from '../../comparison/unless-refused.ts';

@@ -3,7 +3,7 @@
 import { angleFloorDeg, nearestGrade, nominal, vickersFromRockwellC } from '../../model/index.ts';
 import type { AnswerBand, Knife } from '../../model/index.ts';
 import { found } from '../../comparison/found.ts';
-import { finishSaid } from '../../phrases/measures-said.ts';
+import { finishText } from '../../phrases/measures.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { percent, plain, ratioInWords, readsAsOne, times } from '../../scene/show.ts';
 import { asEntered, ratioNow } from './values.ts';
@@ -91,7 +91,7 @@ export const takesColumns = ['What changes', 'Now', 'What it takes', 'Band, 90 %
 export function takeCells(scene: Scene, asked: Asked, take: Take): [string, string, string] {
   const named = attributeNamed(take.attribute);
   const { finish } = knifeOf(scene, asked.knife);
-  const grade = take.attribute === 'finish' && !('um' in finish) ? ` (${finishSaid(finish)})` : '';
+  const grade = take.attribute === 'finish' && !('um' in finish) ? ` (${finishText(finish)})` : '';
   return [named.name, `${valueSaid(named, take.now, scene.entry)}${grade}`, valueCell(scene, asked, take)];
 }
 

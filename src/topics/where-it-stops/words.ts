@@ -14,7 +14,7 @@ import type { Stretch, Trial } from '../../scene/limits.ts';
 import { knockMpa } from './numbers.ts';
 import { allLevel, orders } from './orders.ts';
 import type { Placed } from './orders.ts';
-import { capital, list } from '../../phrases/joined.ts';
+import { capital, list } from '../../phrases/list.ts';
 import { anglesOf } from '../../scene/routes.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { plain, ratioInWords, readsAsOne, short, times } from '../../scene/show.ts';
@@ -146,9 +146,9 @@ const ends: Record<JobProfile['endsBy'], string> = {
 
 /** One kind of work: what ends the edge there, and what that makes of the two knives. */
 function job(scene: Scene, { id, name, reason, endsBy, slicingChain }: JobProfile): string {
-  const described = endsBy === 'wear' ? slices(scene) : bears(scene, endsBy);
+  const outcome = endsBy === 'wear' ? slices(scene) : bears(scene, endsBy);
   const mine = id === scene.entry.work ? ' (the work of this line-up)' : '';
-  return `${capital(name)}${mine}: ${reason}. Here ${ends[endsBy]}${slicingChain ? '' : ', and the slicing chain is refused'}: ${described}.`;
+  return `${capital(name)}${mine}: ${reason}. Here ${ends[endsBy]}${slicingChain ? '' : ', and the slicing chain is refused'}: ${outcome}.`;
 }
 
 /** The order of the whole comparison in each trial, and whether it turns over. */

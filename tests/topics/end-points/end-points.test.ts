@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { sceneOf } from '../../../src/scene/scene.ts';
 import type { ComparisonEntry } from '../../../src/comparison/entry.ts';
-import { hasSeries } from '../../../src/scene/series-held.ts';
+import { hasSeries } from '../../../src/scene/logged-name.ts';
 import { endPointsWords } from '../../../src/topics/end-points/words.ts';
 import { endPointsOf } from '../../../src/topics/end-points/values.ts';
 import { decodeLink, encodeLink } from '../../../src/comparison/link/codec.ts';

@@ -4,7 +4,7 @@ import { decodeLink } from '../../src/comparison/link/codec.ts';
 import type { OpenedLink } from '../../src/comparison/link/codec.ts';
 import type { StatedRatios } from '../../src/comparison/stated-ratios.ts';
 import { modelChanges } from '../../src/phrases/model-changes.ts';
-import { saidThen } from '../../src/phrases/said-then.ts';
+import { olderLinkText } from '../../src/phrases/older-link.ts';
 import { sceneOf } from '../../src/scene/scene.ts';
 import { times } from '../../src/scene/show.ts';
 import { MODEL_NUMBER } from '../../src/model/index.ts';
@@ -55,7 +55,7 @@ describe('every link of the examples', () => {
       const read = opened(fragment);
       const then = kept.find((given) => given.link === link)?.then ?? read.said;
       if (!then) throw new Error(`${link}: write what it gave then into given.json by hand`);
-      return { link, model: read.modelNumber, then, now: nowOf(read), described: saidThen(read) };
+      return { link, model: read.modelNumber, then, now: nowOf(read), described: olderLinkText(read) };
     });
     writeFileSync(`${folder}/given.json`, `${JSON.stringify(renewed, null, 2)}\n`);
   }
@@ -68,7 +68,7 @@ describe('every link of the examples', () => {
     const read = opened(fragment);
     if (read.said) expect(read.said).toEqual(given?.then);
     expect(nowOf(read)).toEqual(given?.now);
-    expect(saidThen(read)).toBe(given?.described);
+    expect(olderLinkText(read)).toBe(given?.described);
     // Where a number moved, the reader is told of it.
     if (read.said && given && times(given.then.careful) !== times(given.now.careful))
       expect(given.described).toMatch(/Now it says/);
@@ -97,10 +97,10 @@ describe('a link is told', () => {
   };
 
   test('nothing of where this model made it', () =>
-    expect(saidThen(link({ modelNumber: MODEL_NUMBER, sameModel: true, said: now }))).toBe(''));
+    expect(olderLinkText(link({ modelNumber: MODEL_NUMBER, sameModel: true, said: now }))).toBe(''));
 
   test('what moved, then and now, with the reason', () => {
-    const text = saidThen(link({ said: { ...now, careful: 9.87 } }));
+    const text = olderLinkText(link({ said: { ...now, careful: 9.87 } }));
     expect(text).toContain('Then it said, for Dunlin against Plover: ×9.87 by the close reading.');
     expect(text).toContain('Now it says: ×12.5 by the close reading.');
     expect(text).toContain('With no. 2, bands moved');
@@ -108,12 +108,12 @@ describe('a link is told', () => {
   });
 
   test('that nothing moved, where nothing did', () =>
-    expect(saidThen(link({ said: now }))).toContain(
+    expect(olderLinkText(link({ said: now }))).toContain(
       'it says what it said then: ×12.5 by the close reading.',
     ));
 
   test('that it is of a model this page does not know', () => {
-    const text = saidThen(link({ modelNumber: '<b>99', said: now }));
+    const text = olderLinkText(link({ modelNumber: '<b>99', said: now }));
     expect(text).toContain('no. <b>99, which this page, with no. 2, does not know');
     expect(text).toContain('Reload');
   });

@@ -15,12 +15,12 @@ const ways = Object.keys(waysOfReading) as (keyof StatedRatios)[];
 const earlier = [...new Set(['1', ...modelChanges.map(({ model }) => model)])];
 
 /**
- * What a reader is told of a link that another model made: what it said then, what is said now, and why.
+ * Sentences for the reader of a link that another model made: what the model said then, what it says now, and why.
  *
  * @param link a link as `decodeLink` opened it
  * @returns sentences; empty where this model made the link
  */
-export function saidThen(link: OpenedLink): string {
+export function olderLinkText(link: OpenedLink): string {
   const { modelNumber, sameModel, said, entry } = link;
   if (sameModel) return '';
   const { row, subject, baseline } = sceneOf(entry);
@@ -34,7 +34,7 @@ export function saidThen(link: OpenedLink): string {
     which.map((way) => `${times(values[way])} ${waysOfReading[way]}`).join(', ');
   const moved = said ? ways.filter((way) => times(said[way]) !== times(now[way])) : [];
 
-  const described =
+  const thenAndNow =
     said === undefined
       ? `A link of that age does not carry what was said then. Now, for ${who}, it is ${list(now, [entry.reading])}.`
       : moved.length === 0
@@ -43,13 +43,13 @@ export function saidThen(link: OpenedLink): string {
 
   const at = earlier.indexOf(modelNumber);
   if (at < 0)
-    return `This link was made with factor model no. ${modelNumber}, which this page, with no. ${MODEL_NUMBER}, does not know. ${described} Reload the page for a newer one.`;
+    return `This link was made with factor model no. ${modelNumber}, which this page, with no. ${MODEL_NUMBER}, does not know. ${thenAndNow} Reload the page for a newer one.`;
   const why = modelChanges
     .filter(({ model }) => earlier.indexOf(model) > at)
     .map(({ model, what }) => `With no. ${model}, ${what}.`);
   return [
     `This link was made with factor model no. ${modelNumber}; this page has no. ${MODEL_NUMBER}.`,
-    described,
+    thenAndNow,
     ...why,
   ].join(' ');
 }

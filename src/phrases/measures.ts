@@ -2,17 +2,17 @@ import { isUnknown, nominal } from '../model/index.ts';
 import type { Finish, Grind, Knife, Quantity } from '../model/index.ts';
 import { brief, short, units } from '../scene/show.ts';
 
-export const said = (value: Quantity, unit: string): string =>
+export const quantityText = (value: Quantity, unit: string): string =>
   isUnknown(value)
     ? `between ${short(value.low)} and ${short(value.high)}${unit} (not known)`
     : `${short(nominal(value))}${unit}`;
 
 const scaleName = { 'FEPA-P': 'P', 'FEPA-F': 'F', JIS: 'JIS ', CAMI: 'CAMI ' } as const;
 
-export const finishSaid = (finish: Finish): string =>
-  'um' in finish ? said(finish.um, units.um) : `${scaleName[finish.scale]}${brief(finish.grit)}`;
+export const finishText = (finish: Finish): string =>
+  'um' in finish ? quantityText(finish.um, units.um) : `${scaleName[finish.scale]}${brief(finish.grit)}`;
 
-export function carbideSaid(volumes: Knife['carbideVolPercent']): string {
+export function carbideText(volumes: Knife['carbideVolPercent']): string {
   const all = Object.values(volumes);
   const ends = all.reduce<[number, number]>(
     ([low, high], volume) =>
@@ -27,24 +27,24 @@ export function carbideSaid(volumes: Knife['carbideVolPercent']): string {
 }
 
 /** A length of the grind, or the range it lies in. */
-export const lengthSaid = (value: Quantity): string =>
+export const lengthText = (value: Quantity): string =>
   isUnknown(value)
     ? `${short(value.low)}–${short(value.high)}${units.mm} (not known)`
     : `${short(nominal(value))}${units.mm}`;
 
-export const grindSaid = ({ form, spineMm, heightMm }: Grind): string =>
-  `${form} grind from ${lengthSaid(spineMm)} over ${lengthSaid(heightMm)}`;
+export const grindText = ({ form, spineMm, heightMm }: Grind): string =>
+  `${form} grind from ${lengthText(spineMm)} over ${lengthText(heightMm)}`;
 
 /** A knife's measures as one clause: what the model computes with. */
-export const measuresSaid = (knife: Knife): string =>
+export const measuresText = (knife: Knife): string =>
   [
-    `${said(knife.angleDeg, units.deg)} per side`,
+    `${quantityText(knife.angleDeg, units.deg)} per side`,
     ...(knife.microbevelAngleDeg === undefined
       ? []
-      : [`microbevel ${said(knife.microbevelAngleDeg, units.deg)}`]),
-    `${said(knife.edgeMm, units.mm)} behind the edge`,
-    grindSaid(knife.grind),
-    `finish ${finishSaid(knife.finish)}`,
-    `hardness ${said(knife.hrc, units.hrc)}`,
-    carbideSaid(knife.carbideVolPercent),
+      : [`microbevel ${quantityText(knife.microbevelAngleDeg, units.deg)}`]),
+    `${quantityText(knife.edgeMm, units.mm)} behind the edge`,
+    grindText(knife.grind),
+    `finish ${finishText(knife.finish)}`,
+    `hardness ${quantityText(knife.hrc, units.hrc)}`,
+    carbideText(knife.carbideVolPercent),
   ].join(', ');
