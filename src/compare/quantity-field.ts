@@ -1,7 +1,7 @@
 import type { ComparisonEntry, KnifeEntry, Placed } from '../comparison/entry.ts';
 import { readNumber, readQuantity, showQuantity } from '../comparison/read.ts';
 import type { Expected } from '../comparison/read.ts';
-import { plain } from '../scene/show.ts';
+import { inFigures, plain } from '../scene/show.ts';
 import { bad, good } from './field.ts';
 import type { TextField } from './field.ts';
 
@@ -10,7 +10,7 @@ const mmPerThou = 0.0254;
 const scaleOf = ({ lengthUnit }: ComparisonEntry): number => (lengthUnit === 'thou' ? mmPerThou : 1);
 
 function scaled(quantity: Placed, by: number): Placed {
-  const round = (value: number) => Number((value * by).toPrecision(10));
+  const round = (value: number) => inFigures(value * by, 10);
   if (typeof quantity === 'number') return round(quantity);
   if ('heel' in quantity)
     return { heel: round(quantity.heel), middle: round(quantity.middle), tip: round(quantity.tip) };

@@ -3,7 +3,7 @@ import { counted } from './counted.ts';
 /**
  * How many comparisons Saved holds, and how many it holds that this page cannot read.
  *
- * @example drawerWords(0, 1) // → 'The drawer holds one line-up that this page cannot read; it is left as it is.'
+ * @example savedWords(0, 1) // → 'The drawer holds one line-up that this page cannot read; it is left as it is.'
  */
 export function savedWords(read: number, unread: number): string {
   if (read + unread === 0) return 'The drawer is empty.';

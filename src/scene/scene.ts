@@ -33,15 +33,17 @@ const isolated = (name: string): string =>
 /**
  * The scene of a comparison.
  *
+ * @param rowsOf what the model makes of a comparison, by both readings; another than the model's own in tests, where a
+ *   factor is added to its table
  * @throws RangeError where the model refuses the comparison; the message names knife, parameter and range.
  */
-export function sceneOf(entry: ComparisonEntry): Scene {
+export function sceneOf(entry: ComparisonEntry, rowsOf: typeof compared = compared): Scene {
   const turned = entry.knives.some(({ name }) => isolated(name) !== name);
   const knives = turned
     ? entry.knives.map((knife) => ({ ...knife, name: isolated(knife.name) }))
     : entry.knives;
   const comparison = toModel(turned ? { ...entry, knives } : entry);
-  const rows = compared(comparison);
+  const rows = rowsOf(comparison);
   let ranked: Rankings | undefined;
   return {
     entry,

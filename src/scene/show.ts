@@ -66,7 +66,9 @@ export const whole = (value: number): number => Math.round(value);
  *
  * @example fixed(24, 1) // → '24.0'
  */
-export const fixed = (value: number, decimals: number): string => minus(value.toFixed(decimals));
+export const fixed = (value: number, decimals: number): string =>
+  // What rounds to nothing has no sign.
+  minus(value.toFixed(decimals).replace(/^-(?=[0.]*$)/, ''));
 
 /**
  * Whether a factor or a total reads as one: whether it, or its inverse where that is the larger, is 1 to three figures.
@@ -116,8 +118,8 @@ export const wholePercent = (share: number): string => percent(share);
  * @example signedPercent(0.4) // → '+40 %'
  */
 export const signedPercent = (share: number, decimals = 0): string => {
-  const text = (share * 100).toFixed(decimals);
-  return `${Number(text) >= 0 ? '+' : ''}${minus(text)} %`;
+  const text = percent(share, decimals);
+  return text.startsWith('−') ? text : `+${text}`;
 };
 
 /**

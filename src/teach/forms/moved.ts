@@ -1,4 +1,5 @@
 import type { FormQuestion, MatchedForms } from './forms.ts';
+import { percent } from '../../scene/show.ts';
 
 /** How often each option of each question was chosen: by question, then by option. */
 export type Counts = readonly (readonly number[])[];
@@ -62,9 +63,8 @@ export function moved(forms: MatchedForms, before: Counts, after: Counts): Move[
   return moves.sort((a, b) => far(b) - far(a));
 }
 
-const perCent = (share: number): string => `${Math.round(100 * share)} %`;
 const fromTo = ({ shareBefore, shareAfter }: Move): string =>
-  `from ${perCent(shareBefore)} to ${perCent(shareAfter)} of the answers where it could be chosen`;
+  `from ${percent(shareBefore)} to ${percent(shareAfter)} of the answers where it could be chosen`;
 
 /**
  * Which idea moved, in words. Nothing where one of the forms has no counts yet.
@@ -80,7 +80,7 @@ export function movedInWords(moves: readonly Move[]): string[] {
   const sameWay = (move: Move): string =>
     move.shareAfter < move.shareBefore ? 'It was given up' : 'It gained ground';
   return [
-    `Right answers: ${perCent(right.shareBefore)} before, ${perCent(right.shareAfter)} after.`,
+    `Right answers: ${percent(right.shareBefore)} before, ${percent(right.shareAfter)} after.`,
     most
       ? `The idea that moved most is “${most.idea}”. ${sameWay(most)}: ${fromTo(most)}.`
       : 'No wrong idea has moved.',

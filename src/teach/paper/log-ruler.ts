@@ -1,3 +1,5 @@
+import { inFigures } from '../../scene/show.ts';
+
 /** A mark of a ruler of ratios. */
 export interface Mark {
   value: number;
@@ -24,7 +26,7 @@ export function logRulerMarks(from: number, to: number, lengthMm: number): Mark[
   const marks: Mark[] = [];
   for (let decade = 0; decade < decades; decade += 1)
     for (let tenths = 10; tenths < 100; tenths += tenths < 20 ? 1 : tenths < 50 ? 2 : 5) {
-      const value = Number((from * 10 ** decade * (tenths / 10)).toPrecision(3));
+      const value = inFigures(from * 10 ** decade * (tenths / 10));
       const whole = tenths % 10 === 0;
       const written = whole || tenths === 15 || (lengthMm / decades >= 200 && tenths < 20);
       marks.push(mark(value, written ? String(value) : ''));

@@ -1,5 +1,6 @@
 import { modeOf } from '../../exercises/index.ts';
 import type { Problem } from '../../exercises/index.ts';
+import { inFigures } from '../../scene/show.ts';
 
 /** An answer as a bare number in the unit asked for, and how far from it an answer may lie, in the same unit. */
 export interface AsAsked {
@@ -7,7 +8,7 @@ export interface AsAsked {
   within: number;
 }
 
-const settled = (value: number): number => Number(value.toPrecision(10));
+const settled = (value: number): number => inFigures(value, 10);
 
 /**
  * Turns an answer of a problem, which is a ratio, an amount or a place, into the bare number a learner types.

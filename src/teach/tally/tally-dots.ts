@@ -1,6 +1,7 @@
 import { modeOf } from '../../exercises/index.ts';
 import type { Problem } from '../../exercises/index.ts';
 import { asAsked } from '../set/as-asked.ts';
+import { inFigures } from '../../scene/show.ts';
 
 const MARGIN = 14;
 const RADIUS = 5;
@@ -61,7 +62,5 @@ function ticksBetween(low: number, high: number): number[] {
   const step = [1, 2, 5, 10].map((times) => times * power).find((size) => size >= rough) ?? rough;
   const first = Math.ceil(low / step);
   const last = Math.floor(high / step);
-  return Array.from({ length: last - first + 1 }, (_, index) =>
-    Number(((first + index) * step).toPrecision(6)),
-  );
+  return Array.from({ length: last - first + 1 }, (_, index) => inFigures((first + index) * step, 6));
 }

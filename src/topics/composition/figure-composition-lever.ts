@@ -3,6 +3,7 @@ import { list } from '../../phrases/list.ts';
 import type { Hardened } from '../../scene/steel.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { leverFigure } from '../steel-fairly/levers.ts';
+import { short } from '../../scene/show.ts';
 
 /** The lever of carbon in a steel as typed. It is of that steel alone, whatever knives a page covers. */
 export const compositionLever = (hardened: Hardened): Figure =>
@@ -13,7 +14,7 @@ export const compositionLever = (hardened: Hardened): Figure =>
     caption: () => {
       const { tieLine, notKnown } = hardened.estimate;
       const { matrix, whole, carbide, formula } = tieLine;
-      const percent = (value: number): string => `${Number(value.toPrecision(3))} %`;
+      const percent = (value: number): string => `${short(value)} %`;
       return `The steel’s free carbon, ${percent(whole)}, lies between the ${percent(matrix)} its matrix keeps and the ${percent(carbide)} of ${formula}: with what else is bound the carbide comes to ${carbideWithPlusMinus(hardened)} by volume, ${hardenedFrom(hardened)}.${notKnown.length > 0 ? ` Of ${list(notKnown)}, not known, the middle is drawn.` : ''}`;
     },
   });

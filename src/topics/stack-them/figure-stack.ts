@@ -1,5 +1,5 @@
 import * as Plot from '@observablehq/plot';
-import type { Family } from '../../model/index.ts';
+import type { Family, TermId } from '../../model/index.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { times } from '../../scene/show.ts';
 import { ends, stackOf, ways } from '../../scene/stack.ts';
@@ -14,7 +14,7 @@ import { centredLabel } from '../../figure-kit/centred-label.ts';
 import { valueText } from '../../figure-kit/value-text.ts';
 import { factorName } from '../../phrases/factor-names.ts';
 import { familyName } from '../../phrases/family-names.ts';
-import { factorIds, families } from '../../scene/factors.ts';
+import { families } from '../../scene/factors.ts';
 
 const wayName: Record<Way, string> = { quick: 'pocket', careful: 'close', rival: 'forces added' };
 
@@ -62,18 +62,21 @@ const labels = (lines: readonly Line[], { narrow }: Size) => [
 ];
 
 /** The column of a family: a factor may bear its name alone. */
-const familyColumn = (family: Family): string => {
+const familyColumn = (family: Family, factors: readonly TermId[]): string => {
   const { name } = familyName[family];
-  return factorIds.some((id) => factorName(id).name === name) ? `${name}, all` : name;
+  return factors.some((id) => factorName(id).name === name) ? `${name}, all` : name;
 };
+
+/** The factors of the chain, in its order. */
+const factorsOf = ({ row }: Scene): TermId[] => row.careful.terms.map(({ id }) => id);
 
 /** Every factor of each knife by both readings. */
 const factorsTable: Figure['table'] = (scene) => ({
   columns: [
     'Knife',
     'Reading',
-    ...factorIds.map((id) => factorName(id).name),
-    ...families.map(familyColumn),
+    ...factorsOf(scene).map((id) => factorName(id).name),
+    ...families.map((family) => familyColumn(family, factorsOf(scene))),
     'Together',
     'Forces added',
   ],
@@ -84,7 +87,7 @@ const factorsTable: Figure['table'] = (scene) => ({
       return [
         name,
         readingName[reading],
-        ...factorIds.map((id) => {
+        ...factorsOf(scene).map((id) => {
           const factor = terms.find((term) => term.id === id)?.factor ?? null;
           return factor === null ? 'left out' : times(factor);
         }),
