@@ -26,3 +26,10 @@ export const baselineX = (x: number): Steady =>
 /** The level line of what all is compared with. */
 export const baselineY = (y: number): Steady =>
   steady(['y'], y, () => Plot.ruleY([y], { className: 'kf-baseline' }));
+
+/** Upright lines of a grid between two heights, for a drawing whose rows have words above or below them. */
+export const gridXBetween = (at: readonly number[], y1: number, y2: number): Plot.RenderableMark =>
+  Plot.link(
+    at.map((x) => ({ x })),
+    { x1: 'x', x2: 'x', y1, y2, className: 'kf-grid' },
+  );

@@ -90,85 +90,115 @@ function* pieces(text: string): Generator<string> {
   for (let from = 0; from < text.length; from += partLength) yield text.slice(from, from + partLength);
 }
 
+interface Reader {
+  /** Reads what a piece completes. */
+  push(piece: string): CsvPart;
+  /** Reads what is left. */
+  end(): CsvPart;
+}
+
+/** Where a reader is in its file. */
+interface Place {
+  found: Found;
+  /** What is read but not yet complete. */
+  rest: string;
+  line: number;
+  readTo: number;
+  /** The header line is behind it. */
+  headed: boolean;
+}
+
+const emptyPart = (readTo: number): CsvPart => ({
+  runs: [],
+  lines: [],
+  problems: [],
+  rows: 0,
+  blank: 0,
+  readTo,
+});
+
 /** Takes a file piece by piece and hands back what each piece completed. */
-function createReader(found: Found, see: (cells: string[]) => void = () => undefined) {
-  const { delimiter, newline } = found;
-  let rest = '';
-  let line = 1;
-  let readTo = 0;
+function createReader(found: Found, see: (cells: string[]) => void = () => undefined): Reader {
+  const place: Place = { found, rest: '', line: 1, readTo: 0, headed: false };
   let begun = false;
-  let headed = false;
   let stopped = false;
-
-  const readRow = (cells: string[], trouble: string | undefined, part: CsvPart): void => {
-    if (cells.every((cell) => cell.trim() === '')) {
-      part.blank += 1;
-      return;
-    }
-    if (!headed) {
-      headed = true;
-      return;
-    }
-    see(cells);
-    part.rows += 1;
-    if (trouble !== undefined) {
-      part.problems.push({ line, path: '', message: trouble });
-      return;
-    }
-    const read = runOf(cells, found);
-    if (read.ok) {
-      part.runs.push(read.run);
-      part.lines.push(line);
-    } else part.problems.push(...read.problems.map((problem) => ({ line, ...problem })));
-  };
-
-  /** Reads the rows `rest` holds; the last one, which has no end yet, only where the file ends there. */
-  const readRows = (ended: boolean): CsvPart => {
-    const part: CsvPart = { runs: [], lines: [], problems: [], rows: 0, blank: 0, readTo };
-    const text = rest;
-    let from = 0;
-    const parser = new Papa.Parser({
-      delimiter,
-      newline,
-      step: ({ data, errors, meta }) => {
-        const code = errors[0]?.code;
-        const trouble =
-          code === undefined
-            ? undefined
-            : code === 'MissingQuotes'
-              ? neverClosed
-              : 'a quotation mark stands within a quoted cell; write it twice';
-        const cells = (data as unknown as string[][])[0] ?? [];
-        // Of a line end of two characters the first is left over.
-        const last = cells.at(-1);
-        if (last?.endsWith('\r')) cells[cells.length - 1] = last.slice(0, -1);
-        readRow(cells, trouble, part);
-        for (let at = from; at < meta.cursor; at += 1) if (text[at] === newline) line += 1;
-        from = meta.cursor;
-      },
-    });
-    parser.parse(text, 0, !ended);
-    rest = text.slice(from);
-    readTo += from;
-    part.readTo = readTo;
-    return part;
-  };
-
   return {
-    push(piece: string): CsvPart {
-      if (!stopped) rest += begun ? piece : piece.replace(/^\uFEFF/, '');
+    push(piece) {
+      if (!stopped) place.rest += begun ? piece : piece.replace(/^\uFEFF/, '');
       begun ||= piece !== '';
-      const part = readRows(false);
-      if (rest.length > longestRow) {
+      const part = readRows(place, false, see);
+      if (place.rest.length > longestRow) {
         part.rows += 1;
-        part.problems.push({ line, path: '', message: neverClosed });
+        part.problems.push({ line: place.line, path: '', message: neverClosed });
         stopped = true;
-        rest = '';
+        place.rest = '';
       }
       return part;
     },
-    end(): CsvPart {
-      return rest === '' ? { runs: [], lines: [], problems: [], rows: 0, blank: 0, readTo } : readRows(true);
-    },
+    end: () => (place.rest === '' ? emptyPart(place.readTo) : readRows(place, true, see)),
   };
+}
+
+/** Reads the rows `rest` holds; the last one, which has no end yet, only where the file ends there. */
+function readRows(place: Place, ended: boolean, see: (cells: string[]) => void): CsvPart {
+  const part = emptyPart(place.readTo);
+  const text = place.rest;
+  const { delimiter, newline } = place.found;
+  let from = 0;
+  const parser = new Papa.Parser({
+    delimiter,
+    newline,
+    step: ({ data, errors, meta }) => {
+      const cells = (data as unknown as string[][])[0] ?? [];
+      // Of a line end of two characters the first is left over.
+      const last = cells.at(-1);
+      if (last?.endsWith('\r')) cells[cells.length - 1] = last.slice(0, -1);
+      readRow(place, cells, troubleOf(errors[0]?.code), part, see);
+      for (let at = from; at < meta.cursor; at += 1) if (text[at] === newline) place.line += 1;
+      from = meta.cursor;
+    },
+  });
+  parser.parse(text, 0, !ended);
+  place.rest = text.slice(from);
+  place.readTo += from;
+  part.readTo = place.readTo;
+  return part;
+}
+
+/** What the parser's code for a fault of the quotation marks means. */
+function troubleOf(code: string | undefined): string | undefined {
+  if (code === undefined) return undefined;
+  return code === 'MissingQuotes'
+    ? neverClosed
+    : 'a quotation mark stands within a quoted cell; write it twice';
+}
+
+/** Adds a row to a part: as a run, as a problem, or as one that is passed over. */
+function readRow(
+  place: Place,
+  cells: string[],
+  trouble: string | undefined,
+  part: CsvPart,
+  see: (cells: string[]) => void,
+): void {
+  if (cells.every((cell) => cell.trim() === '')) {
+    part.blank += 1;
+    return;
+  }
+  if (!place.headed) {
+    place.headed = true;
+    return;
+  }
+  see(cells);
+  part.rows += 1;
+  const { line } = place;
+  if (trouble !== undefined) {
+    part.problems.push({ line, path: '', message: trouble });
+    return;
+  }
+  const read = runOf(cells, place.found);
+  if (read.ok) {
+    part.runs.push(read.run);
+    part.lines.push(line);
+  } else part.problems.push(...read.problems.map((problem) => ({ line, ...problem })));
 }

@@ -1,4 +1,4 @@
-import { unreadSavedKey } from './saved.ts';
+import { unreadSavedKey } from './stored.ts';
 import { unreadKey } from './last.ts';
 
 /** Where texts that cannot be read are stored: of the last comparison, and of Saved as a whole. */

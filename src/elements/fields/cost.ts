@@ -1,6 +1,7 @@
 import { costsOf } from '../../topics/cost/values.ts';
-import { costFieldNames, readCost } from '../../topics/cost/fields.ts';
+import { costFieldNames } from '../../topics/cost/fields.ts';
 import type { CostTexts } from '../../topics/cost/fields.ts';
+import { readCost } from '../../topics/cost/read-cost.ts';
 import { costTable } from '../../topics/cost/words.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { afterDrawing } from '../page/after-drawing.ts';

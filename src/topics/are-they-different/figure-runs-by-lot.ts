@@ -10,6 +10,11 @@ import type { Figure } from '../../figure-kit/figure.ts';
 import { ratioAxisX, tickValues } from '../../figure-kit/ratio-axis.ts';
 import { shortName } from '../../figure-kit/short-name.ts';
 import { valueText } from '../../figure-kit/value-text.ts';
+import { frameOf } from '../../figure-kit/frame.ts';
+import { gridXBetween } from '../../figure-kit/grid.ts';
+import { logAt } from '../../figure-kit/pixels.ts';
+import { span } from '../../figure-kit/span.ts';
+import { batchName } from '../../phrases/batch-name.ts';
 
 /** More batches than these are drawn together as one. */
 const mostBatches = 8;
@@ -31,8 +36,6 @@ interface Lane {
 
 const [headPx, rowPx, gapPx, keyPx] = [18, 17, 8, 24];
 const lanePx = headPx + 2 * rowPx + gapPx;
-
-const batchName = (batch: string | undefined): string => batch ?? 'lot not recorded';
 
 /** One lane a batch, a row a knife in it. */
 function lanesOf(trial: Trial): Lane[] {
@@ -66,6 +69,68 @@ function lanesOf(trial: Trial): Lane[] {
 
 const unitLabel = ({ unit }: Trial): string => (unit === 'cuts' ? 'cuts to the stop' : 'mm cut to the stop');
 
+const fill = (filled: boolean): string => (filled ? 'currentColor' : 'var(--sheet)');
+
+/** Every run of the lanes, and the geometric mean of each row. */
+function runMarks(lanes: readonly Lane[], low: number, high: number): Plot.RenderableMark[] {
+  const marks = lanes.flatMap((lane) => lane.marks);
+  return [
+    Plot.link(
+      lanes.flatMap(({ means }) => means),
+      {
+        x1: 'mean',
+        x2: 'mean',
+        y1: ({ y }: { y: number }) => y - 8,
+        y2: ({ y }: { y: number }) => y + 8,
+        className: 'kf-stem',
+      },
+    ),
+    // A life known to lie within limits, or only from below.
+    span(
+      marks.filter(({ life }) => life.low !== life.high),
+      {
+        low: ({ life }: Mark) => Math.max(low, life.low),
+        high: ({ life }: Mark) => Math.min(high, life.high),
+        y: 'y',
+        className: 'kf-stem',
+      },
+    ),
+    Plot.dot(marks, {
+      x: ({ life }: Mark) => reached(life),
+      y: 'y',
+      r: 5,
+      className: 'kf-chance',
+      // A filled dot keeps a rim, so that two at one place are seen as two.
+      stroke: ({ role }: Mark) => (role === 'x' ? 'var(--sheet)' : 'currentColor'),
+      fill: ({ role }: Mark) => fill(role === 'x'),
+    }),
+  ];
+}
+
+/** Which knife has the filled dots and which the open ones, above the lanes. */
+function knifeKey(
+  { subject, baseline }: Scene,
+  atX: (px: number) => number,
+  innerWidth: number,
+  narrow: boolean,
+): Plot.RenderableMark[] {
+  const key = [
+    { x: atX(6), text: shortName(subject.name, narrow ? 15 : 34), filled: true },
+    { x: atX(innerWidth / 2), text: shortName(baseline.name, narrow ? 15 : 34), filled: false },
+  ];
+  return [
+    Plot.dot(key, {
+      x: 'x',
+      y: 8,
+      r: 5,
+      className: 'kf-chance',
+      stroke: 'currentColor',
+      fill: ({ filled }: { filled: boolean }) => fill(filled),
+    }),
+    Plot.text(key, { x: 'x', y: 8, text: 'text', textAnchor: 'start', dx: 10 }),
+  ];
+}
+
 /** Every run as a dot, by lot: what scatters from sharpening to sharpening, and what the stock does. */
 export const runsByBatch: Figure = {
   id: 'runs-by-lot',
@@ -77,80 +142,24 @@ export const runsByBatch: Figure = {
   options(scene, { width, narrow }) {
     const trial = trialOf(scene);
     const lanes = lanesOf(trial);
-    const marks = lanes.flatMap((lane) => lane.marks);
-    const means = lanes.flatMap((lane) => lane.means);
     const both = extent([...trial.x, ...trial.y]);
     const [low, high] = [both.least / 1.2, both.most * 1.25];
     const total = keyPx + lanes.length * lanePx;
-    const [marginLeft, marginRight] = [16, 16];
-    const inner = width - marginLeft - marginRight;
-    const atX = (px: number): number => low * (high / low) ** (px / inner);
-    const key = [
-      { x: atX(6), text: shortName(scene.subject.name, narrow ? 15 : 34), filled: true },
-      { x: atX(inner / 2), text: shortName(scene.baseline.name, narrow ? 15 : 34), filled: false },
-    ];
-    const fill = (filled: boolean): string => (filled ? 'currentColor' : 'var(--sheet)');
+    const { frame, inner } = frameOf(width, total + 8 + 42, { top: 8, right: 16, bottom: 42, left: 16 });
     return {
-      height: total + 8 + 42,
-      marginTop: 8,
-      marginBottom: 42,
-      marginLeft,
-      marginRight,
+      ...frame,
       x: ratioAxisX(low, high, narrow, unitLabel(trial)),
       y: { domain: [total, 0], axis: null },
       marks: [
-        Plot.link(
-          tickValues(low, high, narrow).map((x) => ({ x })),
-          { x1: 'x', x2: 'x', y1: keyPx, y2: total, className: 'kf-grid' },
-        ),
-        Plot.link(lanes, {
-          x1: low,
-          x2: high,
-          y1: ({ y }: Lane) => y - 12,
-          y2: ({ y }: Lane) => y - 12,
-          className: 'kf-grid',
-        }),
-        Plot.link(means, {
-          x1: 'mean',
-          x2: 'mean',
-          y1: ({ y }: { y: number }) => y - 8,
-          y2: ({ y }: { y: number }) => y + 8,
-          className: 'kf-stem',
-        }),
-        // A life known to lie within limits, or only from below.
-        Plot.link(
-          marks.filter(({ life }) => life.low !== life.high),
-          {
-            x1: ({ life }: Mark) => Math.max(low, life.low),
-            x2: ({ life }: Mark) => Math.min(high, life.high),
-            y1: 'y',
-            y2: 'y',
-            className: 'kf-stem',
-          },
-        ),
-        Plot.dot(marks, {
-          x: ({ life }: Mark) => reached(life),
-          y: 'y',
-          r: 5,
-          className: 'kf-chance',
-          // A filled dot keeps a rim, so that two at one place are seen as two.
-          stroke: ({ role }: Mark) => (role === 'x' ? 'var(--sheet)' : 'currentColor'),
-          fill: ({ role }: Mark) => fill(role === 'x'),
-        }),
+        gridXBetween(tickValues(low, high, narrow), keyPx, total),
+        span(lanes, { low, high, y: ({ y }: Lane) => y - 12, className: 'kf-grid' }),
+        ...runMarks(lanes, low, high),
         valueText(lanes, {
           x: low,
           y: 'y',
           text: ({ batch }: Lane) => shortName(batch, narrow ? 34 : 70),
         }),
-        Plot.dot(key, {
-          x: 'x',
-          y: 8,
-          r: 5,
-          className: 'kf-chance',
-          stroke: 'currentColor',
-          fill: ({ filled }: { filled: boolean }) => fill(filled),
-        }),
-        Plot.text(key, { x: 'x', y: 8, text: 'text', textAnchor: 'start', dx: 10 }),
+        ...knifeKey(scene, logAt(low, high, inner.width), inner.width, narrow),
       ],
     };
   },

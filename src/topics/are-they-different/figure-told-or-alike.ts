@@ -8,6 +8,8 @@ import { inner, trialOf } from './trial.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { ratioAxisX, tickValues } from '../../figure-kit/ratio-axis.ts';
 import { valueText } from '../../figure-kit/value-text.ts';
+import { gridXBetween } from '../../figure-kit/grid.ts';
+import { span } from '../../figure-kit/span.ts';
 
 interface Row {
   name: string;
@@ -33,6 +35,44 @@ function rowsOf(scene: Scene): Row[] {
 
 const lane = 54;
 
+/** How far down the interval of a row is drawn, px. */
+const at = ({ y }: Row): number => 20 + lane * (y - 0.32);
+
+/** Both intervals of every row, the ratio between them, and above them what they say. */
+const intervalMarks = (rows: readonly Row[], left: number): Plot.RenderableMark[] => [
+  span(rows, {
+    low: ({ found }: Row) => found.low,
+    high: ({ found }: Row) => found.high,
+    y: at,
+    className: 'kf-stem',
+  }),
+  span(rows, {
+    low: ({ thick }: Row) => thick.low,
+    high: ({ thick }: Row) => thick.high,
+    y: at,
+    className: 'kf-window',
+  }),
+  Plot.dot(rows, { x: ({ found }: Row) => found.ratio, y: at, r: 5, className: 'kf-open kf-stem' }),
+  valueText(rows, {
+    x: left,
+    y: (row: Row) => at(row) - 20,
+    text: ({ name, found }: Row) => `${name}: ${times(found.ratio)}, ${said[found.verdict]}`,
+  }),
+];
+
+/** The true ratio, where it is known, named on the side that has more room. */
+const truthMarks = (truth: number, y: number, middle: number): Plot.RenderableMark[] => [
+  Plot.dot([{ truth }], { x: 'truth', y, r: 5, symbol: 'diamond', className: 'kf-answer' }),
+  Plot.text([{ truth }], {
+    x: 'truth',
+    y,
+    text: () => `truth ${times(truth)}`,
+    textAnchor: truth > middle ? 'end' : 'start',
+    dx: truth > middle ? -10 : 10,
+    className: 'kf-on-paper',
+  }),
+];
+
 /** The interval, the stretch that counts as alike, and the line of no difference. */
 export const differentOrEqual: Figure = {
   id: 'told-or-alike',
@@ -48,8 +88,6 @@ export const differentOrEqual: Figure = {
     const low = Math.min(0.65, ...ends, truth ?? 1) / 1.08;
     const high = Math.max(1.55, ...ends, truth ?? 1) * 1.08;
     const total = 20 + rows.length * lane + (truth === null ? 0 : 22);
-    const at = ({ y }: Row): number => 20 + lane * (y - 0.32);
-    const middle = Math.sqrt(low * high);
     return {
       height: total + 8 + 42,
       marginTop: 8,
@@ -66,51 +104,11 @@ export const differentOrEqual: Figure = {
           y2: (row: Row) => at(row) + 9,
           className: 'kf-alike',
         }),
-        Plot.link(
-          tickValues(low, high, narrow).map((x) => ({ x })),
-          { x1: 'x', x2: 'x', y1: 18, y2: total, className: 'kf-grid' },
-        ),
+        gridXBetween(tickValues(low, high, narrow), 18, total),
         Plot.link([{}], { x1: 1, x2: 1, y1: 18, y2: total, className: 'kf-baseline' }),
         Plot.text([{}], { x: 1, y: 8, text: () => 'shaded: alike in use', className: 'kf-faint' }),
-        Plot.link(rows, {
-          x1: ({ found }: Row) => found.low,
-          x2: ({ found }: Row) => found.high,
-          y1: at,
-          y2: at,
-          className: 'kf-stem',
-        }),
-        Plot.link(rows, {
-          x1: ({ thick }: Row) => thick.low,
-          x2: ({ thick }: Row) => thick.high,
-          y1: at,
-          y2: at,
-          className: 'kf-window',
-        }),
-        Plot.dot(rows, { x: ({ found }: Row) => found.ratio, y: at, r: 5, className: 'kf-open kf-stem' }),
-        valueText(rows, {
-          x: low,
-          y: (row: Row) => at(row) - 20,
-          text: ({ name, found }: Row) => `${name}: ${times(found.ratio)}, ${said[found.verdict]}`,
-        }),
-        ...(truth === null
-          ? []
-          : [
-              Plot.dot([{ truth }], {
-                x: 'truth',
-                y: total - 10,
-                r: 5,
-                symbol: 'diamond',
-                className: 'kf-answer',
-              }),
-              Plot.text([{ truth }], {
-                x: 'truth',
-                y: total - 10,
-                text: () => `truth ${times(truth)}`,
-                textAnchor: truth > middle ? 'end' : 'start',
-                dx: truth > middle ? -10 : 10,
-                className: 'kf-on-paper',
-              }),
-            ]),
+        ...intervalMarks(rows, low),
+        ...(truth === null ? [] : truthMarks(truth, total - 10, Math.sqrt(low * high))),
       ],
     };
   },

@@ -9,6 +9,7 @@ import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineX, gridX } from '../../figure-kit/grid.ts';
 import { ratioAxisX, tickValues } from '../../figure-kit/ratio-axis.ts';
 import { valueText } from '../../figure-kit/value-text.ts';
+import { span } from '../../figure-kit/span.ts';
 
 interface Band {
   what: string;
@@ -72,9 +73,7 @@ export const predictionCheckFigure: Figure = {
       marks: [
         gridX(tickValues(low, high, narrow)),
         baselineX(1),
-        ...rows.map((row) =>
-          Plot.link([row], { x1: 'low', x2: 'high', y1: 'y', y2: 'y', className: row.className }),
-        ),
+        ...rows.map((row) => span([row], { low: 'low', high: 'high', y: 'y', className: row.className })),
         Plot.dot(rows, { x: 'ratio', y: 'y', r: 5, className: 'kf-answer' }),
         // Under the left end of its band where there is room to the right, else before the right end.
         valueText(rows, {

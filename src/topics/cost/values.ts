@@ -3,7 +3,8 @@
 import { costOf } from '../../model/index.ts';
 import type { Cost } from '../../model/index.ts';
 import type { CostAsked, OfferAsked } from './asked.ts';
-import { firstTexts, readCost } from './fields.ts';
+import { firstTexts } from './fields.ts';
+import { readCost } from './read-cost.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { asEntered } from '../what-it-takes/values.ts';
 import { orRefusal } from '../../comparison/unless-refused.ts';

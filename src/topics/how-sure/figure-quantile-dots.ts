@@ -8,6 +8,7 @@ import type { Figure, Size } from '../../figure-kit/figure.ts';
 import { baselineX, gridX } from '../../figure-kit/grid.ts';
 import { ratioAxisX, tickValues } from '../../figure-kit/ratio-axis.ts';
 import { frameOf } from '../../figure-kit/frame.ts';
+import { span } from '../../figure-kit/span.ts';
 
 /** Few enough to count, enough to see the tails; the reader may choose from 20 to 100. */
 const usualCount = 50;
@@ -106,13 +107,7 @@ const bandMarks = (
   dotsPx: number,
   narrow: boolean,
 ): Plot.RenderableMark[] => [
-  Plot.link([{ x1: sure.low, x2: sure.high }], {
-    x1: 'x1',
-    x2: 'x2',
-    y1: dotsPx + 12,
-    y2: dotsPx + 12,
-    className: 'kf-dimension',
-  }),
+  span([sure], { low: 'low', high: 'high', y: dotsPx + 12, className: 'kf-dimension' }),
   Plot.tickX([sure.low, sure.high], { y: null, className: 'kf-dimension', insetTop: 80 }),
   Plot.text([sure], {
     x: 'median',
@@ -121,14 +116,11 @@ const bandMarks = (
     dy: -9,
     className: 'kf-value kf-on-paper',
   }),
-  Plot.link([sure.line], {
-    x1: 'low',
-    x2: 'high',
-    y1: dotsPx + 32,
-    y2: dotsPx + 32,
-    className: 'kf-dimension',
-    strokeWidth: 1,
-  }),
+  span(
+    [sure.line],
+    { low: 'low', high: 'high', y: dotsPx + 32, className: 'kf-dimension' },
+    { strokeWidth: 1 },
+  ),
   Plot.text([sure.line], {
     x: ({ low: from, high: to }: { low: number; high: number }) => Math.sqrt(from * to),
     y: dotsPx + 32,

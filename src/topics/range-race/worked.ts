@@ -6,7 +6,7 @@ import { groundRoom, ordinary, roomIn, roomOfFamilies } from '../../scene/ranges
 import type { Room } from '../../scene/ranges.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { brief, plain, times } from '../../scene/show.ts';
-import type { Worked } from '../worked.ts';
+import type { Worked, WorkedStep } from '../worked.ts';
 
 /** Four digits where a value goes on into the next step, so that the reader's own sum agrees with the page. */
 const on = (value: number): string => plain(value, 4);
@@ -14,12 +14,72 @@ const on = (value: number): string => plain(value, 4);
 // Unreachable: the published line covers ordinary steels, so their carbide has a factor too.
 const shownFactor = (room: Room, id: TermId): string => on(factorOf(room, id) ?? 1);
 
+/** The rooms of geometry and steel by the quick sum. */
+function quickSteps(quickGeometry: Room, quickSteel: Room): WorkedStep[] {
+  const { geometry, steel } = ordinary;
+  return [
+    {
+      say: 'Pocket reading, geometry: the angle counts twice, then thickness, then the grind.',
+      tex: '\\left(\\frac{{{wide}}}{{{slim}}}\\right)^2 \\times \\frac{{{thick}}}{{{thin}}} \\times {{grind}} = {{g}}',
+      values: {
+        wide: brief(geometry.worst.angleDeg),
+        slim: brief(geometry.best.angleDeg),
+        thick: brief(geometry.worst.edgeMm),
+        thin: brief(geometry.best.edgeMm),
+        grind: shownFactor(quickGeometry, 'grind'),
+        g: on(quickGeometry.factor),
+      },
+    },
+    {
+      say: 'Pocket reading, steel: hardness squared, and twenty volume per cent of carbide doubles.',
+      tex: '\\left(\\frac{{{hard}}}{{{soft}}}\\right)^2 \\times 2^{{{rich}}/20} = {{s}}',
+      values: {
+        hard: brief(steel.best.hrc),
+        soft: brief(steel.worst.hrc),
+        rich: brief(steel.best.carbideVolPercent.CrC - steel.worst.carbideVolPercent.CrC),
+        s: on(quickSteel.factor),
+      },
+    },
+  ];
+}
+
+/** The same by the careful estimate. */
+const carefulSteps = (carefulGeometry: Room, carefulSteel: Room): WorkedStep[] => [
+  {
+    say: 'Close reading, geometry: wedge, apex, thickness, grind.',
+    tex: '{{wedge}} \\times {{apex}} \\times {{thickness}} \\times {{grind}} = {{g}}',
+    values: {
+      wedge: shownFactor(carefulGeometry, 'wedge'),
+      apex: shownFactor(carefulGeometry, 'apex'),
+      thickness: shownFactor(carefulGeometry, 'thickness'),
+      grind: shownFactor(carefulGeometry, 'grind'),
+      g: on(carefulGeometry.factor),
+    },
+  },
+  {
+    say: 'Close reading, steel: hardness and carbide, from the published regression.',
+    tex: '{{hardness}} \\times {{carbide}} = {{s}}',
+    values: {
+      hardness: shownFactor(carefulSteel, 'hardness'),
+      carbide: shownFactor(carefulSteel, 'carbide'),
+      s: on(carefulSteel.factor),
+    },
+  },
+];
+
 /** The rooms by both readings, and the contest of a well-ground plain knife with a badly ground rich one. */
 function race({ comparison }: Scene): Worked {
   const { quick, careful } = roomOfFamilies(comparison);
-  const { geometry, steel } = ordinary;
-  const [gp, fp, sp] = [roomIn(quick, 'geometry'), roomIn(quick, 'finish'), roomIn(quick, 'steel')];
-  const [gc, fc, sc] = [roomIn(careful, 'geometry'), roomIn(careful, 'finish'), roomIn(careful, 'steel')];
+  const [quickGeometry, quickFinish, quickSteel] = [
+    roomIn(quick, 'geometry'),
+    roomIn(quick, 'finish'),
+    roomIn(quick, 'steel'),
+  ];
+  const [carefulGeometry, carefulFinish, carefulSteel] = [
+    roomIn(careful, 'geometry'),
+    roomIn(careful, 'finish'),
+    roomIn(careful, 'steel'),
+  ];
   const contest = (which: typeof quick, finish: Room, ground: Room, steelRoom: Room) => ({
     tex: '\\frac{{{g}} \\times {{f}}}{{{s}}} = {{answer}}',
     values: {
@@ -33,55 +93,15 @@ function race({ comparison }: Scene): Worked {
     givens:
       'two knives, one with the best ordinary geometry and finish in the poorest ordinary steel, one the other way round.',
     steps: [
-      {
-        say: 'Pocket reading, geometry: the angle counts twice, then thickness, then the grind.',
-        tex: '\\left(\\frac{{{wide}}}{{{slim}}}\\right)^2 \\times \\frac{{{thick}}}{{{thin}}} \\times {{grind}} = {{g}}',
-        values: {
-          wide: brief(geometry.worst.angleDeg),
-          slim: brief(geometry.best.angleDeg),
-          thick: brief(geometry.worst.edgeMm),
-          thin: brief(geometry.best.edgeMm),
-          grind: shownFactor(gp, 'grind'),
-          g: on(gp.factor),
-        },
-      },
-      {
-        say: 'Pocket reading, steel: hardness squared, and twenty volume per cent of carbide doubles.',
-        tex: '\\left(\\frac{{{hard}}}{{{soft}}}\\right)^2 \\times 2^{{{rich}}/20} = {{s}}',
-        values: {
-          hard: brief(steel.best.hrc),
-          soft: brief(steel.worst.hrc),
-          rich: brief(steel.best.carbideVolPercent.CrC - steel.worst.carbideVolPercent.CrC),
-          s: on(sp.factor),
-        },
-      },
+      ...quickSteps(quickGeometry, quickSteel),
       {
         say: 'One knife has the room of geometry and finish, the other that of steel. Divide.',
-        ...contest(quick, fp, gp, sp),
+        ...contest(quick, quickFinish, quickGeometry, quickSteel),
       },
+      ...carefulSteps(carefulGeometry, carefulSteel),
       {
-        say: 'Close reading, geometry: wedge, apex, thickness, grind.',
-        tex: '{{wedge}} \\times {{apex}} \\times {{thickness}} \\times {{grind}} = {{g}}',
-        values: {
-          wedge: shownFactor(gc, 'wedge'),
-          apex: shownFactor(gc, 'apex'),
-          thickness: shownFactor(gc, 'thickness'),
-          grind: shownFactor(gc, 'grind'),
-          g: on(gc.factor),
-        },
-      },
-      {
-        say: 'Close reading, steel: hardness and carbide, from the published regression.',
-        tex: '{{hardness}} \\times {{carbide}} = {{s}}',
-        values: {
-          hardness: shownFactor(sc, 'hardness'),
-          carbide: shownFactor(sc, 'carbide'),
-          s: on(sc.factor),
-        },
-      },
-      {
-        say: `The same contest by the close reading. Pocket said ${times(groundRoom(quick).factor / sp.factor)}.`,
-        ...contest(careful, fc, gc, sc),
+        say: `The same contest by the close reading. Pocket said ${times(groundRoom(quick).factor / quickSteel.factor)}.`,
+        ...contest(careful, carefulFinish, carefulGeometry, carefulSteel),
       },
     ],
   };

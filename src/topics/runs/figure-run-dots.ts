@@ -2,12 +2,14 @@ import * as Plot from '@observablehq/plot';
 import { ended } from '../../model/index.ts';
 import type { SharpenedLife } from '../../runs/lives.ts';
 import { middleOf, placeOf, runsOf } from '../../scene/runs.ts';
-import type { KnifeRuns, RunsOfTwo } from '../../scene/runs.ts';
+import type { KnifeRuns, RunsDescribed } from '../../scene/runs.ts';
 import { brief, inFigures, times } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { gridX } from '../../figure-kit/grid.ts';
 import { ratioAxisX, tickValues } from '../../figure-kit/ratio-axis.ts';
 import { shortName } from '../../figure-kit/short-name.ts';
+import { span } from '../../figure-kit/span.ts';
+import { batchName } from '../../phrases/batch-name.ts';
 
 /** More batches than this share one row: the figure would otherwise outgrow its sheet. */
 const mostBatches = 6;
@@ -27,8 +29,6 @@ function batchRows({ lives }: KnifeRuns): { batch: string; lives: SharpenedLife[
   if (batches.length > mostBatches) return [{ batch: `${batches.length} lots`, lives: [...lives] }];
   return batches.map((batch) => ({ batch, lives: lives.filter((life) => (life.batch ?? '') === batch) }));
 }
-
-const batchName = (batch: string): string => (batch === '' ? 'lot not recorded' : batch);
 
 /** Sharpenings that cut the same far lie beside each other, not on top of each other. */
 function spread(lives: readonly SharpenedLife[], y: number): Dot[] {
@@ -72,7 +72,132 @@ function numbered(row: readonly Dot[], pxPerLog: number): Named[] {
   return out;
 }
 
-const unitWord = ({ unit }: RunsOfTwo): string => (unit === 'mm' ? 'mm' : 'cuts');
+const unitWord = ({ unit }: RunsDescribed): string => (unit === 'mm' ? 'mm' : 'cuts');
+
+/** From the middle of the baseline to the ratio of it that was measured, with its interval; null where there is none. */
+interface Between {
+  from: number;
+  at: number;
+  low: number;
+  high: number;
+}
+
+function intervalOf({ baseline, measured }: RunsDescribed): Between | null {
+  const from = middleOf(baseline);
+  if (from === null || measured === null) return null;
+  return { from, at: from * measured.ratio, low: from * measured.low, high: from * measured.high };
+}
+
+/** The ends of the axis: they hold all lives and the interval. */
+function endsOf(
+  { baseline, subject }: RunsDescribed,
+  between: Between | null,
+): { low: number; high: number } {
+  const values = [...baseline.lives, ...subject.lives].flatMap(({ low, high }) => [
+    high < Infinity ? high : low,
+    low > 0 ? low : high,
+  ]);
+  const all = [...values, ...(between ? [between.low, between.high] : [])];
+  if (all.length === 0) return { low: 10, high: 1000 };
+  return { low: Math.min(...all) / 1.3, high: Math.max(...all) * 1.3 };
+}
+
+interface Label {
+  y: number;
+  text: string;
+}
+
+interface Rows {
+  dots: Dot[];
+  numbers: Named[];
+  knives: { y: number; knife: KnifeRuns }[];
+  batches: Label[];
+  middles: { x: number; y1: number; y2: number }[];
+  height: number;
+}
+
+/** The knives one below the other, and below the name of each a row for every batch; places in px from the top. */
+function rowsOf(knives: readonly KnifeRuns[], pxPerLog: number): Rows {
+  const rows: Rows = { dots: [], numbers: [], knives: [], batches: [], middles: [], height: 0 };
+  for (const knife of knives) {
+    rows.knives.push({ y: rows.height + 13, knife });
+    rows.height += namePx;
+    const top = rows.height;
+    for (const { batch, lives } of batchRows(knife)) {
+      const y = rows.height + rowPx / 2;
+      rows.batches.push({ y, text: batchName(batch) });
+      const row = spread(lives, y);
+      rows.dots.push(...row);
+      rows.numbers.push(...numbered(row, pxPerLog));
+      rows.height += rowPx;
+    }
+    const middle = middleOf(knife);
+    if (middle !== null) rows.middles.push({ x: middle, y1: top, y2: rows.height });
+    rows.height += 8;
+  }
+  return rows;
+}
+
+/** The middle of each knife, and its sharpenings as dots with their numbers. */
+const sharpeningMarks = ({ dots, numbers, middles }: Rows, high: number): Plot.RenderableMark[] => [
+  Plot.ruleX(middles, { x: 'x', y1: 'y1', y2: 'y2', className: 'kf-stem' }),
+  // A life known only to lie between two looks, or to have gone on.
+  span(
+    dots.filter(({ life }) => life.low !== life.high && life.low > 0),
+    {
+      low: ({ life }: Dot) => life.low,
+      high: ({ life }: Dot) => (life.high < Infinity ? life.high : Math.min(high, life.low * 1.15)),
+      y: 'y',
+      className: 'kf-cut',
+    },
+  ),
+  Plot.dot(dots, {
+    x: ({ life }: Dot) => placeOf(life),
+    y: 'y',
+    r: 4,
+    className: 'kf-chance',
+    stroke: 'currentColor',
+    fill: ({ life }: Dot) => (ended(life) ? 'currentColor' : 'none'),
+  }),
+  Plot.text(dots.length > mostNamed ? [] : numbers, {
+    x: 'x',
+    y: 'y',
+    text: 'text',
+    dy: -9,
+    className: 'kf-sharpening',
+  }),
+];
+
+/** The names of the knives and of their batches, at the left. */
+const nameMarks = ({ knives, batches }: Rows, narrow: boolean): Plot.RenderableMark[] => [
+  Plot.text(knives, {
+    y: 'y',
+    text: ({ knife }: Rows['knives'][number]) =>
+      `${shortName(knife.name, narrow ? 26 : 50)}${knife.lives.length === 0 ? ': no runs' : ''}`,
+    frameAnchor: 'left',
+    textAnchor: 'start',
+    dx: narrow ? -62 : -98,
+    className: 'kf-value',
+  }),
+  Plot.text(batches, {
+    y: 'y',
+    text: ({ text }: Label) => shortName(text, narrow ? 9 : 14),
+    frameAnchor: 'left',
+    textAnchor: 'end',
+    dx: -8,
+    className: 'kf-faint',
+  }),
+];
+
+/** From the baseline's middle to the ratio measured, and the interval about it, in a strip below the rows. */
+const intervalMarks = (between: Between | null, strip: number): Plot.RenderableMark[] =>
+  between
+    ? [
+        span([between], { low: 'from', high: 'at', y: strip, className: 'kf-dimension' }),
+        Plot.ruleX([between.from], { y1: strip - 6, y2: strip + 6, className: 'kf-stem' }),
+        span([between], { low: 'low', high: 'high', y: strip, className: 'kf-window' }),
+      ]
+    : [];
 
 /** Every sharpening as a dot, knife by knife and lot by lot, with the ratio and its interval between their middles. */
 export const runDots: Figure = {
@@ -83,126 +208,41 @@ export const runDots: Figure = {
   reading: () => 'as logged; no model in it',
   source: 'the log',
   options(scene, { width, narrow }) {
-    const runs = runsOf(scene);
-    const { measured } = runs;
-    const knives = [runs.baseline, runs.subject];
-    const lives = knives.flatMap((knife) => knife.lives);
-    const values = lives.flatMap(({ low, high }) => [high < Infinity ? high : low, low > 0 ? low : high]);
-    const [first, second] = [middleOf(runs.baseline), middleOf(runs.subject)];
-    const target =
-      first !== null && measured !== null
-        ? { at: first * measured.ratio, low: first * measured.low, high: first * measured.high }
-        : null;
-    const all = [...values, ...(target ? [target.low, target.high] : [])];
-    const low = all.length > 0 ? Math.min(...all) / 1.3 : 10;
-    const high = all.length > 0 ? Math.max(...all) * 1.3 : 1000;
-
+    const logged = runsOf(scene);
+    const between = intervalOf(logged);
+    const { low, high } = endsOf(logged, between);
     const [marginLeft, marginRight] = [narrow ? 66 : 104, 14];
     const pxPerLog = (width - marginLeft - marginRight) / Math.log(high / low);
-    let y = 0;
-    const dots: Dot[] = [];
-    const numbers: Named[] = [];
-    const names: { y: number; text: string }[] = [];
-    const batches: { y: number; text: string }[] = [];
-    const middles: { x: number; y1: number; y2: number }[] = [];
-    for (const knife of knives) {
-      names.push({
-        y: y + 13,
-        text: `${shortName(knife.name, narrow ? 26 : 50)}${knife.lives.length === 0 ? ': no runs' : ''}`,
-      });
-      y += namePx;
-      const top = y;
-      for (const { batch, lives: own } of batchRows(knife)) {
-        batches.push({ y: y + rowPx / 2, text: shortName(batchName(batch), narrow ? 9 : 14) });
-        const row = spread(own, y + rowPx / 2);
-        dots.push(...row);
-        numbers.push(...numbered(row, pxPerLog));
-        y += rowPx;
-      }
-      const middle = middleOf(knife);
-      if (middle !== null) middles.push({ x: middle, y1: top, y2: y });
-      y += 8;
-    }
-    const strip = y + 22;
+    const rows = rowsOf([logged.baseline, logged.subject], pxPerLog);
+    const strip = rows.height + 22;
     const total = strip + 16;
-    const text = measured === null ? 'no interval yet' : times(measured.ratio);
-    const shown = (life: SharpenedLife): number => placeOf(life);
     return {
       height: total + 44,
       marginLeft,
       marginRight,
       marginTop: 4,
       marginBottom: 40,
-      x: ratioAxisX(low, high, narrow, `${unitWord(runs)} until the stop`),
+      x: ratioAxisX(low, high, narrow, `${unitWord(logged)} until the stop`),
       y: { domain: [total, 0], axis: null },
       marks: [
         gridX(tickValues(low, high, narrow)),
-        Plot.ruleX(middles, { x: 'x', y1: 'y1', y2: 'y2', className: 'kf-stem' }),
-        // A life known only to lie between two looks, or to have gone on.
-        Plot.link(
-          dots.filter(({ life }) => life.low !== life.high && life.low > 0),
-          {
-            x1: ({ life }: Dot) => life.low,
-            x2: ({ life }: Dot) => (life.high < Infinity ? life.high : Math.min(high, life.low * 1.15)),
-            y1: 'y',
-            y2: 'y',
-            className: 'kf-cut',
-          },
-        ),
-        Plot.dot(dots, {
-          x: ({ life }: Dot) => shown(life),
-          y: 'y',
-          r: 4,
-          className: 'kf-chance',
-          stroke: 'currentColor',
-          fill: ({ life }: Dot) => (ended(life) ? 'currentColor' : 'none'),
-        }),
-        Plot.text(lives.length > mostNamed ? [] : numbers, {
-          x: 'x',
-          y: 'y',
-          text: 'text',
-          dy: -9,
-          className: 'kf-sharpening',
-        }),
-        Plot.text(names, {
-          y: 'y',
-          text: 'text',
-          frameAnchor: 'left',
-          textAnchor: 'start',
-          dx: narrow ? -62 : -98,
-          className: 'kf-value',
-        }),
-        Plot.text(batches, {
-          y: 'y',
-          text: 'text',
-          frameAnchor: 'left',
-          textAnchor: 'end',
-          dx: -8,
-          className: 'kf-faint',
-        }),
-        ...(target && first !== null
-          ? [
-              Plot.link([target], { x1: first, x2: 'at', y1: strip, y2: strip, className: 'kf-dimension' }),
-              Plot.ruleX([first], { y1: strip - 6, y2: strip + 6, className: 'kf-stem' }),
-              Plot.link([target], { x1: 'low', x2: 'high', y1: strip, y2: strip, className: 'kf-window' }),
-            ]
-          : []),
-        Plot.text([text], {
-          x: target && first !== null ? Math.sqrt(first * target.at) : Math.sqrt(low * high),
+        ...sharpeningMarks(rows, high),
+        ...nameMarks(rows, narrow),
+        ...intervalMarks(between, strip),
+        Plot.text([logged.measured === null ? 'no interval yet' : times(logged.measured.ratio)], {
+          x: between ? Math.sqrt(between.from * between.at) : Math.sqrt(low * high),
           y: strip,
           dy: -11,
           text: (said: string) => said,
           className: 'kf-value kf-on-paper',
         }),
-        ...(second === null && first === null && lives.length === 0
-          ? [Plot.tickX([low], { y: total, className: 'kf-grid' })]
-          : []),
+        ...(rows.dots.length === 0 ? [Plot.tickX([low], { y: total, className: 'kf-grid' })] : []),
       ],
     };
   },
   table(scene) {
-    const runs = runsOf(scene);
-    const rows = [runs.subject, runs.baseline].flatMap((knife) =>
+    const logged = runsOf(scene);
+    const rows = [logged.subject, logged.baseline].flatMap((knife) =>
       knife.lives.length === 0
         ? [[knife.name, 'no runs', '', '']]
         : knife.lives
@@ -214,11 +254,11 @@ export const runDots: Figure = {
               lifeSaid(life),
             ]),
     );
-    return { columns: ['Knife', 'Lot', 'Sharpening', `Until the stop, ${unitWord(runs)}`], rows };
+    return { columns: ['Knife', 'Lot', 'Sharpening', `Until the stop, ${unitWord(logged)}`], rows };
   },
   caption(scene) {
-    const runs = runsOf(scene);
-    const { subject, baseline, measured } = runs;
+    const logged = runsOf(scene);
+    const { subject, baseline, measured } = logged;
     const count = (knife: KnifeRuns) =>
       `${knife.lives.length === 1 ? 'one sharpening' : `${knife.lives.length} sharpenings`} of ${knife.name}`;
     if (subject.lives.length + baseline.lives.length === 0)

@@ -126,10 +126,8 @@ function forces(scene: Scene): string[] {
 
 const hasUnknown = (knife: Knife): boolean => unknownMeasureNames(knife).length > 0;
 
-/** The whole lesson told of a visitor's two knives, and where the others of the comparison stand. */
-function own(scene: Scene): string[] {
-  const { entry, row, subject, baseline, subjectKnife, baselineKnife } = scene;
-  const { quick, careful } = row;
+/** Whether the chain is meant for the work, what is evened up, and what is not known. */
+function conditions({ entry, subject, baseline, subjectKnife, baselineKnife }: Scene): string[] {
   const sentences: string[] = [];
   const job = jobOf(entry);
   if (!job.slicingChain)
@@ -142,60 +140,76 @@ function own(scene: Scene): string[] {
         ? `Everything about ${subject.name} is evened up with ${baseline.name}.`
         : `Part of ${subject.name} is evened up with ${baseline.name}; the rest is what counts here.`,
     );
-
   if ([subjectKnife, baselineKnife].some(hasUnknown))
     sentences.push('Where a measure is not known, the middle of its range stands for it.');
+  return sentences;
+}
 
+const multiplied = (links: readonly { factor: number }[]): number =>
+  links.reduce((product, { factor }) => product * factor, 1);
+
+/** The links that are not 1: what they make together, which is the strongest, and which pull against each other. */
+function linksThatCount({ row: { careful }, subject, baseline }: Scene): string[] {
   const terms = standing(careful);
   const doing = terms.filter(differs);
   const idle = terms.filter((term) => !differs(term));
-  const missing = leftOut(careful);
-  if (doing.length === 0)
+  const strongest = doing.reduce((a, b) =>
+    Math.abs(Math.log(b.factor)) > Math.abs(Math.log(a.factor)) ? b : a,
+  );
+  const sentences = [
+    `The chain of ${subject.name} against ${baseline.name} has ${doing.length === 1 ? 'one link that is' : `${doing.length} links that are`} not 1: ${list(doing.map(({ id, factor }) => `${id} ${times(factor)}`))}.`,
+    `Multiplied they make ${times(careful.product)} by the close reading${smallParts(doing, careful.product)}: ${subject.name} should cut ${ratioInWords(careful.product)} as ${baseline.name}.`,
+  ];
+  if (doing.length > 1) sentences.push(`The strongest link is ${strongest.id}.`);
+  if (idle.length > 0)
     sentences.push(
-      onlyTogether(scene, careful) ||
-        `${subject.name} and ${baseline.name} are alike in ${missing.length > 0 ? 'every term that stands' : `all ${countInWords(careful.terms.length)} terms`}: ${countInWords(careful.terms.length)} links of 1 make a chain of 1.`,
+      `Both have ${list(idle.map(({ id }) => factorName(id).shared))}, so ${idle.length > 1 ? 'these factors are' : 'this factor is'} 1.`,
     );
-  else {
-    const strongest = doing.reduce((a, b) =>
-      Math.abs(Math.log(b.factor)) > Math.abs(Math.log(a.factor)) ? b : a,
-    );
+  const gain = multiplied(doing.filter(({ factor }) => factor > 1));
+  const loss = multiplied(doing.filter(({ factor }) => factor < 1));
+  if (gain > 1 && loss < 1)
     sentences.push(
-      `The chain of ${subject.name} against ${baseline.name} has ${doing.length === 1 ? 'one link that is' : `${doing.length} links that are`} not 1: ${list(doing.map(({ id, factor }) => `${id} ${times(factor)}`))}.`,
-      `Multiplied they make ${times(careful.product)} by the close reading${smallParts(doing, careful.product)}: ${subject.name} should cut ${ratioInWords(careful.product)} as ${baseline.name}.`,
-    );
-    if (doing.length > 1) sentences.push(`The strongest link is ${strongest.id}.`);
-    if (idle.length > 0)
-      sentences.push(
-        `Both have ${list(idle.map(({ id }) => factorName(id).shared))}, so ${idle.length > 1 ? 'these factors are' : 'this factor is'} 1.`,
-      );
-    const [gain, loss] = [
-      doing.filter(({ factor }) => factor > 1),
-      doing.filter(({ factor }) => factor < 1),
-    ].map((links) => links.reduce((product, { factor }) => product * factor, 1)) as [number, number];
-    if (gain > 1 && loss < 1)
-      sentences.push(
-        `The links pull both ways: those for ${subject.name} make ${times(gain)}, those against it ${times(loss)}.`,
-      );
-    sentences.push(
-      `By family: ${list(families.map((family) => `${family} ${times(careful.families[family])}`))}.`,
-    );
-    sentences.push(
-      `At face value, which is the pocket reading, the same knives make ${times(quick.product)}.`,
-      readAlike(careful.rival, careful.product)
-        ? 'Adding the forces instead changes nothing to speak of.'
-        : `If the forces add, the close reading becomes ${times(careful.rival)}${(careful.rival - 1) * (careful.product - 1) < 0 && !readsAsOne(careful.rival) && !readsAsOne(careful.product) ? ', on the other side of 1: which of the two cuts longer then hangs on the form of the model' : ''}.`,
-    );
-  }
-  if (missing.length > 0)
-    sentences.push(
-      `Left out, and not taken as 1: ${list(missing)}. The chain is that much shorter than the truth of ${subject.name} against ${baseline.name}.`,
-    );
-  const others = stackOf(scene).filter(({ id }) => id !== entry.subject && id !== entry.baseline);
-  if (others.length > 0)
-    sentences.push(
-      `Against ${baseline.name}, the others of this line-up: ${list(others.map(({ name, careful: c, rival }) => `${name} ${times(c)} (forces added ${times(rival)})`))}.`,
+      `The links pull both ways: those for ${subject.name} make ${times(gain)}, those against it ${times(loss)}.`,
     );
   return sentences;
+}
+
+/** The same chain by family, by the quick sum, and with the forces added. */
+function otherSums({ row: { careful, quick } }: Scene): string[] {
+  return [
+    `By family: ${list(families.map((family) => `${family} ${times(careful.families[family])}`))}.`,
+    `At face value, which is the pocket reading, the same knives make ${times(quick.product)}.`,
+    readAlike(careful.rival, careful.product)
+      ? 'Adding the forces instead changes nothing to speak of.'
+      : `If the forces add, the close reading becomes ${times(careful.rival)}${(careful.rival - 1) * (careful.product - 1) < 0 && !readsAsOne(careful.rival) && !readsAsOne(careful.product) ? ', on the other side of 1: which of the two cuts longer then hangs on the form of the model' : ''}.`,
+  ];
+}
+
+/** The whole lesson about a visitor's two knives, and where the others of the comparison stand. */
+function own(scene: Scene): string[] {
+  const { entry, row, subject, baseline } = scene;
+  const missing = leftOut(row.careful);
+  const links = countInWords(row.careful.terms.length);
+  const others = stackOf(scene).filter(({ id }) => id !== entry.subject && id !== entry.baseline);
+  return [
+    ...conditions(scene),
+    ...(standing(row.careful).some(differs)
+      ? [...linksThatCount(scene), ...otherSums(scene)]
+      : [
+          onlyTogether(scene, row.careful) ||
+            `${subject.name} and ${baseline.name} are alike in ${missing.length > 0 ? 'every term that stands' : `all ${links} terms`}: ${links} links of 1 make a chain of 1.`,
+        ]),
+    ...(missing.length > 0
+      ? [
+          `Left out, and not taken as 1: ${list(missing)}. The chain is that much shorter than the truth of ${subject.name} against ${baseline.name}.`,
+        ]
+      : []),
+    ...(others.length > 0
+      ? [
+          `Against ${baseline.name}, the others of this line-up: ${list(others.map(({ name, careful: c, rival }) => `${name} ${times(c)} (forces added ${times(rival)})`))}.`,
+        ]
+      : []),
+  ];
 }
 
 export const stackWords: Record<string, (scene: Scene) => string[]> = {

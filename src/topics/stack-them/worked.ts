@@ -1,61 +1,93 @@
 import { nominal, parameters } from '../../model/index.ts';
-import type { TermId } from '../../model/index.ts';
+import type { Row, TermId } from '../../model/index.ts';
 import { factorOf } from '../../comparison/found.ts';
 import { pushShares, subjectPush } from './push.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { brief, plain, times } from '../../scene/show.ts';
-import type { Worked } from '../worked.ts';
+import type { Worked, WorkedStep } from '../worked.ts';
 
 /** Four digits where a value goes on into the next step, so that the reader's own sum agrees with the page. */
 const on = (value: number): string => plain(value, 4);
 /** Five, where a sum and a division follow. */
 const finely = (value: number): string => plain(value, 5);
 
+/** A link of the chain as the steps show it. */
+function link(row: Row, id: TermId): string {
+  const factor = factorOf(row, id);
+  return factor === null ? 'left out' : on(factor);
+}
+
+/** Edge angle, thickness and grind by the careful estimate. */
+function geometrySteps({
+  subject,
+  baseline,
+  subjectKnife,
+  baselineKnife,
+  comparison,
+  row,
+}: Scene): WorkedStep[] {
+  const { careful } = row;
+  const { geometry } = careful.families;
+  const exponent = nominal(comparison.assumptions?.thicknessExponent ?? parameters.thicknessExponent.default);
+  const angle = (factorOf(careful, 'wedge') ?? Number.NaN) * (factorOf(careful, 'apex') ?? Number.NaN);
+  return [
+    {
+      say: 'The edge angle is two links: a wedge, and the apex.',
+      tex: '{{wedge}} \\times {{apex}} \\approx {{angle}}',
+      values: { wedge: link(careful, 'wedge'), apex: link(careful, 'apex'), angle: on(angle) },
+    },
+    {
+      say: `Thickness behind the edge: ${baseline.name}’s over ${subject.name}’s, to an assumed power.`,
+      tex: '\\left(\\frac{{{tb}}}{{{ta}}}\\right)^{{{e}}} \\approx {{thickness}}',
+      values: {
+        tb: on(nominal(baselineKnife.edgeMm)),
+        ta: on(nominal(subjectKnife.edgeMm)),
+        e: brief(exponent),
+        thickness: link(careful, 'thickness'),
+      },
+    },
+    {
+      say: 'The primary grind is the last link of geometry.',
+      tex: '{{angle}} \\times {{thickness}} \\times {{grind}} \\approx {{geometry}}',
+      values: {
+        angle: on(angle),
+        thickness: link(careful, 'thickness'),
+        grind: link(careful, 'grind'),
+        geometry: on(geometry),
+      },
+    },
+  ];
+}
+
+const quickStep = (quick: Row): WorkedStep => ({
+  say: 'The same seven links at face value: the pocket reading.',
+  tex: '{{w}} \\times {{a}} \\times {{t}} \\times {{g}} \\times {{f}} \\times {{h}} \\times {{c}} \\approx {{product}}',
+  values: {
+    w: link(quick, 'wedge'),
+    a: link(quick, 'apex'),
+    t: link(quick, 'thickness'),
+    g: link(quick, 'grind'),
+    f: link(quick, 'finish'),
+    h: link(quick, 'hardness'),
+    c: link(quick, 'carbide'),
+    product: plain(quick.product),
+  },
+});
+
 /** The chain of the knife looked at, link by link, by the careful estimate; then at face value. */
 function chain(scene: Scene): Worked {
-  const { subject, baseline, subjectKnife, baselineKnife, comparison, row } = scene;
+  const { subject, baseline, row } = scene;
   const { careful, quick } = row;
-  const known = (id: TermId, of = careful): number => factorOf(of, id) ?? Number.NaN;
-  const link = (id: TermId, of = careful): string => {
-    const factor = known(id, of);
-    return Number.isNaN(factor) ? 'left out' : on(factor);
-  };
   const { geometry, finish, steel } = careful.families;
-  const exponent = nominal(comparison.assumptions?.thicknessExponent ?? parameters.thicknessExponent.default);
-  const angle = known('wedge') * known('apex');
   const short = careful.complete ? '' : ' A link that is left out takes no part.';
   return {
     givens: `${subject.name} against ${baseline.name}, close reading; their measures stand in the list above.`,
     steps: [
-      {
-        say: 'The edge angle is two links: a wedge, and the apex.',
-        tex: '{{wedge}} \\times {{apex}} \\approx {{angle}}',
-        values: { wedge: link('wedge'), apex: link('apex'), angle: on(angle) },
-      },
-      {
-        say: `Thickness behind the edge: ${baseline.name}’s over ${subject.name}’s, to an assumed power.`,
-        tex: '\\left(\\frac{{{tb}}}{{{ta}}}\\right)^{{{e}}} \\approx {{thickness}}',
-        values: {
-          tb: on(nominal(baselineKnife.edgeMm)),
-          ta: on(nominal(subjectKnife.edgeMm)),
-          e: brief(exponent),
-          thickness: link('thickness'),
-        },
-      },
-      {
-        say: 'The primary grind is the last link of geometry.',
-        tex: '{{angle}} \\times {{thickness}} \\times {{grind}} \\approx {{geometry}}',
-        values: {
-          angle: on(angle),
-          thickness: link('thickness'),
-          grind: link('grind'),
-          geometry: on(geometry),
-        },
-      },
+      ...geometrySteps(scene),
       {
         say: `Steel: hardness and carbide.${short}`,
         tex: '{{hardness}} \\times {{carbide}} \\approx {{steel}}',
-        values: { hardness: link('hardness'), carbide: link('carbide'), steel: on(steel) },
+        values: { hardness: link(careful, 'hardness'), carbide: link(careful, 'carbide'), steel: on(steel) },
       },
       {
         say: 'Geometry, finish and steel together.',
@@ -67,20 +99,7 @@ function chain(scene: Scene): Worked {
           product: plain(careful.product),
         },
       },
-      {
-        say: 'The same seven links at face value: the pocket reading.',
-        tex: '{{w}} \\times {{a}} \\times {{t}} \\times {{g}} \\times {{f}} \\times {{h}} \\times {{c}} \\approx {{product}}',
-        values: {
-          w: link('wedge', quick),
-          a: link('apex', quick),
-          t: link('thickness', quick),
-          g: link('grind', quick),
-          f: link('finish', quick),
-          h: link('hardness', quick),
-          c: link('carbide', quick),
-          product: plain(quick.product),
-        },
-      },
+      quickStep(quick),
     ],
   };
 }

@@ -6,7 +6,7 @@ import type { Scene } from '../../scene/scene.ts';
 import { brief, plain } from '../../scene/show.ts';
 import { cardOf, lineSpeaks, middleOf, steelsOf, takenAtDeg, tieSteelOf } from '../../scene/steel.ts';
 import type { Steel } from '../../scene/steel.ts';
-import type { Worked } from '../worked.ts';
+import type { Worked, WorkedStep } from '../worked.ts';
 
 /** Four digits where a value goes on into the next step. */
 const on = (value: number): string => plain(value, 4);
@@ -26,78 +26,85 @@ const addedSaid = ({ carbides }: Steel): string => {
   return parts.length === 0 ? 'no carbide' : list(parts);
 };
 
+/** The card of a steel with the hardness of one and the carbide of another. */
+const card = (hardness: Steel, carbide: Steel, speaks: boolean): string => {
+  const mm = speaks ? cardOf(hardness, carbide) : null;
+  return mm === null ? 'refused' : on(mm);
+};
+
+const factor = ({ row }: Scene, id: 'hardness' | 'carbide'): string => {
+  const value = factorOf(row.careful, id);
+  return value === null ? 'left out' : on(value);
+};
+
+const vickersStep = (of: Steel): WorkedStep => ({
+  say: `Hardness of ${of.name} in Vickers, by a closed form through the standard’s table.`,
+  tex: '\\frac{223 \\times {{h}} + 14500}{100 - {{h}}} \\approx {{v}}',
+  values: { h: brief(of.hrc), v: on(of.vickers) },
+  unit: 'HV',
+});
+
+const cardStep = (of: Steel, speaks: boolean): WorkedStep => ({
+  say: `Card of ${of.name}, in mm. Its carbide adds what it adds: ${addedSaid(of)}.`,
+  tex: '{{k}} \\times {{h}} - {{perDegree}} \\times {{angle}} + {{carbide}} - {{constant}} \\approx {{mm}}',
+  values: {
+    k: brief(regression.perHrc),
+    h: brief(of.hrc),
+    perDegree: brief(-regression.perIncludedDegree),
+    angle: brief(takenAtDeg),
+    carbide: on(addedMm(of)),
+    constant: brief(-regression.constant),
+    mm: card(of, of, speaks),
+  },
+  unit: 'mm',
+});
+
+/** Hardness alone and carbide alone: each exchanged once with either of the other, and the geometric mean taken. */
+function exchangeSteps(scene: Scene, speaks: boolean): WorkedStep[] {
+  const { subject: a, baseline: b } = steelsOf(scene);
+  const exponent = brief(
+    nominal(scene.comparison.assumptions?.hardnessExponent ?? parameters.hardnessExponent.default),
+  );
+  const cards = {
+    aa: card(a, a, speaks),
+    ba: card(b, a, speaks),
+    ab: card(a, b, speaks),
+    bb: card(b, b, speaks),
+  };
+  return [
+    {
+      say: speaks
+        ? `Hardness alone: exchange it once with the carbide of ${a.name} and once with that of ${b.name}, and take the geometric mean, so that neither order is preferred.`
+        : `The line is not used for this line-up, so hardness goes by Vickers over Vickers to the assumed power ${exponent}.`,
+      tex: '\\sqrt{\\frac{{{aa}}}{{{ba}}} \\times \\frac{{{ab}}}{{{bb}}}} \\approx {{hardness}}',
+      values: { ...cards, hardness: factor(scene, 'hardness') },
+    },
+    {
+      say: speaks ? 'Carbide alone, the same way.' : 'Carbide has no other rule to go by.',
+      tex: '\\sqrt{\\frac{{{aa}}}{{{ab}}} \\times \\frac{{{ba}}}{{{bb}}}} \\approx {{carbide}}',
+      values: { ...cards, carbide: factor(scene, 'carbide') },
+    },
+  ];
+}
+
 /** Hardness, then card by the published line, then the two factors. */
 function steel(scene: Scene): Worked {
   const { subject: a, baseline: b } = steelsOf(scene);
   const speaks = lineSpeaks(scene);
-  const card = (hardness: Steel, carbide: Steel): string => {
-    const mm = speaks ? cardOf(hardness, carbide) : null;
-    return mm === null ? 'refused' : on(mm);
-  };
-  const factor = (id: 'hardness' | 'carbide'): string => {
-    const value = factorOf(scene.row.careful, id);
-    return value === null ? 'left out' : on(value);
-  };
-  const exponent = brief(
-    nominal(scene.comparison.assumptions?.hardnessExponent ?? parameters.hardnessExponent.default),
-  );
-  const vickers = (of: Steel) => ({
-    say: `Hardness of ${of.name} in Vickers, by a closed form through the standard’s table.`,
-    tex: '\\frac{223 \\times {{h}} + 14500}{100 - {{h}}} \\approx {{v}}',
-    values: { h: brief(of.hrc), v: on(of.vickers) },
-    unit: 'HV' as const,
-  });
-  const line = (of: Steel) => ({
-    say: `Card of ${of.name}, in mm. Its carbide adds what it adds: ${addedSaid(of)}.`,
-    tex: '{{k}} \\times {{h}} - {{perDegree}} \\times {{angle}} + {{carbide}} - {{constant}} \\approx {{mm}}',
-    values: {
-      k: brief(regression.perHrc),
-      h: brief(of.hrc),
-      perDegree: brief(-regression.perIncludedDegree),
-      angle: brief(takenAtDeg),
-      carbide: on(addedMm(of)),
-      constant: brief(-regression.constant),
-      mm: card(of, of),
-    },
-    unit: 'mm' as const,
-  });
   return {
     givens: `${a.name}, ${brief(a.hrc)} HRC, ${addedSaid(a)}; ${b.name}, ${brief(b.hrc)} HRC, ${addedSaid(b)}; included angle ${takenAtDeg}°.`,
     steps: [
-      vickers(a),
-      vickers(b),
-      line(a),
-      line(b),
-      {
-        say: speaks
-          ? `Hardness alone: exchange it once with the carbide of ${a.name} and once with that of ${b.name}, and take the geometric mean, so that neither order is preferred.`
-          : `The line is not used for this line-up, so hardness goes by Vickers over Vickers to the assumed power ${exponent}.`,
-        tex: '\\sqrt{\\frac{{{aa}}}{{{ba}}} \\times \\frac{{{ab}}}{{{bb}}}} \\approx {{hardness}}',
-        values: {
-          aa: card(a, a),
-          ba: card(b, a),
-          ab: card(a, b),
-          bb: card(b, b),
-          hardness: factor('hardness'),
-        },
-      },
-      {
-        say: speaks ? 'Carbide alone, the same way.' : 'Carbide has no other rule to go by.',
-        tex: '\\sqrt{\\frac{{{aa}}}{{{ab}}} \\times \\frac{{{ba}}}{{{bb}}}} \\approx {{carbide}}',
-        values: {
-          aa: card(a, a),
-          ab: card(a, b),
-          ba: card(b, a),
-          bb: card(b, b),
-          carbide: factor('carbide'),
-        },
-      },
+      vickersStep(a),
+      vickersStep(b),
+      cardStep(a, speaks),
+      cardStep(b, speaks),
+      ...exchangeSteps(scene, speaks),
       {
         say: 'Both together: multiply.',
         tex: '{{hardness}} \\times {{carbide}} \\approx {{both}}',
         values: {
-          hardness: factor('hardness'),
-          carbide: factor('carbide'),
+          hardness: factor(scene, 'hardness'),
+          carbide: factor(scene, 'carbide'),
           both: plain(scene.row.careful.families.steel),
         },
       },

@@ -5,6 +5,7 @@ import type { SeenFinish } from './values.ts';
 import { jobOf } from '../../phrases/job.ts';
 import { list } from '../../phrases/list.ts';
 import { scratchesOf } from './scratches.ts';
+import type { Scene } from '../../scene/scene.ts';
 import { brief, plain, ratioInWords, readsAsOne, short, times } from '../../scene/show.ts';
 import { orRefusal } from '../../comparison/unless-refused.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
@@ -122,9 +123,29 @@ const refused: WordsOf = () =>
     (message) => [`Ask it for P3000 and it says: “${message}”.`],
   );
 
+/** What the grit numbers themselves say of the two finishes. */
+function numbersSaid(finishes: ReturnType<typeof finishesOf>, ratio: number): string {
+  const numbers = numbersOf(finishes);
+  if (!numbers)
+    return 'A finish given in µm cannot be misread by its scale, so that half of the lesson does not apply.';
+  if (!numbers.oneScale)
+    return `Their numbers, ${brief(numbers.a)} and ${brief(numbers.b)}, stand on two scales: only the sizes can be compared.`;
+  const { face, off } = quotients(numbers.a / numbers.b, ratio);
+  return `Divided as they stand the numbers would say ${short(face)}${readsAsOne(off) ? ', and here that happens to be right' : `, which is ${off < 1 ? 'too much' : 'too little'}`}.`;
+}
+
+/** The factor of the finish by both readings. */
+function factorSaid({ row, comparison, subject, baseline }: Scene): string {
+  const exponent = nominal(comparison.assumptions?.finishExponent ?? parameters.finishExponent.default);
+  const [quick, careful] = [factorOf(row.quick, 'finish'), factorOf(row.careful, 'finish')];
+  return readsAsOne(careful)
+    ? `With the finish exponent at ${brief(exponent)} the close reading gives the finish no weight at all; the pocket reading still makes it ${times(quick)} for ${subject.name}.`
+    : `Raised to the power ${brief(exponent)} that makes a factor of ${times(careful)} by the close reading: by the finish alone ${subject.name} should cut ${ratioInWords(careful)} as ${baseline.name}. The pocket reading takes the sizes at face value, ${times(quick)}.`;
+}
+
 /** What the finishes of the comparison's own two knives come to. */
 const ownKnives: WordsOf = (scene) => {
-  const { entry, row, comparison } = scene;
+  const { entry } = scene;
   const finishes = finishesOf(scene);
   const { subject, baseline } = finishes;
   const [own, other] = [scene.subject.name, scene.baseline.name];
@@ -158,30 +179,9 @@ const ownKnives: WordsOf = (scene) => {
   sentences.push(
     `The grain of ${coarse} is ${plain(ratio > 1 ? ratio : 1 / ratio)} times as wide as that of ${fine}.`,
   );
-  const numbers = numbersOf(finishes);
-  if (!numbers)
-    sentences.push(
-      'A finish given in µm cannot be misread by its scale, so that half of the lesson does not apply.',
-    );
-  else if (!numbers.oneScale)
-    sentences.push(
-      `Their numbers, ${brief(numbers.a)} and ${brief(numbers.b)}, stand on two scales: only the sizes can be compared.`,
-    );
-  else {
-    const { face, off } = quotients(numbers.a / numbers.b, ratio);
-    sentences.push(
-      `Divided as they stand the numbers would say ${short(face)}${readsAsOne(off) ? ', and here that happens to be right' : `, which is ${off < 1 ? 'too much' : 'too little'}`}.`,
-    );
-  }
+  sentences.push(numbersSaid(finishes, ratio));
   if (chainRefused) return sentences;
-  const exponent = nominal(comparison.assumptions?.finishExponent ?? parameters.finishExponent.default);
-  const factor = (reading: 'quick' | 'careful') => factorOf(row[reading], 'finish');
-  const careful = factor('careful');
-  sentences.push(
-    readsAsOne(careful)
-      ? `With the finish exponent at ${brief(exponent)} the close reading gives the finish no weight at all; the pocket reading still makes it ${times(factor('quick'))} for ${own}.`
-      : `Raised to the power ${brief(exponent)} that makes a factor of ${times(careful)} by the close reading: by the finish alone ${own} should cut ${ratioInWords(careful)} as ${other}. The pocket reading takes the sizes at face value, ${times(factor('quick'))}.`,
-  );
+  sentences.push(factorSaid(scene));
   return sentences;
 };
 

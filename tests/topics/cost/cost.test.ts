@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { loft } from '../../../src/components/scene.ts';
 import { costsOf } from '../../../src/topics/cost/values.ts';
-import { firstTexts, readCost } from '../../../src/topics/cost/fields.ts';
+import { firstTexts } from '../../../src/topics/cost/fields.ts';
 import type { CostTexts } from '../../../src/topics/cost/fields.ts';
+import { readCost } from '../../../src/topics/cost/read-cost.ts';
 import { costTable, costVerdict, offerInWords } from '../../../src/topics/cost/words.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
 import { validate } from '../../../src/comparison/validate.ts';
