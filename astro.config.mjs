@@ -12,7 +12,7 @@ import { leanPlot } from './src/figure-kit/lean-plot.mjs';
 import { sitemap } from './src/build/sitemap/integration.mjs';
 
 /** Modules of the script before the first touch that the live half uses too. */
-const start = /preload-helper|rolldown.runtime|src\/(elements\/page\/carry|topics\/index)\.ts/;
+const start = /preload-helper|rolldown.runtime|src\/(elements\/page\/(address|carry)|topics\/index)\.ts/;
 
 /** The live half, and of what topics share what is too small for a fetch of its own. */
 const live =
@@ -20,8 +20,9 @@ const live =
 /** What draws a figure, and what most figures are drawn with. */
 const figure =
   /src\/(elements\/figure\/figure|figure-kit\/(draw|figure|grid|ratio-axis|short-name|steady))\.ts/;
-/** What bench and runs keep by, and what of runs several share: too small for fetches of their own. */
-const keep = /src\/(elements\/page\/keep-own|comparison\/saved\/last)\.ts/;
+/** What Compare and Test keep and change by, and what of runs several share: too small for fetches of their own. */
+const keep =
+  /src\/(elements\/(page\/(keep-own|undo-key)|fields\/knives-changed)|comparison\/saved\/last)\.ts/;
 const log = /src\/(phrases\/counted|comparison\/first-plan|scene\/logged-name|model\/runs\/sheet-code)\.ts/;
 
 export default defineConfig({
