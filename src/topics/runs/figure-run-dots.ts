@@ -2,7 +2,7 @@ import * as Plot from '@observablehq/plot';
 import { ended } from '../../model/index.ts';
 import type { SharpenedLife } from '../../runs/lives.ts';
 import { middleOf, placeOf, runsOf } from '../../scene/runs.ts';
-import type { KnifeRuns, RunsDescribed } from '../../scene/runs.ts';
+import type { KnifeRuns, RunsOfTwo } from '../../scene/runs.ts';
 import { brief, inFigures, times } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { gridX } from '../../figure-kit/grid.ts';
@@ -72,7 +72,7 @@ function numbered(row: readonly Dot[], pxPerLog: number): Named[] {
   return out;
 }
 
-const unitWord = ({ unit }: RunsDescribed): string => (unit === 'mm' ? 'mm' : 'cuts');
+const unitWord = ({ unit }: RunsOfTwo): string => (unit === 'mm' ? 'mm' : 'cuts');
 
 /** From the middle of the baseline to the ratio of it that was measured, with its interval; null where there is none. */
 interface Between {
@@ -82,7 +82,7 @@ interface Between {
   high: number;
 }
 
-function intervalOf({ baseline, measured }: RunsDescribed): Between | null {
+function intervalOf({ baseline, measured }: RunsOfTwo): Between | null {
   const from = middleOf(baseline);
   if (from === null || measured === null) return null;
   return { from, at: from * measured.ratio, low: from * measured.low, high: from * measured.high };
@@ -90,7 +90,7 @@ function intervalOf({ baseline, measured }: RunsDescribed): Between | null {
 
 /** The ends of the axis: they hold all lives and the interval. */
 function endsOf(
-  { baseline, subject }: RunsDescribed,
+  { baseline, subject }: RunsOfTwo,
   between: Between | null,
 ): { low: number; high: number } {
   const values = [...baseline.lives, ...subject.lives].flatMap(({ low, high }) => [
