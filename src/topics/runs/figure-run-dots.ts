@@ -89,10 +89,7 @@ function intervalOf({ baseline, measured }: RunsOfTwo): Between | null {
 }
 
 /** The ends of the axis: they hold all lives and the interval. */
-function endsOf(
-  { baseline, subject }: RunsOfTwo,
-  between: Between | null,
-): { low: number; high: number } {
+function endsOf({ baseline, subject }: RunsOfTwo, between: Between | null): { low: number; high: number } {
   const values = [...baseline.lives, ...subject.lives].flatMap(({ low, high }) => [
     high < Infinity ? high : low,
     low > 0 ? low : high,
