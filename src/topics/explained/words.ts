@@ -11,7 +11,6 @@ import { sentencesOf } from '../../phrases/sentences-of.ts';
 import { words } from '../overview/words.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
 import { factorIds } from '../../scene/factors.ts';
-import { counted } from '../../phrases/counted.ts';
 
 const said = (name: string, scene: Scene): string[] => sentencesOf(words, name, scene);
 
@@ -52,8 +51,9 @@ function runs({ entry, subject, baseline }: Scene): string[] {
   if (all.length === 0) return [];
   const of = (id: string) => all.filter(({ knife }) => knife === loggedName(entry, id)).length;
   const [own, other] = [of(entry.subject), of(entry.baseline)];
+  const count = (many: number) => (many === 1 ? 'one run' : `${many} runs`);
   return [
-    `${all.length === 1 ? 'One measured run goes' : `${all.length} measured runs go`} along with this line-up: ${counted(own, 'run')} of ${subject.name}, ${counted(other, 'run')} of ${baseline.name}.`,
+    `${all.length === 1 ? 'One measured run goes' : `${all.length} measured runs go`} along with this line-up: ${count(own)} of ${subject.name}, ${count(other)} of ${baseline.name}.`,
     'Where a run and the model disagree, the run was there.',
   ];
 }
