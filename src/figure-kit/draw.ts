@@ -1,6 +1,6 @@
+import * as Plot from '@observablehq/plot';
 import type { Scene } from '../scene/scene.ts';
 import type { Figure, Size } from './figure.ts';
-import { plot } from './steady.ts';
 
 let drawings = 0;
 
@@ -9,8 +9,6 @@ let drawings = 0;
  * Plot's own style element is taken out (its rules stand in the site's style sheet under `kf-plot`),
  * the inner labels that assistive technology would read one by one are replaced by one name with the
  * result, and ids are made unique in the page.
- *
- * @param before an earlier drawing of the same figure, to be thrown away: what still stands is taken over from it
  */
 export function draw(
   figure: Figure,
@@ -18,12 +16,13 @@ export function draw(
   size: Size,
   document: Document,
   scope?: string,
-  before?: Element | null,
 ): SVGSVGElement {
-  const svg = plot(
-    { ...figure.options(scene, size), document, width: size.width, className: 'kf-plot' },
-    before,
-  ) as SVGSVGElement;
+  const svg = Plot.plot({
+    ...figure.options(scene, size),
+    document,
+    width: size.width,
+    className: 'kf-plot',
+  }) as SVGSVGElement;
   if (svg.tagName.toLowerCase() !== 'svg')
     throw new Error(`figure ${figure.id} must draw one SVG, without title or legend`);
 

@@ -1,5 +1,8 @@
+import type { Markish, PlotOptions } from '@observablehq/plot';
 import type { Scene } from '../scene/scene.ts';
-import type { Drawing } from './steady.ts';
+
+/** What a figure hands to Plot: its options, with the marks in the order they are drawn in. */
+export type Drawing = PlotOptions & { marks: Markish[] };
 
 /** A table of the very numbers a figure draws. */
 export interface Table {

@@ -184,8 +184,7 @@ export class FigureElement extends SceneElement {
     const size = drawing.dataset['size'] === 'narrow' ? 'narrow' : 'wide';
     const detail = this.#detail;
     const room = detail > 0 ? { ...sizes[size], detail } : sizes[size];
-    const before = drawing.firstElementChild;
-    drawing.replaceChildren(draw(this.figure, scene, room, document, `${this.figure.id}-${size}`, before));
+    drawing.replaceChildren(draw(this.figure, scene, room, document, `${this.figure.id}-${size}`));
     drawing.dataset['drawn'] = 'yes';
   }
 

@@ -7,7 +7,7 @@ import type { Figure, Table } from '../../figure-kit/figure.ts';
 import { baselineY, gridX } from '../../figure-kit/grid.ts';
 import { ratioAxisX, tickValues } from '../../figure-kit/ratio-axis.ts';
 import { readingName } from '../../phrases/reading-name.ts';
-import type { Drawing } from '../../figure-kit/steady.ts';
+import type { Drawing } from '../../figure-kit/figure.ts';
 
 /** What the guesses are compared with. */
 export interface ComparedWith {

@@ -10,7 +10,7 @@ import { baselineY, gridY } from '../../figure-kit/grid.ts';
 import { ratioAxis, tickValues } from '../../figure-kit/ratio-axis.ts';
 import { centredLabel } from '../../figure-kit/centred-label.ts';
 import { frameOf } from '../../figure-kit/frame.ts';
-import type { Drawing } from '../../figure-kit/steady.ts';
+import type { Drawing } from '../../figure-kit/figure.ts';
 import { valueText } from '../../figure-kit/value-text.ts';
 
 interface Point {

@@ -5,7 +5,7 @@ import { endPointsOf } from './values.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineY } from '../../figure-kit/grid.ts';
 import { centredLabel } from '../../figure-kit/centred-label.ts';
-import type { Drawing } from '../../figure-kit/steady.ts';
+import type { Drawing } from '../../figure-kit/figure.ts';
 
 interface Reading {
   cut: number;

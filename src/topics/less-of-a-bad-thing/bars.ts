@@ -2,7 +2,7 @@ import * as Plot from '@observablehq/plot';
 import { times } from '../../scene/show.ts';
 import { centredLabel } from '../../figure-kit/centred-label.ts';
 import { gridX } from '../../figure-kit/grid.ts';
-import type { Drawing } from '../../figure-kit/steady.ts';
+import type { Drawing } from '../../figure-kit/figure.ts';
 import { valueText } from '../../figure-kit/value-text.ts';
 
 export interface Bar {

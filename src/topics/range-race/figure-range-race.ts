@@ -8,7 +8,7 @@ import type { Figure, Size } from '../../figure-kit/figure.ts';
 import { baselineX, gridX } from '../../figure-kit/grid.ts';
 import { ratioAxisX, tickValues } from '../../figure-kit/ratio-axis.ts';
 import { hatch, ink } from '../../figure-kit/inks.ts';
-import type { Drawing } from '../../figure-kit/steady.ts';
+import type { Drawing } from '../../figure-kit/figure.ts';
 import { whisker } from '../../figure-kit/whisker.ts';
 import { readingName } from '../../phrases/reading-name.ts';
 import { centredLabel } from '../../figure-kit/centred-label.ts';

@@ -9,7 +9,6 @@ import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineX, gridX } from '../../figure-kit/grid.ts';
 import { hatch, ink } from '../../figure-kit/inks.ts';
 import { shortName } from '../../figure-kit/short-name.ts';
-import { axisY } from '../../figure-kit/steady.ts';
 import { centredLabel } from '../../figure-kit/centred-label.ts';
 import { valueText } from '../../figure-kit/value-text.ts';
 import { factorName } from '../../phrases/factor-names.ts';
@@ -102,7 +101,7 @@ export const forces: Figure = {
       },
       y: { domain: all.map(({ id }) => id), axis: null },
       marks: [
-        axisY(
+        Plot.axisY(
           all.map(({ id }) => id),
           { text: all.map(({ name }) => shortName(name, narrow ? 10 : 21)), label: null, tickSize: 0 },
         ),

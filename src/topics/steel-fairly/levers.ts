@@ -4,7 +4,7 @@ import { plain } from '../../scene/show.ts';
 import type { Hardened } from '../../scene/steel.ts';
 import type { Figure, Size, Table } from '../../figure-kit/figure.ts';
 import { baselineX, gridX } from '../../figure-kit/grid.ts';
-import type { Drawing } from '../../figure-kit/steady.ts';
+import type { Drawing } from '../../figure-kit/figure.ts';
 import { centredLabel } from '../../figure-kit/centred-label.ts';
 import { valueText } from '../../figure-kit/value-text.ts';
 import type { Scene } from '../../scene/scene.ts';

@@ -8,7 +8,6 @@ import { brief, plain } from '../../scene/show.ts';
 import type { Figure, Size } from '../../figure-kit/figure.ts';
 import { gridX, gridY } from '../../figure-kit/grid.ts';
 import { tickValues } from '../../figure-kit/ratio-axis.ts';
-import { axisX, axisY } from '../../figure-kit/steady.ts';
 import { shortName } from '../../figure-kit/short-name.ts';
 import { centredLabel } from '../../figure-kit/centred-label.ts';
 import { frameOf } from '../../figure-kit/frame.ts';
@@ -96,8 +95,8 @@ export const gritScales: Figure = {
       y: { type: 'log', domain: [low, high], axis: null },
       marks: [
         // The labels of a logarithmic axis are thinned out unless they come as a channel of their own.
-        axisX(ticks.x, { text: brief, ...centredLabel('grit number') }),
-        axisY(ticks.y, { text: brief, label: 'grain, µm', labelArrow: 'none' }),
+        Plot.axisX(ticks.x, { text: brief, ...centredLabel('grit number') }),
+        Plot.axisY(ticks.y, { text: brief, label: 'grain, µm', labelArrow: 'none' }),
         gridY(ticks.y),
         gridX(ticks.x),
         Plot.ruleY(knives, {
