@@ -6,7 +6,7 @@ import { angleQuestions } from '../../comparison/angle-questions.ts';
 import type { Equalisable, KnifeEntry, ComparisonEntry } from '../../comparison/entry.ts';
 import { plain } from '../../scene/show.ts';
 import { keepsOwn } from '../page/keep-own.ts';
-import { carriesComparison } from '../page/address.ts';
+import { carriesComparison } from '../start/address.ts';
 import { becomesOwn, changeOwn, linkTo, store } from '../page/page.ts';
 import { undoKey } from '../page/undo-key.ts';
 import { withAngle, withAnotherKnife, withKnife, withRole, withoutKnife } from './knives-changed.ts';

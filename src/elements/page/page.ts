@@ -7,8 +7,8 @@ import { plainEntry } from '../../comparison/plain-entry.ts';
 import { sceneOf } from '../../scene/scene.ts';
 import type { Scene } from '../../scene/scene.ts';
 import type { ComparisonEntry } from '../../comparison/entry.ts';
-import { addressStep, carriesComparison, refusedSaid } from './address.ts';
-import { carry } from './carry.ts';
+import { addressStep, carriesComparison, refusedSaid } from '../start/address.ts';
+import { carry } from '../start/carry.ts';
 import { Pause } from './pause.ts';
 
 /**

@@ -6,7 +6,7 @@ import type { Scene } from '../../scene/scene.ts';
 import { hasSeries } from '../../scene/logged-name.ts';
 import type { ComparisonEntry } from '../../comparison/entry.ts';
 import { withRole } from '../fields/knives-changed.ts';
-import { carriesComparison } from '../page/address.ts';
+import { carriesComparison } from '../start/address.ts';
 import { keepsOwn } from '../page/keep-own.ts';
 import { becomesOwn, linkTo, scene, store } from '../page/page.ts';
 import { undoKey } from '../page/undo-key.ts';

@@ -4,7 +4,7 @@ import {
   carriesComparison,
   carriesSet,
   refusedSaid,
-} from '../../../src/elements/page/address.ts';
+} from '../../../src/elements/start/address.ts';
 
 test.each([
   ['#with=2.abc', true, false],

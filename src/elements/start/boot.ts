@@ -13,19 +13,19 @@ const root = document.documentElement;
 let loading: Promise<unknown> | undefined;
 
 const large: Record<string, () => Promise<CustomElementConstructor>> = {
-  'kf-answer': async () => (await import('./answer.ts')).AnswerElement,
-  'kf-audience': async () => (await import('./audience.ts')).AudienceElement,
+  'kf-answer': async () => (await import('../page/answer.ts')).AnswerElement,
+  'kf-audience': async () => (await import('../page/audience.ts')).AudienceElement,
   'kf-bench': async () => (await import('../fields/compare.ts')).CompareElement,
   'kf-choice': async () => (await import('../figure/choice.ts')).ChoiceElement,
   'kf-corrections': async () => (await import('../fields/corrections.ts')).CorrectionsElement,
-  'kf-drawer': async () => (await import('./saved.ts')).SavedElement,
+  'kf-drawer': async () => (await import('../page/saved.ts')).SavedElement,
   'kf-figure': async () => (await import('../figure/figure.ts')).FigureElement,
   'kf-forms': async () => (await import('../teach/forms.ts')).FormsElement,
-  'kf-late': async () => (await import('./late.ts')).LateElement,
-  'kf-line-sheet': async () => (await import('./line-sheet.ts')).LineSheetElement,
+  'kf-late': async () => (await import('../page/late.ts')).LateElement,
+  'kf-line-sheet': async () => (await import('../page/line-sheet.ts')).LineSheetElement,
   'kf-runs': async () => (await import('../test/runs.ts')).RunsElement,
-  'kf-seal': async () => (await import('./seal.ts')).SealElement,
-  'kf-snippet': async () => (await import('./snippet.ts')).SnippetElement,
+  'kf-seal': async () => (await import('../page/seal.ts')).SealElement,
+  'kf-snippet': async () => (await import('../page/snippet.ts')).SnippetElement,
   'kf-set': async () => (await import('../teach/set.ts')).SetElement,
   'kf-tally': async () => (await import('../teach/tally.ts')).TallyElement,
 };
@@ -37,7 +37,7 @@ const alone: Record<string, () => Promise<CustomElementConstructor>> = {
   'kf-cost': async () => (await import('../fields/cost.ts')).CostElement,
   'kf-course': async () => (await import('../teach/course.ts')).CourseElement,
   'kf-picture': async () => (await import('../figure/picture.ts')).PictureElement,
-  'kf-retell': async () => (await import('./retell.ts')).RetellElement,
+  'kf-retell': async () => (await import('../page/retell.ts')).RetellElement,
   'kf-screen': async () => (await import('../teach/screen.ts')).ScreenElement,
   'kf-takes': async () => (await import('../fields/takes.ts')).TakesElement,
 };
@@ -52,7 +52,7 @@ const named = (): string[] => {
 async function fetchAll(): Promise<void> {
   const held = Object.keys(large).filter((name) => document.querySelector(name));
   const [{ begin }, topics, elements] = await Promise.all([
-    import('./live.ts'),
+    import('../page/live.ts'),
     Promise.all(named().map(loadTopic)),
     Promise.all(held.map(async (name) => [name, await large[name]?.()] as const)),
   ]);
@@ -147,7 +147,7 @@ if (document.querySelector('kf-screen')) fetchAlone('kf-screen').catch(() => und
 const isAlone = root.hasAttribute('data-alone');
 if (isAlone && parent !== window) {
   root.dataset['framed'] = '';
-  void import('./tell-height.ts').then(({ sendHeight }) => sendHeight());
+  void import('../page/tell-height.ts').then(({ sendHeight }) => sendHeight());
 }
 
 /**
