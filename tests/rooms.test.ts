@@ -117,7 +117,7 @@ describe('imports', () => {
 
 describe('size', () => {
   /** Files still to be cut, by the same rule. */
-  const left = ['src/elements/test/runs.ts'];
+  const left: string[] = [];
 
   test('no file has more than 400 lines', () => {
     const long = files
