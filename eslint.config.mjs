@@ -2,7 +2,7 @@ import js from '@eslint/js';
 import astro from 'eslint-plugin-astro';
 import { defineConfig, globalIgnores } from 'eslint/config';
 import ts from 'typescript-eslint';
-import { importProblem } from './rooms.mjs';
+import { importProblem } from './src/build/rooms.mjs';
 
 /**
  * Checks every import against the table of rooms. ESLint's own `no-restricted-imports` compares the text of an import

@@ -2,7 +2,7 @@ import { existsSync, globSync, readFileSync, readdirSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import ts from 'typescript';
 import { describe, expect, it, test } from 'vitest';
-import { importProblem, rooms } from '../rooms.mjs';
+import { importProblem, rooms } from '../src/build/rooms.mjs';
 
 const files = readdirSync('src', { recursive: true, withFileTypes: true })
   .filter((entry) => entry.isFile())
@@ -89,9 +89,9 @@ describe('the rooms of the source', () => {
     [
       'src/model/chain/a.ts',
       '../../scene/a.ts',
-      'src/model may not import from src/scene, which comes after it in the table of rooms.mjs',
+      'src/model may not import from src/scene, which comes after it in the table of src/build/rooms.mjs',
     ],
-    ['src/scene/a.ts', '../attic/a.ts', 'src/attic is not in the table of rooms.mjs'],
+    ['src/scene/a.ts', '../attic/a.ts', 'src/attic is not in the table of src/build/rooms.mjs'],
   ])('%s importing %s: %s', (importer, source, problem) => {
     expect(importProblem(resolve(importer), source)).toBe(problem);
   });

@@ -127,7 +127,7 @@ async function digestOf(content: object): Promise<string> {
 function* differences(path: string, computed: unknown, stated: unknown): Generator<BundleProblem> {
   if (typeof computed === 'number' && typeof stated === 'number') {
     if (!(Math.abs(computed - stated) <= tolerance * Math.max(1, Math.abs(computed))))
-      yield { path, message: `${stated} is stated, ${computed} is reckoned` };
+      yield { path, message: `${stated} is stated, ${computed} is what it comes to` };
     return;
   }
   if (isRecord(computed) && isRecord(stated)) {
@@ -136,7 +136,10 @@ function* differences(path: string, computed: unknown, stated: unknown): Generat
     return;
   }
   if (computed !== stated)
-    yield { path, message: `${JSON.stringify(stated)} is stated, ${JSON.stringify(computed)} is reckoned` };
+    yield {
+      path,
+      message: `${JSON.stringify(stated)} is stated, ${JSON.stringify(computed)} is what it comes to`,
+    };
 }
 
 const isRecord = (value: unknown): value is Record<string, unknown> =>

@@ -37,7 +37,7 @@ const doors = new Map([['model', 'src/model/index.ts']]);
  * @returns {string} the path below the repository's root, with forward slashes
  */
 const fromRoot = (file) =>
-  relative(import.meta.dirname, file)
+  relative(resolve(import.meta.dirname, '../..'), file)
     .split(sep)
     .join('/');
 
@@ -63,9 +63,9 @@ export function importProblem(importer, source) {
   const [from, to] = [roomOf(fromRoot(importer)), roomOf(target)];
   if (from === undefined || to === undefined || from === to) return undefined;
   const unknown = [from, to].find((room) => !order.includes(room));
-  if (unknown !== undefined) return `src/${unknown} is not in the table of rooms.mjs`;
+  if (unknown !== undefined) return `src/${unknown} is not in the table of src/build/rooms.mjs`;
   if (order.indexOf(to) > order.indexOf(from))
-    return `src/${from} may not import from src/${to}, which comes after it in the table of rooms.mjs`;
+    return `src/${from} may not import from src/${to}, which comes after it in the table of src/build/rooms.mjs`;
   const door = doors.get(to);
   return door === undefined || door === target ? undefined : `import ${door} instead of ${target}`;
 }
