@@ -1,6 +1,8 @@
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { generateDtsBundle } from 'dts-bundle-generator';
 import { rolldown } from 'rolldown';
-import { dts } from 'rolldown-plugin-dts';
 
 const door = fileURLToPath(new URL('../../model/index.ts', import.meta.url));
 const tsconfig = fileURLToPath(new URL('../../model/tsconfig.json', import.meta.url));
@@ -15,13 +17,12 @@ export async function writeModel(folder) {
   const script = await rolldown({ input: { model: door }, checks: { bundlerTimings: false } });
   await script.write({ dir: folder, format: 'es', entryFileNames: 'model.js' });
   await script.close();
-  const types = await rolldown({
-    input: { model: door },
-    checks: { bundlerTimings: false },
-    plugins: [dts({ dtsOnly: true, tsconfig, sourcemap: false })],
-  });
-  await types.write({ dir: folder, format: 'es', entryFileNames: 'model.js' });
-  await types.close();
+  const [types] = generateDtsBundle(
+    // A type that only other types name is not handed out: two of them may have one name.
+    [{ filePath: door, output: { exportReferencedTypes: false, noBanner: true } }],
+    { preferredConfigPath: tsconfig },
+  );
+  writeFileSync(join(folder, 'model.d.ts'), types);
 }
 
 /** @returns {import('astro').AstroIntegration} */
