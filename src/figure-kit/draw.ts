@@ -18,6 +18,8 @@ export function draw(
   scope?: string,
 ): SVGSVGElement {
   const svg = Plot.plot({
+    // Colours are written as they stand. Of a mark without data Plot would otherwise make a scale with a colour scheme.
+    color: { type: 'identity' },
     ...figure.options(scene, size),
     document,
     width: size.width,

@@ -1,9 +1,16 @@
 import { existsSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
+import { parseHTML } from 'linkedom';
 import { describe, expect, it, test } from 'vitest';
+import { draw } from '../../src/figure-kit/draw.ts';
+import { sizes } from '../../src/figure-kit/figure.ts';
 import { leanPlot, plotModules } from '../../src/figure-kit/lean-plot.mjs';
+import { topics } from '../../src/topics/all.ts';
+import { figuresOfBrowser } from './figures-of-browser.ts';
+import { base, sceneFor, scenes } from './scenes.ts';
 
+const figures = Object.values(topics).flatMap((topic) => topic.figures ?? []);
 const plot = 'node_modules/@observablehq/plot/src';
 const replaced = Object.entries(plotModules);
 
@@ -40,4 +47,20 @@ describe('the modules of Plot that are left out', () => {
     for (const value of [0, 1234567.891, -0.5, NaN, 'a text', '', null, undefined, true])
       expect(lean.formatDefault(value)).toBe(whole.formatDefault(value));
   });
+});
+
+const newDocument = (): Document => parseHTML('<html><body></body></html>').document as unknown as Document;
+
+/** The loft's knives, and two with runs of their own. */
+const compared = ['the loft', 'runs of both'].map((name) => sceneFor(scenes[name] ?? base));
+
+test('every figure looks the same as drawn with the whole of Plot', async () => {
+  const browser = await figuresOfBrowser();
+  expect(browser.figures.size).toBe(figures.length);
+  for (const figure of figures)
+    for (const scene of compared)
+      for (const size of Object.values(sizes)) {
+        const there = browser.draw(browser.figureOf(figure.id), scene, size, newDocument(), 'x');
+        expect(there.outerHTML, figure.id).toBe(draw(figure, scene, size, newDocument(), 'x').outerHTML);
+      }
 });
