@@ -1,7 +1,7 @@
 /**
- * Leaves out of the browser's Plot what none of our figures uses: maps, colour schemes, dates, bent curves, legends and
- * tips. Their modules are replaced by those in `plot-without`, which refuse. With the whole of Plot a page would have 33
- * KB (brotli) of script more than the budget lets it: `npx playwright test budget` fails without this.
+ * Leaves out of the browser's Plot what none of our figures uses: maps, colour schemes, dates, bent curves, legends, tips,
+ * panels, markers and sums. Their modules are replaced by those in `plot-without`, which refuse. With the whole of Plot a
+ * page would have 36 KB (brotli) of script more than the budget lets it: `npx playwright test budget` fails without this.
  */
 import { dirname, join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -11,9 +11,11 @@ const without = (name) => fileURLToPath(new URL(`plot-without/${name}.mjs`, impo
 /** Modules of Plot, below its `src`, and what stands for each. */
 export const plotModules = {
   'curve.js': 'curves',
+  'facet.js': 'facets',
   'format.js': 'formats',
   'interactions/pointer.js': 'tips',
   'legends.js': 'legends',
+  'marker.js': 'markers',
   'marks/tip.js': 'tips',
   'projection.js': 'maps',
   'scales/diverging.js': 'diverging',
@@ -21,7 +23,10 @@ export const plotModules = {
   'scales/temporal.js': 'dates',
   'time.js': 'dates',
   'transforms/bin.js': 'bins',
+  'transforms/exclusiveFacets.js': 'facets',
+  'transforms/group.js': 'groups',
   'transforms/interval.js': 'intervals',
+  'transforms/stack.js': 'stacks',
 };
 
 /** Packages that other modules of Plot and d3 import, and what stands for each. */

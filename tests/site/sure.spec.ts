@@ -20,7 +20,7 @@ test('the band comes with another comparison, never with the example’s numbers
   await expect(band(page)).toContainText('Dunlin against Plover');
   await expect(dots(page)).toHaveCount(50);
   // What is shown of the example was built, so nothing of the topic is fetched for it.
-  expect(fetched.filter((url) => /quantile|sure/.test(url))).toEqual([]);
+  expect(fetched.filter((url) => /\/(quantile|how-sure|sure)\b/.test(url))).toEqual([]);
   await page.getByLabel('How many dots').selectOption('20');
   await expect(dots(page)).toHaveCount(20);
   await page.getByLabel('How many dots').selectOption('100');
