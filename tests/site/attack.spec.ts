@@ -19,8 +19,30 @@ const built = (page: string): string => readFileSync(`${dist}${page.replace(/\/$
 /** Pages with a field of text, found in what was built. */
 const withFields = pages().filter((page) => parseHTML(built(page)).document.querySelector(fields));
 
-/** A lesson on a large screen is made of the lesson's own HTML: the first stands for the others. */
-const firstScreen = withFields.find((page) => page.startsWith('/screen/'));
+/** The live elements of a page that was built. */
+const elementsOf = (page: string): Set<string> =>
+  new Set(
+    [...parseHTML(built(page)).document.querySelectorAll('main *')]
+      .map(({ localName }) => localName)
+      .filter((name) => name.startsWith('kf-')),
+  );
+
+/**
+ * Of the lessons, of those without knives and of those on a large screen so many that every live element they are made of
+ * is on one: the same element takes the same texts on all of them.
+ */
+function withoutAlike(found: readonly string[]): string[] {
+  const known = new Map<string, Set<string>>();
+  return found.filter((page) => {
+    const template = /^\/(lessons|plain|screen)\//.exec(page)?.[1];
+    if (template === undefined) return true;
+    const elements = known.get(template) ?? new Set();
+    known.set(template, elements);
+    const before = elements.size;
+    for (const name of elementsOf(page)) elements.add(name);
+    return elements.size > before;
+  });
+}
 
 /** Markup that would show itself: by running, by asking for a file, or by standing in the page. */
 const markup = [
@@ -177,9 +199,7 @@ async function bringAll(page: Page): Promise<void> {
 }
 
 const struck: { path: string; which: string }[] = [
-  ...withFields
-    .filter((page) => !page.startsWith('/screen/') || page === firstScreen)
-    .map((path) => ({ path, which: fields })),
+  ...withoutAlike(withFields).map((path) => ({ path, which: fields })),
   // Its fields come with the set in the address, and go when the form asks for another.
   { path: `/class/#do=${setCode(FIRST_SET)}`, which: 'main [data-part=do] input' },
 ];

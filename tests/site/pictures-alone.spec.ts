@@ -25,6 +25,19 @@ function expectAlike({ most, share }: { most: number; share: number }, figure: s
   expect.soft(share, `${figure}: squares that differ`).toBeLessThan(0.0025);
 }
 
+/** The comparison finds it out where one mark is missing, the faintest as well. */
+async function expectMarkMissed(
+  alone: Page,
+  before: Awaited<ReturnType<typeof asOnPage>>,
+  figure: string,
+): Promise<void> {
+  await alone.evaluate(() =>
+    document.querySelector('.kf-plot > .kf-grid, .kf-plot > g:last-of-type')?.remove(),
+  );
+  const { most, share } = apart(before, await asAlone(alone));
+  expect.soft(most >= 32 || share >= 0.0025, `${figure} without a mark: ${most}, ${share}`).toBe(true);
+}
+
 /** In the embedded face every word is as wide as it was measured, to half a pixel. */
 async function expectWordsInPlace(alone: Page, figure: string): Promise<void> {
   const strayed = await alone.locator('svg [textLength]').evaluateAll((parts) =>
@@ -53,7 +66,7 @@ test('a visitor’s own figure as an SVG that stands alone looks as it does on t
   const before = await asOnPage(sheet);
   const alone = await context.newPage();
   await openAlone(alone, svg);
-  expectAlike(await apart(before, await asAlone(alone)), 'chain');
+  expectAlike(apart(before, await asAlone(alone)), 'chain');
   await expectWordsInPlace(alone, 'chain');
   await alone.close();
 });
@@ -87,14 +100,9 @@ for (let first = 0; first < all.length; first += many) {
       const svg = (await saved(await menuOf(sheet), 'Save as SVG')).toString();
       const before = await asOnPage(sheet);
       await openAlone(alone, svg);
-      expectAlike(await apart(before, await asAlone(alone)), figure);
-
-      // The comparison finds it out where one mark is missing, the faintest as well.
-      await alone.evaluate(() =>
-        document.querySelector('.kf-plot > .kf-grid, .kf-plot > g:last-of-type')?.remove(),
-      );
-      const { most, share } = await apart(before, await asAlone(alone));
-      expect.soft(most >= 32 || share >= 0.0025, `${figure} without a mark: ${most}, ${share}`).toBe(true);
+      expectAlike(apart(before, await asAlone(alone)), figure);
+      // How well the comparison sees is tried on a few figures of different kinds: the first of each test.
+      if (figure === batch[0]?.[0]) await expectMarkMissed(alone, before, figure);
       await expectWordsInPlace(alone, figure);
     }
     await alone.close();

@@ -20,8 +20,36 @@ export async function saved(picture: Locator, button: string): Promise<Buffer> {
   return readFile(await (await saving).path());
 }
 
+type Clip = Record<'x' | 'y' | 'width' | 'height', number>;
+
+/** Dots to a side of the squares that are compared. */
+const side = 4;
+
+interface Squares {
+  across: number;
+  down: number;
+  /** The mean of each square's red, green and blue, 0 to 255. */
+  inks: Float64Array;
+}
+
+/** What a part of a page shows, as means of squares. */
+async function squares(page: Page, clip: Clip): Promise<Squares> {
+  const png = await page.screenshot({ clip });
+  const { data, info } = await sharp(png).removeAlpha().raw().toBuffer({ resolveWithObject: true });
+  const [across, down] = [Math.floor(info.width / side), Math.floor(info.height / side)];
+  const inks = new Float64Array(across * down * 3);
+  for (let y = 0; y < down * side; y += 1)
+    for (let x = 0; x < across * side; x += 1) {
+      const at = (Math.floor(y / side) * across + Math.floor(x / side)) * 3;
+      const dot = (y * info.width + x) * 3;
+      for (let ink = 0; ink < 3; ink += 1)
+        inks[at + ink] = (inks[at + ink] ?? 0) + (data[dot + ink] ?? 0) / side ** 2;
+    }
+  return { across, down, inks };
+}
+
 /** A figure's wide drawing as its page has it, in its own size, on whole pixels, with nothing over it. */
-export async function asOnPage(sheet: Locator): Promise<Buffer> {
+export async function asOnPage(sheet: Locator): Promise<Squares> {
   const drawing = sheet.locator('.drawing[data-size=wide]');
   const clip = await drawing.evaluate((holder: HTMLElement) => {
     Object.assign(holder.style, {
@@ -35,7 +63,7 @@ export async function asOnPage(sheet: Locator): Promise<Buffer> {
     const { x, y, width, height } = (holder.firstElementChild ?? holder).getBoundingClientRect();
     return { x, y, width, height };
   });
-  return sheet.page().screenshot({ clip });
+  return squares(sheet.page(), clip);
 }
 
 /** Opens an SVG by itself, as a file is opened. */
@@ -45,38 +73,14 @@ export async function openAlone(page: Page, svg: string): Promise<void> {
 }
 
 /** The drawing in the SVG that stands open. */
-export async function asAlone(page: Page): Promise<Buffer> {
+export async function asAlone(page: Page): Promise<Squares> {
   const clip = await page.locator('svg svg.kf-plot').evaluate((drawing: SVGSVGElement) => ({
     x: drawing.x.baseVal.value,
     y: drawing.y.baseVal.value,
     width: drawing.width.baseVal.value,
     height: drawing.height.baseVal.value,
   }));
-  return page.screenshot({ clip });
-}
-
-/** Dots to a side of the squares that are compared. */
-const side = 4;
-
-interface Squares {
-  across: number;
-  down: number;
-  /** The mean of each square's red, green and blue, 0 to 255. */
-  inks: Float64Array;
-}
-
-async function squares(png: Buffer): Promise<Squares> {
-  const { data, info } = await sharp(png).removeAlpha().raw().toBuffer({ resolveWithObject: true });
-  const [across, down] = [Math.floor(info.width / side), Math.floor(info.height / side)];
-  const inks = new Float64Array(across * down * 3);
-  for (let y = 0; y < down * side; y += 1)
-    for (let x = 0; x < across * side; x += 1) {
-      const checkPrediction = (Math.floor(y / side) * across + Math.floor(x / side)) * 3;
-      const dot = (y * info.width + x) * 3;
-      for (let ink = 0; ink < 3; ink += 1)
-        inks[checkPrediction + ink] = (inks[checkPrediction + ink] ?? 0) + (data[dot + ink] ?? 0) / side ** 2;
-    }
-  return { across, down, inks };
+  return squares(page, clip);
 }
 
 /**
@@ -85,15 +89,12 @@ async function squares(png: Buffer): Promise<Squares> {
  *
  * @returns the greatest difference of an ink, 0 to 255, and the share of squares in which one differs by more than 8
  */
-export async function apart(one: Buffer, two: Buffer): Promise<{ most: number; share: number }> {
-  const [a, b] = [await squares(one), await squares(two)];
+export function apart(a: Squares, b: Squares): { most: number; share: number } {
   if (a.across !== b.across || a.down !== b.down) return { most: 255, share: 1 };
   let [most, many] = [0, 0];
-  for (let checkPrediction = 0; checkPrediction < a.inks.length; checkPrediction += 3) {
+  for (let at = 0; at < a.inks.length; at += 3) {
     const far = Math.max(
-      ...[0, 1, 2].map((ink) =>
-        Math.abs((a.inks[checkPrediction + ink] ?? 0) - (b.inks[checkPrediction + ink] ?? 0)),
-      ),
+      ...[0, 1, 2].map((ink) => Math.abs((a.inks[at + ink] ?? 0) - (b.inks[at + ink] ?? 0))),
     );
     most = Math.max(most, far);
     if (far > 8) many += 1;
