@@ -23,7 +23,7 @@ const saying = `() => {
 
 const read = (page: Page): Promise<string[]> => page.evaluate(`(${saying})()`);
 
-/** Notes after every frame what the page has just shown. */
+/** Notes after every frame what the page has just shown, as long as anything of it changes and a while after. */
 const watch = (page: Page): Promise<void> =>
   page
     .addInitScript(
@@ -32,7 +32,13 @@ const watch = (page: Page): Promise<void> =>
       const { port1, port2 } = new MessageChannel();
       const note = () => { for (const text of saying()) if (text && !window.seen.includes(text)) window.seen.push(text); };
       port1.onmessage = note;
-      const frame = () => { port2.postMessage(0); requestAnimationFrame(frame); };
+      let changed = performance.now();
+      new MutationObserver(() => { changed = performance.now(); })
+        .observe(document, { subtree: true, childList: true, attributes: true, characterData: true });
+      const frame = () => {
+        if (performance.now() - changed < 300) port2.postMessage(0);
+        requestAnimationFrame(frame);
+      };
       requestAnimationFrame(frame);`,
     )
     .then(() => undefined);

@@ -1,9 +1,7 @@
 import { expect, live, test } from './test.ts';
 import { pdfPages } from './pdf.ts';
-import { kindsOfPage, lessons } from './pages.ts';
-
-/** A4 between margins of 15 mm, in CSS pixels. */
-const printable = { width: Math.floor((180 / 25.4) * 96), height: Math.floor((267 / 25.4) * 96) };
+import { lessons } from './pages.ts';
+import { expectWholeOnPaper } from './paper.ts';
 
 /** Of these the PDF is read too: it takes long, and says of other pages what the layout says. */
 const onPaper = ['/', '/bench/', '/runs/', '/telling/', ...lessons().slice(0, 1)];
@@ -35,49 +33,17 @@ test('paper shows the comparison of the moment, whatever still waits for a pause
   expect(printed).toEqual(later);
 });
 
-for (const path of kindsOfPage()) {
-  test(`${path} prints whole: nothing cut, no drawing split, every heading there`, async ({ page }) => {
-    await page.setViewportSize(printable);
+// That nothing is cut is asked of every page in every-page.spec.ts, which has it open.
+for (const path of onPaper)
+  test(`${path} has every heading on its printed pages`, async ({ page }) => {
     await page.goto(path);
-    await page.emulateMedia({ media: 'print' });
-    const found = await page.evaluate((paper) => {
-      const name = (element: Element): string =>
-        `${element.tagName.toLowerCase()}.${element.className.toString()} ${(element.textContent ?? '').trim().slice(0, 60)}`;
-      const shown = [...document.querySelectorAll<HTMLElement>('main *')].filter((one) =>
-        one.checkVisibility(),
-      );
-      const cut = shown.filter((one) => {
-        if (one.closest('svg, math') || one.matches('input, select, textarea, .visually-hidden'))
-          return false;
-        const { overflowX, overflowY } = getComputedStyle(one);
-        const { right, width } = one.getBoundingClientRect();
-        return (
-          (width > 1 && right > paper.width + 1) ||
-          (overflowX !== 'visible' && width > 1 && one.scrollWidth > one.clientWidth + 1) ||
-          (overflowY !== 'visible' && width > 1 && one.scrollHeight > one.clientHeight + 1)
-        );
-      });
-      const whole = (one: Element | null): boolean =>
-        one !== null &&
-        ((getComputedStyle(one).breakInside.startsWith('avoid') &&
-          one.getBoundingClientRect().height <= paper.height) ||
-          whole(one.parentElement));
-      const split = shown.filter((one) => one.matches('.drawing') && !whole(one));
-      return {
-        cut: cut.map(name),
-        split: split.map((one) => name(one.closest('kf-figure') ?? one)),
-        headings: shown.filter((one) => one.matches('h1, h2, h3')).map(({ innerText }) => innerText),
-      };
-    }, printable);
-    expect(found.cut, 'cut at an edge').toEqual([]);
-    expect(found.split, 'drawings that a page may split').toEqual([]);
-    if (!onPaper.includes(path)) return;
+    const headings = await expectWholeOnPaper(page);
+    expect(headings.length).toBeGreaterThan(0);
     const margin = '15mm';
     const pdf = await page.pdf({
       format: 'A4',
       margin: { top: margin, right: margin, bottom: margin, left: margin },
     });
     const text = plain((await pdfPages(pdf)).join(''));
-    expect(found.headings.filter((heading) => !text.includes(plain(heading)))).toEqual([]);
+    expect(headings.filter((heading) => !text.includes(plain(heading)))).toEqual([]);
   });
-}
