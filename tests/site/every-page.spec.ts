@@ -12,21 +12,36 @@ const colours = ['color-contrast', 'link-in-text-block'];
 
 const first = { colorScheme: 'light', forcedColors: 'none', width: wide, asked: [{ rules: 'all' }] } as const;
 const inColours = { rules: colours, of: 'one of each look' } as const;
-const others = [
-  { colorScheme: 'light', forcedColors: 'none', width: narrow, asked: [{ rules: room }, inColours] },
-  { colorScheme: 'dark', forcedColors: 'none', width: wide, asked: [inColours] },
-  { colorScheme: 'dark', forcedColors: 'none', width: narrow, asked: [inColours] },
-  { colorScheme: 'dark', forcedColors: 'active', width: wide, asked: [inColours] },
-  { colorScheme: 'dark', forcedColors: 'active', width: narrow, asked: [inColours] },
+const lightNarrow = {
+  colorScheme: 'light',
+  forcedColors: 'none',
+  width: narrow,
+  asked: [{ rules: room }, inColours],
+} as const;
+const dark = { colorScheme: 'dark', forcedColors: 'none', asked: [inColours] } as const;
+const forced = { colorScheme: 'dark', forcedColors: 'active', asked: [inColours] } as const;
+/** Dark and forced colours, one wide and the other narrow. */
+const darkOrForced = [
+  [
+    { ...dark, width: wide },
+    { ...forced, width: narrow },
+  ],
+  [
+    { ...dark, width: narrow },
+    { ...forced, width: wide },
+  ],
 ] as const;
 
 /**
  * Pages of one template have the same rules of style: one of them is asked in every look, the others in the first, with
- * every rule, and in one more look, which takes turns. The book is the lessons once more: the first look does.
+ * every rule, and in one more look. Which look has which width, and which look the others have, takes turns. The book is
+ * the lessons once more: the first look does.
  */
 const looksOf = (path: string, index: number) => {
   if (isBook(path)) return [first];
-  return [first, ...others.filter((_, look) => isRepresentative(path) || look === index % others.length)];
+  if (isRepresentative(path)) return [first, lightNarrow, ...(darkOrForced[index % 2] ?? [])];
+  const others = [lightNarrow, ...darkOrForced.flat()];
+  return [first, ...others.filter((_, look) => look === index % others.length)];
 };
 
 async function expectRoomAndNames(page: Page): Promise<void> {
