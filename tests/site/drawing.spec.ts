@@ -1,5 +1,5 @@
 import { expect, live, test } from './test.ts';
-import { lessons } from './pages.ts';
+import { lessons, oneIn } from './pages.ts';
 
 /** A drawing as far as a reader sees it: attributes sorted, coordinates to a tenth of a pixel (from hundredths, which is what a page is built with), ids and labels aside. */
 const seen = `(svg => {
@@ -14,8 +14,11 @@ const seen = `(svg => {
 // On screens of one dot a pixel Plot sets lines on half pixels; at build there is no screen.
 test.use({ deviceScaleFactor: 2 });
 
-/** Plot is cut down for the browser: what it draws there must be what the whole of it drew at build. */
-for (const path of ['/', '/argue/', ...lessons()]) {
+/**
+ * Plot is cut down for the browser: what it draws there must be what the whole of it drew at build. Of every figure the
+ * same is asked without a browser by tests/figure-kit/lean-plot.test.ts.
+ */
+for (const path of ['/', '/argue/', ...oneIn(4, lessons())]) {
   test(`${path} draws in the browser what it drew at build`, async ({ page }) => {
     const read = () =>
       page.evaluate(

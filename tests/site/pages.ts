@@ -10,11 +10,14 @@ export const builtFiles = (ending: string): string[] =>
     .filter((file) => file.endsWith(ending) && !file.startsWith('.'))
     .sort();
 
+let known: string[] | undefined;
+
 /** The address of every built page. A build that left none is a mistake, not a pass. */
 export function pages(): string[] {
+  if (known) return known;
   const found = builtFiles('.html').map((file) => `/${file.replace(/index\.html$/, '')}`);
   if (!found.includes('/')) throw new Error('no built site in dist: run the build first');
-  return found;
+  return (known = found);
 }
 
 /**
@@ -53,6 +56,10 @@ export const isBook = (page: string): boolean => page === '/lessons/all/';
 
 export const lessons = (): string[] =>
   pages().filter((page) => /^\/lessons\/.+\/$/.test(page) && !isBook(page));
+
+/** Some of many pages that differ in their content only, spread over all of them, the first among them. */
+export const oneIn = (many: number, all: readonly string[]): string[] =>
+  all.filter((_path, index) => index % many === 0);
 
 /** The tool among the pages: its allowance of script is its own. */
 export const isComparePage = (page: string): boolean => page === '/bench/';
