@@ -33,7 +33,7 @@ export default defineConfig({
     },
   },
   webServer: {
-    command: 'astro preview --port 4329 --host 127.0.0.1',
+    command: 'node tests/site/serve.ts 4329',
     url: 'http://127.0.0.1:4329/',
     reuseExistingServer: !process.env['CI'],
   },

@@ -34,9 +34,8 @@ export interface StaticHost {
   start: () => Promise<void>;
 }
 
-/** A host as plain as one can be: files of a folder at a base path, with the headers the folder asks for. */
-export async function hostOf(folder: string, base = '/'): Promise<StaticHost> {
-  let port = 0;
+/** A host as plain as one can be: files of a folder at a base path, with the headers the folder asks for; at any free port, unless one is named. */
+export async function hostOf(folder: string, base = '/', port = 0): Promise<StaticHost> {
   const server = createServer((request, response) => {
     const { pathname } = new URL(request.url ?? '/', 'http://localhost');
     const path = pathname.startsWith(base) ? pathname.slice(base.length - 1) : '/nowhere';
