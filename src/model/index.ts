@@ -7,6 +7,7 @@ export type {
   Assumptions,
   CarbideKind,
   CarbideVolPercent,
+  Ends,
   ExactGrind,
   Family,
   Finish,
@@ -15,9 +16,11 @@ export type {
   GritScale,
   Knife,
   Comparison,
+  Outcome,
   Quantity,
   Reading,
   Row,
+  Structure,
   Term,
   TermId,
 } from './types.ts';
@@ -28,13 +31,21 @@ export { exactGrind, isUnknown, measures, nominal, parameters, rangeOf } from '.
 export type { Measure, MeasureId, Parameter, ParameterId } from './quantities.ts';
 export { additiveGuess, compound, percentReadings, undoPercent } from './ratio/percent.ts';
 export { logShares, signedShares } from './ratio/log-shares.ts';
-export { apexFactors, steelRemovedMm2, toothDepthUm, toothFactor, wearAreaUm2 } from './geometry/apex.ts';
+export {
+  apexExponent,
+  apexFactors,
+  steelRemovedMm2,
+  toothDepthUm,
+  toothFactor,
+  wearAreaUm2,
+} from './geometry/apex.ts';
 export {
   checkSection,
   edgeAngleDeg,
   edgeAngleRange,
   effectiveFriction,
   flankSagMm,
+  flattestGrindDeg,
   frictionAngleDeg,
   grindHalfAngleDeg,
   grindThicknessMm,
@@ -51,8 +62,9 @@ export { lifeRatioFromCardMm } from './steel/card-life.ts';
 export { cardAngleExponent } from './steel/card-angle-exponent.ts';
 export { tensileStrengthMpa, vickersFromRockwellC } from './steel/hardness.ts';
 export { carbidesByDesignation, cardCutMm, regression } from './steel/carbide.ts';
+export { cardForChainMm } from './steel/card-for-chain.ts';
+export { abrasiveOverPhase, quartzHv, quartzOver } from './steel/abrasive.ts';
 export {
-  abrasiveOverPhase,
   austeniteCarbonPercent,
   carbideVolumePercent,
   carbonWeightPercent,
@@ -60,13 +72,17 @@ export {
   leverRule,
 } from './steel/phases.ts';
 export { carbideFromComposition, usualHardening } from './steel/composition.ts';
+export { leverCarbides } from './steel/carbide-kinds.ts';
+export type { LeverCarbide } from './steel/carbide-kinds.ts';
 export type { CarbideEstimate, Composition, Contents, TieLine } from './steel/composition.ts';
 export { hardeningRange, saturationCarbon } from './steel/saturation.ts';
 export { compositionsByDesignation, designationsHold } from './steel/standard-compositions.ts';
-export { angleFloorDeg, chippingRatio, criticalFlawUm, jobProfiles, rollingRatio } from './chain/limits.ts';
+export { angleFloorDeg, jobProfiles, sideLoadRatios } from './chain/limits.ts';
 export type { JobProfile } from './chain/limits.ts';
-export { carryRivalShares, compare, compareBoth } from './chain/compare.ts';
-export { apexExponent } from './chain/factors.ts';
+export { compare, compareBoth } from './chain/compare.ts';
+export { factors } from './chain/factors.ts';
+export type { Factor } from './chain/factors.ts';
+export { structures, widthAt } from './chain/structures.ts';
 export { attributesOf, makeEqual } from './chain/make-equal.ts';
 export type { Attribute } from './chain/make-equal.ts';
 export { disputes, ratioUnder } from './chain/position.ts';
@@ -80,13 +96,12 @@ export type { Contribution } from './uncertainty/propagation.ts';
 export { predict } from './uncertainty/predict.ts';
 export { createPredictor } from './uncertainty/predictor.ts';
 export type { Predictor } from './uncertainty/predictor.ts';
-export type { Prediction } from './uncertainty/prediction.ts';
+export type { Band, Prediction } from './uncertainty/prediction.ts';
 export { normalCdf, studentQuantile } from './statistics/distributions.ts';
 export { normalScore } from './statistics/normal-score.ts';
 export { quantileDots } from './statistics/quantile-dots.ts';
 export { quantiles, shareAbove } from './statistics/quantiles.ts';
 export { drawUniform, uniformStream } from './statistics/random.ts';
-export { bandRounding } from './uncertainty/band-rounding.ts';
 export { costOf } from './solve/cost.ts';
 export type { Cost, CostQuestion, Gain, Offer } from './solve/cost.ts';
 export { ratioCurve } from './solve/ratio-curve.ts';
@@ -105,7 +120,6 @@ export type { Judgement, JudgeQuestion, RunsVerdict } from './runs/judge.ts';
 export type { LeftOut, LoggedRun, RunLife } from './runs/judge-log.ts';
 export { controlDrift } from './runs/control-drift.ts';
 export { simulatedPower, toppedUpFalseAlarms } from './runs/simulated-power.ts';
-export { simultaneousBand } from './runs/simultaneous-band.ts';
 export { cvWithLooks, upperCv } from './runs/upper-scatter.ts';
 export { explanations } from './runs/explain.ts';
 export type { Explanation } from './runs/explain.ts';
@@ -116,21 +130,9 @@ export { checkPrediction } from './runs/check-prediction.ts';
 export type { PredictionCheck, PredictionCheckQuestion } from './runs/check-prediction.ts';
 export { equivalencePower, equivalenceRunsNeeded } from './runs/equivalence.ts';
 export type { EquivalencePlan } from './runs/equivalence.ts';
-export { estimateRatio } from './runs/estimate.ts';
-export type { BatchLife } from './runs/estimate.ts';
 export { ended } from './runs/lognormal.ts';
 export type { Life } from './runs/lognormal.ts';
-export { measuredRatio } from './runs/measured.ts';
-export type { AlikeBounds, RatioQuestion, Measured, Verdict } from './runs/measured.ts';
-export {
-  logSd,
-  pairedPower,
-  pairsNeeded,
-  powerCurve,
-  powerOfRuns,
-  runsNeeded,
-  twoSamplePower,
-} from './runs/planning.ts';
+export { logSd, pairedPower, pairsNeeded, powerOfRuns, runsNeeded, twoSamplePower } from './runs/planning.ts';
 export type { Plan } from './runs/planning.ts';
 export { geometricMeanRatio, ratioOfMeans } from './runs/ratios.ts';
 export type { RatioInterval } from './runs/ratios.ts';

@@ -63,22 +63,36 @@ export interface Knife {
 
 /** The model's disputed or fitted parameters. Anything left out takes the default of `quantities.ts`. */
 export interface Assumptions {
-  /** E: the total local exponent of the angle at 15°, wedge and apex together. */
+  /** E: the local exponent of the angle in all at 15°, wedge and apex together, at friction 0.25 and slice/push 3. */
   angleExponent?: Quantity;
   thicknessExponent?: Quantity;
   finishExponent?: Quantity;
-  /** Exponent on HV used for hardness outside the regression's range. */
+  /** Exponent on HV beyond the hardness the published regression covers. */
   hardnessExponent?: Quantity;
+  /** p: the power that turns a ratio of card into a ratio of lives to one end point; not used at fixed strokes. */
+  lifeExponent?: Quantity;
+  /** s: the share of the force at the end point that the ordinary blade needs for wedging. */
+  wedgingShare?: Quantity;
+  /** m: the power with which life grows with the width the blunt edge may reach. */
+  limitPower?: Quantity;
   /** Coefficient of variation of the published regression's residual: how far a steel lies off its line. */
   residualCv?: Quantity;
-  /** The baseline's shares of the cutting force, for the rival that adds: wedge, thickness, grind. */
-  rivalShares?: { wedge: number; thickness: number; grind: number };
+  /** How likely each way to combine the factors is held to be, 0 or more each; a third each if left out. */
+  structureWeights?: [multiplied: number, added: number, toLimit: number];
 }
+
+/** What "as long" means: material cut until the same end point, or card cut in a fixed number of strokes. */
+export type Outcome = 'end-point' | 'fixed-strokes';
+
+/** How the factors combine: all multiply; the forces add; the force reaches a limit. */
+export type Structure = 'multiplied' | 'added' | 'toLimit';
 
 export interface Comparison {
   knives: Knife[];
   /** The id of the knife everything is compared with. */
   baseline: string;
+  /** What "as long" means; `end-point` if left out. */
+  outcome?: Outcome;
   /** Depth of contact of the primary grind with the material, mm; default 8. */
   contactDepthMm?: Quantity;
   /** Coefficient of friction µ₀; default 0.25. */
@@ -100,30 +114,37 @@ export type Family = 'geometry' | 'finish' | 'steel';
 export interface Term {
   id: TermId;
   family: Family;
-  /** How many times as long a cuts as the baseline by this term alone; null where it is left out. */
-  factor: number | null;
-  /** The factor at the ends of its parameter's stated range; null where the term is left out. */
-  low: number | null;
-  high: number | null;
-  /** Where the term stands: derived, assumed, calibrated, published, or why it is left out. */
+  /** How many times as long a cuts as the baseline for this reason alone. */
+  factor: number;
+  /** The factor at the ends of the stated ranges of its own parameters. */
+  low: number;
+  high: number;
+  /** Where the factor stands: derived, assumed, calibrated, published. */
   status: string;
+}
+
+/** Both ends of a range. */
+export interface Ends {
+  low: number;
+  high: number;
 }
 
 export interface Row {
   knife: string;
   terms: Term[];
-  /** The product of the terms that stand. */
-  product: number;
-  /** The same with wedge, thickness and grind added as resistances instead of multiplied. */
-  rival: number;
-  /** False where a term was left out: the product then covers only the others. */
-  complete: boolean;
-  /** ln fᵢ / Σ ln fⱼ by term id; null where the terms cancel. */
+  /** The three totals, uncertain inputs at their middle: all factors multiplied, the forces added, to a limit. */
+  multiplied: number;
+  added: number;
+  toLimit: number;
+  /** Each force that resists the cut, over that of the ordinary blade; the mean of them is R. */
+  forces: Record<string, number>;
+  /** ln fᵢ / Σ ln fⱼ by factor, of `multiplied`; null where the factors cancel. */
   logShares: Record<string, number> | null;
-  /** ln fᵢ / Σ|ln fⱼ| with its sign by term id: what is shown where the terms cancel. */
+  /** ln fᵢ / Σ|ln fⱼ| with its sign by factor: what is shown where the factors cancel. */
   signedShares: Record<string, number>;
   /** Product of the factors of each family. */
   families: Record<Family, number>;
-  sideLoad: { rolling: number; chipping: number | null };
+  /** Side load to bend the apex and to break pieces out, as ratios to the baseline; chipping null without toughness. */
+  sideLoad: { rolling: Ends; chipping: Ends | null };
   notes: string[];
 }

@@ -11,12 +11,12 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { quantile } from 'simple-statistics';
 import { compare, createPredictor, type Knife, type Comparison } from '../../src/model/index.ts';
-import { createMemory } from '../../src/model/uncertainty/memory.ts';
+import { createMemory } from '../../src/model/chain/memory.ts';
+import { differences } from '../../src/model/chain/values.ts';
 import { pieces } from '../../src/model/statistics/normal-score.ts';
 import { quantiles } from '../../src/model/statistics/quantiles.ts';
 import { sorted } from '../../src/model/statistics/sorted.ts';
 import { runOf } from '../../src/model/uncertainty/sampled-run.ts';
-import { weightedSum } from '../../src/model/uncertainty/values.ts';
 
 // Invented knives of an invented harbour rigging loft, the same as in monte-carlo.c.
 const within = (value: number, plusMinus: number) => ({ value, plusMinus });
@@ -50,13 +50,10 @@ const ms = (value: number): string => `${value.toFixed(2)} ms`;
 const times = (value: number): string => `×${value.toFixed(2)}`;
 
 const memory = createMemory();
-/** What the C program does: all draws, all terms, the ratio and its quantiles; another seed, so all is made anew. */
+/** What the C program does: all draws, all factors, the three structures, the ratio and its quantiles; another seed, so all is made anew. */
 function wholeRun(seed: number): number[] {
-  const [plover = 0, curlew = 0] = runOf(loft(14), samples, seed, memory).worths.knives;
-  const logs = weightedSum([
-    [1, curlew],
-    [-1, plover],
-  ]) as Float64Array;
+  const [plover = 0, curlew = 0] = runOf(loft(14), samples, seed, memory).lives.knives;
+  const logs = differences(curlew, plover) as Float64Array;
   return quantiles(sorted(logs), shares).map(Math.exp);
 }
 
@@ -92,7 +89,7 @@ else {
       throw new Error(`C finds ${c.band.join(', ')}, not ${band.join(', ')}`);
   });
   rows.push({
-    what: `${samples} samples, 18 inputs, 7 terms, 3 quantiles`,
+    what: `${samples} samples, 20 inputs, 7 factors, 3 structures, 3 quantiles`,
     here: ms(whole),
     beside: `C ${ms(c.ms)}`,
     ratio: times(whole / c.ms),

@@ -7,13 +7,11 @@ import {
   nearestGrade,
   predict,
   rankings,
-  ratioUnder,
 } from '../../src/model/index.ts';
 import type { Knife, Comparison } from '../../src/model/index.ts';
-import { rivalGeometry } from '../../src/model/chain/compare.ts';
 import { fisherTail, noncentralTCdf, studentCdf } from '../../src/model/statistics/distributions.ts';
 import { lognormalFit } from '../../src/model/runs/lognormal.ts';
-import { refusedSamples } from '../../src/model/uncertainty/log-worth.ts';
+import { refusedSamples } from '../../src/model/uncertainty/lives.ts';
 
 /** Invented, as every knife of these tests. */
 const plover: Knife = {
@@ -37,23 +35,8 @@ describe('at the ends of what is taken', () => {
     expect(carbonWeightPercent('VC')).toBeCloseTo((100 * 12.011) / 62.9525, 10);
   });
 
-  test('a term that is left out counts as 1 in the rival', () => {
-    expect(rivalGeometry([], loft)).toBe(1);
-    // Half the force for a third of it is saved: 1/(1 + (1/2 − 1)/3).
-    expect(rivalGeometry([{ id: 'wedge', factor: 2 }], loft)).toBeCloseTo(1 / (1 - 1 / 6), 12);
-  });
-
   test('a knife without a name goes by its id', () => {
     expect(rankings(loft).chippingReason).toContain('plover, dunlin');
-  });
-
-  test('the reason why the regression is silent does not depend on order where names are equal', () => {
-    const soft: Knife = { ...plover, id: 'a', name: 'Tern', hrc: 45 };
-    const other: Knife = { ...plover, id: 'b', name: 'Tern', carbideVolPercent: { CrC: 9 } };
-    const notes = (knives: Knife[]): string[] =>
-      compare({ knives, baseline: 'a' }).rows.flatMap((row) => row.notes);
-    expect(notes([soft, other]).join()).toContain('Tern has 45 HRC');
-    expect(notes([other, soft]).toSorted()).toEqual(notes([soft, other]).toSorted());
   });
 
   test('a knife made equal with a microbevelled baseline takes the microbevel over', () => {
@@ -75,14 +58,20 @@ describe('at the ends of what is taken', () => {
     expect(equalised.knives).toEqual([plover, dunlin, { ...curlew, angleDeg: 20 }]);
   });
 
-  test('a position on a comparison with a term left out is the product of those that stand', () => {
-    const soft: Comparison = {
-      ...loft,
-      knives: [plover, { ...dunlin, hrc: 45, carbideVolPercent: { CrC: 8 } }],
-    };
-    const [, row] = compare(soft).rows;
-    expect(row?.complete).toBe(false);
-    expect(ratioUnder(soft, 'dunlin', {})).toBeCloseTo(row?.product ?? NaN, 12);
+  test('the softest and the hardest, the poorest and the richest steel are compared like any other', () => {
+    const knives = [20, 50, 66, 68].flatMap((hrc) =>
+      [{}, { CrC: 60 }, { MC: 60 }].map((carbideVolPercent, i): Knife => ({
+        ...plover,
+        id: `${hrc} ${i}`,
+        hrc,
+        carbideVolPercent,
+      })),
+    );
+    for (const { multiplied, added, toLimit, terms } of compare({ knives, baseline: '20 0' }).rows)
+      for (const value of [multiplied, added, toLimit, ...terms.map(({ factor }) => factor)]) {
+        expect(Number.isFinite(value)).toBe(true);
+        expect(value).toBeGreaterThan(0);
+      }
   });
 
   test('a size beyond the scale gets its last grade, and is said to be beyond', () => {
@@ -102,12 +91,10 @@ describe('at the ends of what is taken', () => {
   });
 
   test('what is refused at every exact value is refused in every sample', () => {
-    const none = { residuals: [], margin: 0 };
+    const none = { residuals: [], structure: 0 };
     expect([...refusedSamples({ ...none, knives: [Number.NaN] }, 3)]).toEqual([0, 1, 2]);
-    expect([...refusedSamples({ ...none, knives: [1], margin: -1 }, 3)]).toEqual([0, 1, 2]);
-    expect([...refusedSamples({ ...none, knives: [1], margin: Float64Array.of(0, -1, NaN) }, 3)]).toEqual([
-      1, 2,
-    ]);
+    expect([...refusedSamples({ ...none, knives: [1, 2] }, 3)]).toEqual([]);
+    expect([...refusedSamples({ ...none, knives: [1, Float64Array.of(0, NaN, 1)] }, 3)]).toEqual([1]);
     expect([...refusedSamples({ ...none, knives: [Float64Array.of(NaN, 0, Infinity)] }, 3)]).toEqual([0, 2]);
   });
 });

@@ -20,6 +20,7 @@ const relied = [
   'carbonWeightPercent',
   'leverRule',
   'cardCutMm',
+  'cardForChainMm',
   'steelRemovedMm2',
   'welch',
   'ratioOfMeans',

@@ -12,7 +12,7 @@ export const plover: Knife = {
   carbideVolPercent: { CrC: 6 },
 };
 
-/** Work of which everything is known, so that no band comes from it. */
+/** Work of which everything is known, and one structure held, so that no band comes from it. */
 export const exact = {
   friction: 0.25,
   assumptions: {
@@ -20,6 +20,10 @@ export const exact = {
     thicknessExponent: 0.5,
     finishExponent: 0.3,
     hardnessExponent: 1.2,
+    lifeExponent: 1.5,
+    wedgingShare: 0.35,
+    limitPower: 1.5,
     residualCv: 0,
+    structureWeights: [1, 0, 0],
   },
 } satisfies Partial<Comparison>;

@@ -43,7 +43,9 @@ describe.each<Reading>(['quick', 'careful'])('the %s reading', (reading) => {
     let longer = 0;
     fc.assert(
       fc.property(knife, knife, (a, b) => {
-        const [before, after] = [a, better(a)].map((v) => row(made('a', v), made('b', b), reading).product);
+        const [before, after] = [a, better(a)].map(
+          (v) => row(made('a', v), made('b', b), reading).multiplied,
+        );
         expect(after).toBeGreaterThanOrEqual((before ?? Number.NaN) * (1 - 1e-12));
         if ((after ?? 0) > (before ?? 0) * (1 + 1e-9)) longer += 1;
       }),
@@ -57,8 +59,9 @@ describe.each<Reading>(['quick', 'careful'])('the %s reading', (reading) => {
       fc.property(knife, knife, fc.double({ min: 0.01, max: 1, noNaN: true }), (a, b, part) => {
         const plain = row(made('a', a), made('b', b), reading);
         const steeper = row(made('a', a, a.angleDeg + part * (45 - a.angleDeg)), made('b', b), reading);
-        expect(steeper.product).toBeLessThanOrEqual(plain.product * (1 + 1e-12));
-        expect(steeper.sideLoad.rolling).toBeGreaterThanOrEqual(plain.sideLoad.rolling);
+        expect(steeper.multiplied).toBeLessThanOrEqual(plain.multiplied * (1 + 1e-12));
+        for (const end of ['low', 'high'] as const)
+          expect(steeper.sideLoad.rolling[end]).toBeGreaterThanOrEqual(plain.sideLoad.rolling[end]);
       }),
       { numRuns: 150 },
     );
@@ -67,22 +70,25 @@ describe.each<Reading>(['quick', 'careful'])('the %s reading', (reading) => {
   test('every number is finite and above 0', () => {
     fc.assert(
       fc.property(knife, knife, (a, b) => {
-        const { terms, product, rival, sideLoad } = row(made('a', a), made('b', b), reading);
-        for (const value of [product, rival, sideLoad.rolling, ...terms.map(({ factor }) => factor ?? 1)]) {
+        const { terms, multiplied, added, toLimit, sideLoad } = row(made('a', a), made('b', b), reading);
+        const { low: least, high: most } = sideLoad.rolling;
+        const factors = terms.map(({ factor }) => factor);
+        expect(least).toBeLessThanOrEqual(most);
+        for (const value of [multiplied, added, toLimit, least, most, ...factors]) {
           expect(Number.isFinite(value)).toBe(true);
           expect(value).toBeGreaterThan(0);
         }
         for (const { low, factor, high } of terms) {
-          expect(low ?? 0).toBeLessThanOrEqual(factor ?? 0);
-          expect(high ?? 0).toBeGreaterThanOrEqual(factor ?? 0);
+          expect(low).toBeLessThanOrEqual(factor);
+          expect(high).toBeGreaterThanOrEqual(factor);
         }
       }),
       { numRuns: 150 },
     );
   });
 
-  test('a thinner edge alone is better by its own term and worse by the grind behind it', () => {
-    // Under one spine a thinner edge leaves the grind a wider wedge: the two terms pull against each other.
+  test('a thinner edge alone is better by its own factor and worse by the grind behind it', () => {
+    // Under one spine a thinner edge leaves the grind a wider wedge: the two factors pull against each other.
     const thick: Values = { angleDeg: 20, edgeMm: 1.5, um: 35, spineMm: 2, heightMm: 8, hrc: 58, crc: 8 };
     const { terms } = row(made('a', { ...thick, edgeMm: 0.5 }), made('b', thick), reading);
     const factor = (id: string) => terms.find((term) => term.id === id)?.factor ?? Number.NaN;

@@ -5,8 +5,8 @@ import * as model from '../../src/model/index.ts';
 import type { Knife, Comparison } from '../../src/model/index.ts';
 
 /**
- * A fixed panel: every term in both readings, in the regression's range and out of it, predictions, and every table and
- * formula.
+ * A fixed panel: every factor in both readings and to both outcomes, within the published line and beyond it, all three
+ * totals, predictions, and every table and formula.
  * Its digest stands in model-numbers.json under the model's number. Where a result changes, raise `MODEL_NUMBER` and add
  * the digest the failure prints; never change an old line.
  */
@@ -42,7 +42,14 @@ const comparisons: Comparison[] = [
     baseline: 'plain',
     assumptions: { angleExponent: 1.6, thicknessExponent: 0.8, finishExponent: 0.1 },
   },
-  { knives: [...knives, knife('soft', { hrc: 44 })], baseline: 'plain' },
+  { knives: [...knives, knife('soft', { hrc: 44 }), knife('hard', { hrc: 68 })], baseline: 'plain' },
+  { knives, baseline: 'hollow', outcome: 'fixed-strokes', gaugeBias: { angleDeg: 0.5 } },
+  {
+    // Thick, so that wedging takes most of the force.
+    knives: [...knives, knife('thick', { edgeMm: 2.5, grind: { form: 'flat', spineMm: 3, heightMm: 4 } })],
+    baseline: 'plain',
+    assumptions: { lifeExponent: 2, wedgingShare: 0.55, limitPower: 1.8, structureWeights: [1, 2, 3] },
+  },
 ];
 const range = (from: number, to: number, step: number): number[] =>
   Array.from({ length: Math.floor((to - from) / step) + 1 }, (_, i) => from + i * step);
@@ -62,6 +69,7 @@ const panel = (): unknown => [
   range(250, 650, 10).map((vickers) => model.tensileStrengthMpa(vickers)),
   range(727, 1100, 20).map((celsius) => model.austeniteCarbonPercent(celsius)),
   range(400, 940, 20).map((vickers) => model.angleFloorDeg(vickers)),
+  [0.83, 1, 1.3, 2.4, 4].map((total) => model.apexExponent(total)),
   range(5, 45, 5).map((angleDeg) => [
     model.apexFactors({ angleDeg, baselineAngleDeg: 20 }),
     model.wedgeFactorRange({ angleDeg, baselineAngleDeg: 20, friction: 0.25 }),
@@ -69,6 +77,15 @@ const panel = (): unknown => [
   ]),
   model.regression,
   model.carbidesByDesignation,
+  Object.values(model.compositionsByDesignation).map((contents) => {
+    const { volPercent, plusMinus } = model.carbideFromComposition(contents);
+    return [volPercent, plusMinus];
+  }),
+  [20, 45, 49.9, 50, 58, 66, 68].map((hrc) =>
+    model.cardForChainMm({ hrc, carbideVolPercent: { CrC: 3, MC: 1 } }),
+  ),
+  range(0, 2, 0.1).map((share) => model.widthAt(share)),
+  model.abrasiveOverPhase,
   model.jobProfiles.map(({ id, endsBy, slicingChain, contactDepthMm, slicePush }) => [
     id,
     endsBy,
@@ -76,7 +93,12 @@ const panel = (): unknown => [
     contactDepthMm,
     slicePush,
   ]),
-  Object.values(model.parameters).map(({ default: middle, low, high }) => [middle, low, high]),
+  Object.values(model.parameters).map(({ default: middle, low, high, ...entry }) => [
+    middle,
+    low,
+    high,
+    'shape' in entry ? entry.shape : 'triangular',
+  ]),
 ];
 
 test('the results are those of the model number', () => {

@@ -47,6 +47,7 @@ const ranges: [name: string, of: (value: number) => unknown, low: number, high: 
     40,
     '°',
   ],
+  ['angle exponent', model.apexExponent, 0.8262, 4, ''],
   ['card', (cardMm) => model.cardAngleExponent({ cardMm, includedAngleDeg: 30 }), 100, 2000, ' mm'],
   ['percentage', (percent) => model.percentReadings(percent, 1), 0, 99.999999, ' %'],
   ['exponent', (exponent) => model.percentReadings(40, exponent), 0, 1, ''],
@@ -80,20 +81,6 @@ describe('a range is taken with its ends, and what is beyond is named', () => {
 /** Lengths and the like: anything above 0. */
 const positives: [name: string, of: (value: number) => unknown, unit: string][] = [
   ['hardness', model.angleFloorDeg, ' HV'],
-  ['toughness', (toughness) => model.criticalFlawUm({ toughness, stressMpa: 2000 }), ' MPa√m'],
-  ['stress', (stressMpa) => model.criticalFlawUm({ toughness: 20, stressMpa }), ' MPa'],
-  [
-    'toughness',
-    (toughness) =>
-      model.chippingRatio({ angleDeg: 20, toughness, baselineAngleDeg: 20, baselineToughness: 1 }),
-    '',
-  ],
-  [
-    'toughness of the baseline',
-    (baselineToughness) =>
-      model.chippingRatio({ angleDeg: 20, toughness: 1, baselineAngleDeg: 20, baselineToughness }),
-    '',
-  ],
   ['bevel thickness', (thicknessMm) => model.edgeAngleDeg({ thicknessMm, heightMm: 1 }), ' mm'],
   ['bevel height', (heightMm) => model.edgeAngleDeg({ thicknessMm: 0.5, heightMm }), ' mm'],
   ['bevel width', (slantWidthMm) => model.edgeAngleDeg({ thicknessMm: 0.5, slantWidthMm }), ' mm'],
@@ -137,23 +124,6 @@ const angles: [name: string, of: (angleDeg: number) => unknown][] = [
   ['baseline edge angle', (baselineAngleDeg) => model.toothFactor({ angleDeg: 15, baselineAngleDeg })],
   ['edge angle', (angleDeg) => model.wearAreaUm2({ flatUm: 1, angleDeg })],
   ['edge angle', (angleDeg) => model.toothDepthUm({ scratchUm: 1, angleDeg, bevels: 2 })],
-  [
-    'edge angle',
-    (angleDeg) => model.rollingRatio({ angleDeg, hrc: 60, baselineAngleDeg: 15, baselineHrc: 60 }),
-  ],
-  [
-    'baseline edge angle',
-    (baselineAngleDeg) => model.rollingRatio({ angleDeg: 15, hrc: 60, baselineAngleDeg, baselineHrc: 60 }),
-  ],
-  [
-    'edge angle',
-    (angleDeg) => model.chippingRatio({ angleDeg, toughness: 1, baselineAngleDeg: 15, baselineToughness: 1 }),
-  ],
-  [
-    'baseline edge angle',
-    (baselineAngleDeg) =>
-      model.chippingRatio({ angleDeg: 15, toughness: 1, baselineAngleDeg, baselineToughness: 1 }),
-  ],
   ['angle before', (fromAngleDeg) => model.steelRemovedMm2({ edgeMm: 1, fromAngleDeg, toAngleDeg: 4 })],
   ['angle after', (toAngleDeg) => model.steelRemovedMm2({ edgeMm: 1, fromAngleDeg: 45, toAngleDeg })],
 ];

@@ -17,10 +17,6 @@ const plover: Knife = {
   carbideVolPercent: { CrC: 6 },
 };
 const loft: Comparison = { knives: [plover, { ...plover, id: 'dunlin', angleDeg: 15 }], baseline: 'plover' };
-const shares = (wedge: number, thickness: number, grind: number): Comparison => ({
-  ...loft,
-  assumptions: { rivalShares: { wedge, thickness, grind } },
-});
 const section = { form: 'hollow', spineMm: 3, heightMm: 25, edgeMm: 0.5 } as const;
 
 /** What cannot be computed, and the whole of what is said of it: parameter, value, and what would be taken. */
@@ -28,7 +24,7 @@ const refusals: [what: string, ask: () => unknown, says: string][] = [
   [
     'an element without an atomic weight',
     () => model.carbonWeightPercent('UC'),
-    'formula UC: element U is not one of C, Fe, Cr, V, Mo, W, N',
+    'formula UC: element U is not one of C, Fe, Cr, V, Nb, Mo, W, N',
   ],
   ...['', 'Fe3C-', '3', '(Fe3C', 'fe3c'].map((formula): [string, () => unknown, string] => [
     `the formula “${formula}”`,
@@ -48,7 +44,7 @@ const refusals: [what: string, ask: () => unknown, says: string][] = [
   [
     'an id that stands twice',
     () => model.compare({ ...loft, knives: [...loft.knives, { ...plover, id: 'dunlin' }] }),
-    'knife id dunlin stands twice in the line-up: every id is used once',
+    'knife id dunlin stands twice in the comparison: every id is used once',
   ],
   [
     'a baseline that is no knife',
@@ -56,24 +52,39 @@ const refusals: [what: string, ask: () => unknown, says: string][] = [
     'baseline heron is not among the knives: plover, dunlin',
   ],
   [
-    'shares of the force that are all 0',
-    () => model.compare(shares(0, 0, 0)),
-    'shares of the cutting force 0, 0, 0 add up to 0, not to a number above 0',
+    'weights of the structures that are all 0',
+    () => model.compare({ ...loft, assumptions: { structureWeights: [0, 0, 0] } }),
+    'structure weights 0, 0, 0 add up to 0, not to a number above 0',
   ],
   [
-    'a share of the force below 0',
-    () => model.compare(shares(1, -1, 1)),
-    'share of thickness -1 is not between 0 and 1000000',
+    'a weight below 0',
+    () => model.compare({ ...loft, assumptions: { structureWeights: [1, -1, 1] } }),
+    'weight of added -1 is not between 0 and 1000000',
+  ],
+  [
+    'a weight that is no number',
+    () => model.compare({ ...loft, assumptions: { structureWeights: [1, 1, NaN] } }),
+    'weight of toLimit NaN is not between 0 and 1000000',
+  ],
+  [
+    'an outcome there is none of',
+    () => model.compare({ ...loft, outcome: 'so far' as 'end-point' }),
+    'outcome so far is not one of end-point, fixed-strokes',
+  ],
+  [
+    'a wedge that cannot be driven',
+    () =>
+      model.compare({
+        ...loft,
+        knives: [{ ...plover, angleDeg: 44 }, ...loft.knives.slice(1)],
+        friction: 1.2,
+      }),
+    'plover: edge angle 44° and friction 1.2 make a wedge that cannot be driven: angle and friction angle together must stay below 90°',
   ],
   [
     'a reading there is none of',
     () => model.compare(loft, { reading: 'far' as 'careful' }),
     'reading far is not one of quick, careful',
-  ],
-  [
-    'shares carried to no knife',
-    () => model.carryRivalShares(loft, 'heron'),
-    'baseline heron is not among the knives: plover, dunlin',
   ],
   [
     'a knife to even up that is not there',
@@ -219,6 +230,32 @@ const refusals: [what: string, ask: () => unknown, says: string][] = [
     'hardness 70 HRC is not between 20 HRC and 68 HRC',
   ],
   [
+    'a ± that leaves the range by more than a quarter of it',
+    () => checkQuantity('CrC volume', { value: 22, plusMinus: 40 }, { low: 0, high: 60, unit: ' %' }),
+    'CrC volume -18 to 62 % leaves 0 % to 60 % by more than a quarter of that range',
+  ],
+  [
+    'a ± that leaves the range above by more than a quarter of it',
+    () => checkQuantity('hardness', { value: 60, plusMinus: 21 }, { low: 20, high: 68, unit: ' HRC' }),
+    'hardness 39 to 81 HRC leaves 20 HRC to 68 HRC by more than a quarter of that range',
+  ],
+  [
+    'an unknown whose range leaves what is taken by more than a quarter of it',
+    () => checkQuantity('hardness', { unknown: true, low: 0, high: 68 }, { low: 20, high: 68, unit: ' HRC' }),
+    'hardness 0 to 68 HRC leaves 20 HRC to 68 HRC by more than a quarter of that range',
+  ],
+  [
+    'a structure there is none of',
+    () =>
+      model.whatItTakes(loft, {
+        knife: 'plover',
+        against: 'dunlin',
+        attribute: 'hrc',
+        structure: 'divided' as 'added',
+      }),
+    'structure divided is not one of multiplied, added, toLimit',
+  ],
+  [
     'a dispute there is none of',
     () => model.ratioUnder(loft, 'dunlin', { stone: 'wet' } as object),
     'position stone: wet is not one of ',
@@ -226,7 +263,7 @@ const refusals: [what: string, ask: () => unknown, says: string][] = [
   [
     'a solution against no knife',
     () => model.whatItTakes(loft, { knife: 'plover', against: 'heron', attribute: 'hrc' }),
-    "against heron is not one of the line-up's knives",
+    "against heron is not one of the comparison's knives",
   ],
   ['a probability of 0', () => normalQuantile(0), 'probability 0 is not between 0 and 1, both excluded'],
   ['a probability of 1', () => normalQuantile(1), 'probability 1 is not between 0 and 1, both excluded'],
@@ -313,16 +350,6 @@ const refusals: [what: string, ask: () => unknown, says: string][] = [
     'more pairs than anyone cuts',
     () => model.pairsNeeded({ cv: 1, ratio: 1.0001, correlation: 0 }),
     'ratio 1.0001 is too close to 1 for this scatter: more than 1000000 runs a knife',
-  ],
-  ...[1, 2.5, 1001].map((most): [string, () => unknown, string] => [
-    `a curve up to ${most} runs`,
-    () => model.powerCurve({ cv: 0.2, ratio: 1.2, most }),
-    `most ${most} is not a whole number from 2 to 1000`,
-  ]),
-  [
-    'a curve of no scatter',
-    () => model.powerCurve({ cv: 0, ratio: 1.2, most: 5 }),
-    'cv 0 is not above 0 and up to 5',
   ],
   ['one run a knife', () => model.twoSamplePower(1, 1), 'runs a knife 1 is not a whole number of 2 or above'],
   [

@@ -46,6 +46,6 @@ describe('sources', () => {
   test.each(ids)('%s says what was taken and how it was seen', (id) => {
     const { title, kind, taken, seen } = sources[id] ?? { title: '', kind: '', taken: '', seen: '' };
     for (const text of [title, taken, seen]) expect(text.length).toBeGreaterThan(4);
-    expect(['standard', 'paper', 'handbook', 'textbook', 'memory']).toContain(kind);
+    expect(['standard', 'paper', 'web', 'handbook', 'textbook', 'memory']).toContain(kind);
   });
 });

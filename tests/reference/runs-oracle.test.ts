@@ -1,10 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
-import { fisherTail, noncentralTCdf, studentQuantile } from '../../src/model/statistics/distributions.ts';
+import { fisherTail, noncentralTCdf } from '../../src/model/statistics/distributions.ts';
 import { equivalencePower, geometricMeanRatio, judgeRuns, welch } from '../../src/model/index.ts';
 import type { LoggedRun } from '../../src/model/index.ts';
 import { chiSquareCdf, chiSquareQuantile } from '../../src/model/statistics/chi-square.ts';
-import { estimateRatio } from '../../src/model/runs/estimate.ts';
 import { lognormalFit } from '../../src/model/runs/lognormal.ts';
 
 /** What SciPy makes of random data sets: made by runs-oracle.py, beside this file. */
@@ -51,12 +50,12 @@ it('Welch on logarithms, a thousand times', { timeout: 60_000 }, () => {
 it('paired t on logarithms as batches of one run each', { timeout: 60_000 }, () => {
   expect(oracle.paired).toHaveLength(200);
   for (const [x, y, , low, high] of oracle.paired) {
-    const inBatches = (lives: number[]) => lives.map((life, i) => ({ ...exact(life), batch: String(i) }));
-    const { logRatio, error, df } = estimateRatio(inBatches(x), inBatches(y), true);
-    expect(df).toBe(x.length - 1);
-    const half = studentQuantile(0.975, df) * error;
-    near(Math.exp(logRatio - half), low, 1e-7);
-    near(Math.exp(logRatio + half), high, 1e-7);
+    const inBatches = (knife: string, lives: number[]): LoggedRun[] =>
+      lives.map((cuts, i) => ({ knife, batch: String(i), edge: String(i), life: { cuts } }));
+    const found = judgeRuns([...inBatches('x', x), ...inBatches('y', y)], { knife: 'x', against: 'y' });
+    near(found.df ?? NaN, x.length - 1, 1e-9);
+    near(found.low ?? NaN, low, 1e-7);
+    near(found.high ?? NaN, high, 1e-7);
   }
 });
 

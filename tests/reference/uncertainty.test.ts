@@ -35,13 +35,13 @@ describe('first-order propagation', () => {
   });
 
   it('lets two factors driven by one input add, not combine as if independent', () => {
-    // One angle drives two factors with exponents 0.62 and 0.68: 1.30 together, where √ would give 0.92.
+    // One angle drives wedge and apex with exponents 0.83 and 0.47 at 15°: 1.30 together, where √ would give 0.95.
     const parts = [
-      { u: 1, sensitivity: 0.62 },
-      { u: 1, sensitivity: 0.68 },
+      { u: 1, sensitivity: 0.83 },
+      { u: 1, sensitivity: 0.47 },
     ];
     expect(firstOrder(parts, 1)).toBeCloseTo(1.3, 12);
-    expect(firstOrder(parts)).toBeCloseTo(0.92, 2);
+    expect(firstOrder(parts)).toBeCloseTo(0.95, 2);
   });
 });
 

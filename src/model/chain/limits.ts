@@ -1,77 +1,58 @@
 import { positive } from '../check.ts';
 import { edgeAngle } from '../geometry/geometry.ts';
 import { vickersFromRockwellC } from '../steel/hardness.ts';
+import { nominal } from '../quantities.ts';
+import type { Ends, Quantity, Row } from '../types.ts';
 
 const tan = (degrees: number): number => Math.tan((degrees * Math.PI) / 180);
 
 /**
- * The lowest edge angle per side that stands in clean slicing of card, moving with strength: tan θf = tan 5°·√(697/HV).
- * The 5° at 60 HRC is common practice, no source (between 4 and 6°); the law follows from rolling.
+ * The lowest edge angle per side that stands in clean slicing of card, moving with strength: tan θf = tan 5°·(697/HV)^k,
+ * k ½ to 1. The 5° at 60 HRC is common practice, no source (between 4 and 6°); the law follows from rolling, at equal
+ * depth or at equal width of the apex.
  *
  * @param vickers HV, above 0
- * @returns degrees per side
+ * @returns both ends, degrees per side
  * @throws RangeError where the hardness is not above 0
- * @example angleFloorDeg(720) // → 4.92
+ * @example angleFloorDeg(636).low // → 5.23
+ * @example angleFloorDeg(636).high // → 5.48
  */
-export function angleFloorDeg(vickers: number): number {
-  return (Math.atan(tan(5) * Math.sqrt(697 / positive('hardness', vickers, ' HV'))) * 180) / Math.PI;
+export function angleFloorDeg(vickers: number): Ends {
+  const ratio = 697 / positive('hardness', vickers, ' HV');
+  return ends([0.5, 1].map((k) => (Math.atan(tan(5) * ratio ** k) * 180) / Math.PI));
 }
 
-/**
- * Side load to bend the apex (rolling), a against the baseline: it goes as HV·tan² θ, from σ = 1.5 F/(w x tan² θ)
- * at equal depth x.
- *
- * @param p angles per side, degrees; hardness, 20–68 HRC
- * @throws RangeError outside 4–45° or 20–68 HRC
- * @example rollingRatio({ angleDeg: 10, hrc: 60, baselineAngleDeg: 15, baselineHrc: 60 }) // → 0.433
- */
-export function rollingRatio(p: {
-  angleDeg: number;
+const ends = (values: readonly number[]): Ends => ({ low: Math.min(...values), high: Math.max(...values) });
+
+/** What side load meets: the apex's angle per side, its hardness, and its toughness where that is known. */
+export interface Apex {
+  apexAngleDeg: number;
   hrc: number;
-  baselineAngleDeg: number;
-  baselineHrc: number;
-}): number {
-  return (
-    (vickersFromRockwellC(p.hrc) * tan(edgeAngle('edge angle', p.angleDeg)) ** 2) /
-    (vickersFromRockwellC(p.baselineHrc) * tan(edgeAngle('baseline edge angle', p.baselineAngleDeg)) ** 2)
-  );
+  toughness?: Quantity | undefined;
 }
 
 /**
- * Side load to break pieces out of the edge (chipping), a against the baseline: it goes as K·tan² θ.
+ * Side load to bend the apex (rolling) and to break pieces out of it (chipping), a against the baseline. At equal depth
+ * from the apex the load goes as HV·tan² θ, from σ = 1.5 F/(w x tan² θ); at equal width of the apex, which is equal
+ * sharpness, as HV·tan θ. Chipping goes likewise as K·tan² θ to K·tan θ. Both are ends of one range; carbide is not in it.
  *
- * @param p.toughness K, MPa√m or one relative index for both
- * @throws RangeError outside 4–45°, or where a toughness is not above 0
- * @example chippingRatio({ angleDeg: 20, toughness: 20, baselineAngleDeg: 20, baselineToughness: 10 }) // → 2
+ * @param a angle per side, degrees; hardness, 20–68 HRC; toughness as one index for both
+ * @returns both ends; chipping null where a toughness is not known
+ * @throws RangeError outside 4–45° or 20–68 HRC
+ * @example sideLoadRatios({ apexAngleDeg: 10, hrc: 60 }, { apexAngleDeg: 15, hrc: 60 }).rolling.low // → 0.433
  */
-export function chippingRatio(p: {
-  angleDeg: number;
-  toughness: number;
-  baselineAngleDeg: number;
-  baselineToughness: number;
-}): number {
-  return (
-    (positive('toughness', p.toughness) * tan(edgeAngle('edge angle', p.angleDeg)) ** 2) /
-    (positive('toughness of the baseline', p.baselineToughness) *
-      tan(edgeAngle('baseline edge angle', p.baselineAngleDeg)) ** 2)
-  );
-}
-
-/**
- * The flaw at which an edge breaks under a stress: a_c = (K/1.12σ)²/π.
- *
- * @param p.toughness K, MPa√m
- * @param p.stressMpa σ, MPa
- * @returns µm
- * @throws RangeError where either is not above 0
- * @example criticalFlawUm({ toughness: 20, stressMpa: 2000 }) // → 25.38
- */
-export function criticalFlawUm(p: { toughness: number; stressMpa: number }): number {
-  return (
-    ((positive('toughness', p.toughness, ' MPa√m') / (1.12 * positive('stress', p.stressMpa, ' MPa'))) ** 2 /
-      Math.PI) *
-    1e6
-  );
+export function sideLoadRatios(a: Apex, baseline: Apex): Row['sideLoad'] {
+  const angle =
+    tan(edgeAngle('edge angle', a.apexAngleDeg)) /
+    tan(edgeAngle('baseline edge angle', baseline.apexAngleDeg));
+  const between = (strength: number): Ends => ends([strength * angle, strength * angle * angle]);
+  return {
+    rolling: between(vickersFromRockwellC(a.hrc) / vickersFromRockwellC(baseline.hrc)),
+    chipping:
+      a.toughness === undefined || baseline.toughness === undefined
+        ? null
+        : between(nominal(a.toughness) / nominal(baseline.toughness)),
+  };
 }
 
 export interface JobProfile {

@@ -1,23 +1,25 @@
 import { refuse } from '../check.ts';
-import { compare, rivalGeometry } from './compare.ts';
-import { contactDepthMmOf } from '../quantities.ts';
-import { pointOf, type Point } from './factors.ts';
-import type { Knife, Comparison, Term } from '../types.ts';
+import type { Comparison, Knife, Structure } from '../types.ts';
+import { lnApexSine, lnApexTangent, lnBevelTangent, middleCalculation } from './calculation.ts';
+import { compare } from './compare.ts';
+import { factors, type Factor } from './factors.ts';
+import { lnTotals } from './structures.ts';
+import { weightedSum } from './values.ts';
 
 /**
  * The model's disputed assumptions of form, and what may be held instead. The first of each is the careful estimate's own.
  *
  * - `apex`: between one route and two, as calibrated on the published regression; tooth depth in full; steel to wear
- *   away in full.
- * - `push`: the wedge parts the stock at equal spread force; it sinks equally deep into an elastic bed; its bevel is
+ *   away in full. Where the force reaches a limit the apex counts as steel to wear away whatever is held.
+ * - `push`: the wedge parts the material at equal spread force; it sinks equally deep into an elastic bed; its bevel is
  *   buried to equal thickness.
- * - `forces`: wedge, thickness and grind multiply, or their forces add.
- * - `floor`: the lowest angle an edge stands moves with its hardness (tan² law), or is 5° for every steel.
+ * - `structure`: all factors multiply; wedge, thickness and grind add as forces; the force reaches a limit.
+ * - `floor`: the lowest angle an edge stands moves with its hardness, or is 5° for every steel.
  */
 export const disputes = {
   apex: ['between', 'tooth', 'wear'],
   push: ['spread', 'bed', 'buried'],
-  forces: ['multiply', 'add'],
+  structure: ['multiplied', 'added', 'toLimit'],
   floor: ['moving', 'still'],
 } as const;
 
@@ -25,14 +27,11 @@ export type Dispute = keyof typeof disputes;
 /** Where somebody stands on the disputed assumptions; what is left out is the careful estimate's own. */
 export type Position = { [D in Dispute]?: (typeof disputes)[D][number] };
 
-const tan = (degrees: number): number => Math.tan((degrees * Math.PI) / 180);
-const sin = (degrees: number): number => Math.sin((degrees * Math.PI) / 180);
-
 /**
- * The ratio of a knife to the baseline as somebody of that position has it: the careful estimate with wedge and apex put
- * in the form held and, where the forces are held to add, wedge, thickness and grind added as resistances.
+ * The ratio of a knife to the baseline as somebody of that position has it, uncertain inputs at their middle: the careful
+ * estimate with wedge and apex in the form held, combined by the structure held.
  *
- * @param lineUp as for `compare`
+ * @param comparison as for `compare`
  * @returns times as long as the baseline; exactly 1 for the baseline itself
  * @throws RangeError for what `compare` refuses, a knife not in the comparison, and a position there is none of
  * @example ratioUnder({ knives: [{ id: 'plover', angleDeg: 20, edgeMm: 0.5, finish: { um: 15 }, grind: { form: 'flat', spineMm: 3, heightMm: 25 }, hrc: 58, carbideVolPercent: {} }, { id: 'dunlin', angleDeg: 10, edgeMm: 0.5, finish: { um: 15 }, grind: { form: 'flat', spineMm: 3, heightMm: 25 }, hrc: 58, carbideVolPercent: {} }], baseline: 'plover' }, 'dunlin', { apex: 'wear', push: 'bed' }) // → 6.453
@@ -42,30 +41,32 @@ export function ratioUnder(comparison: Comparison, knife: string, position: Posi
     const options: readonly string[] = Object.hasOwn(disputes, dispute) ? disputes[dispute as Dispute] : [];
     if (!options.includes(held)) refuse(`position ${dispute}: ${held} is not one of ${options.join(', ')}`);
   }
-  const row = compare(comparison).rows.find((candidate) => candidate.knife === knife);
-  const find = (id: string): Knife =>
-    comparison.knives.find((candidate) => candidate.id === id) ??
-    refuse(`knife ${id} is not among the knives: ${comparison.knives.map((k) => k.id).join(', ')}`);
-  const depthMm = contactDepthMmOf(comparison);
-  const [a, b] = [pointOf(find(knife), depthMm), pointOf(find(comparison.baseline), depthMm)];
-  if (!row || knife === comparison.baseline) return 1;
-
-  const terms = row.terms.map((term): Term => ({
-    ...term,
-    factor: heldFactor(term, a, b, position),
-  }));
-  const standing = terms.flatMap(({ id, factor }) => (factor === null ? [] : [{ id, factor }]));
-  const product = (of: typeof standing): number => of.reduce((total, { factor }) => total * factor, 1);
-  if (position.forces !== 'add') return product(standing);
-  const forces: readonly string[] = ['wedge', 'thickness', 'grind'];
-  return rivalGeometry(terms, comparison) * product(standing.filter(({ id }) => !forces.includes(id)));
+  compare(comparison);
+  const table = factorsHeld(position);
+  const structure: Structure = position.structure ?? 'multiplied';
+  const life = (id: string): number => {
+    const found: Knife =
+      comparison.knives.find((candidate) => candidate.id === id) ??
+      refuse(`knife ${id} is not among the knives: ${comparison.knives.map((k) => k.id).join(', ')}`);
+    return lnTotals(middleCalculation(comparison, found), table)[structure];
+  };
+  return knife === comparison.baseline ? 1 : Math.exp(life(knife) - life(comparison.baseline));
 }
 
-function heldFactor(term: Term, a: Point, b: Point, { apex, push }: Position): number | null {
-  if (term.id === 'apex' && apex === 'tooth') return sin(b.apexAngleDeg) / sin(a.apexAngleDeg);
-  if (term.id === 'apex' && apex === 'wear') return tan(b.apexAngleDeg) / tan(a.apexAngleDeg);
-  if (term.id !== 'wedge' || term.factor === null || (push ?? 'spread') === 'spread') return term.factor;
-  // On a bed the force goes as tan θ · tan(θ + φ); on a bevel buried to equal thickness as tan(θ + φ) / tan θ.
-  const flare = tan(b.angleDeg) / tan(a.angleDeg);
-  return push === 'bed' ? term.factor * flare : term.factor / flare;
-}
+/** The factors with wedge and apex in the form held. */
+const factorsHeld = ({ apex = 'between', push = 'spread' }: Position): Factor[] =>
+  factors.map((factor) => {
+    if (factor.id === 'apex' && apex !== 'between') {
+      const route = apex === 'tooth' ? lnApexSine : lnApexTangent;
+      return { ...factor, careful: (k) => weightedSum([[-1, route(k)]]) };
+    }
+    if (factor.id !== 'wedge' || push === 'spread') return factor;
+    // On a bed the force goes as tan θ · tan(θ + φ); on a bevel buried to equal thickness as tan(θ + φ) / tan θ.
+    const flare = push === 'bed' ? 1 : -1;
+    const careful: Factor['careful'] = (k) =>
+      weightedSum([
+        [1, factor.careful(k)],
+        [flare, lnBevelTangent(k)],
+      ]);
+    return { ...factor, careful };
+  });

@@ -1,10 +1,13 @@
 import { compare } from './compare.ts';
-import type { Comparison, Reading } from '../types.ts';
+import type { Comparison, Ends, Reading } from '../types.ts';
 
 export interface Ranked {
   knife: string;
-  /** Times the baseline. */
+  /** Times the baseline: of slicing, all factors multiplied at the middle settings; of side load, the middle of the range. */
   value: number;
+  /** The range of a side load; both ends the value itself for slicing. */
+  low: number;
+  high: number;
 }
 
 export interface Rankings {
@@ -18,24 +21,28 @@ export interface Rankings {
 /**
  * The comparison by slicing, by resistance to rolling and by resistance to chipping, each from best to worst and relative
  * to the baseline. Chipping holds only knives whose toughness is known, and is null where the baseline's is not or
- * there is no other to hold against it.
+ * there is no other to compare it with.
  *
- * @param options.reading of the slicing ranking; `close` is the default
+ * @param options.reading of the slicing ranking; `careful` is the default
  * @throws RangeError for what `compare` refuses
  */
 export function rankings(comparison: Comparison, options?: { reading: Reading }): Rankings {
   const { rows } = compare(comparison, options);
-  const by = (value: (row: (typeof rows)[number]) => number | null): Ranked[] =>
+  const by = (value: (row: (typeof rows)[number]) => Ends | null): Ranked[] =>
     rows
       .flatMap((row) => {
-        const ranked = value(row);
-        return ranked === null ? [] : [{ knife: row.knife, value: ranked }];
+        const range = value(row);
+        return range === null
+          ? []
+          : [{ knife: row.knife, value: Math.sqrt(range.low * range.high), ...range }];
       })
       .sort((a, b) => b.value - a.value);
   const chipping = by((row) => row.sideLoad.chipping);
   const missing = comparison.knives.filter(({ toughness }) => toughness === undefined);
   return {
-    slicing: by((row) => row.product),
+    slicing: rows
+      .map(({ knife, multiplied }) => ({ knife, value: multiplied, low: multiplied, high: multiplied }))
+      .sort((a, b) => b.value - a.value),
     rolling: by((row) => row.sideLoad.rolling),
     chipping: chipping.length > 1 ? chipping : null,
     chippingReason:

@@ -1,9 +1,42 @@
 /** The very edge: what a scratch and wear take from it, and what a regrind takes off its bevel. */
 
-import { positive, refuse } from '../check.ts';
-import { edgeAngle } from './geometry.ts';
+import { positive, refuse, within } from '../check.ts';
+import { edgeAngle, effectiveFriction, frictionAngleDeg } from './geometry.ts';
 
 const radians = (degrees: number): number => (degrees * Math.PI) / 180;
+
+/** The angle, friction and slice/push ratio at which the exponent of the angle in all is read. */
+const reading = { angleDeg: 15, friction: 0.25, slicePush: 3 };
+
+/** d ln tan(θ + φ)/d ln θ there, φ held: what the wedge alone takes of the exponent. */
+const wedgeExponent = (() => {
+  const theta = radians(reading.angleDeg);
+  return (2 * theta) / Math.sin(2 * (theta + radians(frictionAngleDeg(effectiveFriction(reading)))));
+})();
+
+/** d ln sin θ/d ln θ there. */
+const sineExponent = radians(reading.angleDeg) / Math.tan(radians(reading.angleDeg));
+
+/** The least exponent of the angle in all the model takes: with less, a lower angle would be worth less at the apex. */
+export const leastAngleExponent = Math.floor(wedgeExponent * 1e4) / 1e4;
+
+/**
+ * The exponent of the apex factor: wedge and apex together have the local exponent E at 15°, at friction 0.25 and
+ * slice/push ratio 3. It is fixed there, so that friction and draw change what an angle is worth:
+ * e = (E − 0.8262)/0.9770.
+ *
+ * @param totalExponent E, 0.8262 to 4
+ * @throws RangeError outside this range
+ * @source thomas-2018-card
+ * @example apexExponent(1.3) // → 0.48489
+ */
+export function apexExponent(totalExponent: number): number {
+  return apexExponentAt(within('angle exponent', totalExponent, leastAngleExponent, 4));
+}
+
+/** The same without the check, for whole runs of samples. */
+export const apexExponentAt = (totalExponent: number): number =>
+  Math.max(0, (totalExponent - wedgeExponent) / sineExponent);
 
 /**
  * The second route of the angle, as tooth depth: a scratch of depth d on one bevel sets the apex back d/(2 sin θ),

@@ -14,25 +14,25 @@ export const edgeAngle = (name: string, angleDeg: number): number => {
 };
 
 /**
- * The **included** edge angle from the thickness behind a bevel and the bevel's slant width, or its height along
- * the centre plane: t = 2 w sin θ = 2 h tan θ, the answer being 2 θ.
+ * The edge angle per side from the thickness behind a bevel and the bevel's slant width, or its height along the
+ * centre plane: t = 2 w sin θ = 2 h tan θ.
  *
  * @param m thickness and slant width or height, all in mm, above 0
- * @returns included angle, degrees
+ * @returns degrees per side
  * @throws RangeError where a length is not above 0, or the bevel is thicker than twice its slant width
- * @example edgeAngleDeg({ thicknessMm: 0.5, slantWidthMm: 1.2 }) // → 24.0494
+ * @example edgeAngleDeg({ thicknessMm: 0.5, slantWidthMm: 1.2 }) // → 12.0247
  */
 export function edgeAngleDeg(
   m: { thicknessMm: number; slantWidthMm: number } | { thicknessMm: number; heightMm: number },
 ): number {
   const thicknessMm = positive('bevel thickness', m.thicknessMm, ' mm');
   if ('heightMm' in m)
-    return 2 * degrees(Math.atan(thicknessMm / (2 * positive('bevel height', m.heightMm, ' mm'))));
+    return degrees(Math.atan(thicknessMm / (2 * positive('bevel height', m.heightMm, ' mm'))));
   const slantWidthMm = positive('bevel width', m.slantWidthMm, ' mm');
   if (thicknessMm >= 2 * slantWidthMm) {
     refuse(`bevel thickness ${thicknessMm} mm is not below twice the bevel width ${slantWidthMm} mm`);
   }
-  return 2 * degrees(Math.asin(thicknessMm / (2 * slantWidthMm)));
+  return degrees(Math.asin(thicknessMm / (2 * slantWidthMm)));
 }
 
 /**
@@ -116,6 +116,9 @@ export function wedgeFactorRange(p: { angleDeg: number; baselineAngleDeg: number
   const tans = Math.tan(radians(p.baselineAngleDeg)) / Math.tan(radians(p.angleDeg));
   return { elasticBed: equalSpread * tans, equalSpread, buriedBevel: equalSpread / tans };
 }
+
+/** A primary grind flatter than this counts as this, degrees (assumed): with none at all a ratio would have no value. */
+export const flattestGrindDeg = 0.5;
 
 /** The radius of a curved face, refused where there is none. */
 function radiusOf({ form, radiusMm, heightMm }: ExactGrind): number {

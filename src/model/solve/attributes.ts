@@ -1,6 +1,5 @@
 /** The attributes that can be solved for: what each is now, where it may lie, and how it is put back. */
 
-import { regression } from '../steel/carbide.ts';
 import { refuse } from '../check.ts';
 import { finishUm } from '../finish/finish.ts';
 import { measures, nominal } from '../quantities.ts';
@@ -19,8 +18,6 @@ export interface Search {
   high: number;
   /** Whether equal ratios, rather than equal steps, are natural. */
   ratio: boolean;
-  /** Where the model is known to change its law: looked at closely from both sides. */
-  seams: readonly number[];
 }
 
 interface Solvable {
@@ -29,7 +26,7 @@ interface Solvable {
   search: (knife: Knife) => Search;
 }
 
-const ratio = (low: number, high: number): Search => ({ low, high, ratio: true, seams: [] });
+const ratio = (low: number, high: number): Search => ({ low, high, ratio: true });
 
 const volumes = (knife: Knife): [CarbideKind, number][] =>
   Object.entries(knife.carbideVolPercent).map(([kind, volume]) => [kind as CarbideKind, nominal(volume)]);
@@ -72,12 +69,7 @@ const solvable: Record<SolvableAttribute, Solvable> = {
   hrc: {
     read: (knife) => nominal(knife.hrc),
     write: (knife, hrc) => ({ ...knife, hrc }),
-    search: () => ({
-      low: measures.hrc.low,
-      high: measures.hrc.high,
-      ratio: false,
-      seams: [regression.hrc.low, regression.hrc.high],
-    }),
+    search: () => ({ low: measures.hrc.low, high: measures.hrc.high, ratio: false }),
   },
   grindHeightMm: {
     read: ({ grind }) => nominal(grind.heightMm),
@@ -93,7 +85,11 @@ const solvable: Record<SolvableAttribute, Solvable> = {
   carbide: {
     read: (knife) => volumes(knife).reduce((sum, [, volume]) => sum + volume, 0),
     write: (knife, total) => ({ ...knife, carbideVolPercent: scaledCarbide(knife, total) }),
-    search: () => ({ ...measures.carbideVolPercent, ratio: false, seams: [] }),
+    search: () => ({
+      low: measures.carbideVolPercent.low,
+      high: measures.carbideVolPercent.high,
+      ratio: false,
+    }),
   },
 };
 

@@ -2,8 +2,11 @@
 
 import { refuse } from '../check.ts';
 import { compare } from '../chain/compare.ts';
-import { carbidesOf, gaugeOf } from '../uncertainty/inputs.ts';
-import { noMemory } from '../uncertainty/memory.ts';
+import { carbidesOf } from '../chain/calculation.ts';
+import { noMemory } from '../chain/memory.ts';
+import { structures } from '../chain/structures.ts';
+import { at } from '../chain/values.ts';
+import { gaugeOf } from '../uncertainty/inputs.ts';
 import { quantiles } from '../statistics/quantiles.ts';
 import { readerOf, runOf } from '../uncertainty/sampled-run.ts';
 import { attributeSearch, attributeValue, changedKnife, withAttribute } from './attributes.ts';
@@ -12,7 +15,6 @@ import { nearestRoot } from './roots.ts';
 import { breaksAway, checkQuestion, type Question } from './what-it-takes.ts';
 import { sorted } from '../statistics/sorted.ts';
 import type { Knife, Comparison, Quantity } from '../types.ts';
-import { at } from '../uncertainty/values.ts';
 
 /** The answers over all samples. */
 export interface AnswerBand {
@@ -28,9 +30,9 @@ export interface AnswerBand {
 
 /**
  * Solves `whatItTakes` on samples of every uncertain input but the one solved for: the comparison's own ±, friction,
- * exponents, gauges' biases and the regression's residual, all drawn as `predict` draws them. The band holds the central
- * 90 % of the values found; where `inReach` is below 1 it says nothing of the other samples. Like `predict` it knows
- * nothing of the error of the model's own form.
+ * exponents, gauges' biases, the regression's residual and, unless the question names one, the structure, all drawn as
+ * `predict` draws them. The band holds the central 90 % of the values found; where `inReach` is below 1 it says nothing of
+ * the other samples.
  *
  * @param options samples, whole, 100 to 10000, 300 if left out; seed, whole, 0 to 4294967295, 1 if left out
  * @throws RangeError for what `whatItTakes` and `predict` refuse, and for options outside those limits
@@ -51,11 +53,11 @@ export function whatItTakesBand(
   // At an exact value the solved attribute is no input, and nothing of it is drawn.
   const present = attributeValue(changing, attribute);
   const exact = withAttribute(comparison, id, attribute, present);
-  const { inputs, drawn, worths } = runOf(exact, samples, seed, noMemory);
+  const { inputs, drawn, lives } = runOf(exact, samples, seed, noMemory);
   const read = readerOf(inputs, drawn);
   const place = (of: string): number => exact.knives.findIndex((knife) => knife.id === of);
   const k = place(id);
-  const [a, b] = [worths.residuals[k] ?? 0, worths.residuals[place(against)] ?? 0];
+  const [a, b] = [lives.residuals[k] ?? 0, lives.residuals[place(against)] ?? 0];
 
   const found: number[] = [];
   let broken = 0;
@@ -63,7 +65,8 @@ export function whatItTakesBand(
     const sample = sampleOf(exact, (owner, name) => at(read(owner, name), i));
     const knife = sample.knives[k] ?? changing;
     const residual = Math.exp(at(b, i) - at(a, i));
-    const gap = gapOf(sample, { ...question, target: target * residual });
+    const structure = question.structure ?? structures[at(lives.structure, i)];
+    const gap = gapOf(sample, { ...question, structure, target: target * residual });
     const value = nearestRoot(gap, attributeValue(knife, attribute), attributeSearch(knife, attribute));
     if (value === null) continue;
     found.push(value);
@@ -107,7 +110,10 @@ function sampleOf(
       finish: 'um' in finish ? { um: read('finish', finish.um) } : finish,
       hrc: read('hrc', knife.hrc),
       carbideVolPercent: Object.fromEntries(
-        carbidesOf(knife).map(([kind, volume]) => [kind, read(`carbideVolPercent.${kind}`, volume)]),
+        carbidesOf(knife).map((kind) => [
+          kind,
+          read(`carbideVolPercent.${kind}`, knife.carbideVolPercent[kind] ?? 0),
+        ]),
       ),
     };
   });
@@ -118,6 +124,9 @@ function sampleOf(
     friction: shared('friction'),
     contactDepthMm: shared('contactDepthMm'),
     assumptions: {
+      lifeExponent: shared('lifeExponent'),
+      wedgingShare: shared('wedgingShare'),
+      limitPower: shared('limitPower'),
       angleExponent: shared('angleExponent'),
       thicknessExponent: shared('thicknessExponent'),
       finishExponent: shared('finishExponent'),

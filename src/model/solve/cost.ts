@@ -7,7 +7,7 @@ import { steelRemovedMm2, toothDepthUm } from '../geometry/apex.ts';
 import { vickersFromRockwellC } from '../steel/hardness.ts';
 import { angleFloorDeg } from '../chain/limits.ts';
 import { checkQuantity, measures, nominal } from '../quantities.ts';
-import type { CarbideVolPercent, Finish, Knife, Comparison, Quantity } from '../types.ts';
+import type { CarbideVolPercent, Comparison, Ends, Finish, Knife, Quantity } from '../types.ts';
 
 /** What is offered. A service is work by someone else: any of the changes, its minutes only those it costs the user. */
 export type Offer =
@@ -43,8 +43,6 @@ export interface Gain {
 export interface Cost {
   /** How many times as long the knife cuts as it does now. */
   ratioGained: number;
-  /** False where a term was left out: the ratio then covers the other terms only. */
-  complete: boolean;
   /** How many times as long it cuts as the other knife, now and then. */
   overAgainst: { now: number; then: number };
   steelMm3: number;
@@ -58,17 +56,16 @@ export interface Cost {
   gainPerMoney: Gain | null;
   /** How much nearer the spine the apex stands afterwards, mm. */
   bladeHeightLostMm: number;
-  /** Side load to bend the apex, as a ratio to now. */
-  rolling: number;
+  /** Side load to bend the apex, as a ratio to now: both ends. */
+  rolling: Ends;
   /** Side load to break pieces out, as a ratio to now; null where a toughness is not known. */
-  chipping: number | null;
+  chipping: Ends | null;
   /** Whether the edge would lie below the floor of its hardness, and break away. */
   belowFloor: boolean;
 }
 
 /**
- * What an offer would give and cost, by the careful estimate with uncertain inputs at their middle. Both states of the knife
- * stand in one comparison, so that the published regression covers both or of neither.
+ * What an offer would give and cost, by the careful estimate with all factors multiplied and uncertain inputs at their middle.
  *
  * Steel and height are derived, per mm of edge:
  * - thinning from t₁ to t₂, spine and height H of the grind kept: a wedge off the flanks that ends at the top of the
@@ -81,7 +78,7 @@ export interface Cost {
  * A microbevel is kept as it is, and the little steel it takes is left out (assumed). Another steel is another knife
  * ground alike: no steel is removed, and nothing is known of its toughness unless it is given.
  *
- * @param lineUp as for `compare`
+ * @param comparison as for `compare`
  * @throws RangeError for what `compare` refuses of the knife as it would be, a knife not in the comparison or the same one
  * twice, an offer that changes nothing or would put steel on, and lengths, rates, minutes or prices out of range
  * @example costOf({ knives: [{ id: 'plover', angleDeg: 20, edgeMm: 0.5, finish: { um: 15 }, grind: { form: 'flat', spineMm: 3, heightMm: 25 }, hrc: 58, carbideVolPercent: {} }, { id: 'dunlin', angleDeg: 10, edgeMm: 0.5, finish: { um: 15 }, grind: { form: 'flat', spineMm: 3, heightMm: 25 }, hrc: 58, carbideVolPercent: {} }], baseline: 'plover' }, { knife: 'plover', against: 'dunlin', offer: { kind: 'regrind', angleDeg: 10 }, edgeLengthMm: 100 }).steelMm3 // → 18.2738
@@ -90,10 +87,10 @@ export function costOf(comparison: Comparison, question: CostQuestion): Cost {
   const { knife: id, against, offer } = question;
   const lengthMm = within('edge length', question.edgeLengthMm, 0.1, 5000, ' mm');
   const now = comparison.knives.find((knife) => knife.id === id);
-  if (now === undefined) return refuse(`knife ${id} is not one of the line-up's`);
+  if (now === undefined) return refuse(`knife ${id} is not one of the comparison's`);
   if (id === against) refuse(`against ${against} is the knife itself, another is needed`);
   if (!comparison.knives.some((knife) => knife.id === against))
-    refuse(`against ${against} is not one of the line-up's knives`);
+    refuse(`against ${against} is not one of the comparison's knives`);
   // What is wrong with the comparison is told of the knife as it is.
   compare(comparison);
 
@@ -113,19 +110,18 @@ export function costOf(comparison: Comparison, question: CostQuestion): Cost {
   const row = (of: string) => rows.find(({ knife }) => knife === of) ?? refuse(`no row of ${of}`);
   const [gained, opponent] = [row(other), row(against)];
   return {
-    ratioGained: gained.product,
-    complete: gained.complete,
-    overAgainst: { now: 1 / opponent.product, then: gained.product / opponent.product },
+    ratioGained: gained.multiplied,
+    overAgainst: { now: 1 / opponent.multiplied, then: gained.multiplied / opponent.multiplied },
     steelMm3,
     minutes,
     price,
-    gainPerMinute: gainPer(gained.product, minutes),
-    gainPerMoney: gainPer(gained.product, price),
+    gainPerMinute: gainPer(gained.multiplied, minutes),
+    gainPerMoney: gainPer(gained.multiplied, price),
     bladeHeightLostMm: heightMm,
     ...gained.sideLoad,
     belowFloor:
       nominal(then.microbevelAngleDeg ?? then.angleDeg) <
-      angleFloorDeg(vickersFromRockwellC(nominal(then.hrc))),
+      angleFloorDeg(vickersFromRockwellC(nominal(then.hrc))).low,
   };
 }
 

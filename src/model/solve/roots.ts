@@ -1,10 +1,11 @@
 /** The root of a function that may jump, turn or stop: the model's ratio as one attribute runs through its range. */
 
 import type { Search } from './attributes.ts';
-import type { Gap } from './gap.ts';
 
-interface EndPoint extends Gap {
+interface EndPoint {
   value: number;
+  /** ln of (ratio over target) there. */
+  short: number;
 }
 
 /** Equal parts the range is cut into before anything is looked at closely. */
@@ -14,16 +15,20 @@ const PARTS = 24;
 const REACHED = 1e-12;
 
 /**
- * The value nearest to `from` at which the gap closes; null where there is none. The range is cut into pieces on
- * which the gap is continuous; on each, turning points that face the target are found first, so that two roots
+ * The value nearest to `from` at which the gap closes; null where there is none. The range is cut into the pieces the
+ * model takes, on which the gap is continuous; on each, turning points that face the target are found first, so that two roots
  * within one step are not missed; every change of sign is then closed to the last digits.
  *
  * @param from the present value: where the gap is closed there already, it is the answer
  */
-export function nearestRoot(gap: (value: number) => Gap | null, from: number, search: Search): number | null {
+export function nearestRoot(
+  gap: (value: number) => number | null,
+  from: number,
+  search: Search,
+): number | null {
   const endPoint = (value: number): EndPoint | null => {
-    const here = gap(value);
-    return here && { ...here, value };
+    const short = gap(value);
+    return short === null ? null : { value, short };
   };
   const present = endPoint(from);
   if (present && reached(present)) return from;
@@ -38,15 +43,14 @@ export function nearestRoot(gap: (value: number) => Gap | null, from: number, se
 const reached = ({ short }: EndPoint): boolean => Math.abs(short) <= REACHED;
 
 /** The values looked at first, rising. */
-function grid(from: number, { low, high, ratio, seams }: Search): number[] {
+function grid(from: number, { low, high, ratio }: Search): number[] {
   const step = (part: number): number => (ratio ? low * (high / low) ** part : low + (high - low) * part);
   const inner = Array.from({ length: PARTS - 1 }, (_, i) => step((i + 1) / PARTS));
-  const beside = seams.flatMap((seam) => [seam * (1 - 1e-15), seam, seam * (1 + 1e-15)]);
-  const all = [low, ...inner, ...beside, from, high].filter((value) => value >= low && value <= high);
+  const all = [low, ...inner, from, high].filter((value) => value >= low && value <= high);
   return [...new Set(all)].sort((a, b) => a - b);
 }
 
-/** The stretches on which the model speaks and by one law, each as the stops looked at. */
+/** The stretches on which the model takes the value, each as the values looked at. */
 function pieces(endPoint: (value: number) => EndPoint | null, from: number, search: Search): EndPoint[][] {
   const found: EndPoint[][] = [];
   let current: EndPoint[] = [];
@@ -54,7 +58,7 @@ function pieces(endPoint: (value: number) => EndPoint | null, from: number, sear
   let last: number | null = null;
   for (const value of grid(from, search)) {
     const here = endPoint(value);
-    if (last !== null && lawOf(before) !== lawOf(here)) {
+    if (last !== null && (before === null) !== (here === null)) {
       const [left, right] = seam(endPoint, last, before, value, here);
       if (left) current.push(left);
       found.push(current);
@@ -67,10 +71,7 @@ function pieces(endPoint: (value: number) => EndPoint | null, from: number, sear
   return [...found, current];
 }
 
-/** Whether the regression speaks; undefined where the model refuses. */
-const lawOf = (endPoint: EndPoint | null): boolean | undefined => endPoint?.regression;
-
-/** The last stop of one law and the first of the next, by halving; null on a side where the model refuses. */
+/** The last value the model takes before it refuses, or the first after, by halving; null on the side it refuses. */
 function seam(
   endPoint: (value: number) => EndPoint | null,
   from: number,
@@ -82,7 +83,7 @@ function seam(
   while (high - low > 1e-14 * to) {
     const middle = (low + high) / 2;
     const here = endPoint(middle);
-    if (lawOf(here) === lawOf(atFrom)) [low, left] = [middle, here];
+    if ((here === null) === (atFrom === null)) [low, left] = [middle, here];
     else [high, right] = [middle, here];
   }
   return [left, right];

@@ -2,13 +2,15 @@
 
 import { refuse } from '../check.ts';
 import { compare } from '../chain/compare.ts';
+import { structures } from '../chain/structures.ts';
 import { angleFloorDeg } from '../chain/limits.ts';
 import { attributeSearch, attributeValue, changedKnife, type SolvableAttribute } from './attributes.ts';
 import { gapOf } from './gap.ts';
 import { nearestRoot } from './roots.ts';
 import { nominal } from '../quantities.ts';
+import { regression } from '../steel/carbide.ts';
 import { vickersFromRockwellC } from '../steel/hardness.ts';
-import type { Knife, Comparison } from '../types.ts';
+import type { Comparison, Knife, Structure } from '../types.ts';
 
 export interface Question {
   /** Id of the knife that changes. */
@@ -19,6 +21,8 @@ export interface Question {
   attribute: SolvableAttribute;
   /** How many times as long as the other it should cut, above 0; 1, the default, draws level. */
   target?: number;
+  /** How the factors combine; all multiplied if left out. */
+  structure?: Structure;
 }
 
 export interface Answer {
@@ -26,8 +30,7 @@ export interface Answer {
   value: number | null;
   /**
    * `not in reach`: there is none; `below the floor`: the value exists, but the edge would break away; `out of the
-   * regression`: a hardness at which the published regression does not cover the comparison, so that an assumed
-   * exponent stands in for it.
+   * regression`: a hardness the published regression does not cover, so that an assumed exponent stands in for it.
    */
   note?: 'not in reach' | 'below the floor' | 'out of the regression';
 }
@@ -35,11 +38,9 @@ export interface Answer {
 /**
  * The value of one attribute at which `knife` cuts `target` times as long as `against` by the careful estimate, everything
  * else as it is and uncertain inputs at their middle. Put back into the comparison (`withAttribute`) it gives the target to
- * 1e-9. Where more than one value does, the one nearest the present is given. A knife may change so that the published
- * regression starts or stops to cover the comparison; carbide then stands or falls, and only values at which the same
- * terms stand as do now are answers.
+ * 1e-9. Where more than one value does, the one nearest the present is given.
  *
- * @param lineUp as for `compare`
+ * @param comparison as for `compare`
  * @returns degrees per side, mm, µm, HRC or volume %
  * @throws RangeError for what `compare` refuses, a knife not in the comparison, the same knife twice, a microbevel angle
  * asked of a knife without one, or a target not above 0
@@ -55,7 +56,7 @@ export function whatItTakes(comparison: Comparison, question: Question): Answer 
   if (value === null) return { value, note: 'not in reach' };
   if (breaksAway(changedKnife(changing, attribute, value), attribute))
     return { value, note: 'below the floor' };
-  if (attribute === 'hrc' && gap(value)?.regression === false)
+  if (attribute === 'hrc' && (value < regression.hrc.low || value > regression.hrc.high))
     return { value, note: 'out of the regression' };
   return { value };
 }
@@ -65,12 +66,14 @@ export function checkQuestion(
   comparison: Comparison,
   question: Question,
 ): { changing: Knife; target: number } {
-  const { knife, against, attribute, target = 1 } = question;
+  const { knife, against, attribute, target = 1, structure = 'multiplied' } = question;
+  if (!structures.includes(structure))
+    refuse(`structure ${String(structure)} is not one of ${structures.join(', ')}`);
   if (!(target > 0 && Number.isFinite(target))) refuse(`target ${target} is not a number above 0`);
   const changing = comparison.knives.find(({ id }) => id === knife);
-  if (changing === undefined) return refuse(`knife ${knife} is not one of the line-up's`);
+  if (changing === undefined) return refuse(`knife ${knife} is not one of the comparison's`);
   if (!comparison.knives.some(({ id }) => id === against))
-    refuse(`against ${against} is not one of the line-up's knives`);
+    refuse(`against ${against} is not one of the comparison's knives`);
   if (knife === against) refuse(`against ${against} is the knife itself, another is needed`);
   attributeValue(changing, attribute);
   return { changing, target };
@@ -83,5 +86,7 @@ export function breaksAway(knife: Knife, attribute: SolvableAttribute): boolean 
     attribute === 'hrc' ||
     attribute === 'microbevelAngleDeg' ||
     (attribute === 'angleDeg' && microbevelAngleDeg === undefined);
-  return moves && nominal(microbevelAngleDeg ?? angleDeg) < angleFloorDeg(vickersFromRockwellC(nominal(hrc)));
+  return (
+    moves && nominal(microbevelAngleDeg ?? angleDeg) < angleFloorDeg(vickersFromRockwellC(nominal(hrc))).low
+  );
 }

@@ -8,7 +8,7 @@ const firstCycleMm = 45;
 
 /**
  * How many times as long one knife cuts as another **to one blunting stop**, from the card each cut in 60 cycles. A fixed
- * number of cycles compresses ratios: the better edge is still sharp when the count ends.
+ * number of cycles compresses ratios. This is an upper view: a plain reading takes the card as it is.
  *
  * Derived, card a cycle falling with the card X already cut as c₀/(1 + kX): dX/dn = c₀/(1 + kX), so after n cycles
  * X + kX²/2 = c₀ n, and k = 2 (c₀ n − X)/X². At the stop 1 + kX has one value for both knives, so that their lives in

@@ -3,6 +3,9 @@ import { refuse, within } from '../check.ts';
 /** Rockwell C hardness the conversion is good for. */
 export const rockwellRange = { low: 20, high: 68 } as const;
 
+/** The closed form of `vickersFromRockwellC` without its limits: for what samples or continues it. */
+export const vickersClosedForm = (hrc: number): number => (223 * hrc + 14500) / (100 - hrc);
+
 /**
  * Vickers hardness from Rockwell C: a closed form through ASTM E140 table 1, within 0.15 % for 46–64 HRC,
  * 0.9 % for 20–45 and 1.4 % at 68.
@@ -13,8 +16,7 @@ export const rockwellRange = { low: 20, high: 68 } as const;
  * @example vickersFromRockwellC(60) // → 697
  */
 export function vickersFromRockwellC(hrc: number): number {
-  const c = within('hardness', hrc, rockwellRange.low, rockwellRange.high, ' HRC');
-  return (223 * c + 14500) / (100 - c);
+  return vickersClosedForm(within('hardness', hrc, rockwellRange.low, rockwellRange.high, ' HRC'));
 }
 
 /** HV and tensile strength in MPa, ISO 18265:2013 table A.1. */

@@ -1,7 +1,6 @@
-/** The phases of steel: how much carbon each holds, what each weighs, and how hard it is beside what wears it. */
+/** The phases of steel: how much carbon each holds and what each weighs. */
 
 import { refuse, within } from '../check.ts';
-import { vickersFromRockwellC } from './hardness.ts';
 
 /**
  * IUPAC standard atomic weights, abridged.
@@ -13,27 +12,32 @@ const atomicWeight: Record<string, number> = {
   Fe: 55.845,
   Cr: 51.996,
   V: 50.9415,
+  Nb: 92.90637,
   Mo: 95.95,
   W: 183.84,
   N: 14.007,
 };
 
-/** Atoms of a formula such as `Cr7C3` or `(Cr4Fe3)C3`. */
+/** Atoms of a formula such as `Cr7C3`, `(Cr4Fe3)C3` or `(Fe3.5Cr3.5)C3`. */
 function atoms(formula: string): Map<string, number> {
   const counts = new Map<string, number>();
+  const unreadable = (): never => refuse(`formula ${formula} is not a chemical formula such as Cr7C3`);
+  const many = (written: string | undefined): number => {
+    const count = written ? Number(written) : 1;
+    return count > 0 ? count : unreadable();
+  };
   const read = (text: string, times: number): void => {
-    const pattern = /([A-Z][a-z]?)(\d*)|\(([^()]+)\)(\d*)/gy;
+    const pattern = /([A-Z][a-z]?)(\d+(?:\.\d+)?)?|\(([^()]+)\)(\d+(?:\.\d+)?)?/gy;
     let end = 0;
     for (const match of text.matchAll(pattern)) {
       end = match.index + match[0].length;
-      if (match[3] !== undefined) read(match[3], times * Number(match[4] || 1));
+      if (match[3] !== undefined) read(match[3], times * many(match[4]));
       else {
         const element = match[1] ?? '';
-        counts.set(element, (counts.get(element) ?? 0) + times * Number(match[2] || 1));
+        counts.set(element, (counts.get(element) ?? 0) + times * many(match[2]));
       }
     }
-    if (end !== text.length || text === '')
-      refuse(`formula ${formula} is not a chemical formula such as Cr7C3`);
+    if (end !== text.length || text === '') unreadable();
   };
   read(formula, 1);
   return counts;
@@ -42,10 +46,11 @@ function atoms(formula: string): Map<string, number> {
 /**
  * Carbon in a carbide, weight per cent, from IUPAC standard atomic weights.
  *
- * @param formula such as `Fe3C`, `Cr7C3` or `(Cr4Fe3)C3`
+ * @param formula of C, Fe, Cr, V, Nb, Mo, W and N, in whole or decimal numbers above 0: `Fe3C`, `(Cr4Fe3)C3`
  * @throws RangeError where the formula cannot be read or holds an element the table lacks
  * @source iupac-2021-weights
  * @example carbonWeightPercent('Fe3C') // → 6.6897
+ * @example carbonWeightPercent('(Fe3.5Cr3.5)C3') // → 8.715
  */
 export function carbonWeightPercent(formula: string): number {
   const counts = atoms(formula);
@@ -106,7 +111,7 @@ export function carbideVolumePercent(p: {
 type Point = readonly [celsius: number, carbon: number];
 
 /** Carbon that austenite holds in a plain carbon steel, the Acm line, ±0.1 weight % (from memory). */
-export const acm: readonly [Point, ...Point[]] = [
+const acm: readonly [Point, ...Point[]] = [
   [727, 0.76],
   [800, 0.95],
   [900, 1.24],
@@ -130,11 +135,3 @@ export function austeniteCarbonPercent(celsius: number): { value: number; plusMi
   const [tB, cB] = acm[above] ?? refuse('Acm table is empty');
   return { value: cA + ((cB - cA) * (celsius - tA)) / (tB - tA), plusMinus: 0.1 };
 }
-
-/** Hardness of quartz, 1290 HV, over that of a phase: below 1 the phase stands up to it (ratios of carbides from memory). */
-export const abrasiveOverPhase = {
-  steel60Hrc: 1290 / vickersFromRockwellC(60),
-  cementite: 1.3,
-  Cr7C3: { low: 0.7, high: 1.0 },
-  VC: 0.47,
-} as const;

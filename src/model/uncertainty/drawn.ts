@@ -3,7 +3,7 @@
 import type { Input } from './inputs.ts';
 import { namedPlaces } from '../statistics/random.ts';
 import { mayLeave, valueAt, valuesAt, type Spread } from './sampling.ts';
-import { roomFor, type Values } from './values.ts';
+import { roomFor, type Values } from '../chain/values.ts';
 
 export interface Drawn {
   /** One number between 0 and 1 a sample, which the value rises with; none where the input does not vary. */

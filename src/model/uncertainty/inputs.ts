@@ -1,10 +1,11 @@
 /** Every input of a comparison that a run draws, and how it scatters. */
 
 import { refuse } from '../check.ts';
+import { carbidesOf, type SharedId } from '../chain/calculation.ts';
 import { regression } from '../steel/carbide.ts';
-import { isUnknown, measures, parameters, rangeOf } from '../quantities.ts';
+import { isUnknown, measures, nominal, parameters, rangeOf } from '../quantities.ts';
 import { NORMAL_95, spreadOf, type Limits, type Spread } from './sampling.ts';
-import type { CarbideKind, Knife, Comparison, Quantity } from '../types.ts';
+import type { Comparison, Knife, Quantity } from '../types.ts';
 
 /** One input; one known exactly has a spread of no width. */
 export interface Input {
@@ -15,14 +16,19 @@ export interface Input {
   spread: Spread;
 }
 
+/** What all knives share, in the order in which it is drawn. */
 export const sharedNames = [
+  'contactDepthMm',
   'friction',
   'angleExponent',
   'thicknessExponent',
   'finishExponent',
   'hardnessExponent',
+  'lifeExponent',
+  'wedgingShare',
+  'limitPower',
   'residualCv',
-] as const;
+] as const satisfies readonly SharedId[];
 
 /** What one gauge measures: a bias of its own goes into each of these of every knife. */
 export const gaugeNames = ['angleDeg', 'edgeMm', 'hrc'] as const;
@@ -37,35 +43,17 @@ export function gaugeOf(comparison: Comparison, name: string, quantity: Quantity
   return gauge;
 }
 
-/** What a value may be for the model to take it; hardness stays where the regression, if it speaks, is used. */
-export const hardnessLimits = (regressionSpeaks: boolean): Limits =>
-  regressionSpeaks ? regression.hrc : measures.hrc;
-
 /** All inputs, those of the knives first. */
-export function inputsOf(comparison: Comparison, regressionSpeaks: boolean): Input[] {
+export function inputsOf(comparison: Comparison): Input[] {
   const inputs: Input[] = [];
   for (const knife of comparison.knives) {
-    for (const [name, quantity, allowed] of measuresOf(knife, regressionSpeaks)) {
+    for (const [name, quantity, allowed] of measuresOf(knife)) {
       // Under a gauge's bias it is the sum that must be allowed, not the reading.
       const limits = gaugeOf(comparison, name, quantity) === null ? allowed : anything;
       inputs.push({ knife: knife.id, name, spread: spreadOf(quantity, limits) });
     }
   }
-  const { default: depthMm, accepts } = parameters.contactDepthMm;
-  inputs.push({
-    knife: null,
-    name: 'contactDepthMm',
-    spread: spreadOf(comparison.contactDepthMm ?? depthMm, accepts),
-  });
-  for (const name of sharedNames) {
-    const given = name === 'friction' ? comparison.friction : comparison.assumptions?.[name];
-    const { default: middle, low, high, accepts: allowed } = parameters[name];
-    const spread: Spread =
-      given === undefined
-        ? { shape: 'triangular', low, middle, high, allowed }
-        : spreadOf(given, allowed, 'triangular');
-    inputs.push({ knife: null, name, spread });
-  }
+  for (const name of sharedNames) inputs.push({ knife: null, name, spread: sharedSpread(comparison, name) });
   for (const name of gaugeNames) {
     const plusMinus = comparison.gaugeBias?.[name] ?? 0;
     if (!(plusMinus >= 0 && plusMinus <= measures[name].high))
@@ -75,14 +63,43 @@ export function inputsOf(comparison: Comparison, regressionSpeaks: boolean): Inp
     const spread = spreadOf({ value: 0, plusMinus }, anything);
     if (plusMinus > 0) inputs.push({ knife: null, name: `gauge.${name}`, spread });
   }
-  return [...inputs, ...residualsOf(comparison, regressionSpeaks)];
+  return [...inputs, ...residualsOf(comparison), { knife: null, name: 'structure', spread: evenly }];
 }
 
-/** The residual belongs to the steel: one standard normal draw for every steel, where the regression speaks at all. */
-function residualsOf(comparison: Comparison, regressionSpeaks: boolean): Input[] {
-  const cv = comparison.assumptions?.residualCv ?? parameters.residualCv.default;
-  const { low, high } = rangeOf(cv);
-  if (!regressionSpeaks || (low === 0 && high === 0)) return [];
+/** The structure is drawn like any other input: a number between 0 and 1, of which each structure takes its share. */
+const evenly: Spread = { shape: 'uniform', low: 0, middle: 0.5, high: 1, allowed: anything };
+
+/** How a parameter that all knives share scatters. */
+function sharedSpread(comparison: Comparison, name: SharedId): Spread {
+  const { assumptions = {}, friction, contactDepthMm } = comparison;
+  const { default: middle, low, high, accepts: allowed, ...entry } = parameters[name];
+  const fixed = (value: number): Spread => spreadOf(value, allowed);
+  if (name === 'lifeExponent' && comparison.outcome === 'fixed-strokes') return fixed(1);
+  if (name === 'contactDepthMm') return spreadOf(contactDepthMm ?? middle, allowed);
+  const given = name === 'friction' ? friction : assumptions[name];
+  const shape = 'shape' in entry ? entry.shape : 'triangular';
+  // How far steels lie off the line is one size unless a comparison says how well it is known.
+  if (name === 'residualCv' && given === undefined) return fixed(middle);
+  // Where no knife leaves the published line, what holds beyond it moves nothing.
+  if (name === 'hardnessExponent' && !comparison.knives.some(mayLeaveTheLine(comparison)))
+    return fixed(given === undefined ? middle : nominal(given));
+  return given === undefined ? { shape, low, middle, high, allowed } : spreadOf(given, allowed, shape);
+}
+
+/** Whether a knife may be softer or harder than the published line covers. */
+const mayLeaveTheLine =
+  ({ gaugeBias }: Comparison) =>
+  ({ hrc }: Knife): boolean => {
+    const { low, high } = rangeOf(hrc);
+    const bias = gaugeBias?.hrc ?? 0;
+    const reach = typeof hrc === 'object' && 'shape' in hrc && hrc.shape === 'normal' ? (high - low) * 3 : 0;
+    return low - bias - reach < regression.hrc.low || high + bias + reach > regression.hrc.high;
+  };
+
+/** The residual belongs to the steel: one standard normal draw for every steel. */
+function residualsOf(comparison: Comparison): Input[] {
+  const { low, high } = rangeOf(comparison.assumptions?.residualCv ?? parameters.residualCv.default);
+  if (low === 0 && high === 0) return [];
   const spread = spreadOf({ value: 0, plusMinus: NORMAL_95, shape: 'normal' }, anything);
   return [...new Set(steelOwners(comparison))].map((knife) => ({ knife, name: 'residual', spread }));
 }
@@ -91,8 +108,10 @@ function residualsOf(comparison: Comparison, regressionSpeaks: boolean): Input[]
 export function steelOwners({ knives }: Comparison): string[] {
   const owners = new Map<string, string>();
   return knives.map((knife) => {
-    const carbides = carbidesOf(knife).filter(([, volume]) => volume !== 0);
-    const steel = JSON.stringify([knife.hrc, carbides.sort(([a], [b]) => (a < b ? -1 : 1))]);
+    const carbides = carbidesOf(knife)
+      .map((kind) => [kind, knife.carbideVolPercent[kind]] as const)
+      .filter(([, volume]) => volume !== 0);
+    const steel = JSON.stringify([knife.hrc, carbides]);
     const owner = owners.get(steel) ?? knife.id;
     owners.set(steel, owner);
     return owner;
@@ -101,7 +120,7 @@ export function steelOwners({ knives }: Comparison): string[] {
 
 type Measured = readonly [name: string, quantity: Quantity, allowed: Limits];
 
-function measuresOf(knife: Knife, regressionSpeaks: boolean): Measured[] {
+function measuresOf(knife: Knife): Measured[] {
   const { microbevelAngleDeg, finish, grind } = knife;
   return [
     ['angleDeg', knife.angleDeg, measures.angleDeg],
@@ -115,15 +134,11 @@ function measuresOf(knife: Knife, regressionSpeaks: boolean): Measured[] {
       ? []
       : [['radiusMm', grind.radiusMm, measures.radiusMm] as const]),
     ...('um' in finish ? [['finish', finish.um, measures.finishUm] as const] : []),
-    ['hrc', knife.hrc, hardnessLimits(regressionSpeaks)],
-    ...carbidesOf(knife).map(([kind, volume]): Measured => [
+    ['hrc', knife.hrc, measures.hrc],
+    ...carbidesOf(knife).map((kind): Measured => [
       `carbideVolPercent.${kind}`,
-      volume,
+      knife.carbideVolPercent[kind] ?? 0,
       measures.carbideVolPercent,
     ]),
   ];
 }
-
-/** The kinds of carbide a knife's entry names, with their volumes. */
-export const carbidesOf = (knife: Knife): [CarbideKind, Quantity][] =>
-  Object.entries(knife.carbideVolPercent) as [CarbideKind, Quantity][];

@@ -8,17 +8,17 @@ import type { Comparison } from '../types.ts';
  * Runs the careful estimate of `compare` on samples of every uncertain input.
  *
  * A ± is uniform unless it names another shape; an unknown is uniform over its stated range; a plain number does not
- * vary. Friction, exponents and the size of the regression's residual are triangular, over their usual range where they
- * are left out, and one sample of each is shared by all knives; the baseline's inputs are drawn once for all, and so is
- * the bias of a gauge. Each steel lies off the published regression by exp(cv·z), z one standard normal draw that knives
- * with the same entries for hardness and carbide share. Whether the regression speaks is decided at the middle values
- * and held: hardness is then drawn within its range. A draw the model refuses is repeated and counted. The same comparison,
- * samples and seed always give the same answer.
+ * vary. What all knives share is triangular (the wedging share and the power of the width uniform) over its usual range
+ * where it is left out, and one sample of each is shared by all knives; the baseline's inputs are drawn once for all, and
+ * so is the bias of a gauge. Each steel lies off the published line by exp(cv·z), z one standard normal draw that knives
+ * with the same entries for hardness and carbide share. How the factors combine is drawn too: each sample takes one of the
+ * three structures, for all knives alike. A draw the model refuses is repeated and counted. The same comparison, samples
+ * and seed always give the same answer.
  *
- * The band holds the central 90 % of the model's samples. It is no confidence interval, and it knows nothing of the
- * error of the model's own form.
+ * The band holds the central 90 % of the model's samples: if the model is about right, nine chances in ten that the ratio
+ * lies between. It is no confidence interval.
  *
- * @param lineUp as for `compare`
+ * @param comparison as for `compare`
  * @param options samples, whole, 100 to 1000000; seed, whole, 0 to 4294967295
  * @returns one prediction a knife, in the order of the comparison
  * @throws RangeError for what `compare` refuses, for options outside those limits, and where hardly any draw is

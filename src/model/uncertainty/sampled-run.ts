@@ -1,19 +1,17 @@
-/** One run: every input of a comparison drawn, and what the knives are worth in each sample. */
+/** One run: every input of a comparison drawn, and how long the knives cut in each sample. */
 
 import { drawName, drawnFrom, MOST_ATTEMPTS, redraw, type Drawn } from './drawn.ts';
 import { inputsOf, type Input } from './inputs.ts';
-import { noMemory, type Memory } from './memory.ts';
-import { contactDepthMmOf } from '../quantities.ts';
+import { noMemory, type Memory } from '../chain/memory.ts';
+import { replaced, roomFor, type Values } from '../chain/values.ts';
 import { drawUniform, namedPlaces } from '../statistics/random.ts';
-import { pointOf, workOf } from '../chain/factors.ts';
 import type { Comparison } from '../types.ts';
-import { replaced, roomFor, type Values } from './values.ts';
-import { refusedSamples, worthsOf, type Worths } from './log-worth.ts';
+import { livesOf, refusedSamples, type Lives } from './lives.ts';
 
 export interface Run {
   inputs: readonly Input[];
   drawn: readonly Drawn[];
-  worths: Worths;
+  lives: Lives;
   /** Samples drawn again as a whole, because inputs did not fit each other. */
   refused: Uint32Array;
   redrawn: number;
@@ -27,8 +25,7 @@ export interface Run {
  * @throws RangeError where hardly any draw is accepted, or a gauge's bias is no ±
  */
 export function runOf(comparison: Comparison, samples: number, seed: number, memory: Memory): Run {
-  const speaks = regressionSpeaks(comparison);
-  const inputs = inputsOf(comparison, speaks);
+  const inputs = inputsOf(comparison);
   const drawn = inputs.map((input) => {
     const name = drawName(input);
     const { shape, low, middle, high, allowed } = input.spread;
@@ -40,14 +37,14 @@ export function runOf(comparison: Comparison, samples: number, seed: number, mem
       drawnFrom(even, seed, input, old?.values),
     );
   });
-  const worths = worthsOf(comparison, speaks, readerOf(inputs, drawn), memory);
-  const refused = memory.keep('refused', [...worths.knives, worths.margin], () =>
-    refusedSamples(worths, samples),
+  const lives = livesOf(comparison, readerOf(inputs, drawn), memory);
+  const refused = memory.keep('refused', [...lives.knives, lives.structure], () =>
+    refusedSamples(lives, samples),
   );
   const repeated = drawn.reduce((sum, { repeated: count }) => sum + count, 0);
-  if (refused.length === 0) return { inputs, drawn, worths, refused, redrawn: repeated };
+  if (refused.length === 0) return { inputs, drawn, lives, refused, redrawn: repeated };
 
-  const again = redrawTogether(comparison, speaks, inputs, refused, seed);
+  const again = redrawTogether(comparison, inputs, refused, seed);
   const put = (values: Values, k: number, others: readonly Values[]): Values =>
     replaced(values, samples, refused, others[k] ?? 0);
   return {
@@ -57,25 +54,14 @@ export function runOf(comparison: Comparison, samples: number, seed: number, mem
       values: put(before.values, j, again.values),
       repeated: before.repeated,
     })),
-    worths: {
-      knives: worths.knives.map((values, k) => put(values, k, again.worths.knives)),
-      residuals: worths.residuals.map((values, k) => put(values, k, again.worths.residuals)),
-      margin: worths.margin,
+    lives: {
+      knives: lives.knives.map((values, k) => put(values, k, again.lives.knives)),
+      residuals: lives.residuals.map((values, k) => put(values, k, again.lives.residuals)),
+      structure: put(lives.structure, 0, [again.lives.structure]),
     },
     refused,
     redrawn: repeated + again.repeated,
   };
-}
-
-/** Decided once, at the middle values, and held for all samples. */
-export function regressionSpeaks(comparison: Comparison): boolean {
-  const depthMm = contactDepthMmOf(comparison);
-  return (
-    workOf(
-      comparison,
-      comparison.knives.map((knife) => pointOf(knife, depthMm)),
-    ).regressionRefused === null
-  );
 }
 
 /** The values of an input by knife and name; 0 for one there is no need to draw. */
@@ -99,11 +85,10 @@ function replacedEven(
 /** Draws every input of some samples again, together, until the model accepts each of them. */
 function redrawTogether(
   comparison: Comparison,
-  speaks: boolean,
   inputs: readonly Input[],
   places: Uint32Array,
   seed: number,
-): { even: Float64Array[]; values: Float64Array[]; worths: Worths; repeated: number } {
+): { even: Float64Array[]; values: Float64Array[]; lives: Lives; repeated: number } {
   const streams = inputs.map((input) => namedPlaces(seed, `${drawName(input)} together`));
   const even = inputs.map(() => new Float64Array(places.length));
   const values = inputs.map(({ spread }) => new Float64Array(places.length).fill(spread.middle));
@@ -130,12 +115,12 @@ function redrawTogether(
       attempts[j] = (attempts[j] ?? 0) + MOST_ATTEMPTS;
     }
     const tried = values.map((all) => ({ values: Float64Array.from(open, (j) => all[j] ?? 0) }));
-    const worths = worthsOf(comparison, speaks, readerOf(inputs, tried), noMemory);
-    const still = refusedSamples(worths, open.length);
+    const lives = livesOf(comparison, readerOf(inputs, tried), noMemory);
+    const still = refusedSamples(lives, open.length);
     open = still.map((j) => open[j] ?? 0);
   }
   const drawn = values.map((all) => ({ values: all }));
-  return { even, values, worths: worthsOf(comparison, speaks, readerOf(inputs, drawn), noMemory), repeated };
+  return { even, values, lives: livesOf(comparison, readerOf(inputs, drawn), noMemory), repeated };
 }
 
 /** Rounds of drawing whole samples again, or refusals without one accepted, before the comparison is called impossible. */

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { carryRivalShares, compare, compareBoth, makeEqual } from '../../../src/model/index.ts';
+import { compare, compareBoth, makeEqual, structures } from '../../../src/model/index.ts';
 import type { Knife, Comparison, Reading, Row } from '../../../src/model/index.ts';
 
 const knife = (id: string): fc.Arbitrary<Knife> =>
@@ -38,28 +38,41 @@ test('both readings at once are each by itself', () => {
 });
 
 describe.each(readings)('the %s reading', (reading) => {
-  test('identity is exactly 1, a/b · b/a = 1, a/b · b/c = a/c, the rival too', () => {
+  test('of a knife against itself every factor and every total is exactly 1', () => {
     fc.assert(
       fc.property(three, (knives) => {
-        const against = (baseline: string): Comparison => ({ knives, baseline });
-        const self = row(against('a'), 'a', reading);
+        const self = row({ knives, baseline: 'a' }, 'a', reading);
         expect(self.terms.map(({ factor }) => factor)).toEqual(self.terms.map(() => 1));
-        expect([self.product, self.rival]).toEqual([1, 1]);
-        const ab = row(against('b'), 'a', reading).product;
-        expect(ab * row(against('a'), 'b', reading).product).toBeCloseTo(1, 9);
-        expect(
-          (ab * row(against('c'), 'b', reading).product) / row(against('c'), 'a', reading).product,
-        ).toBeCloseTo(1, 9);
-        // The rival's shares were stated for baseline c; carried over to b they must tell the same ratios.
-        if (reading === 'careful') {
-          const fromB = row(carryRivalShares(against('c'), 'b'), 'a', reading).rival;
-          const fromC = row(against('c'), 'a', reading).rival / row(against('c'), 'b', reading).rival;
-          const others = (r: Row) => r.rival / r.product;
-          expect(Number.isFinite(others(row(against('c'), 'a', reading)))).toBe(true);
-          expect(fromB / fromC).toBeCloseTo(1, 6);
-        }
+        expect([self.multiplied, self.added, self.toLimit]).toEqual([1, 1, 1]);
+        expect(self.families).toEqual({ geometry: 1, finish: 1, steel: 1 });
       }),
       { numRuns: 200 },
+    );
+  });
+
+  test('every total agrees there and back and through a third knife, whichever is the baseline', () => {
+    fc.assert(
+      fc.property(three, (knives) => {
+        const ln = (a: string, b: string, of: (typeof structures)[number]): number =>
+          Math.log(row({ knives, baseline: b }, a, reading)[of]);
+        for (const of of structures) {
+          expect(Math.abs(ln('a', 'b', of) + ln('b', 'a', of))).toBeLessThan(1e-12);
+          expect(Math.abs(ln('a', 'b', of) + ln('b', 'c', of) - ln('a', 'c', of))).toBeLessThan(1e-12);
+        }
+      }),
+      { numRuns: 100 },
+    );
+  });
+
+  test('what the other knives are moves no ratio', () => {
+    fc.assert(
+      fc.property(three, (knives) => {
+        const two = knives.filter(({ id }) => id !== 'c');
+        expect(row({ knives: two, baseline: 'b' }, 'a', reading)).toEqual(
+          row({ knives, baseline: 'b' }, 'a', reading),
+        );
+      }),
+      { numRuns: 100 },
     );
   });
 
@@ -71,37 +84,30 @@ describe.each(readings)('the %s reading', (reading) => {
         if (found.logShares)
           expect(Object.values(found.logShares).reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 9);
         else
-          expect(Math.abs(Math.log(found.product))).toBeLessThan(
-            0.1 * found.terms.reduce((sum, { factor }) => sum + Math.abs(Math.log(factor ?? 1)), 0) + 1e-12,
+          expect(Math.abs(Math.log(found.multiplied))).toBeLessThan(
+            0.1 * found.terms.reduce((sum, { factor }) => sum + Math.abs(Math.log(factor)), 0) + 1e-12,
           );
         expect(row({ ...comparison, knives: [...knives].reverse() }, 'a', reading)).toEqual(found);
-        expect(row(makeEqual(comparison, 'a', ['geometry', 'finish', 'steel']), 'a', reading).product).toBe(
-          1,
-        );
+        const equalised = row(makeEqual(comparison, 'a', ['geometry', 'finish', 'steel']), 'a', reading);
+        expect(structures.map((of) => equalised[of])).toEqual([1, 1, 1]);
       }),
       { numRuns: 200 },
     );
   });
+});
 
-  test('a lower angle, a thinner edge, a coarser finish, a harder or richer steel is never worse', () => {
-    fc.assert(
-      fc.property(knife('a'), knife('b'), (a, b) => {
-        const product = (change: Partial<Knife>) =>
-          row({ knives: [{ ...a, ...change }, b], baseline: 'b' }, 'a', reading).product;
-        const now = product({});
-        const least = now * (1 - 1e-12);
-        expect(product({ angleDeg: (a.angleDeg as number) * 0.9 })).toBeGreaterThanOrEqual(least);
-        expect(
-          product({ finish: { um: ('um' in a.finish ? (a.finish.um as number) : 1) * 1.2 } }),
-        ).toBeGreaterThanOrEqual(least);
-        expect(product({ hrc: Math.min(66, (a.hrc as number) + 1) })).toBeGreaterThanOrEqual(least);
-        expect(
-          product({ carbideVolPercent: { CrC: (a.carbideVolPercent.CrC as number) + 1 } }),
-        ).toBeGreaterThanOrEqual(least);
-      }),
-      { numRuns: 200 },
-    );
-  });
+test('the three totals are of the seven factors: all multiplied, and the same by the quick sum', () => {
+  fc.assert(
+    fc.property(three, (knives) => {
+      const comparison: Comparison = { knives, baseline: 'b' };
+      const product = ({ terms }: Row): number => terms.reduce((all, { factor }) => all * factor, 1);
+      const [quick, careful] = readings.map((reading) => row(comparison, 'a', reading));
+      if (!quick || !careful) throw new Error('no row');
+      expect(Math.abs(Math.log(careful.multiplied / product(careful)))).toBeLessThan(1e-12);
+      expect([quick.multiplied, quick.added, quick.toLimit]).toEqual(Array(3).fill(product(quick)));
+    }),
+    { numRuns: 100 },
+  );
 });
 
 const plain: Knife = {
@@ -121,6 +127,11 @@ describe('what cannot be compared', () => {
     ['an angle of 0', { angleDeg: 0 }, 'Plain: edge angle 0° is not between 4° and 45° per side'],
     ['not a number', { hrc: Number.NaN }, 'Plain: hardness NaN HRC is not a finite number'],
     [
+      'a share of carbide there is no room for',
+      { carbideVolPercent: { CrC: 30, MC: 31 } },
+      'Plain: carbide volume of all kinds together 61 % is not between 0 % and 60 %',
+    ],
+    [
       'an edge thicker than the spine',
       { edgeMm: 4 },
       'Plain: thickness behind the edge 4 mm is not at most the spine thickness 3 mm',
@@ -137,5 +148,12 @@ describe('what cannot be compared', () => {
     ],
   ])('%s', (_what, change, message) => {
     expect(() => compare({ knives: [{ ...plain, ...change }], baseline: 'plain' })).toThrow(message);
+  });
+
+  test('an outcome there is none of', () => {
+    const outcome = 'so far' as 'end-point';
+    expect(() => compare({ knives: [plain], baseline: 'plain', outcome })).toThrow(
+      'outcome so far is not one of end-point, fixed-strokes',
+    );
   });
 });

@@ -1,8 +1,7 @@
 import { expect, test } from 'vitest';
 import { compare, disputes, ratioUnder } from '../../../src/model/index.ts';
 import type { Comparison } from '../../../src/model/index.ts';
-import { sceneOf } from '../../../src/scene/scene.ts';
-import { loft } from '../../comparison/entries.ts';
+import { loft as comparison } from '../loft.ts';
 
 const knife = {
   edgeMm: 0.5,
@@ -18,13 +17,13 @@ const angles: Comparison = {
   baseline: 'twenty',
   friction: 0.25,
 };
-const { comparison } = sceneOf(loft());
 const rad = Math.PI / 180;
 
-test('anyone who holds nothing else has the careful estimate, and its rival where the forces add', () => {
+test('anyone who holds nothing else has the careful estimate, under the structure held', () => {
   for (const row of compare(comparison).rows) {
-    expect(ratioUnder(comparison, row.knife, {})).toBeCloseTo(row.product, 12);
-    expect(ratioUnder(comparison, row.knife, { forces: 'add' })).toBeCloseTo(row.rival, 12);
+    expect(ratioUnder(comparison, row.knife, {})).toBeCloseTo(row.multiplied, 12);
+    for (const structure of disputes.structure)
+      expect(ratioUnder(comparison, row.knife, { structure })).toBeCloseTo(row[structure], 12);
   }
 });
 
@@ -43,15 +42,24 @@ test('the apex takes the form held', () => {
   expect(wedge).toBeCloseTo(1.97 / 2.064, 3);
 });
 
-test('every position keeps a/b · b/a = 1 and is 1 for the baseline, save for shares that belong to one baseline', () => {
-  for (const apex of disputes.apex)
-    for (const push of disputes.push) {
-      const position = { apex, push };
-      const there = ratioUnder(comparison, 'dunlin', position);
-      const back = ratioUnder({ ...comparison, baseline: 'dunlin' }, comparison.baseline, position);
-      expect(there * back).toBeCloseTo(1, 10);
-      expect(ratioUnder(comparison, comparison.baseline, position)).toBe(1);
-    }
+test('to a limit the apex is steel to wear away whatever is held of it, and the wedge takes the form held', () => {
+  const under = (position: Parameters<typeof ratioUnder>[2]) =>
+    ratioUnder(angles, 'ten', { structure: 'toLimit', ...position });
+  for (const apex of disputes.apex) expect(under({ apex })).toBe(under({}));
+  expect(under({ push: 'bed' })).toBeGreaterThan(under({}));
+  expect(under({ push: 'buried' })).toBeLessThan(under({}));
+});
+
+test('every position keeps a/b · b/a = 1 and is 1 for the baseline', () => {
+  const positions = disputes.apex.flatMap((apex) =>
+    disputes.push.flatMap((push) => disputes.structure.map((structure) => ({ apex, push, structure }))),
+  );
+  for (const position of positions) {
+    const there = ratioUnder(comparison, 'dunlin', position);
+    const back = ratioUnder({ ...comparison, baseline: 'dunlin' }, comparison.baseline, position);
+    expect(there * back).toBeCloseTo(1, 10);
+    expect(ratioUnder(comparison, comparison.baseline, position)).toBe(1);
+  }
 });
 
 test('what nobody holds is refused by name', () => {

@@ -26,23 +26,23 @@ const at = (friction: Quantity, knives: Knife[] = [plover, dunlin]): Comparison 
 });
 const grindOf = (comparison: Comparison) => {
   const term = compare(comparison).rows[1]?.terms.find(({ id }) => id === 'grind');
-  if (!term) throw new Error('no grind term');
+  if (!term) throw new Error('no grind factor');
   return term;
 };
 const tan = (degrees: number) => Math.tan((degrees * Math.PI) / 180);
 
 describe('a primary grind with parallel faces', () => {
-  test('is refused where there is no friction either, by the name of the field and of the knife', () => {
-    expect(() => compare(at(0))).toThrow(RangeError);
-    expect(() => compare(at(0))).toThrow(/friction 0 is not above 0, .*primary grind of Dunlin/);
-    expect(() => predict(at(0), { samples: 100, seed: 1 })).toThrow(/friction 0 is not above 0/);
-  });
-
-  test('has the worth of friction alone where there is some, and of no wedge', () => {
-    // tan(α + φ)/tan φ with tan α = (3 − 0.4)/2/16 by the sheet of the grind (derived).
+  test('counts as half a degree a side, with friction and without', () => {
+    // tan(α + φ)/tan(0.5° + φ) with tan α = (3 − 0.4)/2/16 by the sheet of the grind (derived).
     const alpha = (Math.atan((3 - 0.4) / 2 / 16) * 180) / Math.PI;
-    const phi = (Math.atan(0.25) * 180) / Math.PI;
-    expect(grindOf(at(0.25)).factor).toBeCloseTo(tan(alpha + phi) / tan(phi), 9);
+    for (const friction of [0, 0.25, 0.8]) {
+      const phi = (Math.atan(friction) * 180) / Math.PI;
+      expect(grindOf(at(friction)).factor).toBeCloseTo(tan(alpha + phi) / tan(0.5 + phi), 9);
+      const [, row] = compare(at(friction)).rows;
+      for (const total of [row?.multiplied, row?.added, row?.toLimit]) expect(total).toBeGreaterThan(1);
+      const [, band] = predict(at(friction), { samples: 100, seed: 1 });
+      expect(Number.isFinite(band?.high)).toBe(true);
+    }
   });
 
   test('keeps its range finite where friction may reach 0', () => {

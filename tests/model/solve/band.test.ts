@@ -1,12 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { noMemory } from '../../../src/model/uncertainty/memory.ts';
+import { noMemory } from '../../../src/model/chain/memory.ts';
 import { runOf } from '../../../src/model/uncertainty/sampled-run.ts';
 import { attributeValue, withAttribute } from '../../../src/model/solve/attributes.ts';
 import { whatItTakesBand } from '../../../src/model/solve/band.ts';
 import { whatItTakes, type Question } from '../../../src/model/solve/what-it-takes.ts';
 import type { Knife, Comparison } from '../../../src/model/types.ts';
-import { at } from '../../../src/model/uncertainty/values.ts';
-import { drawnComparison } from '../drawn-line-up.ts';
+import { at } from '../../../src/model/chain/values.ts';
+import { structures } from '../../../src/model/chain/structures.ts';
+import { drawnComparison } from '../drawn-comparison.ts';
+import { exact } from '../knives.ts';
 
 // Invented knives, alike but for what a test names, so that the answers are known without the model.
 const plover: Knife = {
@@ -68,7 +70,7 @@ describe('a band for what it would take', () => {
   });
 
   it('tells the share in which the edge would break away', () => {
-    // At 60 HRC the floor is 5° (common practice, no source): half of 4–6°.
+    // At 60 HRC the floor is 5° whatever its power (common practice, no source): half of 4–6°.
     const comparison = against({ angleDeg: { unknown: true, low: 4, high: 6 } });
     const { belowFloor, inReach } = whatItTakesBand(comparison, { ...ask, attribute: 'angleDeg' });
     expect(inReach).toBe(1);
@@ -77,7 +79,7 @@ describe('a band for what it would take', () => {
 
   it('takes in a gauge’s bias and the regression’s residual', () => {
     const comparison = against({ hrc: 62, angleDeg: 15 });
-    const plain = { ...comparison, friction: 0.25, assumptions: { angleExponent: 1.3, residualCv: 0 } };
+    const plain = { ...comparison, ...exact };
     const width = (of: Comparison): number => {
       const { low, high } = whatItTakesBand(of, { ...ask, attribute: 'angleDeg' });
       return (high ?? NaN) - (low ?? NaN);
@@ -107,7 +109,14 @@ describe('a band for what it would take', () => {
   const slim: Knife = { ...unsure, id: 'curlew', angleDeg: { unknown: true, low: 4, high: 6 } };
   it.each<[string, Knife, Knife, Omit<Question, 'knife' | 'against'>]>([
     ['of an edge', bevelled, curlew, { attribute: 'edgeMm', target: 1.1 }],
-    ['outside the regression', soft, { ...soft, id: 'curlew', hrc: 48 }, { attribute: 'finish' }],
+    [
+      'of steels softer than the published line covers',
+      soft,
+      { ...soft, id: 'curlew', hrc: 48 },
+      { attribute: 'finish' },
+    ],
+    ['of an edge to a limit', bevelled, curlew, { attribute: 'edgeMm', structure: 'toLimit' }],
+    ['of an angle, the forces added', unsure, curlew, { attribute: 'angleDeg', structure: 'added' }],
     ['of an angle near the floor', unsure, slim, { attribute: 'angleDeg' }],
     ['of what is never in reach', unsure, curlew, { attribute: 'edgeMm', target: 1e9 }],
   ])('%s is that of the answers on each sample, everything else as it was drawn', (_what, a, b, asked) => {
@@ -121,12 +130,13 @@ describe('a band for what it would take', () => {
     const question = { ...ask, ...asked };
     const samples = 100;
     const band = whatItTakesBand(comparison, question, { samples, seed: 4 });
-    const exact = withAttribute(comparison, 'plover', asked.attribute, attributeValue(a, asked.attribute));
-    const run = runOf(exact, samples, 4, noMemory);
+    const present = withAttribute(comparison, 'plover', asked.attribute, attributeValue(a, asked.attribute));
+    const run = runOf(present, samples, 4, noMemory);
     const answers = Array.from({ length: samples }, (_, i) => {
-      const residual = (k: number): number => at(run.worths.residuals[k] ?? NaN, i);
+      const residual = (k: number): number => at(run.lives.residuals[k] ?? NaN, i);
       const target = (asked.target ?? 1) * Math.exp(residual(2) - residual(1));
-      return whatItTakes(drawnComparison(comparison, run, i), { ...question, target });
+      const structure = question.structure ?? structures[at(run.lives.structure, i)] ?? 'multiplied';
+      return whatItTakes(drawnComparison(comparison, run, i), { ...question, target, structure });
     });
     const values = answers
       .flatMap(({ value }) => (value === null ? [] : [value]))

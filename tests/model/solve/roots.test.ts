@@ -1,22 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import type { Gap } from '../../../src/model/solve/gap.ts';
 import type { Search } from '../../../src/model/solve/attributes.ts';
 import { nearestRoot } from '../../../src/model/solve/roots.ts';
 
 /** Functions whose roots are known by hand, in place of a model's gap. */
 const gapOf =
-  (short: (x: number) => number, law: (x: number) => boolean | null = () => true) =>
-  (x: number): Gap | null => {
-    const regression = law(x);
-    return regression === null ? null : { short: short(x), regression };
-  };
-const steps = (low: number, high: number, seams: number[] = []): Search => ({
-  low,
-  high,
-  ratio: false,
-  seams,
-});
-const ratios = (low: number, high: number): Search => ({ low, high, ratio: true, seams: [] });
+  (short: (x: number) => number, taken: (x: number) => boolean = () => true) =>
+  (x: number): number | null =>
+    taken(x) ? short(x) : null;
+const steps = (low: number, high: number): Search => ({ low, high, ratio: false });
+const ratios = (low: number, high: number): Search => ({ low, high, ratio: true });
 
 /** To the last digits: a root of a gap is closed as far as numbers go. */
 const careful = (found: number | null, root: number): void => {
@@ -47,7 +39,7 @@ describe('a root', () => {
     nearestRoot(
       (x) => {
         looks += 1;
-        return { short: short(x), regression: true };
+        return short(x);
       },
       4,
       search,
@@ -244,90 +236,25 @@ describe('two roots within one part of the range', () => {
 
   test('a turn away from the target is not followed, and a plateau is none', () => {
     let looks = 0;
-    const away = (x: number): Gap => {
+    const away = (x: number): number => {
       looks += 1;
-      return { short: 100 - (x - 5) ** 2, regression: true };
+      return 100 - (x - 5) ** 2;
     };
     expect(nearestRoot(away, 2, steps(0, 9))).toBeNull();
     expect(looks).toBeLessThan(35);
     looks = 0;
-    const level = (): Gap => {
+    const level = (): number => {
       looks += 1;
-      return { short: 1, regression: true };
+      return 1;
     };
     expect(nearestRoot(level, 2, steps(0, 9))).toBeNull();
     expect(looks).toBeLessThan(35);
   });
 });
 
-describe('where the gap jumps', () => {
-  test('a jump past the target from one law to the next is no root', () => {
-    const jump = gapOf(
-      (x) => (x < 5.1 ? -1 : 1),
-      (x) => x < 5.1,
-    );
-    expect(nearestRoot(jump, 2, steps(0, 10))).toBeNull();
-  });
-
-  test('roots hard by a seam are found, on either side', () => {
-    for (const root of [5.1 - 1e-9, 5.1 + 1e-9]) {
-      const short = (x: number): number => (x < 5.1 === root < 5.1 ? x - root : 3);
-      careful(
-        nearestRoot(
-          gapOf(short, (x) => x < 5.1),
-          2,
-          steps(0, 10),
-        ),
-        root,
-      );
-    }
-  });
-
-  test('a seam that is told, and holds for one value or from it on, is looked at itself', () => {
-    // The law is another at 6 alone, and the gap closed there.
-    const alone = gapOf(
-      (x) => (x === 6 ? 0 : 1),
-      (x) => x === 6,
-    );
-    expect(nearestRoot(alone, 2, steps(0, 10))).toBeNull();
-    expect(nearestRoot(alone, 2, steps(0, 10, [6]))).toBe(6);
-    const up = gapOf(
-      (x) => (x <= 6 ? x - 6 : 2),
-      (x) => x <= 6,
-    );
-    careful(nearestRoot(up, 2, steps(0, 10, [6])), 6);
-    // It is looked at from both sides as closely as numbers lie.
-    const looks: number[] = [];
-    nearestRoot(
-      (x) => {
-        looks.push(x);
-        return { short: 1, regression: true };
-      },
-      2,
-      steps(0, 10, [6]),
-    );
-    expect(looks.filter((x) => x !== 6 && Math.abs(x - 6) < 1.2e-14).map((x) => Math.sign(x - 6))).toEqual([
-      -1, 1,
-    ]);
-    // A seam outside the range is not looked at.
-    expect(
-      nearestRoot(
-        gapOf((x) => x + 2),
-        2,
-        steps(0, 10, [-2]),
-      ),
-    ).toBeNull();
-    expect(
-      nearestRoot(
-        gapOf((x) => x - 12),
-        2,
-        steps(0, 10, [12]),
-      ),
-    ).toBeNull();
-  });
-
-  test('where the model refuses, roots up to there are found, and none beyond', () => {
-    const refused = (x: number) => (x > 3.3 && x < 7.7 ? null : true);
+describe('where the model refuses a value', () => {
+  test('roots up to there are found, and none beyond', () => {
+    const refused = (x: number) => !(x > 3.3 && x < 7.7);
     for (const root of [3.3 - 1e-7, 7.7 + 1e-7, 1.2, 9.1])
       careful(
         nearestRoot(

@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { compare } from '../../../src/model/chain/compare.ts';
 import { whatItTakes } from '../../../src/model/solve/what-it-takes.ts';
 import { withAttribute, type SolvableAttribute } from '../../../src/model/solve/attributes.ts';
-import type { Knife, Comparison } from '../../../src/model/types.ts';
+import type { Knife, Comparison, Structure } from '../../../src/model/types.ts';
+import { structures } from '../../../src/model/chain/structures.ts';
 
 // Invented knives of an invented harbour rigging loft.
 const plover: Knife = {
@@ -34,23 +35,29 @@ const put = (attribute: SolvableAttribute, value: number, knife = 'plover'): Com
       : k,
   ),
 });
-const ratio = (comparison: Comparison, a: string, b: string): number => {
+const ratio = (comparison: Comparison, a: string, b: string, structure: Structure = 'multiplied'): number => {
   const { rows } = compare(comparison);
-  const product = (id: string): number => rows.find((row) => row.knife === id)?.product ?? NaN;
-  return product(a) / product(b);
+  const life = (id: string): number => rows.find((row) => row.knife === id)?.[structure] ?? NaN;
+  return life(a) / life(b);
 };
 
 describe('what it would take', () => {
   it.each(ATTRIBUTES)('put back, gives the target to 1e-9: %s', (attribute) => {
     let reached = 0;
     fc.assert(
-      fc.property(fc.double({ min: 0.3, max: 2, noNaN: true }), (target) => {
-        const { value } = whatItTakes(loft, { knife: 'plover', against: 'curlew', attribute, target });
-        if (value === null) return;
-        reached += 1;
-        expect(Math.abs(ratio(put(attribute, value), 'plover', 'curlew') / target - 1)).toBeLessThan(1e-9);
-      }),
-      { numRuns: 12, seed: 1 },
+      fc.property(
+        fc.double({ min: 0.3, max: 2, noNaN: true }),
+        fc.constantFrom(...structures),
+        (target, structure) => {
+          const question = { knife: 'plover', against: 'curlew', attribute, target, structure };
+          const { value } = whatItTakes(loft, question);
+          if (value === null) return;
+          reached += 1;
+          const there = ratio(put(attribute, value), 'plover', 'curlew', structure);
+          expect(Math.abs(there / target - 1)).toBeLessThan(1e-9);
+        },
+      ),
+      { numRuns: 30, seed: 1 },
     );
     expect(reached).toBeGreaterThan(0);
   });
@@ -77,7 +84,7 @@ describe('what it would take', () => {
   });
 
   it('says where the edge would break away', () => {
-    // 4.3° lies below where a 58 HRC edge breaks away, about 5.2° by the strength rule.
+    // 4.3° lies below where a 58 HRC edge breaks away, 5.2° to 5.4° by its strength.
     const target = ratio(put('angleDeg', 4.3), 'plover', 'curlew');
     const { value, note } = whatItTakes(loft, {
       knife: 'plover',
@@ -101,7 +108,7 @@ describe('what it would take', () => {
     const ask = { knife: 'plover', against: 'curlew', attribute: 'hrc' } as const;
     expect(() => whatItTakes(loft, { ...ask, target: 0 })).toThrow('target 0 is not a number above 0');
     expect(() => whatItTakes(loft, { ...ask, knife: 'heron' })).toThrow(
-      "knife heron is not one of the line-up's",
+      "knife heron is not one of the comparison's",
     );
     expect(() => whatItTakes(loft, { ...ask, against: 'plover' })).toThrow(
       'against plover is the knife itself',
@@ -112,7 +119,7 @@ describe('what it would take', () => {
   });
 });
 
-describe('every attribute, over lines-up of several knives', () => {
+describe('every attribute, over comparisons of several knives', () => {
   // Invented; the careful estimate of `compare` on the answer put back is the check, a coarse scan finds missed answers.
   const grinds = [
     { form: 'flat', spineMm: 3, heightMm: 18 },
@@ -141,17 +148,18 @@ describe('every attribute, over lines-up of several knives', () => {
       baseline: fc.constantFrom('plover', 'dunlin', 'avocet'),
     }),
     target: fc.double({ min: 0.4, max: 2, noNaN: true }),
+    structure: fc.constantFrom(...structures),
   });
 
-  /** ln of ratio over target at a value, and which terms stand; null where refused. */
-  const standing = (comparison: Comparison, attribute: SolvableAttribute, value: number, target: number) => {
+  /** ln of ratio over target at a value; null where refused. */
+  const short = (
+    comparison: Comparison,
+    { attribute, target, structure }: { attribute: SolvableAttribute; target: number; structure: Structure },
+    value: number,
+  ): number | null => {
     try {
-      const { rows } = compare(withAttribute(comparison, 'plover', attribute, value));
-      const row = (id: string) => rows.find((found) => found.knife === id);
-      const [a, b] = [row('plover'), row('dunlin')];
-      const law = JSON.stringify([a?.complete, b?.complete]);
-      const hardness = a?.terms.concat(b?.terms ?? []).map(({ id, status }) => id === 'hardness' && status);
-      return { short: Math.log((a?.product ?? NaN) / (b?.product ?? NaN) / target), law, hardness };
+      const changed = withAttribute(comparison, 'plover', attribute, value);
+      return Math.log(ratio(changed, 'plover', 'dunlin', structure) / target);
     } catch (error) {
       if (error instanceof RangeError) return null;
       throw error;
@@ -161,22 +169,16 @@ describe('every attribute, over lines-up of several knives', () => {
   it.each(attributes)('%s', (attribute) => {
     let [reached, missed] = [0, 0];
     fc.assert(
-      fc.property(threeKnives, ({ comparison, target }) => {
-        const question = { knife: 'plover', against: 'dunlin', attribute, target };
+      fc.property(threeKnives, ({ comparison, target, structure }) => {
+        const question = { knife: 'plover', against: 'dunlin', attribute, target, structure };
         const { value } = whatItTakes(comparison, question);
-        const [plover] = comparison.knives;
-        const present = { ...plover, finish: plover.finish.um, grindHeightMm: plover.grind.heightMm };
-        const carbide = plover.carbideVolPercent.CrC + plover.carbideVolPercent.MC;
-        const now = standing(comparison, attribute, { ...present, carbide }[attribute], target);
         if (value !== null) {
           reached += 1;
-          const there = standing(comparison, attribute, value, target);
-          expect(Math.abs(there?.short ?? NaN)).toBeLessThan(1e-9);
-          expect(there?.law).toBe(now?.law);
+          expect(Math.abs(short(comparison, question, value) ?? NaN)).toBeLessThan(1e-9);
           return;
         }
         missed += 1;
-        // Where the answer is "none", no scan finds a change of sign within one law either.
+        // Where the answer is "none", no scan finds a change of sign either.
         const { low, high } = {
           angleDeg: { low: 4, high: 45 },
           microbevelAngleDeg: { low: 4, high: 45 },
@@ -187,12 +189,11 @@ describe('every attribute, over lines-up of several knives', () => {
           carbide: { low: 0, high: 60 },
         }[attribute];
         const scan = Array.from({ length: 80 }, (_, i) => low + ((high - low) * (i + 0.5) ** 2) / 80 ** 2);
-        const seen = scan.map((at) => standing(comparison, attribute, at, target));
+        const seen = scan.map((at) => short(comparison, question, at));
         seen.forEach((here, i) => {
           const before = seen[i - 1];
-          if (!here || !before || here.law !== now?.law || before.law !== now.law) return;
-          if (JSON.stringify(here.hardness) !== JSON.stringify(before.hardness)) return;
-          expect(here.short * before.short).toBeGreaterThan(0);
+          if (here === null || before === null || before === undefined) return;
+          expect(here * before).toBeGreaterThan(0);
         });
       }),
       { numRuns: 60, seed: 5 },
@@ -208,12 +209,12 @@ describe('every attribute, over lines-up of several knives', () => {
       knives: [{ ...short, edgeMm }, curlew],
       baseline: 'curlew',
     });
-    const product = (edgeMm: number): number => ratio(at(edgeMm), 'plover', 'curlew');
-    const [thin, thick] = [1.2, 3.9];
-    expect(product(2)).toBeLessThan(Math.min(product(thin), product(thick)));
+    const now = (edgeMm: number): number => ratio(at(edgeMm), 'plover', 'curlew');
+    const [thin, thick] = [1.2, 3.7];
+    expect(now(2)).toBeLessThan(Math.min(now(thin), now(thick)));
     for (const [from, target] of [
-      [1, product(thin)],
-      [3.5, product(thick)],
+      [1, now(thin)],
+      [3.5, now(thick)],
     ] as const) {
       const question = { knife: 'plover', against: 'curlew', attribute: 'edgeMm', target } as const;
       const { value } = whatItTakes(at(from), question);
@@ -233,8 +234,10 @@ describe('every attribute, over lines-up of several knives', () => {
   it('says when a hardness lies outside the published regression', () => {
     const alike: Comparison = { knives: [plover, { ...plover, id: 'curlew' }], baseline: 'plover' };
     const ask = { knife: 'plover', against: 'curlew', attribute: 'hrc' } as const;
-    // The assumed exponent on HV, 1.2, done again here: 300 HV and 653 HV by the closed form of ASTM E140.
-    const target = (300 / 653.190476) ** 1.2;
+    // The law done again here: from 58 HRC with 4 % CrC, 270.2 mm of card, down the line to 50 HRC, 143.8 mm, bent below
+    // 200 to 151.0, and on by HV^1.2 from 513 to 300 HV by the closed form of ASTM E140; to the power 1.5 (all assumed).
+    const bent = 200 * Math.exp((143.8 - 200) / 200);
+    const target = ((bent / 270.2) * (300 / 513) ** 1.2) ** 1.5;
     const answer = whatItTakes(alike, { ...ask, target });
     expect(answer.note).toBe('out of the regression');
     expect(answer.value).toBeCloseTo((100 * 300 - 14500) / (223 + 300), 5);
@@ -242,7 +245,7 @@ describe('every attribute, over lines-up of several knives', () => {
   });
 
   it('says when a softer steel would no longer carry the edge', () => {
-    // tan 5°·√(697/HV) common practice, no source: at 5.4° the floor is passed at 598 HV, about 55 HRC.
+    // The lower end of tan 5°·(697/HV)^k, k ½ to 1, common practice, no source: at 5.4° it is passed at 598 HV, about 55 HRC.
     const slim: Knife = { ...plover, angleDeg: 5.4 };
     const comparison: Comparison = { knives: [slim, { ...slim, id: 'curlew' }], baseline: 'plover' };
     const ask = { knife: 'plover', against: 'curlew', attribute: 'hrc' } as const;

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { compare, firstOrderBand, predict } from '../../../src/model/index.ts';
+import { compare, firstOrderBand, predict, structures } from '../../../src/model/index.ts';
+import { exact } from '../knives.ts';
 import type { Knife, Comparison, Quantity } from '../../../src/model/index.ts';
 
 const known = {
@@ -7,13 +8,7 @@ const known = {
   grind: { form: 'flat', spineMm: 3, heightMm: 25 },
   carbideVolPercent: { CrC: 5 },
 } as const;
-const fixed = {
-  angleExponent: 1.3,
-  thicknessExponent: 0.5,
-  finishExponent: 0.3,
-  hardnessExponent: 1.2,
-  residualCv: 0,
-};
+const fixed = exact.assumptions;
 const pair = (
   angleDeg: Quantity,
   edgeMm: Quantity,
@@ -30,21 +25,22 @@ const pair = (
 
 test('all known and all assumptions fixed, the band is the close value', () => {
   const comparison = pair(14, 0.3);
-  const { low, high, logSd } = firstOrderBand(comparison, 'b');
+  const { low, middle, high, logSd } = firstOrderBand(comparison, 'b');
   expect(logSd).toBe(0);
-  expect(low).toBe(high);
+  expect([low, high]).toEqual([middle, middle]);
+  expect(middle).toBeCloseTo(compare(comparison).rows[1]?.multiplied ?? NaN, 12);
   expect(predict(comparison, { samples: 200, seed: 1 })[1]).toMatchObject({ low, median: low, high });
 });
 
 // The published line at 60 HRC, 5 vol % of chromium carbide and 30° included: −157 + 15.8·60 − 17.8·30 + 11.2·5 = 313 mm.
-test('hardness alone: 15.8 mm of card a point, by hand', () => {
+test('hardness alone: 15.8 mm of card a point, to the power 1.5 of a life, by hand', () => {
   const comparison = pair(14, 0.3);
   const knives = comparison.knives.map((knife) =>
     knife.id === 'b' ? { ...knife, hrc: { value: 60, plusMinus: 1 } } : knife,
   );
   const { logSd, sensitivities } = firstOrderBand({ ...comparison, knives }, 'b');
   expect(sensitivities.map(({ name }) => name)).toEqual(['hrc']);
-  expect(logSd).toBeCloseTo(15.8 / 313 / Math.sqrt(3), 6);
+  expect(logSd).toBeCloseTo((1.5 * 15.8) / 313 / Math.sqrt(3), 6);
 });
 
 test('within 2 % of the sampling where the ± are small, and parted where they are not', () => {
@@ -95,8 +91,13 @@ test('every slope is that of compare, by knife, with the standard uncertainty of
   };
   const c: Knife = { ...known, id: 'c', angleDeg: { value: 30, plusMinus: 9 }, edgeMm: 0.4, hrc: 59 };
   const comparison: Comparison = { knives: [a, b, c], baseline: 'a', assumptions: { residualCv: 0 } };
-  const logRatio = (of: Comparison): number =>
-    Math.log(compare(of).rows.find(({ knife }) => knife === 'b')?.product ?? NaN);
+  /** The mean of the three totals, each as likely as the others. */
+  const totals = (of: Comparison): number[] => {
+    const row = compare(of).rows.find(({ knife }) => knife === 'b');
+    return structures.map((structure) => Math.log(row?.[structure] ?? NaN));
+  };
+  const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / 3;
+  const logRatio = (of: Comparison): number => mean(totals(of));
   const slope = (at: (value: number) => Comparison, middle: number): number => {
     const step = 1e-4 * middle;
     return (logRatio(at(middle + step)) - logRatio(at(middle - step))) / (2 * step);
@@ -173,11 +174,16 @@ test('every slope is that of compare, by knife, with the standard uncertainty of
       ),
     ],
     [null, 'friction', triangle(0.1, 0.25, 0.4), slope((friction) => ({ ...comparison, friction }), 0.25)],
-    [null, 'angleExponent', triangle(1, 1.3, 1.8), slope(assume('angleExponent'), 1.3)],
+    [null, 'angleExponent', triangle(1, 1.3, 2.4), slope(assume('angleExponent'), 1.3)],
     [null, 'thicknessExponent', triangle(0.2, 0.5, 1), slope(assume('thicknessExponent'), 0.5)],
     [null, 'finishExponent', triangle(0, 0.3, 0.7), slope(assume('finishExponent'), 0.3)],
+    [null, 'lifeExponent', triangle(0.5, 1.5, 2.2), slope(assume('lifeExponent'), 1.5)],
+    [null, 'wedgingShare', 0.25 / Math.sqrt(3), slope(assume('wedgingShare'), 0.35)],
+    [null, 'limitPower', 0.5 / Math.sqrt(3), slope(assume('limitPower'), 1.5)],
+    // How the factors combine is one more: its standard deviation is that of the three totals about their mean.
+    [null, 'structure', Math.sqrt(mean(totals(comparison).map((ln) => (ln - logRatio(comparison)) ** 2))), 1],
   ];
-  const { sensitivities, logSd, low, high } = firstOrderBand(comparison, 'b');
+  const { sensitivities, logSd, low, middle, high } = firstOrderBand(comparison, 'b');
   // Nothing of the third knife, whose angle moves no ratio of the two; nothing of what is known.
   expect(sensitivities.map(({ knife, name }) => [knife, name])).toEqual(
     expected.map(([knife, name]) => [knife, name]),
@@ -190,9 +196,10 @@ test('every slope is that of compare, by knife, with the standard uncertainty of
   // 90 % of a normal lies within 1.644854 standard deviations (standard tables).
   expect(Math.log(high / low) / (2 * 1.644854 * logSd)).toBeCloseTo(1, 9);
   expect(Math.log(high * low) / 2).toBeCloseTo(logRatio(comparison), 12);
+  expect(Math.log(middle)).toBeCloseTo(logRatio(comparison), 12);
 });
 
-test('a residual is its size for either steel, and none between knives of one steel', () => {
+test('a residual is its size for either steel, to the power of a life, and none between knives of one steel', () => {
   const comparison = pair(14, 0.3, { ...fixed, residualCv: 0.1 });
   const { sensitivities, logSd } = firstOrderBand(comparison, 'b');
   expect(sensitivities.map(({ knife, name, u }) => [knife, name, u])).toEqual([
@@ -200,10 +207,11 @@ test('a residual is its size for either steel, and none between knives of one st
     ['b', 'residual', 1],
   ]);
   expect(sensitivities.map(({ sensitivity }) => sensitivity)).toEqual([
-    expect.closeTo(-0.1, 9),
-    expect.closeTo(0.1, 9),
+    expect.closeTo(-0.15, 9),
+    expect.closeTo(0.15, 9),
   ]);
-  expect(logSd).toBeCloseTo(0.1 * Math.SQRT2, 9);
+  // Before the power 1.5 of a life.
+  expect(logSd).toBeCloseTo(1.5 * 0.1 * Math.SQRT2, 9);
   const alike = { ...comparison, knives: comparison.knives.map((knife) => ({ ...knife, hrc: 58 })) };
   expect(firstOrderBand(alike, 'b')).toMatchObject({ logSd: 0, sensitivities: [] });
 });
@@ -211,8 +219,28 @@ test('a residual is its size for either steel, and none between knives of one st
 test('the baseline’s own ratio is 1, whatever varies', () => {
   expect(firstOrderBand(pair({ value: 14, plusMinus: 2 }, 0.3, {}), 'a')).toEqual({
     logSd: 0,
+    middle: 1,
     low: 1,
     high: 1,
     sensitivities: [],
   });
+});
+
+test('weights on the structures weigh the middle and the slopes', () => {
+  const [row] = compare(pair(14, 0.3)).rows.slice(1);
+  const weighed = (structureWeights: [number, number, number]) =>
+    firstOrderBand(pair(14, 0.3, { ...fixed, structureWeights }), 'b');
+  const [m, a, l] = structures.map((structure) => Math.log(row?.[structure] ?? NaN)) as [
+    number,
+    number,
+    number,
+  ];
+  const found = weighed([2, 1, 1]);
+  const middle = m / 2 + a / 4 + l / 4;
+  expect(Math.log(found.middle)).toBeCloseTo(middle, 12);
+  expect(found.logSd).toBeCloseTo(
+    Math.sqrt((m - middle) ** 2 / 2 + (a - middle) ** 2 / 4 + (l - middle) ** 2 / 4),
+    12,
+  );
+  expect(weighed([0, 0, 1])).toMatchObject({ logSd: 0, middle: row?.toLimit });
 });

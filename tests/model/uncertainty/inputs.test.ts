@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { gaugeOf, hardnessLimits, inputsOf, steelOwners } from '../../../src/model/uncertainty/inputs.ts';
-import { regressionSpeaks } from '../../../src/model/uncertainty/sampled-run.ts';
+import { gaugeOf, inputsOf, steelOwners } from '../../../src/model/uncertainty/inputs.ts';
 import {
   mayLeave,
   spreadOf,
@@ -8,7 +7,7 @@ import {
   valuesAt,
   type Spread,
 } from '../../../src/model/uncertainty/sampling.ts';
-import type { Knife, Comparison } from '../../../src/model/types.ts';
+import type { Knife, Comparison, Quantity } from '../../../src/model/types.ts';
 import { exact, plover } from '../knives.ts';
 
 const curlew: Knife = {
@@ -21,15 +20,15 @@ const curlew: Knife = {
   carbideVolPercent: { CrC: 8, MC: { value: 3, plusMinus: 1 } },
 };
 const loft: Comparison = { knives: [plover, curlew], baseline: 'plover' };
-const named = (comparison: Comparison, speaks = true): Record<string, Spread> =>
+const named = (comparison: Comparison): Record<string, Spread> =>
   Object.fromEntries(
-    inputsOf(comparison, speaks).map(({ knife, name, spread }) => [`${knife ?? ''}/${name}`, spread]),
+    inputsOf(comparison).map(({ knife, name, spread }) => [`${knife ?? ''}/${name}`, spread]),
   );
 const anything = { low: -Infinity, high: Infinity };
 
 describe('the inputs of a comparison', () => {
-  test('are every measure of every knife, what all share, and a residual for every steel', () => {
-    expect(inputsOf(loft, true).map(({ knife, name }) => [knife, name])).toEqual([
+  test('are every measure of every knife, what all share, a residual for every steel, and how the factors combine', () => {
+    expect(inputsOf(loft).map(({ knife, name }) => [knife, name])).toEqual([
       ['plover', 'angleDeg'],
       ['plover', 'edgeMm'],
       ['plover', 'spineMm'],
@@ -51,9 +50,13 @@ describe('the inputs of a comparison', () => {
       [null, 'thicknessExponent'],
       [null, 'finishExponent'],
       [null, 'hardnessExponent'],
+      [null, 'lifeExponent'],
+      [null, 'wedgingShare'],
+      [null, 'limitPower'],
       [null, 'residualCv'],
       ['plover', 'residual'],
       ['curlew', 'residual'],
+      [null, 'structure'],
     ]);
   });
 
@@ -91,30 +94,70 @@ describe('the inputs of a comparison', () => {
     });
     expect(given['/friction']).toMatchObject({ shape: 'triangular', low: 0.25, middle: 0.3, high: 0.35 });
     expect(given['/finishExponent']).toMatchObject({ low: 0.2, middle: 0.2, high: 0.2 });
-    expect(given['/angleExponent']).toMatchObject({ shape: 'triangular', low: 1, middle: 1.3, high: 1.8 });
+    expect(given['/angleExponent']).toMatchObject({ shape: 'triangular', low: 1, middle: 1.3, high: 2.4 });
+    expect(given['/lifeExponent']).toMatchObject({ shape: 'triangular', low: 0.5, middle: 1.5, high: 2.2 });
+    // These two are even over their range, and so is a ± of theirs without a shape.
+    expect(given['/wedgingShare']).toMatchObject({ shape: 'uniform', low: 0.1, middle: 0.35, high: 0.6 });
+    expect(given['/limitPower']).toMatchObject({ shape: 'uniform', low: 1, middle: 1.5, high: 2 });
+    const own = named({ ...loft, assumptions: { limitPower: { value: 1.5, plusMinus: 0.2 } } });
+    expect(own['/limitPower']).toMatchObject({ shape: 'uniform', low: 1.3, high: 1.7 });
   });
 
-  test('of hardness stay where the regression speaks, if it does', () => {
-    expect(named(loft)['curlew/hrc']?.allowed).toMatchObject({ low: 50, high: 66 });
-    expect(named(loft, false)['curlew/hrc']?.allowed).toMatchObject({ low: 20, high: 68 });
-    expect([hardnessLimits(true).low, hardnessLimits(false).low]).toEqual([50, 20]);
+  test('of hardness may lie anywhere the model takes it', () => {
+    expect(named(loft)['curlew/hrc']?.allowed).toMatchObject({ low: 20, high: 68 });
   });
 
-  test('have no residual where the regression is silent or has none', () => {
-    const residuals = (comparison: Comparison, speaks: boolean) =>
-      inputsOf(comparison, speaks)
+  test('in a fixed number of strokes have no power of a life', () => {
+    const strokes = named({ ...loft, outcome: 'fixed-strokes', assumptions: { lifeExponent: 2 } });
+    expect(strokes['/lifeExponent']).toMatchObject({ low: 1, middle: 1, high: 1 });
+  });
+
+  test('have an exponent on HV only where a knife may leave the published line', () => {
+    const exponent = (hrc: Quantity, more: Partial<Comparison> = {}) => {
+      const { low, high } = named({ ...loft, knives: [plover, { ...curlew, hrc }], ...more })[
+        '/hardnessExponent'
+      ] ?? { low: NaN, high: NaN };
+      return [low, high];
+    };
+    const [none, all] = [
+      [1.2, 1.2],
+      [0.6, 2],
+    ];
+    expect(exponent({ value: 51, plusMinus: 1 })).toEqual(none);
+    expect(exponent({ value: 51, plusMinus: 1.1 })).toEqual(all);
+    expect(exponent({ value: 65, plusMinus: 1 })).toEqual(none);
+    expect(exponent(66.1)).toEqual(all);
+    expect(exponent({ unknown: true, low: 49, high: 60 })).toEqual(all);
+    // A normal one has tails, and a gauge may read off.
+    expect(exponent({ value: 58, plusMinus: 1, shape: 'normal' })).toEqual(none);
+    expect(exponent({ value: 52, plusMinus: 1, shape: 'normal' })).toEqual(all);
+    expect(exponent(65, { gaugeBias: { hrc: 1 } })).toEqual(none);
+    expect(exponent(65, { gaugeBias: { hrc: 1.1 } })).toEqual(all);
+    // What is stated of it does not matter where it moves nothing.
+    const assumptions = { hardnessExponent: { value: 1, plusMinus: 0.2 } };
+    expect(exponent(60, { assumptions })).toEqual([1, 1]);
+    expect(exponent(67, { assumptions })).toEqual([0.8, 1.2]);
+  });
+
+  test('have no residual where it has no size', () => {
+    const residuals = (comparison: Comparison) =>
+      inputsOf(comparison)
         .filter(({ name }) => name === 'residual')
         .map(({ knife, spread }) => [knife, spread.shape, spread.middle, spread.high]);
     // A standard normal draw: its 95 % half width is 1.959964 standard deviations.
-    expect(residuals(loft, true)).toEqual([
+    expect(residuals(loft)).toEqual([
       ['plover', 'normal', 0, 1.959964],
       ['curlew', 'normal', 0, 1.959964],
     ]);
-    expect(residuals(loft, false)).toEqual([]);
-    expect(residuals({ ...loft, assumptions: exact.assumptions }, true)).toEqual([]);
+    expect(residuals({ ...loft, assumptions: exact.assumptions })).toEqual([]);
     // 0 in the middle is not none.
     const about = { value: 0, plusMinus: 0.1 };
-    expect(residuals({ ...loft, assumptions: { residualCv: about } }, true)).toHaveLength(2);
+    expect(residuals({ ...loft, assumptions: { residualCv: about } })).toHaveLength(2);
+    // Its size is 10 % unless a comparison says how well it is known.
+    expect(named(loft)['/residualCv']).toMatchObject({ low: 0.1, middle: 0.1, high: 0.1 });
+    expect(named({ ...loft, assumptions: { residualCv: about } })['/residualCv']).toMatchObject({
+      high: 0.1,
+    });
   });
 });
 
@@ -135,7 +178,7 @@ describe('a gauge', () => {
     for (const read of ['plover/angleDeg', 'curlew/angleDeg', 'curlew/microbevelAngleDeg', 'plover/hrc'])
       expect(of[read]?.allowed).toEqual(anything);
     // What was not measured stays within its limits.
-    expect(of['curlew/hrc']?.allowed).toMatchObject({ low: 50 });
+    expect(of['curlew/hrc']?.allowed).toMatchObject({ low: 20 });
     expect(of['plover/edgeMm']?.allowed).toMatchObject({ low: 0.001 });
   });
 
@@ -156,11 +199,11 @@ describe('a gauge', () => {
     [{ edgeMm: NaN }, 'gauge bias of thickness behind the edge ± NaN mm is not between 0 and 20 mm'],
     [{ hrc: 69 }, 'gauge bias of hardness ± 69 HRC is not between 0 and 68 HRC'],
   ])('of %o is refused', (gaugeBias, says) => {
-    expect(() => inputsOf({ ...loft, ...(gaugeBias && { gaugeBias }) }, true)).toThrow(new RangeError(says));
+    expect(() => inputsOf({ ...loft, ...(gaugeBias && { gaugeBias }) })).toThrow(new RangeError(says));
   });
 
   test('may be as far off as its measure goes', () => {
-    expect(() => inputsOf({ ...loft, gaugeBias: { angleDeg: 45, edgeMm: 20, hrc: 68 } }, true)).not.toThrow();
+    expect(() => inputsOf({ ...loft, gaugeBias: { angleDeg: 45, edgeMm: 20, hrc: 68 } })).not.toThrow();
   });
 });
 
@@ -176,16 +219,6 @@ test('knives of one steel are those with the same entries, whatever their order 
     { ...plover, id: 'h', carbideVolPercent: { CrC: { value: 8, plusMinus: 1 }, MC: 3 } },
   ];
   expect(steelOwners({ knives, baseline: 'a' })).toEqual(['a', 'a', 'a', 'd', 'e', 'd', 'g', 'h']);
-});
-
-test('whether the regression speaks is decided at the middle, for a depth of contact given or not', () => {
-  expect(regressionSpeaks(loft)).toBe(true);
-  expect(regressionSpeaks({ ...loft, contactDepthMm: 12 })).toBe(true);
-  const soft = { ...curlew, hrc: { unknown: true, low: 44, high: 54 } } as const;
-  expect(regressionSpeaks({ ...loft, knives: [plover, soft] })).toBe(false);
-  expect(regressionSpeaks({ ...loft, knives: [plover, { ...soft, hrc: { ...soft.hrc, high: 56 } }] })).toBe(
-    true,
-  );
 });
 
 describe('a spread', () => {

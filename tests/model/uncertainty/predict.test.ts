@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { compare } from '../../../src/model/chain/compare.ts';
-import type { Knife, Comparison } from '../../../src/model/types.ts';
+import type { Knife, Comparison, Structure } from '../../../src/model/types.ts';
 import { predict } from '../../../src/model/uncertainty/predict.ts';
+import { createPredictor } from '../../../src/model/uncertainty/predictor.ts';
+import { structures } from '../../../src/model/chain/structures.ts';
 import { exact as fixed } from '../knives.ts';
 
 // Invented knives of an invented harbour rigging loft.
@@ -37,7 +39,7 @@ const within = (value: number, plusMinus: number) => ({ value, plusMinus });
 
 describe('a prediction', () => {
   it('collapses to the close value where nothing varies', () => {
-    const exact = of(compare(loft()).rows, 'curlew').product;
+    const exact = of(compare(loft()).rows, 'curlew').multiplied;
     for (const comparison of [loft(), loft({ ...curlew, angleDeg: within(14, 0), hrc: within(61, 0) })]) {
       const { low, median, high, beatsBaseline, variance, redrawn } = of(predict(comparison, run), 'curlew');
       for (const value of [low, median, high]) expect(value / exact).toBeCloseTo(1, 12);
@@ -47,7 +49,58 @@ describe('a prediction', () => {
     }
   });
 
-  it('runs the very terms of the careful estimate: microbevel, graded finish, hardness outside the regression', () => {
+  it('has for each structure the total of compare where nothing varies, and so where the structure is fixed', () => {
+    const { structureWeights: _held, ...assumptions } = fixed.assumptions;
+    const open = loft(curlew, plover, { ...fixed, assumptions });
+    const exact = of(compare(open).rows, 'curlew');
+    const found = of(predict(open, run), 'curlew');
+    for (const structure of structures) {
+      const { low, median, high } = found.byStructure[structure];
+      for (const value of [low, median, high]) expect(value / exact[structure]).toBeCloseTo(1, 12);
+    }
+    expect(found.variance).toEqual({
+      structure: expect.closeTo(1, 2) as number,
+      together: expect.closeTo(0, 2) as number,
+    });
+    structures.forEach((structure, place) => {
+      const structureWeights: [number, number, number] = [0, 0, 0];
+      structureWeights[place] = 7;
+      const held = loft(curlew, plover, { ...fixed, assumptions: { ...assumptions, structureWeights } });
+      const { low, median, high, variance } = of(predict(held, run), 'curlew');
+      for (const value of [low, median, high]) expect(value / exact[structure]).toBeCloseTo(1, 12);
+      expect(variance).toEqual({});
+    });
+  });
+
+  it('draws the structures by their weights, the same for all knives', () => {
+    const knives = [plover, curlew, { ...curlew, id: 'avocet', edgeMm: 0.25 }];
+    const structureWeights: [number, number, number] = [1, 2, 1];
+    const comparison: Comparison = {
+      knives,
+      baseline: 'plover',
+      ...fixed,
+      assumptions: { ...fixed.assumptions, structureWeights },
+    };
+    const logs = createPredictor(run).logRatios(comparison, 'curlew');
+    const exact = of(compare(comparison).rows, 'curlew');
+    const share = (structure: Structure): number =>
+      logs.filter((log) => Math.abs(log - Math.log(exact[structure])) < 1e-9).length / run.samples;
+    // Within three standard errors of 4000 draws.
+    for (const [structure, weight] of [
+      ['multiplied', 0.25],
+      ['added', 0.5],
+      ['toLimit', 0.25],
+    ] as const)
+      expect(Math.abs(share(structure) - weight)).toBeLessThan(
+        3 * Math.sqrt((weight * (1 - weight)) / run.samples),
+      );
+    // One structure for all in a sample: the two knives alike but for thickness keep their order in every one.
+    const [a, b] = ['curlew', 'avocet'].map((id) => createPredictor(run).logRatios(comparison, id));
+    expect(a?.length).toBe(b?.length);
+    expect(of(predict({ ...comparison, baseline: 'curlew' }, run), 'avocet').beatsBaseline).toBe(1);
+  });
+
+  it('runs the very factors of the careful estimate: microbevel, graded finish, hardness beyond the line', () => {
     const awkward: Knife = {
       ...curlew,
       microbevelAngleDeg: 18,
@@ -59,11 +112,9 @@ describe('a prediction', () => {
       loft(awkward, plover, { ...fixed, slicePush: 3, contactDepthMm: 12 }),
     ]) {
       const exact = of(compare(comparison).rows, 'curlew');
-      expect(exact.complete).toBe(false);
-      expect(of(predict(comparison, { samples: 100, seed: 1 }), 'curlew').median / exact.product).toBeCloseTo(
-        1,
-        12,
-      );
+      expect(
+        of(predict(comparison, { samples: 100, seed: 1 }), 'curlew').median / exact.multiplied,
+      ).toBeCloseTo(1, 12);
     }
     const blunt = { ...curlew, microbevelAngleDeg: within(14.5, 1) };
     expect(of(predict(loft(blunt), run), 'curlew').redrawn).toBeGreaterThan(500);
@@ -90,7 +141,7 @@ describe('a prediction', () => {
     // The ratio falls as the angle grows, so its 5 % point is that of the angle's 95 % point, 14 + 0.9·2.
     const comparison = loft({ ...curlew, angleDeg: within(14, 2) });
     const at = (angleDeg: number): number =>
-      of(compare(loft({ ...curlew, angleDeg })).rows, 'curlew').product;
+      of(compare(loft({ ...curlew, angleDeg })).rows, 'curlew').multiplied;
     const { low, median, high, variance } = of(predict(comparison, { samples: 20_000, seed: 1 }), 'curlew');
     expect(Math.abs(low / at(15.8) - 1)).toBeLessThan(0.005);
     expect(Math.abs(median / at(14) - 1)).toBeLessThan(0.01);
@@ -151,7 +202,7 @@ describe('a prediction', () => {
     const comparison = loft({ ...curlew, angleDeg: within(5, 3) });
     const { redrawn, high } = of(predict(comparison, run), 'curlew');
     expect(redrawn).toBeGreaterThan(500);
-    expect(high).toBeLessThanOrEqual(of(compare(loft({ ...curlew, angleDeg: 4 })).rows, 'curlew').product);
+    expect(high).toBeLessThanOrEqual(of(compare(loft({ ...curlew, angleDeg: 4 })).rows, 'curlew').multiplied);
     // An edge that may be drawn thicker than its spine: two inputs that do not fit each other.
     const thick = { ...curlew, edgeMm: within(2.5, 0.6), grind: { ...curlew.grind, spineMm: 2.8 } };
     expect(of(predict(loft(thick), run), 'curlew').redrawn).toBeGreaterThan(100);

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { drawName, drawnFrom, MOST_ATTEMPTS, redraw } from '../../../src/model/uncertainty/drawn.ts';
 import type { Input } from '../../../src/model/uncertainty/inputs.ts';
-import { createMemory, noMemory } from '../../../src/model/uncertainty/memory.ts';
+import { createMemory, noMemory } from '../../../src/model/chain/memory.ts';
 import { drawUniform, namedPlaces, uniformStream, xoshiro128 } from '../../../src/model/statistics/random.ts';
 import { readerOf, runOf } from '../../../src/model/uncertainty/sampled-run.ts';
 import { spreadOf, valueAt, valuesAt } from '../../../src/model/uncertainty/sampling.ts';
@@ -126,19 +126,17 @@ describe('a run', () => {
     });
     const edge = run.drawn[run.inputs.findIndex(({ knife, name }) => knife === 'tern' && name === 'edgeMm')];
     expect(Math.max(...(edge?.values as Float64Array))).toBeLessThanOrEqual(2.8);
-    for (const worth of run.worths.knives)
-      for (const ln of worth as Float64Array) expect(ln).toBeTypeOf('number');
-    expect(run.worths.knives.every((worth) => [...(worth as Float64Array)].every(Number.isFinite))).toBe(
-      true,
-    );
+    for (const life of run.lives.knives)
+      for (const ln of life as Float64Array) expect(ln).toBeTypeOf('number');
+    expect(run.lives.knives.every((life) => [...(life as Float64Array)].every(Number.isFinite))).toBe(true);
   });
 
   test('of measures that cannot fit is refused, and says how often it was tried', () => {
-    // One gauge read high for both would leave the regression above, read low below.
+    // One gauge read high for both would leave what the model takes above, read low below.
     const never: Comparison = {
       knives: [
-        { ...plover, hrc: 66 },
-        { ...plover, id: 'dunlin', hrc: 50 },
+        { ...plover, hrc: 68 },
+        { ...plover, id: 'dunlin', hrc: 20 },
       ],
       baseline: 'plover',
       gaugeBias: { hrc: 5 },
@@ -215,10 +213,18 @@ describe('a run with a memory', () => {
     { ...base, gaugeBias: { angleDeg: 0.4, edgeMm: 0.05, hrc: 0.5 } },
     { ...base, gaugeBias: { angleDeg: 0.4, edgeMm: 0.04, hrc: 0.6 } },
     { ...base, gaugeBias: {} },
-    ...['angleExponent', 'thicknessExponent', 'finishExponent', 'residualCv'].map((name): Comparison => ({
-      ...base,
-      assumptions: { [name]: within(0.2, 0.1) },
-    })),
+    ...[
+      'thicknessExponent',
+      'finishExponent',
+      'lifeExponent',
+      'wedgingShare',
+      'limitPower',
+      'residualCv',
+    ].map((name): Comparison => ({ ...base, assumptions: { [name]: within(0.2, 0.1) } })),
+    { ...base, assumptions: { angleExponent: within(1.2, 0.1) } },
+    { ...base, assumptions: { structureWeights: [1, 2, 1] } },
+    { ...base, assumptions: { structureWeights: [0, 1, 0] } },
+    { ...base, outcome: 'fixed-strokes' },
     tern({ hrc: within(46, 1) }),
     tern({ hrc: within(45, 1) }),
     { ...tern({ hrc: within(45, 1) }), assumptions: { hardnessExponent: within(1, 0.2) } },

@@ -3,6 +3,8 @@ import { compare } from '../../../src/model/chain/compare.ts';
 import { parameters } from '../../../src/model/quantities.ts';
 import type { Knife, Comparison, Quantity } from '../../../src/model/types.ts';
 import { predict } from '../../../src/model/uncertainty/predict.ts';
+import { exact as known } from '../knives.ts';
+import { loft } from '../loft.ts';
 
 /**
  * Truths are drawn here by means of their own, another generator and other ways to each shape, and put through
@@ -37,7 +39,9 @@ const rooted = (low: number, mode: number, high: number, u: () => number): numbe
 };
 const assumed = (id: keyof typeof parameters, given: Quantity | undefined, u: () => number): number => {
   const { default: mode, low, high } = parameters[id];
-  return given === undefined ? rooted(low, mode, high, u) : truth(given, u, 'triangular');
+  const even = id === 'wedgingShare' || id === 'limitPower';
+  if (given !== undefined) return truth(given, u, even ? 'uniform' : 'triangular');
+  return even ? low + (high - low) * u() : rooted(low, mode, high, u);
 };
 
 /** ln of the second knife's true ratio in one world the comparison's statements allow. */
@@ -55,6 +59,8 @@ function trueRatio(comparison: Comparison, u: () => number): number {
       Object.entries(knife.carbideVolPercent).map(([kind, volume]) => [kind, truth(volume, u)]),
     ),
   }));
+  const p =
+    comparison.outcome === 'fixed-strokes' ? 1 : assumed('lifeExponent', assumptions?.lifeExponent, u);
   const { rows } = compare({
     ...comparison,
     knives,
@@ -64,11 +70,18 @@ function trueRatio(comparison: Comparison, u: () => number): number {
       thicknessExponent: assumed('thicknessExponent', assumptions?.thicknessExponent, u),
       finishExponent: assumed('finishExponent', assumptions?.finishExponent, u),
       hardnessExponent: assumed('hardnessExponent', assumptions?.hardnessExponent, u),
+      lifeExponent: p,
+      wedgingShare: assumed('wedgingShare', assumptions?.wedgingShare, u),
+      limitPower: assumed('limitPower', assumptions?.limitPower, u),
     },
   });
-  const cv = assumed('residualCv', assumptions?.residualCv, u);
-  const residual = rows[1]?.complete === true ? cv * (normal(u) - normal(u)) : 0;
-  return (rows[1]?.product ?? Number.NaN) * Math.exp(residual);
+  const cv = assumptions?.residualCv === undefined ? 0.1 : truth(assumptions.residualCv, u, 'triangular');
+  // Which of the three is true, by their weights.
+  const [multiplied, added, toLimit] = assumptions?.structureWeights ?? [1, 1, 1];
+  const pick = u() * (multiplied + added + toLimit);
+  const [, row] = rows;
+  const ratio = pick < multiplied ? row?.multiplied : pick < multiplied + added ? row?.added : row?.toLimit;
+  return (ratio ?? Number.NaN) * Math.exp(p * cv * (normal(u) - normal(u)));
 }
 
 // Invented knives of an invented harbour rigging loft.
@@ -93,13 +106,7 @@ const curlew: Knife = {
   hrc: within(61, 1.5, 'normal'),
   carbideVolPercent: { CrC: within(8, 2), MC: within(2, 1) },
 };
-const exact = {
-  angleExponent: 1.3,
-  thicknessExponent: 0.5,
-  finishExponent: 0.3,
-  hardnessExponent: 1.2,
-  residualCv: 0,
-};
+const exact = known.assumptions;
 const cases: Record<string, Comparison> = {
   'every ± and the usual assumptions': { knives: [plover, curlew], baseline: 'plover' },
   'measurements alone': {
@@ -117,6 +124,15 @@ const cases: Record<string, Comparison> = {
     friction: 0.25,
     assumptions: { ...exact, residualCv: 0.1 },
   },
+  'the loft with its own ±': loft,
+  'the loft in a fixed number of strokes': { ...loft, outcome: 'fixed-strokes' },
+  'the structure alone, half of it the forces added': {
+    ...loft,
+    // Without a little scatter a band of three points would hold all of them.
+    friction: 0.25,
+    assumptions: { ...exact, residualCv: 0.1, structureWeights: [1, 2, 1] },
+  },
+  'one structure': { ...loft, assumptions: { structureWeights: [0, 0, 1] } },
   'gauges that read high or low': {
     knives: [plover, curlew],
     baseline: 'plover',
@@ -135,7 +151,7 @@ const cases: Record<string, Comparison> = {
     ],
     baseline: 'plover',
   },
-  'a steel outside the regression, its hardness not known': {
+  'a steel softer than the published line covers, its hardness not known': {
     knives: [{ ...plover, hrc: { unknown: true, low: 36, high: 48 } }, curlew],
     baseline: 'plover',
     assumptions: { thicknessExponent: within(0.5, 0.2) },

@@ -1,12 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { compare } from '../../../src/model/chain/compare.ts';
-import { createMemory, noMemory } from '../../../src/model/uncertainty/memory.ts';
+import { createMemory, noMemory } from '../../../src/model/chain/memory.ts';
+import { structures } from '../../../src/model/chain/structures.ts';
 import { createPredictor } from '../../../src/model/uncertainty/predictor.ts';
 import { runOf, type Run } from '../../../src/model/uncertainty/sampled-run.ts';
 import type { Knife, Comparison } from '../../../src/model/types.ts';
 import { predict } from '../../../src/model/uncertainty/predict.ts';
-import { at } from '../../../src/model/uncertainty/values.ts';
-import { drawnComparison } from '../drawn-line-up.ts';
+import { at } from '../../../src/model/chain/values.ts';
+import { quantiles } from '../../../src/model/statistics/quantiles.ts';
+import { drawnComparison } from '../drawn-comparison.ts';
 
 // Invented knives of an invented harbour rigging loft.
 const within = (value: number, plusMinus: number) => ({ value, plusMinus });
@@ -45,14 +47,31 @@ const awkward: Record<string, Comparison> = {
     friction: within(0.4, 0.2),
     gaugeBias: { angleDeg: 1.5, edgeMm: 0.05, hrc: 1 },
   },
-  'outside the regression': {
+  'beyond the published line, soft and hard': {
     ...loft,
-    knives: [{ ...plover, hrc: within(44, 3) }, { ...curlew, hrc: within(68, 1) }, avocet],
+    knives: [{ ...plover, hrc: within(44, 3) }, { ...curlew, hrc: within(67, 1) }, avocet],
     gaugeBias: { hrc: 1 },
   },
-  'at the least card of the regression': {
+  'where the published line bends': {
     ...loft,
     knives: [{ ...plover, hrc: within(50.5, 2), carbideVolPercent: { Fe3C: within(1, 1) } }, curlew],
+  },
+  'a fixed number of strokes, one structure more likely than the others': {
+    ...loft,
+    outcome: 'fixed-strokes',
+    assumptions: { structureWeights: [1, 1, 4], wedgingShare: within(0.6, 0.3), limitPower: 2 },
+  },
+  'hardness known and beyond the line, what holds there not': {
+    ...loft,
+    knives: [
+      { ...plover, hrc: 45, carbideVolPercent: {} },
+      { ...curlew, hrc: 68, carbideVolPercent: { MC: 3 } },
+    ],
+    assumptions: { residualCv: 0 },
+  },
+  'nearly as much carbide as there is room for': {
+    ...loft,
+    knives: [plover, { ...avocet, carbideVolPercent: { CrC: within(30, 5), MC: within(27, 5) } }],
   },
   'an edge nearly as thick as its spine': {
     ...loft,
@@ -83,18 +102,22 @@ awkward['grinds measured roughly, or not at all, and nobody knows how deep the c
   ],
 };
 const samples = 400;
-const logRatio = ({ worths }: Run, k: number, i: number): number =>
-  at(worths.knives[k] ?? 0, i) - at(worths.knives[0] ?? 0, i);
+const logRatio = ({ lives }: Run, k: number, i: number): number =>
+  at(lives.knives[k] ?? 0, i) - at(lives.knives[0] ?? 0, i);
 
 describe('every sample', () => {
-  it.each(Object.entries(awkward))('is the product of compare on what was drawn: %s', (_what, comparison) => {
+  it.each(Object.entries(awkward))('is a total of compare on what was drawn: %s', (_what, comparison) => {
     const run = runOf(comparison, samples, 3, noMemory);
+    const taken = new Set<string>();
     for (let i = 0; i < samples; i += 1) {
-      compare(drawnComparison(comparison, run, i)).rows.forEach(({ product }, k) => {
-        const residual = at(run.worths.residuals[k] ?? 0, i) - at(run.worths.residuals[0] ?? 0, i);
-        expect(Math.abs(Math.exp(logRatio(run, k, i) - residual) / product - 1)).toBeLessThan(1e-12);
+      const structure = structures[at(run.lives.structure, i)] ?? 'multiplied';
+      taken.add(structure);
+      compare(drawnComparison(comparison, run, i)).rows.forEach((row, k) => {
+        const residual = at(run.lives.residuals[k] ?? 0, i) - at(run.lives.residuals[0] ?? 0, i);
+        expect(Math.abs(logRatio(run, k, i) - residual - Math.log(row[structure]))).toBeLessThan(1e-12);
       });
     }
+    expect(taken).toEqual(new Set(structures));
   });
 
   it('differs from sample to sample in every input that varies', () => {
@@ -102,7 +125,16 @@ describe('every sample', () => {
     const known = inputs.filter(({ spread }) => spread.low === spread.high);
     // As `loft` states them: without a ±.
     expect(new Set(known.map(({ name }) => name))).toEqual(
-      new Set(['spineMm', 'heightMm', 'radiusMm', 'carbideVolPercent.MC', 'contactDepthMm']),
+      new Set([
+        'spineMm',
+        'heightMm',
+        'radiusMm',
+        'carbideVolPercent.MC',
+        'contactDepthMm',
+        // Nobody leaves the published line, and the residual’s size is one.
+        'hardnessExponent',
+        'residualCv',
+      ]),
     );
     inputs.forEach(({ spread }, j) => {
       const { values = 0 } = drawn[j] ?? {};
@@ -113,40 +145,39 @@ describe('every sample', () => {
 
 describe('what the model refuses', () => {
   it.each([
-    ['hardness above the regression', { hrc: within(65.5, 1.5) }],
-    ['hardness below the regression', { hrc: within(50.5, 1.5) }],
-  ])('%s is drawn again: it is not switched off from sample to sample', (_what, change) => {
-    const comparison: Comparison = { knives: [plover, { ...avocet, ...change }], baseline: 'plover' };
+    ['above the published line', within(65.5, 1.5)],
+    ['below the published line', within(50.5, 1.5)],
+  ])('hardness %s is not refused, and its residual is drawn as any other', (_what, hrc) => {
+    const comparison: Comparison = { knives: [plover, { ...avocet, hrc }], baseline: 'plover' };
     const run = runOf(comparison, samples, 5, noMemory);
-    expect(run.redrawn).toBeGreaterThan(samples / 8);
-    for (let i = 0; i < samples; i += 1) {
-      const { hrc } = drawnComparison(comparison, run, i).knives[1] ?? {};
-      expect(hrc).toBeGreaterThanOrEqual(50);
-      expect(hrc).toBeLessThanOrEqual(66);
-    }
+    expect(run.redrawn).toBe(0);
+    const beyond = Array.from({ length: samples }, (_, i) => drawnComparison(comparison, run, i)).filter(
+      ({ knives }) => Number(knives[1]?.hrc) < 50 || Number(knives[1]?.hrc) > 66,
+    );
+    expect(beyond.length).toBeGreaterThan(samples / 8);
+    expect(run.lives.residuals.every((values) => typeof values !== 'number')).toBe(true);
   });
 
-  it('the regression stays out for all samples where the middle values lie outside it', () => {
+  it('hardness beyond what the scale has is drawn again', () => {
     const comparison: Comparison = {
-      knives: [plover, { ...avocet, hrc: within(66.5, 1.5) }],
+      knives: [plover, { ...avocet, hrc: within(67.5, 1.5) }],
       baseline: 'plover',
     };
     const run = runOf(comparison, samples, 5, noMemory);
-    expect(run.redrawn).toBe(0);
-    expect(run.worths.residuals).toEqual([0, 0]);
-    const inside = Array.from({ length: samples }, (_, i) => drawnComparison(comparison, run, i)).filter(
-      ({ knives }) => Number(knives[1]?.hrc) < 66,
-    );
-    // Samples whose hardness alone the regression would take: still without it.
-    expect(inside.length).toBeGreaterThan(samples / 8);
+    expect(run.redrawn).toBeGreaterThan(samples / 8);
+    for (let i = 0; i < samples; i += 1)
+      expect(drawnComparison(comparison, run, i).knives[1]?.hrc).toBeLessThanOrEqual(68);
   });
 
-  it('less card than the regression is used from is drawn again', () => {
-    const comparison = awkward['at the least card of the regression'] ?? loft;
+  it('more carbide than 60 per cent in all is drawn again, as a whole', () => {
+    const comparison = awkward['nearly as much carbide as there is room for'] ?? loft;
     const run = runOf(comparison, 4000, 5, noMemory);
-    expect(run.refused.length).toBeGreaterThan(0);
-    for (const i of run.refused)
-      expect(compare(drawnComparison(comparison, run, i)).rows.every(({ complete }) => complete)).toBe(true);
+    // 57 ± 5 ± 5, the sum of two even ones: more than 60 in (7/10)²/2 of them.
+    expect(Math.abs(run.refused.length / 4000 - 0.245)).toBeLessThan(3 * Math.sqrt((0.245 * 0.755) / 4000));
+    for (const i of run.refused) {
+      const { CrC, MC } = drawnComparison(comparison, run, i).knives[1]?.carbideVolPercent ?? {};
+      expect(Number(CrC) + Number(MC)).toBeLessThanOrEqual(60);
+    }
   });
 });
 
@@ -170,6 +201,8 @@ describe('a predictor', () => {
       moved(12, { baseline: 'avocet' }),
       { ...moved(12), knives: [plover, avocet] },
       moved(12, { assumptions: { residualCv: 0 } }),
+      moved(12, { assumptions: { structureWeights: [0, 1, 1] } }),
+      moved(12, { outcome: 'fixed-strokes' }),
       ...Object.values(awkward),
       moved(12),
     ];
@@ -204,6 +237,14 @@ describe('a predictor', () => {
     expect(curlewNow?.low).toBeGreaterThanOrEqual(ratios[24] ?? 0);
     expect(curlewNow?.low).toBeLessThanOrEqual(ratios[25] ?? 0);
     expect(predictor.logRatios(comparison, 'plover')).toEqual(new Float64Array(500));
+    // Those of each structure are the samples that took it: all of them together are all samples.
+    const apart = structures.map((structure) => predictor.logRatios(comparison, 'curlew', structure));
+    for (const some of apart) expect(some.length).toBeGreaterThan(100);
+    expect(Float64Array.from(apart.flatMap((some) => [...some])).toSorted()).toEqual(logs);
+    for (const [i, some] of apart.entries()) {
+      const band = curlewNow?.byStructure[structures[i] ?? 'multiplied'];
+      expect(Math.log(band?.median ?? NaN)).toBeCloseTo(quantiles(some, [0.5])[0] ?? NaN, 12);
+    }
     expect(() => predictor.logRatios(comparison, 'dunlin')).toThrow(
       'knife dunlin is not among the knives: plover, curlew, avocet',
     );

@@ -5,6 +5,7 @@ import { createPredictor } from '../../../src/model/uncertainty/predictor.ts';
 import { firstOrder } from '../../../src/model/uncertainty/propagation.ts';
 import type { Knife, Comparison, Quantity } from '../../../src/model/types.ts';
 import { predict } from '../../../src/model/uncertainty/predict.ts';
+import { exact as known } from '../knives.ts';
 
 // Invented knives of an invented harbour rigging loft.
 const plover: Knife = {
@@ -17,13 +18,7 @@ const plover: Knife = {
   carbideVolPercent: { CrC: 4 },
 };
 const curlew: Knife = { ...plover, id: 'curlew', angleDeg: 15, hrc: 61, carbideVolPercent: { CrC: 8 } };
-const exact = {
-  angleExponent: 1.3,
-  thicknessExponent: 0.5,
-  finishExponent: 0.3,
-  hardnessExponent: 1.2,
-  residualCv: 0,
-};
+const exact = known.assumptions;
 const loft = (a: Knife = curlew, b: Knife = plover, more: Partial<Comparison> = {}): Comparison => ({
   knives: [b, a],
   baseline: b.id,
@@ -34,7 +29,7 @@ const loft = (a: Knife = curlew, b: Knife = plover, more: Partial<Comparison> = 
 const options = { samples: 20_000, seed: 3 };
 const second = (comparison: Comparison, given = options): Prediction => {
   const [, found] = predict(comparison, given);
-  if (found === undefined) throw new Error('the line-up has no second knife');
+  if (found === undefined) throw new Error('the comparison has no second knife');
   return found;
 };
 const within = (value: number, plusMinus: number): Quantity => ({ value, plusMinus });
@@ -52,26 +47,30 @@ describe('the residual of the regression', () => {
 
   it('collapses the band to exactly the close value where it is 0 and nothing else varies', () => {
     const { low, median, high, variance } = second(withCv(0));
-    const { product } = compare(withCv(0)).rows[1] ?? {};
-    expect([low, median, high]).toEqual([product, product, product]);
+    const multiplied = compare(withCv(0)).rows[1]?.multiplied;
+    expect([low, median, high]).toEqual([multiplied, multiplied, multiplied]);
     expect(variance).toEqual({});
   });
 
-  it('scatters a ratio of two steels by √2 of its coefficient of variation', () => {
+  it('scatters a ratio of two steels by √2 of its coefficient of variation, to the power of a life', () => {
     for (const cv of [0.05, 0.1, 0.3]) {
-      expect(Math.abs(sdOfLog(withCv(cv)) / (Math.SQRT2 * cv) - 1)).toBeLessThan(0.015);
+      expect(Math.abs(sdOfLog(withCv(cv)) / (1.5 * Math.SQRT2 * cv) - 1)).toBeLessThan(0.015);
+      const strokes = { ...withCv(cv), outcome: 'fixed-strokes' } as const;
+      expect(Math.abs(sdOfLog(strokes) / (Math.SQRT2 * cv) - 1)).toBeLessThan(0.015);
       expect(second(withCv(cv)).variance['residual']).toBeGreaterThan(0.99);
     }
     // 90 % of a normal lies within 1.6449 standard deviations (standard tables).
     const { low, high } = second(withCv(0.1));
-    expect(Math.log(high / low) / (2 * 1.6449 * Math.SQRT2 * 0.1)).toBeCloseTo(1, 1);
+    expect(Math.log(high / low) / (2 * 1.6449 * 1.5 * Math.SQRT2 * 0.1)).toBeCloseTo(1, 1);
   });
 
-  it('is there unless it is set to 0, its own size within its range', () => {
-    // Triangular 0…0.1…0.3: E[cv²] = (a² + b² + c² + ab + ac + bc)/6 = 0.13/6 (a standard moment).
-    const rms = Math.sqrt((0.01 + 0.09 + 0.03) / 6);
-    expect(Math.abs(sdOfLog(withCv(undefined)) / (Math.SQRT2 * rms) - 1)).toBeLessThan(0.03);
-    expect(Object.keys(second(withCv(undefined)).variance)).toEqual(['residual', 'together']);
+  it('is there unless it is set to 0, its own size within its range if one is stated', () => {
+    // 10 % where nothing is said (assumed).
+    expect(Math.abs(sdOfLog(withCv(undefined)) / (1.5 * Math.SQRT2 * 0.1) - 1)).toBeLessThan(0.03);
+    // Even over 0.1 ± 0.1, a triangle: E[cv²] = 0.1² + 0.1²/6 (JCGM 100, 4.3.9).
+    const rms = Math.sqrt(0.01 + 0.01 / 6);
+    expect(Math.abs(sdOfLog(withCv(within(0.1, 0.1))) / (1.5 * Math.SQRT2 * rms) - 1)).toBeLessThan(0.03);
+    expect(Object.keys(second(withCv(within(0.1, 0.1))).variance)).toEqual(['residual', 'together']);
   });
 
   it('belongs to the steel: of one steel, entries for nothing aside, there is none between two knives', () => {
@@ -80,17 +79,17 @@ describe('the residual of the regression', () => {
     expect(second(withCv(0.2, { ...same, hrc: 58.5 })).variance).not.toEqual({});
   });
 
-  it('is not drawn where the regression does not speak', () => {
-    expect(second(withCv(0.2, { ...curlew, hrc: 67 })).variance).toEqual({});
+  it('is the same beyond the published line', () => {
+    const hard = withCv(0.2, { ...curlew, hrc: 67 });
+    expect(Math.abs(sdOfLog(hard) / (1.5 * Math.SQRT2 * 0.2) - 1)).toBeLessThan(0.015);
   });
 
-  it('sets the terms’ own ends too', () => {
-    const ends = (residualCv: number): (number | null)[] =>
+  it('sets the factors’ own ends too', () => {
+    const highs = (residualCv: number): number[] =>
       (compare(withCv(residualCv)).rows[1]?.terms ?? [])
         .filter(({ family }) => family === 'steel')
-        .map(({ factor, high }) => (high ?? 0) / (factor ?? 1));
-    expect(ends(0)).toEqual([1, 1]);
-    for (const end of ends(0.25)) expect(end).toBeCloseTo(1.25, 12);
+        .map(({ high }) => high);
+    highs(0.25).forEach((high, i) => expect(high / (highs(0)[i] ?? NaN)).toBeCloseTo(1.25 ** 1.5, 12));
     expect(() => compare(withCv(1.5))).toThrow('residual of the regression 1.5 is not between 0 and 1');
   });
 });
@@ -123,7 +122,7 @@ describe('the common bias of a gauge', () => {
                 { ...plover, edgeMm: mm },
                 { contactDepthMm: 0.1 },
               );
-        return Math.log(compare(changed).rows[1]?.product ?? 0);
+        return Math.log(compare(changed).rows[1]?.multiplied ?? 0);
       };
       return (at(edgeMm + 1e-5) - at(edgeMm - 1e-5)) / 2e-5;
     };
@@ -159,7 +158,7 @@ describe('beside first-order propagation', () => {
   /** Sensitivity of ln ratio to one input of the second knife, by the exact functions. */
   const slopeOf = (attribute: 'angleDeg' | 'edgeMm' | 'hrc', value: number): number => {
     const at = (v: number): number =>
-      Math.log(compare(loft({ ...curlew, [attribute]: v })).rows[1]?.product ?? 0);
+      Math.log(compare(loft({ ...curlew, [attribute]: v })).rows[1]?.multiplied ?? 0);
     return (at(value * 1.0001) - at(value * 0.9999)) / (value * 0.0002);
   };
 
@@ -185,16 +184,20 @@ describe('beside first-order propagation', () => {
     expect(sd / tangent).toBeGreaterThan(1.15);
   });
 
-  it('lets one angle’s two sensitivities add: 0.62 + 0.68 = 1.30, not 0.92', () => {
-    // At 15° the wedge's exponent is 2θ/sin 2(θ + φ) and the apex has what is left of E = 1.3.
+  it('lets one angle’s two sensitivities add: 0.83 + 0.47 = 1.30, not 0.95', () => {
+    // At 15°, friction 0.25 and slice/push 3 the wedge's exponent is 2θ/sin 2(θ + φ), φ held, and the apex has what is left of
+    // E = 1.3. That φ moves with the angle as well takes a little of it: by hand, dφ/dθ = −φ' of µ₀/√(1 + ξ² cos² θ).
     const u = 0.15 / Math.sqrt(3) / 15;
-    const sd = sdOfLog(loft({ ...curlew, angleDeg: within(15, 0.15) }));
+    const sd = sdOfLog(loft({ ...curlew, angleDeg: within(15, 0.15) }, plover, { slicePush: 3 }));
+    const theta = Math.PI / 12;
+    const phi = (angle: number): number => Math.atan(0.25 / Math.sqrt(1 + 9 * Math.cos(angle) ** 2));
+    const wedge = (2 * theta) / Math.sin(2 * (theta + phi(theta)));
+    const drift = 1 + (phi(theta + 1e-6) - phi(theta - 1e-6)) / 2e-6;
+    expect(wedge).toBeCloseTo(0.83, 2);
+    expect(1.3 - wedge).toBeCloseTo(0.47, 2);
+    expect(Math.hypot(wedge, 1.3 - wedge)).toBeCloseTo(0.95, 2);
+    expect(Math.abs(sd / u - (wedge * drift + 1.3 - wedge))).toBeLessThan(0.02);
     expect(sd / u).toBeCloseTo(1.3, 1);
-    expect(Math.abs(sd / u - 1.3)).toBeLessThan(0.02);
-    const phi = Math.atan(0.25);
-    const wedge = (2 * Math.PI) / 12 / Math.sin(2 * (Math.PI / 12 + phi));
-    expect(wedge).toBeCloseTo(0.62, 2);
-    expect(1.3 - wedge).toBeCloseTo(0.68, 2);
   });
 });
 

@@ -2,7 +2,7 @@ import { drawName } from '../../src/model/uncertainty/drawn.ts';
 import { isUnknown } from '../../src/model/quantities.ts';
 import type { Run } from '../../src/model/uncertainty/sampled-run.ts';
 import type { CarbideKind, Knife, Comparison, Quantity } from '../../src/model/types.ts';
-import { at } from '../../src/model/uncertainty/values.ts';
+import { at } from '../../src/model/chain/values.ts';
 
 /** The comparison of one sample of a run, every value exact: what `compare` can compute with. */
 export function drawnComparison(comparison: Comparison, run: Run, sample: number): Comparison {
@@ -47,6 +47,9 @@ export function drawnComparison(comparison: Comparison, run: Run, sample: number
       thicknessExponent: value(null, 'thicknessExponent'),
       finishExponent: value(null, 'finishExponent'),
       hardnessExponent: value(null, 'hardnessExponent'),
+      lifeExponent: value(null, 'lifeExponent'),
+      wedgingShare: value(null, 'wedgingShare'),
+      limitPower: value(null, 'limitPower'),
     },
   };
 }

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { at, lanes, replaced, roomFor, settled, weightedSum } from '../../../src/model/uncertainty/values.ts';
+import { at, lanes, replaced, roomFor, settled, weightedSum } from '../../../src/model/chain/values.ts';
 
 const three = Float64Array.of(1, 2, 3);
 

@@ -1,13 +1,13 @@
 /**
- * The parts the terms of the careful estimate are made of, each over a whole run. Every loop is written out: a function
- * handed to one loop for all would be called, and its number boxed, once a sample, which takes several times as long.
+ * What the factors of the careful estimate are made of, for one value or over a whole run of samples. Every loop is written
+ * out: a function handed to one loop for all would be called, and its number boxed, once a sample, which takes several
+ * times as long.
  */
 
-import { cardLineMm, regression } from '../steel/carbide.ts';
-import { grindHalfAngleDeg } from '../geometry/geometry.ts';
-import { vickersFromRockwellC } from '../steel/hardness.ts';
-import type { Limits } from './sampling.ts';
-import type { GrindForm } from '../types.ts';
+import { apexExponentAt } from '../geometry/apex.ts';
+import { flattestGrindDeg, grindHalfAngleDeg } from '../geometry/geometry.ts';
+import { cardForChain } from '../steel/card-for-chain.ts';
+import type { Ends, GrindForm } from '../types.ts';
 import { at, lanes, roomFor, settled, type Values } from './values.ts';
 
 const radians = (degrees: number): number => (degrees * Math.PI) / 180;
@@ -47,32 +47,44 @@ export function grinds(tangent: Values, friction: Values, slicePush: number, old
   return settled(out);
 }
 
-/** ln of the sine of a microbevel's angle; not a number where that is below the bevel's. */
-export function apexLogSines(angle: Values, apexAngle: Values, old?: Values): Values {
+/** The sine of a microbevel's angle; not a number where that is below the bevel's. */
+export function microbevelSines(angle: Values, apexAngle: Values, old?: Values): Values {
   const { a, b, out } = lanes(angle, apexAngle, old);
   for (let i = 0; i < out.length; i += 1) {
     const deg = b.data[i * b.step] ?? 0;
-    out[i] = deg < (a.data[i * a.step] ?? 0) ? Number.NaN : Math.log(Math.sin(radians(deg)));
+    out[i] = deg < (a.data[i * a.step] ?? 0) ? Number.NaN : Math.sin(radians(deg));
+  }
+  return settled(out);
+}
+
+/** ln of the tangent of an angle from its sine. */
+export function logTangents(sine: Values, old?: Values): Values {
+  const { a, out } = lanes(sine, 0, old);
+  for (let i = 0; i < out.length; i += 1) {
+    const s = a.data[i * a.step] ?? 0;
+    out[i] = Math.log(s / Math.sqrt(1 - s * s));
   }
   return settled(out);
 }
 
 /** The exponent of the apex, as `apexExponent` gives it. */
-export function apexExponents(total: Values, friction: Values, slicePush: number, old?: Values): Values {
-  const { a, b, out } = lanes(total, friction, old);
-  const theta = radians(15);
-  const tangent = Math.tan(theta);
-  for (let i = 0; i < out.length; i += 1) {
-    const phi = Math.atan(effective(b.data[i * b.step] ?? 0, slicePush, tangent));
-    const wedge = (2 * theta) / Math.sin(2 * (theta + phi));
-    out[i] = ((a.data[i * a.step] ?? 0) - wedge) / (theta / tangent);
-  }
+export function apexExponents(total: Values, old?: Values): Values {
+  const { a, out } = lanes(total, 0, old);
+  for (let i = 0; i < out.length; i += 1) out[i] = apexExponentAt(a.data[i * a.step] ?? 0);
   return settled(out);
 }
 
 export function products(left: Values, right: Values, old?: Values): Values {
   const { a, b, out } = lanes(left, right, old);
   for (let i = 0; i < out.length; i += 1) out[i] = (a.data[i * a.step] ?? 0) * (b.data[i * b.step] ?? 0);
+  return settled(out);
+}
+
+/** The values, where another does not pass its limit; not a number where it does. */
+export function limited(values: Values, other: Values, limit: number, old?: Values): Values {
+  const { a, b, out } = lanes(values, other, old);
+  for (let i = 0; i < out.length; i += 1)
+    out[i] = (b.data[i * b.step] ?? 0) <= limit ? (a.data[i * a.step] ?? 0) : Number.NaN;
   return settled(out);
 }
 
@@ -83,7 +95,7 @@ export function logs(values: Values, old?: Values): Values {
 }
 
 /** Readings with the bias of their gauge; not a number outside the limits. */
-export function biased(reading: Values, bias: Values, { low, high }: Limits, old?: Values): Values {
+export function biased(reading: Values, bias: Values, { low, high }: Ends, old?: Values): Values {
   const { a, b, out } = lanes(reading, bias, old);
   for (let i = 0; i < out.length; i += 1) {
     const value = (a.data[i * a.step] ?? 0) + (b.data[i * b.step] ?? 0);
@@ -92,7 +104,10 @@ export function biased(reading: Values, bias: Values, { low, high }: Limits, old
   return settled(out);
 }
 
-/** tan of the grind's wedge half angle; not a number where there is no such section. */
+/** The tangent of the flattest grind the model takes. */
+const FLATTEST = Math.tan(radians(flattestGrindDeg));
+
+/** tan of the grind's wedge half angle, at least that of 0.5°; not a number where there is no such section. */
 export function grindTangents(grind: GrindValues, old?: Values): Values {
   const { form, edge, spine, height, radius, depth } = grind;
   const varying = [edge, spine, height, radius ?? 0, depth].find((values) => typeof values !== 'number');
@@ -105,7 +120,7 @@ export function grindTangents(grind: GrindValues, old?: Values): Values {
     section.heightMm = at(height, i);
     section.contactDepthMm = at(depth, i);
     if (radius !== null) section.radiusMm = at(radius, i);
-    out[i] = form === 'flat' ? flatTangent(section) : curvedTangent(section);
+    out[i] = Math.max(FLATTEST, form === 'flat' ? flatTangent(section) : curvedTangent(section));
   }
   return settled(out);
 }
@@ -138,30 +153,11 @@ function curvedTangent(section: Section): number {
   }
 }
 
-/** ln of the card the regression gives at 30° included, over the least it is used from. */
-export function cards(hrc: Values, carbideMm: Values, old?: Values): Values {
-  const { a, b, out } = lanes(hrc, carbideMm, old);
+/** ln of the card of the published test, as the chain takes it: bent and continued. */
+export function logCards(hrc: Values, carbideMm: Values, hardnessExponent: Values, old?: Values): Values {
+  const varying = [hrc, carbideMm, hardnessExponent].find((values) => typeof values !== 'number');
+  const out = roomFor(varying?.length ?? 1, old);
   for (let i = 0; i < out.length; i += 1)
-    out[i] = Math.log(cardLineMm(a.data[i * a.step] ?? 0, 30, b.data[i * b.step] ?? 0) / regression.leastMm);
-  return settled(out);
-}
-
-/** ln of the Vickers hardness; not a number where a gauge's bias carries the hardness off the scale. */
-export function logVickers(hrc: Values, old?: Values): Values {
-  const { a, out } = lanes(hrc, 0, old);
-  for (let i = 0; i < out.length; i += 1) {
-    const value = a.data[i * a.step] ?? 0;
-    out[i] = Number.isNaN(value) ? Number.NaN : Math.log(vickersFromRockwellC(value));
-  }
-  return settled(out);
-}
-
-/** The lowest of several inputs in every sample. */
-export function lowest(all: readonly Values[]): Values {
-  return all.reduce((low, values) => {
-    const { a, b, out } = lanes(low, values);
-    for (let i = 0; i < out.length; i += 1)
-      out[i] = Math.min(a.data[i * a.step] ?? 0, b.data[i * b.step] ?? 0);
-    return settled(out);
-  });
+    out[i] = Math.log(cardForChain(at(hrc, i), at(carbideMm, i), at(hardnessExponent, i)));
+  return varying === undefined ? (out[0] ?? Number.NaN) : out;
 }

@@ -2,19 +2,19 @@ import { describe, expect, test } from 'vitest';
 import { grindThicknessMm, type ExactGrind } from '../../../src/model/index.ts';
 import {
   apexExponents,
-  apexLogSines,
   biased,
-  cards,
   grinds,
   grindTangents,
+  limited,
+  logCards,
   logs,
-  logVickers,
-  lowest,
+  logTangents,
+  microbevelSines,
   products,
   sines,
   wedges,
-} from '../../../src/model/uncertainty/parts.ts';
-import type { Values } from '../../../src/model/uncertainty/values.ts';
+} from '../../../src/model/chain/loops.ts';
+import type { Values } from '../../../src/model/chain/values.ts';
 
 const radians = (degrees: number): number => (degrees * Math.PI) / 180;
 
@@ -99,29 +99,31 @@ describe('the parts of the terms over a run', () => {
   });
 
   test('the sine is that of the apex, and no number where the apex is finer than the bevel', () => {
-    everyWay(apexLogSines, [10, 20, 15], [20, 20, 14], (bevel, apex) =>
-      apex < bevel ? NaN : Math.log(Math.sin(radians(apex))),
+    everyWay(microbevelSines, [10, 20, 15], [20, 20, 14], (bevel, apex) =>
+      apex < bevel ? NaN : Math.sin(radians(apex)),
     );
   });
 
-  test.each([0, 2])(
-    'the exponent of the apex brings the whole to E at 15°, at slice/push %f',
-    (slicePush) => {
-      // E = w + e·θ/tan θ, w the local exponent of tan(θ + φ): here by differences, friction as it is at 15° held.
-      const cosine = Math.cos(radians(15));
-      everyWay(
-        (total, friction) => apexExponents(total, friction, slicePush),
-        [1.3, 1, 1.8],
-        [0.25, 0.1, 0.4],
-        (total, friction) => {
-          const phi = Math.atan(friction / Math.sqrt(1 + slicePush * slicePush * cosine * cosine));
-          const theta = radians(15);
-          const w = (2 * theta) / Math.sin(2 * (theta + phi));
-          return (total - w) * (Math.tan(theta) / theta);
-        },
-      );
-    },
-  );
+  test('ln of the tangent from the sine', () => {
+    const angles = [4, 15, 30, 45];
+    expectClose(
+      logTangents(sines(Float64Array.from(angles))),
+      angles.map((angle) => Math.log(Math.tan(radians(angle)))),
+    );
+    expect(logTangents(0.5)).toBeCloseTo(Math.log(1 / Math.sqrt(3)), 12);
+  });
+
+  test('the exponent of the apex brings the whole to E at 15°, at friction 0.25 and slice/push 3', () => {
+    // E = w + e·θ/tan θ, w the local exponent of tan(θ + φ), friction as it is at 15° held.
+    const theta = radians(15);
+    const phi = Math.atan(0.25 / Math.sqrt(1 + 9 * Math.cos(theta) ** 2));
+    const w = (2 * theta) / Math.sin(2 * (theta + phi));
+    const by = (total: number): number => (total - w) * (Math.tan(theta) / theta);
+    expectClose(apexExponents(Float64Array.of(1.3, 1, 2.4)), [1.3, 1, 2.4].map(by));
+    expect(apexExponents(1.3)).toBeCloseTo(by(1.3), 12);
+    // Never below 0: the least E is w to four figures.
+    expect(apexExponents(0.8262)).toBe(0);
+  });
 
   test('products and logarithms', () => {
     everyWay(products, [2, -3, 0.5], [5, 7, -1], (a, b) => a * b);
@@ -155,7 +157,8 @@ describe('the parts of the terms over a run', () => {
           at > grind.heightMm ? grind.spineMm : grindThicknessMm({ ...grind, edgeMm }, at),
         ),
       );
-      return (thickest - edgeMm) / (2 * depthMm);
+      // A grind flatter than half a degree counts as half a degree.
+      return Math.max(Math.tan(radians(0.5)), (thickest - edgeMm) / (2 * depthMm));
     };
     const edges = [0.5, 0.2, 1, 3, 0, -1, 3.1];
     const { form, spineMm: spine, heightMm: height, radiusMm: radius = null } = grind;
@@ -196,24 +199,44 @@ describe('the parts of the terms over a run', () => {
     expect(grindTangents({ ...through, radius: null, edge: 0.5 })).toBeNaN();
   });
 
-  test('card by the published line at 30° included, over the 100 mm it is used from', () => {
+  test('card by the published line at 30° included, bent below 200 mm and continued by Vickers', () => {
     // −157 + 15.8 HRC − 17.8·30 + what the carbide adds (Thomas 2018, restated 2019).
-    everyWay(cards, [60, 58, 64], [56, 0, 120], (hrc, carbide) =>
-      Math.log((-157 + 15.8 * hrc - 17.8 * 30 + carbide) / 100),
+    const straight = (hrc: number, carbide: number): number => -157 + 15.8 * hrc - 17.8 * 30 + carbide;
+    everyWay(
+      (hrc, carbide) => logCards(hrc, carbide, 1.2),
+      [60, 58, 64],
+      [56, 0, 120],
+      (hrc, carbide) => Math.log(straight(hrc, carbide)),
     );
-  });
-
-  test('ln of Vickers, and none where the hardness is none', () => {
+    // Bent: 200·exp((L − 200)/200) (assumed).
+    everyWay(
+      (hrc, carbide) => logCards(hrc, carbide, 1.2),
+      [50, 52, 55],
+      [10, 0, 20],
+      (hrc, carbide) => Math.log(200) + (straight(hrc, carbide) - 200) / 200,
+    );
     // HV = (223 HRC + 14500)/(100 − HRC), the closed form of ASTM E140 table 1.
-    const by = (hrc: number): number => Math.log((223 * hrc + 14500) / (100 - hrc));
-    expectClose(logVickers(Float64Array.of(60, NaN, 45)), [by(60), NaN, by(45)]);
-    expect(logVickers(52)).toBeCloseTo(by(52), 12);
+    const vickers = (hrc: number): number => (223 * hrc + 14500) / (100 - hrc);
+    everyWay(
+      (hrc, exponent) => logCards(hrc, 0, exponent),
+      [67, 68, 66.5],
+      [1.2, 0.6, 2],
+      (hrc, exponent) => Math.log(straight(66, 0)) + exponent * Math.log(vickers(hrc) / vickers(66)),
+    );
+    expectClose(logCards(Float64Array.of(NaN, 20), 0, 1.2), [
+      NaN,
+      Math.log(200) + (99 - 200) / 200 + 1.2 * Math.log(vickers(20) / vickers(50)),
+    ]);
   });
 
-  test('the lowest of several, sample by sample', () => {
-    expect(all(lowest([Float64Array.of(3, 1, 2), 2, Float64Array.of(9, 9, 0)]))).toEqual([2, 1, 0]);
-    expect(lowest([5, 3, 4])).toBe(3);
-    expect(all(lowest([Float64Array.of(3, 1)]))).toEqual([3, 1]);
+  test('what passes a limit is no number, and what reaches it is', () => {
+    everyWay(
+      (values, other) => limited(values, other, 60),
+      [3, 4, 5],
+      [60, 60.001, 0],
+      (value, other) => (other <= 60 ? value : NaN),
+    );
+    expect(limited(3, NaN, 60)).toBeNaN();
   });
 
   test('room that is done with is used again where it has the size', () => {
@@ -223,15 +246,16 @@ describe('the parts of the terms over a run', () => {
       (old) => wedges(Float64Array.of(0.1, 0.2, 0.3), 0.25, 0, old),
       (old) => grinds(angles, 0.01, 0, old),
       (old) => sines(angles, old),
-      (old) => apexLogSines(10, angles, old),
-      (old) => apexExponents(angles, 0.25, 0, old),
+      (old) => microbevelSines(10, angles, old),
+      (old) => apexExponents(angles, old),
       (old) => products(angles, 2, old),
       (old) => logs(angles, old),
       (old) => biased(angles, 1, { low: 0, high: 90 }, old),
       (old) =>
         grindTangents({ form: 'flat', edge: angles, spine: 30, height: 25, radius: null, depth: 8 }, old),
-      (old) => cards(angles, 500, old),
-      (old) => logVickers(Float64Array.of(50, 55, 60), old),
+      (old) => logCards(Float64Array.of(50, 55, 60), 30, 1.2, old),
+      (old) => logTangents(Float64Array.of(0.1, 0.2, 0.3), old),
+      (old) => limited(angles, 3, 60, old),
     ];
     for (const part of parts) {
       const plain = all(part());

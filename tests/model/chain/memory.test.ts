@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { createMemory, noMemory } from '../../../src/model/uncertainty/memory.ts';
+import { createMemory, noMemory } from '../../../src/model/chain/memory.ts';
 
 describe('memory', () => {
   /** Keeps under a key, counting how often it is made. */

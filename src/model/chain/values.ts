@@ -28,6 +28,13 @@ export function lanes(a: Values, b: Values, old?: Values): { a: Lane; b: Lane; o
 /** What a loop gave, as a number where it ran over one place only. */
 export const settled = (out: Float64Array): Values => (out.length === 1 ? (out[0] ?? Number.NaN) : out);
 
+/** One input less another in every sample. */
+export function differences(left: Values, right: Values, old?: Values): Values {
+  const { a, b, out } = lanes(left, right, old);
+  for (let i = 0; i < out.length; i += 1) out[i] = (a.data[i * a.step] ?? 0) - (b.data[i * b.step] ?? 0);
+  return settled(out);
+}
+
 /** The sum of several inputs in every sample, each times its weight. */
 export function weightedSum(
   parts: readonly (readonly [weight: number, values: Values])[],
