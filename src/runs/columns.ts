@@ -1,8 +1,8 @@
 /** The columns of a log as CSV, and the plain names people give them. */
 import { inMm } from './length-units.ts';
-import type { Run } from './log.ts';
+import type { NamedRun } from './log.ts';
 
-export type Column = keyof Run;
+export type Column = keyof NamedRun;
 
 /** The names people give to every column of a log, in the order the columns are written. */
 const plainNames: Record<Column, string[]> = {
@@ -20,6 +20,10 @@ const plainNames: Record<Column, string[]> = {
   angleDeg: ['angle', 'edge angle', 'edge angle per side', 'angle per side', 'degrees per side'],
   burrChecked: ['burr', 'burr removed', 'deburred', 'checked for burr'],
   judge: ['judged by', 'who judged', 'tester', 'operator', 'who'],
+  order: ['run', 'run number', 'run no', 'no', 'order of work', 'sequence'],
+  date: ['day', 'cut on', 'date cut'],
+  remarks: ['remark', 'note', 'notes', 'comment', 'comments'],
+  leftOutBecause: ['left out', 'excluded', 'excluded because', 'reason left out', 'does not count because'],
 };
 
 /** Every column of a log, in the order they are written. */

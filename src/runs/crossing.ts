@@ -1,5 +1,5 @@
 /** Where a series of readings comes to a stop, without any curve through it. */
-import { curveKindOf } from './curves.ts';
+import { curveKindOf } from './curve-kind.ts';
 import type { SeriesReading } from './log.ts';
 
 /**

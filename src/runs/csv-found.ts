@@ -128,6 +128,7 @@ const numeric: readonly (Column | null)[] = [
   'checkedEvery',
   'startSharpness',
   'angleDeg',
+  'order',
 ];
 
 function decimalOf(

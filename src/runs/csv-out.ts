@@ -1,10 +1,10 @@
 /** A log as CSV, safe to open in a spreadsheet. */
 import { columns } from './columns.ts';
 import type { Column } from './columns.ts';
-import type { Run } from './log.ts';
+import type { NamedRun } from './log.ts';
 import { guarded } from './spreadsheet.ts';
 
-function cellOf(run: Run, column: Column): string {
+function cellOf(run: NamedRun, column: Column): string {
   const value = run[column];
   if (value === undefined) return '';
   if (typeof value === 'string') return guarded(value);
@@ -23,7 +23,7 @@ const quoted = (cell: string): string => `"${cell.replaceAll('"', '""')}"`;
  *
  * Cells a spreadsheet would take for a formula get an apostrophe in front, which `readCsv` takes away again.
  */
-export function logCsv(runs: readonly Run[]): string {
+export function logCsv(runs: readonly NamedRun[]): string {
   const rows = [columns, ...runs.map((run) => columns.map((column) => cellOf(run, column)))];
   return `\uFEFF${rows.map((row) => `${row.map(quoted).join(',')}\r\n`).join('')}`;
 }

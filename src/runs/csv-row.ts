@@ -42,6 +42,10 @@ const readers: Record<Column, Read> = {
   sharpening: text,
   endPoint: text,
   judge: text,
+  remarks: text,
+  leftOutBecause: text,
+  date: text,
+  order: number,
   cutMm: number,
   cuts: number,
   cycles: readCycles,
@@ -55,7 +59,17 @@ const readers: Record<Column, Read> = {
 };
 
 /** Columns a run may do without; the others read “not recorded” where a cell is empty. */
-const optional: readonly Column[] = ['cutMm', 'cuts', 'cycles', 'series', 'censored'];
+const optional: readonly Column[] = [
+  'cutMm',
+  'cuts',
+  'cycles',
+  'series',
+  'censored',
+  'order',
+  'date',
+  'remarks',
+  'leftOutBecause',
+];
 
 /**
  * A row of cells as a run, or what is wrong with it.

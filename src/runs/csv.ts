@@ -3,7 +3,7 @@ import Papa from 'papaparse';
 import { findCsv } from './csv-found.ts';
 import type { Confirmed, Found } from './csv-found.ts';
 import { runOf } from './csv-row.ts';
-import type { Run } from './log.ts';
+import type { NamedRun } from './log.ts';
 
 /** What is wrong with a row of the file. */
 export interface LineProblem {
@@ -16,7 +16,7 @@ export interface LineProblem {
 
 /** Part of a log as read. Over all parts, runs, lines with problems and blank rows make up the file. */
 export interface CsvPart {
-  runs: Run[];
+  runs: NamedRun[];
   /** The line each run stands on. */
   lines: number[];
   problems: LineProblem[];

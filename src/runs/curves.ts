@@ -1,5 +1,7 @@
 /** Curves of blunting through the readings of one run. */
 import { memoizeByObject, studentQuantile } from '../model/index.ts';
+import { curveKindOf } from './curve-kind.ts';
+import type { CurveKind } from './curve-kind.ts';
 import { leastSquares } from './least-squares.ts';
 import type { Law } from './least-squares.ts';
 import type { SeriesReading } from './log.ts';
@@ -10,16 +12,6 @@ export interface FittedValue {
   low: number | null;
   high: number | null;
 }
-
-/**
- * `falling`: sharpness S = S₀/(1 + a·x^b), which never falls below 0. `rising`: a force or score y = y₀ + a·x^b that
- * grows as the edge blunts.
- */
-export type CurveKind = 'falling' | 'rising';
-
-/** Sharpness falls as an edge dulls, the force of a cut rises: the ends of the readings tell which was read. */
-export const curveKindOf = (readings: readonly SeriesReading[]): CurveKind =>
-  (readings.at(-1)?.sharpness ?? 0) > (readings[0]?.sharpness ?? 0) ? 'rising' : 'falling';
 
 export interface BluntingCurve {
   kind: CurveKind;

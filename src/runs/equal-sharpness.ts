@@ -1,7 +1,8 @@
 /** How many times as much is cut until the edge is equally sharp: the ratio as a function of the stop. */
-import { estimateRatio, studentQuantile } from '../model/index.ts';
+import { judgeRuns } from '../model/index.ts';
 import { crossing } from './crossing.ts';
-import { curveKindOf, ownCurve } from './curves.ts';
+import { curveKindOf } from './curve-kind.ts';
+import { ownCurve } from './curves.ts';
 import type { SeriesReading } from './log.ts';
 
 export interface EndPointRatio {
@@ -10,13 +11,21 @@ export interface EndPointRatio {
    * starting force is of the force.
    */
   endPoint: number;
-  /** Geometric mean of the cuts of the first knife over that of the second, by the fitted curves. */
+  /** How many times as much the first knife has cut as the second by the fitted curves, within the batches they share. */
   ratio: number;
-  /** 95 % by Welch on logarithms; null with a single run of a knife, which shows no scatter. */
+  /** An interval as the judge of logs gives it: 95 % for all end points at once; null where edges are too few. */
   low: number | null;
   high: number | null;
   /** The same ratio from the readings joined by straight lines; null where one does not cross the stop. */
   curveFree: number | null;
+}
+
+/** The readings along one edge in one batch. */
+export interface EdgeReadings {
+  readings: readonly SeriesReading[];
+  batch?: string | undefined;
+  /** Readings of one knife under the same name here are of the same edge. */
+  edge: string;
 }
 
 export interface EndPointOptions {
@@ -28,25 +37,25 @@ export interface EndPointOptions {
 
 /**
  * The ratio at every stop that lies below the fitted starts of all runs and not below their last readings; at others
- * there is none. It is one run a sharpening: `x` and `y` hold a series each. Readings that rise are forces, and a stop then
+ * there is none. Readings that rise are forces, and a stop then
  * lies above the starts and not above the last readings. A force and a sharpness have no stop in common.
  *
  * @returns Stops from sharp to blunt; empty where the runs have no stop in common.
  * @throws RangeError for a knife without a series, or as `bluntingCurve`
  */
 export function ratioByEndPoint(
-  x: readonly (readonly SeriesReading[])[],
-  y: readonly (readonly SeriesReading[])[],
+  x: readonly EdgeReadings[],
+  y: readonly EdgeReadings[],
   { endPoints, relative = false }: EndPointOptions = {},
 ): EndPointRatio[] {
   for (const [name, series] of [['x', x] as const, ['y', y] as const])
     if (series.length === 0) throw new RangeError(`${name} has no series, at least 1 is needed`);
-  const kinds = [...x, ...y].map(curveKindOf);
+  const kinds = [...x, ...y].map(({ readings }) => curveKindOf(readings));
   const rising = kinds[0] === 'rising';
   if (kinds.some((kind) => kind !== kinds[0])) return [];
   /** How keen an edge is at a stop, higher being keener; and back again. */
   const keen = (endPoint: number): number => (rising && !relative ? -endPoint : endPoint);
-  const curved = (series: (typeof x)[number]) => {
+  const curved = ({ readings: series, batch, edge }: EdgeReadings) => {
     const curve = ownCurve(series);
     const start = curve.start.value;
     const readingAt = (endPoint: number): number =>
@@ -54,6 +63,8 @@ export function ratioByEndPoint(
     const endPointAt = (reading: number): number =>
       !relative ? reading : rising ? start / reading : reading / start;
     return {
+      batch,
+      edge,
       highest: keen(endPointAt(start)),
       lowest: keen(endPointAt(curve.last.sharpness)),
       cutsTo: (endPoint: number) => curve.cutsTo(readingAt(endPoint)),
@@ -66,46 +77,36 @@ export function ratioByEndPoint(
   const lowest = Math.max(...all.map((curve) => curve.lowest));
   const looked =
     endPoints ?? Array.from({ length: 25 }, (_, i) => keen(highest + ((lowest - highest) * (i + 1)) / 25));
-  return looked
+  const places = looked
     .filter((endPoint) => keen(endPoint) < highest && keen(endPoint) >= lowest)
-    .sort((one, other) => keen(other) - keen(one))
-    .flatMap((endPoint) => {
-      const [cutsA, cutsB] = [
-        known(a.map((c) => c.cutsTo(endPoint))),
-        known(b.map((c) => c.cutsTo(endPoint))),
-      ];
-      if (cutsA === null || cutsB === null) return [];
-      const [freeA, freeB] = [
-        known(a.map((c) => c.crosses(endPoint))),
-        known(b.map((c) => c.crosses(endPoint))),
-      ];
-      const curveFree = freeA && freeB ? meanRatio(freeA, freeB) : null;
-      return [{ endPoint, ratio: meanRatio(cutsA, cutsB), ...band(cutsA, cutsB), curveFree }];
-    });
+    .sort((one, other) => keen(other) - keen(one));
+  return places.flatMap((endPoint) => {
+    const found = judged(a, b, (curve) => curve.cutsTo(endPoint), places.length);
+    if (found === null) return [];
+    const curveFree = judged(a, b, (curve) => curve.crosses(endPoint), 1)?.ratio ?? null;
+    return [{ endPoint, ...found, curveFree }];
+  });
 }
 
-/** The values, if none is missing. */
-function known(values: readonly (number | null)[]): number[] | null {
-  const whole = values.filter((value) => value !== null && value > 0);
-  return whole.length === values.length ? (whole as number[]) : null;
-}
-
-function meanRatio(x: readonly number[], y: readonly number[]): number {
-  const mean = (values: readonly number[]): number =>
-    values.reduce((sum, value) => sum + Math.log(value), 0) / values.length;
-  return Math.exp(mean(x) - mean(y));
-}
-
-function band(x: readonly number[], y: readonly number[]): Pick<EndPointRatio, 'low' | 'high'> {
-  if (x.length < 2 || y.length < 2) return { low: null, high: null };
-  const lives = (cuts: readonly number[]) => cuts.map((cut) => ({ low: cut, high: cut }));
-  try {
-    const { logRatio, error, df } = estimateRatio(lives(x), lives(y), false);
-    const half = studentQuantile(0.975, df) * error;
-    return { low: Math.exp(logRatio - half), high: Math.exp(logRatio + half) };
-  } catch (error) {
-    // Runs that do not scatter at all have no band.
-    if (error instanceof RangeError) return { low: null, high: null };
-    throw error;
-  }
+/** The ratio with an interval that holds at all the end points; null where an edge does not come to this one. */
+function judged<Curve extends { batch: string | undefined; edge: string }>(
+  a: readonly Curve[],
+  b: readonly Curve[],
+  cutsOf: (curve: Curve) => number | null,
+  endPoints: number,
+): Pick<EndPointRatio, 'ratio' | 'low' | 'high'> | null {
+  const runs = [a, b].flatMap((curves, knife) =>
+    curves.map((curve) => ({
+      knife: knife === 0 ? 'x' : 'y',
+      batch: curve.batch,
+      edge: curve.edge,
+      cuts: cutsOf(curve),
+    })),
+  );
+  const lives = runs.flatMap(({ cuts, ...run }) =>
+    cuts !== null && cuts > 0 ? [{ ...run, life: { cuts } }] : [],
+  );
+  if (lives.length < runs.length) return null;
+  const { ratio, low, high } = judgeRuns(lives, { knife: 'x', against: 'y', family: endPoints });
+  return ratio === null ? null : { ratio, low, high };
 }

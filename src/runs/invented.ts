@@ -5,8 +5,8 @@ import type { Run } from './log.ts';
 
 /** What is true of the invented runs, though no run shows it. */
 export interface Truths {
-  /** Median number of cuts of one sharpening in a batch of factor 1. */
-  knives: readonly { knife: string; cuts: number; angleDeg?: number }[];
+  /** By id: median number of cuts of one sharpening in a batch of factor 1; `chance` names the draw, the id if left out. */
+  knives: readonly { knife: string; cuts: number; angleDeg?: number; chance?: string }[];
   /** What every knife's cuts are multiplied by in a batch of material. */
   batches: readonly { batch: string; factor: number }[];
   /** Coefficient of variation from sharpening to sharpening within one batch: 0.1 is 10 %. */
@@ -18,10 +18,10 @@ export interface Truths {
 /** The rigging loft's knives in three coils of rope. All invented. */
 export const loftTruths: Truths = {
   knives: [
-    { knife: 'Plover', cuts: 60, angleDeg: 24 },
-    { knife: 'Dunlin', cuts: 510, angleDeg: 14 },
-    { knife: 'Curlew', cuts: 176, angleDeg: 17 },
-    { knife: 'Avocet', cuts: 170, angleDeg: 17.5 },
+    { knife: 'plover', cuts: 60, angleDeg: 24, chance: 'Plover' },
+    { knife: 'dunlin', cuts: 510, angleDeg: 14, chance: 'Dunlin' },
+    { knife: 'curlew', cuts: 176, angleDeg: 17, chance: 'Curlew' },
+    { knife: 'avocet', cuts: 170, angleDeg: 17.5, chance: 'Avocet' },
   ],
   batches: [
     { batch: 'coil 1', factor: 1 },
@@ -43,16 +43,16 @@ export function inventedRuns({ knives, batches, spreadCv, sharpenings }: Truths,
   if (!Number.isInteger(sharpenings) || sharpenings < 1)
     throw new RangeError(`sharpenings ${sharpenings} is not a whole number of 1 or above`);
   const spread = logSd(spreadCv);
-  return knives.flatMap(({ knife, cuts, angleDeg }) =>
+  return knives.flatMap(({ knife, cuts, angleDeg, chance = knife }) =>
     batches.flatMap(({ batch, factor }, place) => {
       if (!(cuts * factor > 0 && cuts * factor < Infinity))
         throw new RangeError(`cuts ${cuts} times factor ${factor} of ${knife} is not above 0`);
-      const even = drawUniform(seed, `${knife} in ${batch}`, new Float64Array(sharpenings));
-      return Array.from(even, (chance, index): Run => ({
+      const even = drawUniform(seed, `${chance} in ${batch}`, new Float64Array(sharpenings));
+      return Array.from(even, (drawn, index): Run => ({
         knife,
         batch,
         sharpening: String(place * sharpenings + index + 1),
-        cuts: Math.max(1, Math.round(cuts * factor * Math.exp(spread * normalScore(chance)))),
+        cuts: Math.max(1, Math.round(cuts * factor * Math.exp(spread * normalScore(drawn)))),
         endPoint: 'a strand left uncut',
         checkedEvery: 1,
         startSharpness: notRecorded,

@@ -1,14 +1,15 @@
 /** The readings along the edges of one knife, as a log holds them. */
 import { ownCurve } from './curves.ts';
 import type { BluntingCurve } from './curves.ts';
+import type { EdgeReadings } from './equal-sharpness.ts';
+import { edgeOf } from './lives.ts';
 import { notRecorded } from './log.ts';
-import type { Run, SeriesReading } from './log.ts';
+import type { Run } from './log.ts';
 
 /** The readings of one sharpening, with the curve through them. */
-export interface CurvedSeries {
+export interface CurvedSeries extends EdgeReadings {
   /** As the log names it, or its place among the series. */
   sharpening: string;
-  readings: readonly SeriesReading[];
   curve: BluntingCurve;
 }
 
@@ -19,28 +20,46 @@ export interface LogSeries {
 }
 
 /**
- * One series a sharpening: a second one after the same sharpening on the same batch says nothing new about the next edge.
+ * One series for every edge in every batch: a second one of the same edge on the same batch says nothing new.
  *
- * @param knife the name as it stands in the log
+ * @param knife its id
+ * @param called what sentences call it
+ * @param numbersRestart whether the numbers of sharpenings begin again in each batch
  */
-export function seriesOf(runs: readonly Run[], knife: string): LogSeries {
+export function seriesOf(
+  runs: readonly Run[],
+  knife: string,
+  called: string,
+  numbersRestart?: boolean,
+): LogSeries {
   const seen = new Set<string>();
   const series: CurvedSeries[] = [];
   const leftOut: string[] = [];
-  for (const { knife: own, series: readings, sharpening, batch } of runs) {
-    if (own !== knife || readings === undefined) continue;
+  for (const [row, run] of runs.entries()) {
+    const { series: readings, sharpening, batch } = run;
+    if (run.knife !== knife || readings === undefined) continue;
     const name = sharpening === notRecorded ? `series ${seen.size + 1}` : sharpening;
-    const key = sharpening === notRecorded ? name : JSON.stringify([sharpening, batch]);
+    const edge = edgeOf(run, row, numbersRestart);
+    const key = JSON.stringify([edge, batch]);
     if (seen.has(key)) {
-      leftOut.push(`A second series after sharpening ${name} of ${knife} is left out: one edge counts once.`);
+      leftOut.push(
+        `A second series after sharpening ${name} of ${called} is left out: one edge counts once.`,
+      );
       continue;
     }
     seen.add(key);
     try {
-      series.push({ sharpening: name, readings, curve: ownCurve(readings) });
+      const curve = ownCurve(readings);
+      series.push({
+        sharpening: name,
+        readings,
+        curve,
+        edge,
+        batch: batch === notRecorded ? undefined : batch,
+      });
     } catch (error) {
       if (!(error instanceof RangeError)) throw error;
-      leftOut.push(`The series of ${knife}, ${name}, is left out: ${error.message}.`);
+      leftOut.push(`The series of ${called}, ${name}, is left out: ${error.message}.`);
     }
   }
   return { series, leftOut };

@@ -14,20 +14,25 @@ export interface SeriesReading {
   sharpness: number;
 }
 
+/** What the id of a knife looks like. */
+export const knifeIdPattern = /^[a-z0-9-]{1,24}$/;
+
+/** A knife of the comparison by its id, or what the log calls one that the comparison does not have. */
+export type KnifeRef = string | { readonly called: string };
+
 /**
  * One run: one series of cuts with one sharpening of one knife. How far it went stands in `cutMm`, or in `cuts` where
  * cuts were counted; a card test gives the depth of every cycle in `cycles` instead, mm.
  */
 export interface Run {
-  /** 1–80 characters. */
-  readonly knife: string;
+  readonly knife: KnifeRef;
   /** The batch of material that was cut. */
   readonly batch: Recorded<string>;
   /** Which sharpening of this knife; runs after one sharpening count as one. */
   readonly sharpening: Recorded<string>;
-  /** Material cut until the stop, mm. */
+  /** Material cut until the end point, mm. */
   readonly cutMm?: number;
-  /** Cuts until the stop, where they were counted. */
+  /** Cuts until the end point, where they were counted. */
   readonly cuts?: number;
   readonly series?: readonly SeriesReading[];
   /** Depth cut in each cycle of a card test, mm. */
@@ -42,9 +47,19 @@ export interface Run {
   readonly burrChecked: Recorded<boolean>;
   /** Who judged that the stop was reached. */
   readonly judge: Recorded<string>;
-  /** The run ended before the stop was reached: the edge would have gone on. */
+  /** The run ended before the end point was reached: the edge would have gone on. */
   readonly censored?: true;
+  /** Its place in the order of work, from 1; the log's own order where it is left out. */
+  readonly order?: number;
+  /** Year, month, day. */
+  readonly date?: string;
+  readonly remarks?: string;
+  /** Why the run does not count, as whoever logged it says; the run stays in the log. */
+  readonly leftOutBecause?: string;
 }
+
+/** A run as a file has it: its knife by name, 1–80 characters. */
+export type NamedRun = Omit<Run, 'knife'> & { readonly knife: string };
 
 /** What was given, as messages quote it. */
 export function shown(input: unknown): string {
@@ -58,6 +73,12 @@ export function shown(input: unknown): string {
 
 /** Whether a text holds nothing that breaks a line unseen, or that no font can show. */
 export const printableText = (text: string): boolean => text.isWellFormed() && !/\p{Cc}/u.test(text);
+
+/** Whether a text is a day of the calendar: `2026-11-25`. */
+export function isDay(text: string): boolean {
+  const day = new Date(`${text}T00:00:00Z`);
+  return !Number.isNaN(day.getTime()) && day.toISOString().slice(0, 10) === text;
+}
 
 function words(what: string, longest: number) {
   return v.pipe(
@@ -128,45 +149,68 @@ const cycles = v.pipe(
   v.check((depths) => depths.some((depth) => depth > 0), 'no cycle cut anything'),
 );
 
-/** The shape of a run as stored. */
-export const runSchema = v.pipe(
-  v.strictObject({
-    knife: words('the knife', 80),
-    batch: words('the lot', 80),
-    sharpening: words('the sharpening', 80),
-    cutMm: v.exactOptional(positive('the cut', ' mm', mostCut)),
-    cuts: v.exactOptional(positive('the number of cuts', '', mostCut)),
-    series: v.exactOptional(series),
-    cycles: v.exactOptional(cycles),
-    endPoint: words('the stop', 200),
-    checkedEvery: recorded('checked every', 'a number', positive('checked every', '', mostCut)),
-    startSharpness: recorded(
-      'the starting sharpness',
-      'a number',
-      positive('the starting sharpness', '', 1e9),
-    ),
-    angleDeg: recorded(
-      'the edge angle',
-      'a number',
-      v.pipe(
-        v.number(({ input }) => `the edge angle ${shown(input)} is not a number`),
-        v.minValue(4, ({ input }) => `the edge angle ${input}° is below 4° per side`),
-        v.maxValue(45, ({ input }) => `the edge angle ${input}° is above 45° per side`),
+const knifeName = words('the knife', 80);
+
+/** One of the knives of a comparison. */
+const knifeOfComparison = v.union(
+  [v.pipe(v.string(), v.regex(knifeIdPattern)), v.strictObject({ called: knifeName })],
+  ({ input }) => `the knife ${shown(input)} is neither the id of a knife nor what a log calls one`,
+);
+
+/** The shape of a run as stored, or as a file has it. */
+const schemaWith = <Knife extends v.GenericSchema>(knife: Knife) =>
+  v.pipe(
+    v.strictObject({
+      knife,
+      batch: words('the lot', 80),
+      sharpening: words('the sharpening', 80),
+      cutMm: v.exactOptional(positive('the cut', ' mm', mostCut)),
+      cuts: v.exactOptional(positive('the number of cuts', '', mostCut)),
+      series: v.exactOptional(series),
+      cycles: v.exactOptional(cycles),
+      endPoint: words('the stop', 200),
+      checkedEvery: recorded('checked every', 'a number', positive('checked every', '', mostCut)),
+      startSharpness: recorded(
+        'the starting sharpness',
+        'a number',
+        positive('the starting sharpness', '', 1e9),
       ),
+      angleDeg: recorded(
+        'the edge angle',
+        'a number',
+        v.pipe(
+          v.number(({ input }) => `the edge angle ${shown(input)} is not a number`),
+          v.minValue(4, ({ input }) => `the edge angle ${input}° is below 4° per side`),
+          v.maxValue(45, ({ input }) => `the edge angle ${input}° is above 45° per side`),
+        ),
+      ),
+      burrChecked: recorded('burr checked', 'yes or no', v.boolean('burr checked must be yes or no')),
+      judge: words('the judge', 80),
+      censored: v.exactOptional(v.literal(true, 'censored is true where the run ended early, else left out')),
+      order: v.exactOptional(positive('the order', '', 1e6)),
+      date: v.exactOptional(
+        v.pipe(
+          v.string('the date must be text'),
+          v.check(isDay, ({ input }) => `the date ${shown(input)} is no day; write year, month, day`),
+        ),
+      ),
+      remarks: v.exactOptional(words('the remarks', 500)),
+      leftOutBecause: v.exactOptional(words('the reason it is left out', 200)),
+    }),
+    v.check(
+      (run) => [run.cutMm, run.cuts, run.cycles, run.series].some((part) => part !== undefined),
+      'the run says nowhere how far it went: give the cut in mm, the number of cuts, the cycles or a series',
     ),
-    burrChecked: recorded('burr checked', 'yes or no', v.boolean('burr checked must be yes or no')),
-    judge: words('the judge', 80),
-    censored: v.exactOptional(v.literal(true, 'censored is true where the run ended early, else left out')),
-  }),
-  v.check(
-    (run) => [run.cutMm, run.cuts, run.cycles, run.series].some((part) => part !== undefined),
-    'the run says nowhere how far it went: give the cut in mm, the number of cuts, the cycles or a series',
-  ),
-  v.check(
-    (run) => [run.cutMm, run.cuts, run.cycles].filter((part) => part !== undefined).length <= 1,
-    'the run says twice how far it went: give the cut in mm, or the number of cuts, or the cycles',
-  ),
-) satisfies v.GenericSchema<Run>;
+    v.check(
+      (run) => [run.cutMm, run.cuts, run.cycles].filter((part) => part !== undefined).length <= 1,
+      'the run says twice how far it went: give the cut in mm, or the number of cuts, or the cycles',
+    ),
+  );
+
+/** The shape of a run as stored with a comparison. */
+export const runSchema = schemaWith(knifeOfComparison) satisfies v.GenericSchema<Run>;
+
+const namedRunSchema = schemaWith(knifeName) satisfies v.GenericSchema<NamedRun>;
 
 /** What is wrong and where: `angleDeg`, `series.3.cut`, or '' for the run as a whole. */
 export interface RunProblem {
@@ -174,23 +218,23 @@ export interface RunProblem {
   message: string;
 }
 
-export type ValidatedRun = { ok: true; run: Run } | { ok: false; problems: RunProblem[] };
+export type ValidatedRun = { ok: true; run: NamedRun } | { ok: false; problems: RunProblem[] };
 
 /**
- * Checks one run from any source.
+ * Checks one run of a file or form, which names its knife.
  *
  * @param input Anything: a parsed row, file or form.
  * @returns The run, or every problem found, each with the path of its field and a sentence in plain words.
  */
 export function validateRun(input: unknown): ValidatedRun {
   if (Array.isArray(input)) return { ok: false, problems: [{ path: '', message: 'this is not a run' }] };
-  const read = v.safeParse(runSchema, input, { abortPipeEarly: true });
+  const read = v.safeParse(namedRunSchema, input, { abortPipeEarly: true });
   return read.success
     ? { ok: true, run: read.output }
     : { ok: false, problems: read.issues.map((issue) => problemOf(issue)) };
 }
 
-function problemOf(issue: v.InferIssue<typeof runSchema>): RunProblem {
+function problemOf(issue: v.InferIssue<typeof namedRunSchema>): RunProblem {
   const path = issue.path?.map(({ key }) => String(key)).join('.') ?? '';
   if (issue.type !== 'strict_object') return { path, message: issue.message };
   if (path === '') return { path, message: 'this is not a run' };

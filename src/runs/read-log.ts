@@ -2,7 +2,7 @@
 import { readCsvParts } from './csv.ts';
 import type { LineProblem } from './csv.ts';
 import type { Found } from './csv-found.ts';
-import type { Run } from './log.ts';
+import type { NamedRun } from './log.ts';
 import { textPieces } from './text.ts';
 
 /** How many rows a log had so far, and what became of them. */
@@ -19,7 +19,7 @@ export interface LogTally {
 export interface LogRead {
   tally: LogTally;
   /** The first runs, as many as may be held. */
-  runs: Run[];
+  runs: NamedRun[];
   /** The first problems, as many as may be held. */
   problems: LineProblem[];
   /** Bytes that are no UTF-8 were met, and the whole was read as Windows-1252. */
@@ -68,7 +68,7 @@ async function read(
   oldLetters: boolean,
 ): Promise<LogRead | null> {
   const tally: LogTally = { rows: 0, runs: 0, problems: 0, blank: 0 };
-  const runs: Run[] = [];
+  const runs: NamedRun[] = [];
   const problems: LineProblem[] = [];
   const ends = Math.max(1, Math.ceil(size / pieceLength));
   let done = 0;

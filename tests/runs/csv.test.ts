@@ -6,7 +6,7 @@ import { logCsv } from '../../src/runs/csv-out.ts';
 import { readCsv, readCsvParts } from '../../src/runs/csv.ts';
 import type { CsvPart } from '../../src/runs/csv.ts';
 import { validateRun } from '../../src/runs/log.ts';
-import type { Run } from '../../src/runs/log.ts';
+import type { NamedRun } from '../../src/runs/log.ts';
 import { textOf } from '../../src/runs/text.ts';
 import { aRun } from './runs.ts';
 
@@ -33,7 +33,7 @@ const howFar = fc.oneof(
     })),
   ),
 );
-const anyRun: fc.Arbitrary<Run> = fc
+const anyRun: fc.Arbitrary<NamedRun> = fc
   .tuple(
     fc.record({
       knife: name,
@@ -47,7 +47,11 @@ const anyRun: fc.Arbitrary<Run> = fc
       burrChecked: orNot(fc.boolean()),
     }),
     howFar,
-    fc.constantFrom({}, { censored: true as const }),
+    fc.constantFrom(
+      {},
+      { censored: true as const },
+      { order: 7, date: '2026-11-25', remarks: '=2', leftOutBecause: 'it slipped, badly' },
+    ),
   )
   .map(([run, far, censored]) => validateRun({ ...run, ...far, ...censored }))
   .filter((checked) => checked.ok)

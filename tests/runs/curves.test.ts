@@ -208,6 +208,9 @@ describe('a crossing without a curve', () => {
   });
 });
 
+/** Readings, each series of an edge of its own. */
+const edges = (...all: SeriesReading[][]) => all.map((readings, i) => ({ readings, edge: String(i) }));
+
 describe('forces, which rise as an edge dulls', () => {
   const rising =
     (start: number, a: number, b: number) =>
@@ -215,9 +218,9 @@ describe('forces, which rise as an edge dulls', () => {
       start + a * cut ** b;
 
   test('are compared at equal force, by hand ((F − y₀)/a)^(1/b) of each', () => {
-    const x = [series(rising(3, 0.02, 0.8))];
-    const y = [series(rising(3.2, 0.05, 0.8))];
-    const last = Math.min(x[0]?.at(-1)?.sharpness ?? NaN, y[0]?.at(-1)?.sharpness ?? NaN);
+    const x = edges(series(rising(3, 0.02, 0.8)));
+    const y = edges(series(rising(3.2, 0.05, 0.8)));
+    const last = Math.min(x[0]?.readings.at(-1)?.sharpness ?? NaN, y[0]?.readings.at(-1)?.sharpness ?? NaN);
     const endPoint = 3.2 + (last - 3.2) / 2;
     const [at] = ratioByEndPoint(x, y, { endPoints: [endPoint] });
     const byHand = (((endPoint - 3) / 0.02) * (0.05 / (endPoint - 3.2))) ** (1 / 0.8);
@@ -233,9 +236,13 @@ describe('forces, which rise as an edge dulls', () => {
 
   test('say the same as the sharpness whose inverse they are', () => {
     // S = S₀/(1 + a·x) and F = 1000/S = F₀·(1 + a·x) are one law.
-    const sharpOf = (start: number, a: number) => [series(falling(start, a, 1))];
-    const forcesOf = (all: readonly SeriesReading[][]) =>
-      all.map((one) => one.map(({ cut, sharpness }) => ({ cut, sharpness: 1000 / sharpness })));
+    const sharpOf = (start: number, a: number) => edges(series(falling(start, a, 1)));
+    const forcesOf = (all: ReturnType<typeof edges>) =>
+      edges(
+        ...all.map(({ readings }) =>
+          readings.map(({ cut, sharpness }) => ({ cut, sharpness: 1000 / sharpness })),
+        ),
+      );
     const [x, y] = [sharpOf(100, 0.02), sharpOf(92, 0.04)];
     for (const endPoint of [80, 60, 50]) {
       const [byS] = ratioByEndPoint(x, y, { endPoints: [endPoint] });
@@ -251,7 +258,9 @@ describe('forces, which rise as an edge dulls', () => {
   });
 
   test('have no stop in common with a sharpness', () => {
-    expect(ratioByEndPoint([series(rising(3, 0.02, 0.8))], [series(falling(100, 0.05, 0.7))])).toEqual([]);
+    expect(
+      ratioByEndPoint(edges(series(rising(3, 0.02, 0.8))), edges(series(falling(100, 0.05, 0.7)))),
+    ).toEqual([]);
   });
 
   test('cross a stop on the straight line between two readings', () => {
@@ -269,14 +278,14 @@ describe('the ratio at equal sharpness', () => {
   const at = (endPoint: number): number => (100 / endPoint - 1) / (92 / endPoint - 1);
   const b = Math.log(at(60) / at(30)) / Math.log(3.7 / 2.9);
   const a = 0.03;
-  const x = [series(falling(100, a, b))];
-  const y = [series(falling(92, (a * 3.7 ** b) / at(60), b))];
+  const x = edges(series(falling(100, a, b)));
+  const y = edges(series(falling(92, (a * 3.7 ** b) / at(60), b)));
 
   test('depends on the stop', () => {
     const far = cuts.map((cut) => cut * 40);
     const [sharp, blunt] = ratioByEndPoint(
-      [series(falling(100, a, b), far)],
-      [series(falling(92, (a * 3.7 ** b) / at(60), b), far)],
+      edges(series(falling(100, a, b), far)),
+      edges(series(falling(92, (a * 3.7 ** b) / at(60), b), far)),
       { endPoints: [30, 60] },
     );
     expect(sharp).toMatchObject({
@@ -289,7 +298,7 @@ describe('the ratio at equal sharpness', () => {
   });
 
   test('is told only where both knives have been', () => {
-    const [lastX, lastY] = [x[0]?.at(-1)?.sharpness ?? NaN, y[0]?.at(-1)?.sharpness ?? NaN];
+    const [lastX, lastY] = [x[0]?.readings.at(-1)?.sharpness ?? NaN, y[0]?.readings.at(-1)?.sharpness ?? NaN];
     const endPoints = ratioByEndPoint(x, y);
     expect(endPoints).toHaveLength(25);
     for (const { endPoint } of endPoints) {
@@ -308,12 +317,38 @@ describe('the ratio at equal sharpness', () => {
   });
 
   test('has a band from several runs, and a curve-free value beside it', () => {
-    const runs = (start: number, rate: number): SeriesReading[][] =>
-      [0.85, 1, 1.2].map((spread) => series(falling(start, rate * spread, b)));
+    const runs = (start: number, rate: number) =>
+      edges(...[0.85, 1, 1.2].map((spread) => series(falling(start, rate * spread, b))));
     const [middle] = ratioByEndPoint(runs(100, a), runs(92, a * 2), { endPoints: [75] });
     expect(middle?.low).toBeLessThan(middle?.ratio ?? NaN);
     expect(middle?.high).toBeGreaterThan(middle?.ratio ?? NaN);
     expect((middle?.curveFree ?? NaN) / (middle?.ratio ?? NaN)).toBeCloseTo(1, 0);
     expect(middle?.curveFree).not.toBe(middle?.ratio);
+  });
+
+  test('has a wider band for all end points at once than for one chosen before', () => {
+    const runs = (start: number, rate: number) =>
+      edges(...[0.85, 1, 1.2].map((spread) => series(falling(start, rate * spread, b))));
+    const [one] = ratioByEndPoint(runs(100, a), runs(92, a * 2), { endPoints: [75] });
+    const three = ratioByEndPoint(runs(100, a), runs(92, a * 2), { endPoints: [80, 75, 70] });
+    // t of 4 degrees of freedom at 97.5 and 99.1667 % (Bonferroni for 3): 2.776 and 3.961 (standard tables).
+    const width = (of: typeof one): number => Math.log((of?.high ?? NaN) / (of?.low ?? NaN));
+    expect(width(three[1]) / width(one)).toBeCloseTo(3.961 / 2.776, 2);
+  });
+
+  test('is within batches, and there is none where no batch holds both', () => {
+    const of = (batch: string, start: number, rate: number) => ({
+      readings: series(falling(start, rate, b)),
+      batch,
+      edge: batch,
+    });
+    const x = [of('one', 100, a), of('two', 100, a * 3)];
+    const shared = [of('one', 92, a * 2), of('two', 92, a * 6)];
+    const apart = ratioByEndPoint(x, [of('three', 92, a * 2)], { endPoints: [75] });
+    expect(apart).toEqual([]);
+    const [first] = ratioByEndPoint(x.slice(0, 1), shared.slice(0, 1), { endPoints: [75] });
+    // A batch that blunts both three times as fast changes nothing; a third one without the other knife neither.
+    const [both] = ratioByEndPoint(x, [...shared, of('three', 92, a * 50)], { endPoints: [75] });
+    expect((both?.ratio ?? NaN) / (first?.ratio ?? NaN)).toBeCloseTo(1, 4);
   });
 });

@@ -1,8 +1,12 @@
-import type { Run } from '../../src/runs/log.ts';
+import type { KnifeRef, Run } from '../../src/runs/log.ts';
 
-/** A run of the invented loft, to change in tests. */
-export const aRun = (change: Partial<Run> = {}): Run => ({
-  knife: 'Plover',
+type With<Knife> = Omit<Run, 'knife'> & { readonly knife: Knife };
+
+/** A run of the invented loft, to change in tests: its knife by id, or by name where it stands in a file. */
+export const aRun = <Knife extends KnifeRef = string>(
+  change: Partial<With<Knife>> = {},
+): With<Knife | string> => ({
+  knife: 'plover',
   batch: 'coil 1',
   sharpening: '1',
   cuts: 120,

@@ -1,4 +1,4 @@
-/** Did the stock cut alike from lot to lot? */
+/** Did the stock cut alike from batch to batch? */
 
 import { fisherTail } from '../statistics/distributions.ts';
 
@@ -22,7 +22,7 @@ export interface Drift {
  * knife that is cut in every batch ties them together.
  *
  * @param lives of at least two batches, tied together by knives cut in more than one
- * @throws RangeError for a life not above 0, a single lot, or batches that no knife ties together
+ * @throws RangeError for a life not above 0, a single batch, or batches that no knife ties together
  * @example batchDrift([{ knife: 'plover', batch: 'a', life: 200 }, { knife: 'plover', batch: 'b', life: 50 }]).batches[0].ratio // → 2.000000
  */
 export function batchDrift(lives: readonly KnifeLife[]): Drift {
@@ -32,7 +32,7 @@ export function batchDrift(lives: readonly KnifeLife[]): Drift {
   });
   const knives = [...new Set(lives.map(({ knife }) => knife))];
   const batches = [...new Set(lives.map(({ batch }) => batch))];
-  if (batches.length < 2) throw new RangeError(`there is ${batches.length} lot, at least 2 are needed`);
+  if (batches.length < 2) throw new RangeError(`there is ${batches.length} batch, at least 2 are needed`);
   checkTied(lives, batches);
   const shift = new Map(batches.map((batch) => [batch, 0]));
   const level = new Map(knives.map((knife) => [knife, 0]));
@@ -115,6 +115,6 @@ function checkTied(lives: readonly KnifeLife[], batches: readonly string[]): voi
   const loose = batches.find((batch) => !reached.has(batch));
   if (loose !== undefined)
     throw new RangeError(
-      `lot ${loose} shares no knife with lot ${batches[0] ?? ''}: cut a control knife in both`,
+      `batch ${loose} shares no knife with batch ${batches[0] ?? ''}: cut a control knife in both`,
     );
 }

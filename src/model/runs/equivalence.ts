@@ -2,7 +2,7 @@
 
 import { normalCdf, studentQuantile } from '../statistics/distributions.ts';
 import { memoize } from '../memoize.ts';
-import { leastRuns, logSd } from './planning.ts';
+import { checkBatches, leastRuns, logSd } from './planning.ts';
 
 /** What is to be shown alike, and how surely. */
 export interface EquivalencePlan {
@@ -16,6 +16,8 @@ export interface EquivalencePlan {
   power?: number;
   /** Level of each of the two one-sided tests, 0.000001 to 0.5; 0.05 if left out. */
   alpha?: number;
+  /** Batches of material that both knives are cut in, alike; none recorded if 0 or left out. */
+  batches?: number;
 }
 
 /**
@@ -69,19 +71,23 @@ function integral(f: (s: number) => number, from: number, to: number): number {
 }
 
 /**
- * Runs a knife for two one-sided tests on logarithms to show two knives alike, the same number for both.
+ * Runs a knife for two one-sided tests on logarithms to show two knives as good as equal, the same number for both, with
+ * the degrees of freedom the analysis will have: 2n − 2 without batches, 2n − 1 − L within L batches.
  *
- * @throws RangeError for a cv, bounds, ratio, power or alpha outside the limits of `EquivalencePlan`, or where over a
+ * @throws RangeError for a cv, bounds, ratio, power, alpha or batches outside the limits of `EquivalencePlan`, or where over a
  * million are needed
  * @example equivalenceRunsNeeded({ cv: 0.2 }) // → 15
+ * @example equivalenceRunsNeeded({ cv: 0.1, batches: 3 }) // → 5
  */
 export function equivalenceRunsNeeded(plan: EquivalencePlan): number {
   const { below, above, power, alpha } = check(plan);
+  const { batches = 0 } = plan;
   const error = (n: number): number => logSd(plan.cv) * Math.sqrt(2 / n);
   return leastRuns(
-    (n) => equivalencePower(below / error(n), above / error(n), 2 * n - 2, alpha),
+    (n) => equivalencePower(below / error(n), above / error(n), 2 * n - 1 - Math.max(1, batches), alpha),
     power,
     `ratio ${plan.ratio ?? 1} is too close to a bound for this scatter`,
+    Math.max(2, batches),
   );
 }
 
@@ -93,6 +99,7 @@ function check(plan: EquivalencePlan): { below: number; above: number; power: nu
     throw new RangeError(`alikeWithin ${low} to ${high} does not lie around 1`);
   if (!(ratio > low && ratio < high))
     throw new RangeError(`ratio ${ratio} is not between ${low} and ${high}, both excluded`);
+  checkBatches(plan.batches ?? 0);
   if (!(power > 0 && power < 1)) throw new RangeError(`power ${power} is not between 0 and 1, both excluded`);
   if (!(alpha >= 1e-6 && alpha <= 0.5))
     throw new RangeError(`alpha ${alpha} is not between 0.000001 and 0.5`);

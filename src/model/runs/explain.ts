@@ -35,7 +35,7 @@ const tried: readonly SolvableAttribute[] = [
  * For each attribute of either knife, the value at which the model's ratio is the measured one, everything else as
  * entered. A list of suspects, not a verdict: several may be off a little at once, and the model itself may be.
  *
- * @param lineUp as for `compare`
+ * @param comparison as for `compare`
  * @param measured how many times as long `knife` was measured to cut as `against`, above 0
  * @returns those within their stated ± first, then by how far they would have to move as a ratio
  * @throws RangeError as `whatItTakes`
@@ -75,7 +75,7 @@ export function explanations(
 
 function knifeOf(comparison: Comparison, id: string): Knife {
   return (
-    comparison.knives.find((knife) => knife.id === id) ?? refuse(`knife ${id} is not one of the line-up's`)
+    comparison.knives.find((knife) => knife.id === id) ?? refuse(`knife ${id} is not one of the comparison's`)
   );
 }
 

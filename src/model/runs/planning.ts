@@ -97,7 +97,7 @@ export function leastRuns(powerAt: (n: number) => number, power: number, why: st
   return enough;
 }
 
-function checkBatches(batches: number): void {
+export function checkBatches(batches: number): void {
   if (!Number.isInteger(batches) || batches < 0 || batches > MOST_RUNS)
     throw new RangeError(`batches ${batches} is not a whole number from 0 to ${MOST_RUNS}`);
 }
@@ -204,25 +204,4 @@ export function pairsNeeded(plan: Omit<Plan, 'batches'> & { correlation: number 
   const effect = Math.abs(Math.log(plan.ratio)) / logSd(plan.cv);
   const chance = (n: number): number => pairedPower(effect, n, plan.correlation, alpha);
   return leastRuns(chance, power, tooClose(plan.ratio));
-}
-
-/**
- * Chance of noticing a true ratio by the number of runs a knife, from 2 runs on: a curve to plan by.
- *
- * @param plan cv and ratio as for `runsNeeded`, and `most`, the greatest number of runs, a whole number of 2 to 1000
- * @throws RangeError as `runsNeeded`, and for a `most` outside its limits
- * @example powerCurve({ cv: 0.2, ratio: 1.2, most: 20 }).filter(({ power }) => power >= 0.8).map(({ runs }) => runs) // → [20]
- */
-export function powerCurve(
-  plan: Omit<Plan, 'power' | 'batches'> & { most: number },
-): { runs: number; power: number }[] {
-  const { cv, ratio, most } = plan;
-  const { alpha } = check({ cv, ratio, alpha: plan.alpha, power: undefined });
-  if (!Number.isInteger(most) || most < 2 || most > 1000)
-    throw new RangeError(`most ${most} is not a whole number from 2 to 1000`);
-  const effect = Math.abs(Math.log(ratio)) / logSd(cv);
-  return Array.from({ length: most - 1 }, (_, i) => ({
-    runs: i + 2,
-    power: twoSamplePower(effect, i + 2, alpha),
-  }));
 }

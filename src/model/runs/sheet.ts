@@ -1,4 +1,4 @@
-/** A plan of runs on paper: which knife is sharpened and cut next, on which lot, under which code. */
+/** A plan of runs on paper: which knife is sharpened and cut next, on which batch, under which code. */
 
 import { uniformStream } from '../statistics/random.ts';
 import { codeDigits, codeLetters } from './sheet-code.ts';
@@ -37,7 +37,7 @@ export interface RunSheet {
  * Randomised balanced blocks: each batch holds every knife equally often (the first batches once more where the runs do not
  * divide by the batches), in rounds in which every knife comes once, in random order.
  *
- * @throws RangeError for fewer than two knives, a name twice, no lot, more batches than runs, or runs or a seed outside their
+ * @throws RangeError for fewer than two knives, a name twice, no batch, more batches than runs, or runs or a seed outside their
  * limits
  * @example runSheet({ knives: ['plover', 'dunlin'], runs: 3, batches: ['coil 1'], seed: 1 }).rows.length // → 6
  */
@@ -105,13 +105,13 @@ function check(
   const names = control === undefined ? knives : [...knives, control];
   const twice = names.find((name, i) => names.indexOf(name) < i);
   if (twice !== undefined) throw new RangeError(`knives and control have “${twice}” twice, each name once`);
-  if (batches.length < 1) throw new RangeError('lots has no name, at least 1 is needed');
+  if (batches.length < 1) throw new RangeError('batches has no name, at least 1 is needed');
   const batchTwice = batches.find((name, i) => batches.indexOf(name) < i);
-  if (batchTwice !== undefined) throw new RangeError(`lots has “${batchTwice}” twice, each name once`);
+  if (batchTwice !== undefined) throw new RangeError(`batches has “${batchTwice}” twice, each name once`);
   if (!Number.isInteger(runs) || runs < 1 || runs > 1000)
     throw new RangeError(`runs ${runs} is not a whole number from 1 to 1000`);
   if (runs < batches.length)
-    throw new RangeError(`runs ${runs} is below the number of lots, ${batches.length}`);
+    throw new RangeError(`runs ${runs} is below the number of batches, ${batches.length}`);
   if (runs * knives.length > mostRows)
     throw new RangeError(
       `runs ${runs} of ${knives.length} knives are ${runs * knives.length} rows, at most ${mostRows}`,

@@ -4,7 +4,6 @@ import {
   cvWithLooks,
   powerOfRuns,
   runsNeeded,
-  simultaneousBand,
   twoSamplePower,
   upperCv,
 } from '../../../src/model/index.ts';
@@ -150,51 +149,5 @@ describe('the control knife', () => {
   it('says nothing with fewer than 4 runs, or without scatter', () => {
     for (const few of [[], [100], [100, 50], [100, 70, 50], [100, 100, 50, 50]])
       expect(controlDrift(lives(few))).toBeNull();
-  });
-});
-
-describe('a band that holds for a whole curve', () => {
-  const points = [
-    { logRatio: 0, standardError: 0.1 },
-    { logRatio: 0.7, standardError: 0.2 },
-    { logRatio: -1, standardError: 0 },
-  ];
-
-  it('has each interval miss by an equal part of the chance', () => {
-    // t of 10 degrees of freedom: 97.5 % 2.228139, 99.1667 % (Bonferroni for 3) 2.870 (tables).
-    expect(simultaneousBand(points.slice(0, 1), { df: 10 })[0]?.high).toBeCloseTo(Math.exp(0.2228139), 7);
-    const band = simultaneousBand(points, { df: 10 });
-    expect(Math.log(band[0]?.high ?? NaN)).toBeCloseTo(0.287, 3);
-    expect(Math.log(band[1]?.low ?? NaN)).toBeCloseTo(0.7 - 0.574, 3);
-    expect(band[2]).toEqual({ ratio: Math.exp(-1), low: Math.exp(-1), high: Math.exp(-1) });
-  });
-
-  it('may be cut from a curve of more end points', () => {
-    expect(simultaneousBand(points.slice(0, 1), { df: 10, endPoints: 3 })[0]).toEqual(
-      simultaneousBand(points, { df: 10 })[0],
-    );
-  });
-
-  test.each<[() => unknown, string]>([
-    [() => simultaneousBand([], { df: 10 }), 'points are 0, 1 to 1000 are needed'],
-    [
-      () => simultaneousBand(points, { df: 10, endPoints: 2 }),
-      'endPoints 2 is not a whole number from 3 to 1000',
-    ],
-    [
-      () => simultaneousBand(points, { df: 10, confidence: 1 }),
-      'confidence 1 is not between 0.5 and 0.999999',
-    ],
-    [() => simultaneousBand(points, { df: 0 }), 'degrees of freedom 0 is not a number above 0'],
-    [
-      () => simultaneousBand([{ logRatio: NaN, standardError: 1 }], { df: 3 }),
-      'logRatio NaN of point 0 is not a finite number',
-    ],
-    [
-      () => simultaneousBand([{ logRatio: 0, standardError: -1 }], { df: 3 }),
-      'standardError -1 of point 0 is not a finite number of 0 or above',
-    ],
-  ])('is refused outside its limits: %s', (ask, says) => {
-    expect(ask).toThrow(new RangeError(says));
   });
 });

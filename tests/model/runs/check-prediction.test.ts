@@ -105,7 +105,7 @@ describe('what would explain it', () => {
     knives: [knife('plover', {}), knife('dunlin', { angleDeg: { value: 14, plusMinus: 1 } })],
     baseline: 'plover',
   };
-  const ratio = (l: Comparison): number => l.knives.length && (compare(l).rows[1]?.product ?? NaN);
+  const ratio = (l: Comparison): number => l.knives.length && (compare(l).rows[1]?.multiplied ?? NaN);
   const suspects = explanations(comparison, {
     knife: 'dunlin',
     against: 'plover',

@@ -4,7 +4,6 @@ import {
   equivalenceRunsNeeded,
   pairedPower,
   pairsNeeded,
-  powerCurve,
   runsNeeded,
   twoSamplePower,
 } from '../../../src/model/index.ts';
@@ -162,17 +161,5 @@ describe('the power to tell two knives apart', () => {
     }
     expect(runsNeeded({ cv: 5, ratio: 1000 })).toBeGreaterThan(1);
     expect(runsNeeded({ cv: 0.01, ratio: 2 })).toBe(2);
-  });
-
-  test('makes a curve from 2 runs to the most asked for', () => {
-    const effect = Math.log(1.2) / sigma(0.3);
-    for (const alpha of [undefined, 0.01]) {
-      const curve = powerCurve({ cv: 0.3, ratio: 1 / 1.2, most: 6, alpha });
-      expect(curve.map(({ runs }) => runs)).toEqual([2, 3, 4, 5, 6]);
-      for (const { runs, power } of curve)
-        expect(power).toBeCloseTo(twoSamplePower(effect, runs, alpha ?? 0.05), 12);
-    }
-    expect(powerCurve({ cv: 0.3, ratio: 1.2, most: 2 })).toHaveLength(1);
-    expect(powerCurve({ cv: 0.3, ratio: 1.2, most: 1000 })).toHaveLength(999);
   });
 });

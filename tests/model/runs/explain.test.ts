@@ -10,7 +10,7 @@ const loft = (a: Knife = dunlin, b: Knife = plover): Comparison => ({
   ...exact,
 });
 const ratioOf = (comparison: Comparison): number =>
-  compare(comparison).rows.find(({ knife }) => knife === 'dunlin')?.product ?? NaN;
+  compare(comparison).rows.find(({ knife }) => knife === 'dunlin')?.multiplied ?? NaN;
 const asked = { knife: 'dunlin', against: 'plover' };
 
 describe('what would explain a measured ratio', () => {
@@ -137,7 +137,7 @@ describe('what would explain a measured ratio', () => {
 
   test('a knife that is not there is refused by name', () => {
     expect(() => explanations(loft(), { ...asked, knife: 'heron', ratio: 1 })).toThrow(
-      new RangeError("knife heron is not one of the line-up's"),
+      new RangeError("knife heron is not one of the comparison's"),
     );
     expect(() => explanations(loft(), { ...asked, against: 'heron', ratio: 1 })).toThrow(RangeError);
   });

@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { measuredRatio } from '../../../src/model/index.ts';
 import { lognormalFit, type Life } from '../../../src/model/runs/lognormal.ts';
 
 const exact = (...lives: number[]): Life[] => lives.map((life) => ({ low: life, high: life }));
@@ -110,11 +109,6 @@ describe('lives that do not show their scatter', () => {
     expect(() => lognormalFit(lives, one(lives))).toThrow(
       new RangeError('1 of 3 runs ended, at least 2 must reach their stop'),
     );
-  });
-
-  test('give no ratio either', () => {
-    const lives = between([90, 110], [95, 120], [80, 105]);
-    expect(() => measuredRatio({ x: lives, y: exact(60, 75) })).toThrow(refused);
   });
 
   test('ranges that overlap but leave no middle for all do show it', () => {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { batchDrift, powerCurve, runSheet, runsNeeded } from '../../../src/model/index.ts';
+import { batchDrift, runSheet } from '../../../src/model/index.ts';
 import type { KnifeLife } from '../../../src/model/index.ts';
 import { isSheetCode } from '../../../src/model/runs/sheet-code.ts';
 
@@ -56,11 +56,11 @@ describe('a run sheet', () => {
     const plan = { knives: ['plover', 'dunlin'], runs: 4, batches: ['a'], seed: 1 };
     expect(() => runSheet({ ...plan, knives: ['plover'] })).toThrow('knives has 1 names');
     expect(() => runSheet({ ...plan, control: 'plover' })).toThrow('“plover” twice');
-    expect(() => runSheet({ ...plan, batches: [] })).toThrow('lots has no name');
-    expect(() => runSheet({ ...plan, batches: ['a', 'a'] })).toThrow('lots has “a” twice');
+    expect(() => runSheet({ ...plan, batches: [] })).toThrow('batches has no name');
+    expect(() => runSheet({ ...plan, batches: ['a', 'a'] })).toThrow('batches has “a” twice');
     expect(() => runSheet({ ...plan, runs: 0 })).toThrow('runs 0 is not a whole number');
     expect(() => runSheet({ ...plan, runs: 2, batches: ['a', 'b', 'c'] })).toThrow(
-      'below the number of lots',
+      'below the number of batches',
     );
     expect(() => runSheet({ ...plan, seed: -1 })).toThrow('seed -1');
   });
@@ -89,15 +89,6 @@ describe('a code', () => {
   it('of every blind sheet is one', () => {
     const plan = { knives: ['plover', 'dunlin'], runs: 40, batches: ['coil 1'], seed: 3, blind: true };
     for (const { label } of runSheet(plan).rows) expect(isSheetCode(label)).toBe(true);
-  });
-});
-
-describe('a power curve', () => {
-  it('rises, and crosses 80 % at the runs needed', () => {
-    const curve = powerCurve({ cv: 0.2, ratio: 1.2, most: 30 });
-    curve.forEach(({ power }, i) => expect(power).toBeGreaterThan(curve[i - 1]?.power ?? 0));
-    expect(curve.find(({ power }) => power >= 0.8)?.runs).toBe(runsNeeded({ cv: 0.2, ratio: 1.2 }));
-    expect(() => powerCurve({ cv: 0.2, ratio: 1.2, most: 1 })).toThrow('most 1 is not');
   });
 });
 
@@ -133,9 +124,9 @@ describe('drift between batches', () => {
   });
 
   it('is refused, or left open, where it cannot be told', () => {
-    expect(() => batchDrift(lives({ a: { plover: [1, 2] } }))).toThrow('there is 1 lot');
+    expect(() => batchDrift(lives({ a: { plover: [1, 2] } }))).toThrow('there is 1 batch');
     expect(() => batchDrift(lives({ a: { plover: [1] }, b: { dunlin: [1] } }))).toThrow(
-      'lot b shares no knife with lot a',
+      'batch b shares no knife with batch a',
     );
     expect(() => batchDrift(lives({ a: { plover: [0] }, b: { plover: [1] } }))).toThrow('life 0 0 is not');
     expect(batchDrift(lives({ a: { plover: [1] }, b: { plover: [2] } })).p).toBeNull();
