@@ -5,7 +5,7 @@
 import * as v from 'valibot';
 import { disputes, jobProfiles } from '../model/index.ts';
 import type { Assumptions, Dispute, Position } from '../model/index.ts';
-import { runSchema, shown } from '../runs/log.ts';
+import { isDay, runSchema, shown } from '../runs/log.ts';
 import { assumptionFields } from './assumption-fields.ts';
 import { equalisable } from './entry.ts';
 import type { ComparisonEntry, CorrectionEntry, KnifeEntry, PlanEntry } from './entry.ts';
@@ -37,6 +37,10 @@ const knifeByPlace: Omit<FieldPacking<string, ComparisonEntry>, 'position'> = {
     return typeof place === 'number' ? listOf(knives[place])[knifeFields.id.position] : undefined;
   },
 };
+
+/** The ids of the knives of a comparison that is being unpacked, not checked yet. */
+const idsIn = (whole: readonly unknown[]): unknown[] =>
+  listOf(whole[comparisonFields.knives.position]).map((knife) => listOf(knife)[knifeFields.id.position]);
 
 type GaugeBias = NonNullable<ComparisonEntry['gaugeBias']>;
 const gaugeFields: FieldTable<GaugeBias> = {
@@ -71,15 +75,9 @@ const dispute = <D extends Dispute>(
 const positionFields: FieldTable<Position> = {
   apex: dispute('apex', 0, 'what the angle does at the apex', ['between', 'tooth', 'wear']),
   push: dispute('push', 1, 'how the wedge is pushed', ['spread', 'bed', 'buried']),
-  forces: dispute('forces', 2, 'what the forces do', ['multiply', 'add']),
+  structure: dispute('structure', 2, 'how the factors combine', ['multiplied', 'added', 'toLimit']),
   floor: dispute('floor', 3, 'the floor of the angle', ['moving', 'still']),
 };
-
-/** Whether a text is a day of the calendar: `2026-11-25`. */
-function isDay(text: string): boolean {
-  const day = new Date(`${text}T00:00:00Z`);
-  return !Number.isNaN(day.getTime()) && day.toISOString().slice(0, 10) === text;
-}
 
 const correctionSchema: v.GenericSchema<CorrectionEntry> = v.strictObject({
   date: v.pipe(
@@ -160,7 +158,8 @@ export const comparisonFields: FieldTable<ComparisonEntry> = {
     optional: true,
   },
   runs: {
-    ...each(runPacking),
+    pack: (runs, { knives }) => each(runPacking(knives.map(({ id }) => id))).pack(runs),
+    unpack: (packed, whole) => each(runPacking(idsIn(whole))).unpack(packed),
     schema: v.pipe(
       v.array(runSchema, 'the runs must be a list'),
       v.maxLength(2000, ({ input }) => `there are ${input.length} runs; a line-up carries at most 2000`),
@@ -181,6 +180,12 @@ export const comparisonFields: FieldTable<ComparisonEntry> = {
       v.maxLength(50, ({ input }) => `there are ${input.length} corrections; at most 50 fit`),
     ),
     position: 18,
+    optional: true,
+  },
+  outcome: {
+    ...nameOf(['end-point', 'fixed-strokes']),
+    schema: oneOf('what “as long” means', ['end-point', 'fixed-strokes']),
+    position: 19,
     optional: true,
   },
   lengthUnit: {

@@ -1,5 +1,5 @@
 /** A comparison as a visitor enters it. */
-import type { Assumptions, Position, Quantity, Reading } from '../model/index.ts';
+import type { Assumptions, Outcome, Position, Quantity, Reading } from '../model/index.ts';
 import type { Run } from '../runs/log.ts';
 import type { KnifeEntry } from './knife-fields.ts';
 
@@ -20,16 +20,29 @@ export interface PlanEntry {
   readonly runs?: number;
   /** Of the logarithms of two runs cut in a pair on the same stock, −1 to 0.99; not in pairs where it is left out. */
   readonly correlation?: number;
+  /**
+   * How many sharpenings of each knife there were whenever the verdict was looked at before the number planned was cut, or
+   * before more were planned; ascending.
+   */
+  readonly looks?: readonly number[];
+  /** How many cuts, or mm, are made between two looks at the end point; every cut where it is left out. */
+  readonly lookEvery?: number;
+  /** How long the shorter-lived knife usually lasts, in the same unit; as the runs show where it is left out. */
+  readonly life?: number;
   /** How many batches of material they are spread over. */
   readonly batches: number;
   /** A knife beside the others, cut first and last in every batch. */
   readonly control?: string;
-  /** The sharpness at which readings of two knives are compared; halfway where it is left out. */
+  /** The reading that counts as blunt, chosen before looking; readings say nothing of a life where it is left out. */
   readonly endPoint?: number;
+  /** The end point was set or changed with readings already in the log. */
+  readonly endPointLate?: true;
   /** Between which readings an edge must start, in their own unit; no window where it is left out. */
   readonly start?: { low: number; high: number };
   /** The sheet shows codes in place of names. */
   readonly blind: boolean;
+  /** Whether the log's numbers of sharpenings begin again in each batch; left out until somebody says so. */
+  readonly numbersRestart?: boolean;
   /** The same seed gives the same sheet. */
   readonly seed: number;
   /** The log is closed: its runs stay as they are, and the key of a blind sheet is open. */
@@ -62,6 +75,8 @@ export interface ComparisonEntry {
   readonly reading: Reading;
   /** The id of a job profile of the model. */
   readonly work: string;
+  /** What "as long" means; material cut to one end point where it is left out. */
+  readonly outcome?: Outcome;
   /** Slice/push speed ratio; 0 takes the friction as already effective. */
   readonly slicePush: number;
   readonly contactDepthMm: Quantity;

@@ -19,27 +19,8 @@ export function ofKnife<T extends { knife: string }>(list: readonly T[], knife: 
   return one;
 }
 
-/** A term that has a factor. */
-export interface Standing extends Term {
-  factor: number;
-  low: number;
-  high: number;
-}
+/** One factor of a row. */
+export const termOf = ({ terms }: Pick<Row, 'terms'>, id: TermId): Term => found(terms, id, 'factor');
 
-/** Only carbide is ever left out. */
-type Always = Exclude<TermId, 'carbide'>;
-type Terms = Pick<Row, 'terms'>;
-
-/** One term of a row. */
-export function termOf(row: Terms, id: Always): Standing;
-export function termOf(row: Terms, id: TermId): Term;
-export function termOf({ terms }: Terms, id: TermId): Term {
-  return found(terms, id, 'term');
-}
-
-/** The factor of one term; null where it is left out. */
-export function factorOf(row: Terms, id: Always): number;
-export function factorOf(row: Terms, id: TermId): number | null;
-export function factorOf(row: Terms, id: TermId): number | null {
-  return found(row.terms, id, 'term').factor;
-}
+/** How many times as long for one reason alone. */
+export const factorOf = (row: Pick<Row, 'terms'>, id: TermId): number => termOf(row, id).factor;

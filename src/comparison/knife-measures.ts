@@ -32,23 +32,23 @@ export function perSideDeg(angle: AngleEntry): Quantity {
   if ('deg' in angle) return oneQuantity(angle.deg);
   const { bevelMm, plusMinus = 0 } = angle;
   const sideMm = 'slantWidthMm' in angle ? angle.slantWidthMm : angle.heightMm;
-  const half = (thicknessMm: number, side: number): number =>
+  const found = (thicknessMm: number, side: number): number =>
     edgeAngleDeg(
       'slantWidthMm' in angle ? { thicknessMm, slantWidthMm: side } : { thicknessMm, heightMm: side },
-    ) / 2;
+    );
   const [bevel, side] = [rangeOf(bevelMm), rangeOf(sideMm)];
   if (isUnknown(bevelMm) || isUnknown(sideMm)) {
     // Some of what a reading may be fits no bevel with the other, or none the model takes.
     const within = (thicknessMm: number, across: number): number =>
       'slantWidthMm' in angle && thicknessMm >= 2 * across
         ? measures.angleDeg.high
-        : Math.min(measures.angleDeg.high, Math.max(measures.angleDeg.low, half(thicknessMm, across)));
+        : Math.min(measures.angleDeg.high, Math.max(measures.angleDeg.low, found(thicknessMm, across)));
     const [low, high] = [within(bevel.low, side.high), within(bevel.high, side.low)];
     return { unknown: true, low, high };
   }
-  const value = half(nominal(bevelMm), nominal(sideMm));
-  const most = half(bevel.high + plusMinus, side.low - plusMinus);
-  const least = half(bevel.low - plusMinus, side.high + plusMinus);
+  const value = found(nominal(bevelMm), nominal(sideMm));
+  const most = found(bevel.high + plusMinus, side.low - plusMinus);
+  const least = found(bevel.low - plusMinus, side.high + plusMinus);
   return most === least ? value : { value, plusMinus: (most - least) / 2 };
 }
 

@@ -32,6 +32,28 @@ export const planFields: FieldTable<PlanEntry> = {
     },
   },
   blind: { ...asItIs, schema: v.boolean(), position: 4 },
+  numbersRestart: { ...asItIs, schema: v.boolean(), position: 12, optional: true },
+  endPointLate: {
+    ...asItIs,
+    schema: onlyTrue(
+      'endPointLate is true where the end point was set after the first readings, else left out',
+    ),
+    position: 13,
+    optional: true,
+  },
+  looks: {
+    schema: v.pipe(
+      v.array(whole('a look', 1, 2000), 'the looks must be a list'),
+      v.maxLength(50, ({ input }) => `there are ${input.length} looks; at most 50 fit`),
+      v.check((looks) => looks.every((look, i) => look > (looks[i - 1] ?? 0)), 'the looks do not grow'),
+    ),
+    position: 14,
+    optional: true,
+    pack: (looks) => [...looks],
+    unpack: (packed) => packed,
+  },
+  lookEvery: { ...asItIs, schema: number('looked every', '', 1e-9, 1e9), position: 15, optional: true },
+  life: { ...asItIs, schema: number('the usual life', '', 1e-9, 1e9), position: 16, optional: true },
   seed: { ...asItIs, schema: whole('the seed', 0, 999_999), position: 3 },
   closed: {
     ...asItIs,

@@ -2,7 +2,7 @@
 import * as v from 'valibot';
 import { parameters } from '../model/index.ts';
 import type { ParameterId, Quantity } from '../model/index.ts';
-import { printableText, shown } from '../runs/log.ts';
+import { knifeIdPattern, printableText, shown } from '../runs/log.ts';
 import type { Placed } from './knife-values.ts';
 
 /** A finite number between two limits; what it is and its unit stand in the message. */
@@ -26,15 +26,37 @@ export const whole = (what: string, low: number, high: number) =>
     ),
   );
 
+/** The limits of the measures of a knife that come with a ±. */
+export const knifeLimits = {
+  angleDeg: { low: 4, high: 45 },
+  edgeMm: { low: 0.01, high: 5 },
+  hrc: { low: 20, high: 68 },
+  carbide: { low: 0, high: 40 },
+} as const;
+
+/**
+ * The widest ± a value may have: its ends may lie outside what is allowed by a quarter of that range, for the model draws
+ * again what lies there.
+ */
+export const widestPlusMinus = (value: number, low: number, high: number): number =>
+  Math.min(value - low, high - value) + (high - low) / 4;
+
 function quantityOptions(what: string, unit: string, low: number, high: number, perSide: string) {
   const value = number(what, unit, low, high, perSide);
   return [
     value,
-    v.strictObject({
-      value,
-      plusMinus: number(`the ± of ${what}`, unit, 0, high - low),
-      shape: v.exactOptional(v.picklist(['uniform', 'triangular', 'normal'])),
-    }),
+    v.pipe(
+      v.strictObject({
+        value,
+        plusMinus: number(`the ± of ${what}`, unit, 0, high - low),
+        shape: v.exactOptional(v.picklist(['uniform', 'triangular', 'normal'])),
+      }),
+      v.check(
+        (read) => read.plusMinus <= widestPlusMinus(read.value, low, high),
+        ({ input }) =>
+          `${what} ${input.value} ± ${input.plusMinus}${unit} reaches too far beyond ${low}${unit} to ${high}${unit}${perSide}`,
+      ),
+    ),
     v.pipe(
       v.strictObject({ unknown: v.literal(true), low: value, high: value }),
       v.check(
@@ -95,7 +117,7 @@ export function words(what: string, longest: number) {
 export const knifeId = v.pipe(
   v.string('a knife’s id must be text'),
   v.regex(
-    /^[a-z0-9-]{1,24}$/,
+    knifeIdPattern,
     ({ input }) => `the id ${shown(input)} is not 1–24 small letters, digits and hyphens`,
   ),
 );

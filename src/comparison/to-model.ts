@@ -47,6 +47,7 @@ const asEntered = (entry: ComparisonEntry): Comparison => ({
   contactDepthMm: entry.contactDepthMm,
   friction: entry.friction,
   slicePush: entry.slicePush,
+  ...(entry.outcome ? { outcome: entry.outcome } : {}),
   assumptions: entry.assumptions,
   ...(entry.gaugeBias ? { gaugeBias: entry.gaugeBias } : {}),
 });

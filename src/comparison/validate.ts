@@ -86,6 +86,12 @@ function* contradictions(entry: ComparisonEntry): Generator<Problem> {
       };
     }
   }
+  const stray = entry.runs?.findIndex(({ knife }) => typeof knife === 'string' && !ids.includes(knife)) ?? -1;
+  if (stray >= 0)
+    yield {
+      path: `runs.${stray}.knife`,
+      message: `a run is of a knife that is not among: ${ids.join(', ')}`,
+    };
   if (entry.baseline === entry.subject) {
     yield {
       path: 'subject',

@@ -153,7 +153,10 @@ const word = fc.constantFrom('one', 'Lot 2', 'erste', 'третий', '4 + 4');
 const run: fc.Arbitrary<Run> = fc
   .record(
     {
-      knife: word,
+      knife: fc.oneof(
+        fc.constantFrom('k-0', 'k-1'),
+        word.map((called) => ({ called })),
+      ),
       batch: recorded(word),
       sharpening: recorded(word),
       endPoint: recorded(word),
@@ -163,6 +166,10 @@ const run: fc.Arbitrary<Run> = fc
       burrChecked: recorded(fc.boolean()),
       judge: recorded(word),
       censored: fc.constant(true as const),
+      order: fc.integer({ min: 1, max: 500 }),
+      date: fc.constantFrom('2026-11-25', '2024-02-29'),
+      remarks: word,
+      leftOutBecause: word,
       series: fc
         .array(decimal(1, 300, 1), { minLength: 1, maxLength: 4 })
         .map((all) => all.map((sharpness, index) => ({ cut: index * 25, sharpness }))),
@@ -201,6 +208,7 @@ export const anyEntry: fc.Arbitrary<ComparisonEntry> = fc
         .map((knives) => knives.map((one, index) => ({ id: `k-${index}`, ...one }))),
       reading: fc.constantFrom('quick' as const, 'careful' as const),
       work: fc.constantFrom(...jobProfiles.map(({ id }) => id as string)),
+      outcome: fc.constantFrom('end-point' as const, 'fixed-strokes' as const),
       slicePush: decimal(0, 10, 1),
       contactDepthMm: quantity(2, 20, 1),
       friction: quantity(0.05, 0.5, 2),
@@ -211,10 +219,10 @@ export const anyEntry: fc.Arbitrary<ComparisonEntry> = fc
           finishExponent: quantity(0, 0.7, 2),
           hardnessExponent: quantity(0.6, 2, 2),
           residualCv: quantity(0, 0.25, 2),
-          rivalShares: fc.constantFrom(
-            { wedge: 0.5, thickness: 0.25, grind: 0.25 },
-            { wedge: 0.25, thickness: 0.5, grind: 0.25 },
-          ),
+          lifeExponent: quantity(0.5, 2.2, 2),
+          wedgingShare: quantity(0.1, 0.6, 2),
+          limitPower: quantity(1, 2, 2),
+          structureWeights: fc.constantFrom<[number, number, number][]>([2, 1, 1], [0, 1, 1], [1, 0, 0]),
         },
         { requiredKeys: [] },
       ),
@@ -226,7 +234,7 @@ export const anyEntry: fc.Arbitrary<ComparisonEntry> = fc
         {
           apex: fc.constantFrom(...disputes.apex),
           push: fc.constantFrom(...disputes.push),
-          forces: fc.constantFrom(...disputes.forces),
+          structure: fc.constantFrom(...disputes.structure),
           floor: fc.constantFrom(...disputes.floor),
         },
         { requiredKeys: [] },
@@ -246,6 +254,13 @@ export const anyEntry: fc.Arbitrary<ComparisonEntry> = fc
           seed: fc.nat(999_999),
           closed: fc.constant(true as const),
           reopened: fc.constant(true as const),
+          numbersRestart: fc.boolean(),
+          endPointLate: fc.constant(true as const),
+          looks: fc
+            .uniqueArray(fc.integer({ min: 1, max: 40 }), { maxLength: 4 })
+            .map((all) => all.sort((a, b) => a - b)),
+          lookEvery: decimal(1, 100, 0),
+          life: decimal(1, 900, 0),
         },
         { requiredKeys: ['ratio', 'batches', 'blind', 'seed'] },
       ),

@@ -70,17 +70,17 @@ describe('a comparison as Markdown', () => {
   test('holds each knife’s ratio as the model has it, and the link', () => {
     const scene = sceneOf(loft());
     const text = comparisonMarkdown(scene, link);
-    for (const { product, rival } of scene.rows.careful) {
-      expect(text).toContain(times(product));
-      expect(text).toContain(times(rival));
+    for (const { multiplied, added } of scene.rows.careful) {
+      expect(text).toContain(times(multiplied));
+      expect(text).toContain(times(added));
     }
     expect(text).toContain(`(${link})`);
     expect(text).toContain('Invented');
   });
 
-  test('says how sure the ratio is behind it', () => {
-    const text = comparisonMarkdown(sceneOf(loft()), link, ['Sure only to a and b.']);
-    expect(text).toMatch(/by the close reading\. Sure only to a and b\.\n/);
+  test('says behind the answer what the page says of how sure it is', () => {
+    const text = comparisonMarkdown(sceneOf(loft()), link, ['Nine chances in ten.']);
+    expect(text).toMatch(/is the middle\. Nine chances in ten\.\n/);
   });
 
   test('is not broken by a name', () =>

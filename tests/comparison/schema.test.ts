@@ -209,7 +209,8 @@ describe('what is accepted', () => {
       fc.property(anyEntry, (entry) => {
         expect(validate(entry)).toEqual({ ok: true, entry });
         for (const reading of ['quick', 'careful'] as const) {
-          for (const row of compare(toModel(entry), { reading }).rows) expect(row.product).toBeGreaterThan(0);
+          for (const row of compare(toModel(entry), { reading }).rows)
+            expect(row.multiplied).toBeGreaterThan(0);
         }
       }),
     ));
@@ -284,7 +285,7 @@ describe('to the model', () => {
     const comparison = toModel({ ...loft(), madeEqual: [...equalisable] });
     for (const reading of ['quick', 'careful'] as const) {
       const row = compare(comparison, { reading }).rows.find(({ knife: id }) => id === 'dunlin');
-      expect(row?.product).toBe(1);
+      expect(row?.multiplied).toBe(1);
     }
   });
 

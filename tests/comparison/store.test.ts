@@ -164,7 +164,7 @@ describe('results', () => {
   test('move with each change, once', () => {
     const seen: number[] = [];
     const endPoint = effect(() => {
-      seen.push(sceneOf(store.entry.value).row.careful.product);
+      seen.push(sceneOf(store.entry.value).row.careful.multiplied);
     });
     store.change(push(8), 'slice');
     store.undo();

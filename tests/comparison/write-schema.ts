@@ -2,7 +2,7 @@ import { writeFileSync } from 'node:fs';
 import prettier from 'prettier';
 import { jsonSchema } from '../../src/comparison/json-schema.ts';
 
-/** Writes public/comparison.schema.json anew; a test fails while it is stale. */
+/** Writes public/line-up.schema.json anew; a test fails while it is stale. */
 const path = 'public/line-up.schema.json';
 writeFileSync(
   path,

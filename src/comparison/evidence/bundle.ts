@@ -9,7 +9,7 @@ import type { Evidence, EvidenceQuestion } from './evidence.ts';
 /** The file as parsed. `digest` is the SHA-256 of everything else, so that no cell changes unnoticed. */
 export interface EvidenceBundle {
   kind: 'keenfold evidence';
-  version: 2;
+  version: 3;
   modelNumber: string;
   entry: ComparisonEntry;
   question: EvidenceQuestion;
@@ -17,7 +17,7 @@ export interface EvidenceBundle {
   digest: string;
 }
 
-/** What does not hold, and where: `results.measured.ratio`. */
+/** What does not hold, and where: `results.judged.ratio`. */
 export interface BundleProblem {
   path: string;
   message: string;
@@ -30,14 +30,11 @@ const questionSchema = v.strictObject({
   against: v.string(),
   samples: v.pipe(v.number(), v.integer(), v.minValue(100), v.maxValue(1_000_000)),
   seed: v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(0xffffffff)),
-  withinBatches: v.boolean(),
-  confidence: v.pipe(v.number(), v.minValue(0.5), v.ltValue(1)),
-  alikeWithin: v.strictObject({ low: v.number(), high: v.number() }),
 }) satisfies v.GenericSchema<EvidenceQuestion>;
 
 const bundleSchema = v.strictObject({
   kind: v.literal('keenfold evidence'),
-  version: v.literal(2),
+  version: v.literal(3),
   modelNumber: v.string(),
   entry: v.unknown(),
   question: questionSchema,
@@ -56,7 +53,7 @@ const tolerance = 1e-9;
 export async function evidenceBundle(entry: ComparisonEntry, question: EvidenceQuestion): Promise<string> {
   const content = {
     kind: 'keenfold evidence' as const,
-    version: 2 as const,
+    version: 3 as const,
     modelNumber: MODEL_NUMBER,
     entry,
     question,

@@ -5,8 +5,8 @@ import { listOf } from './packed.ts';
 import { pack, unpack } from './packing.ts';
 import { validate } from '../validate.ts';
 import type { ComparisonEntry } from '../entry.ts';
-import { statedRatios } from '../stated-ratios.ts';
-import type { StatedRatios } from '../stated-ratios.ts';
+import { listedRatios, placesOf, saidIn, statedRatios } from '../stated-ratios.ts';
+import type { Said } from '../stated-ratios.ts';
 
 /*
  * A link's fragment is `#with=<version>.<payload>`; the payload is base64url of
@@ -15,7 +15,8 @@ import type { StatedRatios } from '../stated-ratios.ts';
  *     2 bytes  how many packed bytes there are
  *     …        packed bytes: raw deflate of JSON [model number, …fields by position]
  *
- * From version 2 on the model number is followed by the ratios the model gave then: [careful, quick, rival], to four figures.
+ * From version 2 on the model number is followed by the ratios the model gave then, to four figures: [careful, quick, rival]
+ * of models 1 and 2; [multiplied, added, to a limit, quick, low, middle, high] since model 3.
  *
  * The number of bytes tells a link cut short from an altered one.
  */
@@ -27,15 +28,13 @@ const mostUnpackedBytes = 256 * 1024;
 export type LinkTrouble =
   'not a line-up' | 'cut short' | 'altered' | 'newer version' | 'too large' | 'not valid';
 
-export interface OpenedLink {
+export interface OpenedLink extends Said {
   ok: true;
   entry: ComparisonEntry;
   /** The model the link was made with. */
   modelNumber: string;
   /** True where that is this model: the numbers are those its maker saw. */
   sameModel: boolean;
-  /** The subject's ratio as the model had it when the link was made; version 1 did not carry it. */
-  said?: StatedRatios;
   /** True where the comparison's runs were too many for a link and stayed behind. */
   runsLeftBehind?: true;
 }
@@ -45,13 +44,18 @@ export type DecodedLink = OpenedLink | { ok: false; kind: LinkTrouble; why: stri
 const trouble = (kind: LinkTrouble, why: string): DecodedLink => ({ ok: false, kind, why });
 
 /** What reads the lists of each version. A version once sent stays here for good. */
-const readers: Readonly<Record<number, (packed: unknown) => unknown>> = { 1: unpack, 2: unpack, 3: unpack };
+const readers: Readonly<Record<number, (packed: unknown) => unknown>> = {
+  1: unpack,
+  2: unpack,
+  3: unpack,
+  4: unpack,
+};
 
 /**
  * A comparison as the fragment of an address.
  *
  * @param entry A comparison that `validate` accepts.
- * @returns `#with=3.…`; about 600 characters for four knives, and what a reader takes for the longest comparison. Runs go
+ * @returns `#with=4.…`; about 600 characters for four knives, and what a reader takes for the longest comparison. Runs go
  * along where they fit: a link of more than 4,000 characters leaves them behind and says so when it is opened.
  */
 export function encodeLink(entry: ComparisonEntry): string {
@@ -65,8 +69,7 @@ export function encodeLink(entry: ComparisonEntry): string {
 const mostPackedWithRuns = 3000;
 
 function packedOf(entry: ComparisonEntry, leftBehind: 0 | 1): Uint8Array {
-  const { careful, quick, rival } = statedRatios(entry);
-  const head = [careful, quick, rival, ...(leftBehind ? [leftBehind] : [])];
+  const head = [...listedRatios(statedRatios(entry)), ...(leftBehind ? [leftBehind] : [])];
   return deflateRaw(new TextEncoder().encode(JSON.stringify([MODEL_NUMBER, head, ...pack(entry)])));
 }
 
@@ -157,18 +160,17 @@ function opened(packed: Uint8Array, version: number): DecodedLink {
     entry: checked.entry,
     modelNumber,
     sameModel: modelNumber === MODEL_NUMBER,
-    ...headOf(head),
+    ...headOf(head, modelNumber),
   };
 }
 
-/** What the head of a link states; nothing where it is not sensible, for a page shows it and computes nothing from it. */
-function headOf(head: unknown): { said?: StatedRatios; runsLeftBehind?: true } {
+/** What the head of a link states, version 1 stated nothing. */
+function headOf(head: unknown, modelNumber: string): Said & { runsLeftBehind?: true } {
   if (!Array.isArray(head)) return {};
-  const [careful, quick, rival, leftBehind] = head as unknown[];
-  const sensible = (value: unknown): value is number => typeof value === 'number' && value > 0 && value < 1e9;
+  const list = head as unknown[];
   return {
-    ...(sensible(careful) && sensible(quick) && sensible(rival) ? { said: { careful, quick, rival } } : {}),
-    ...(leftBehind === 1 ? { runsLeftBehind: true } : {}),
+    ...saidIn(list, modelNumber),
+    ...(list[placesOf(modelNumber)] === 1 ? { runsLeftBehind: true } : {}),
   };
 }
 

@@ -1,6 +1,6 @@
 /** A run as a list without field names; a position once used never changes its meaning. */
 import { notRecorded } from '../../runs/log.ts';
-import type { Recorded, Run } from '../../runs/log.ts';
+import type { KnifeRef, Recorded, Run } from '../../runs/log.ts';
 import { asItIs, flag, listOf, wholePacking } from './packed.ts';
 import type { FieldPackings, Packed, Packing } from './packed.ts';
 
@@ -18,8 +18,14 @@ const yesOrNo: Packing<Recorded<boolean>> = {
   unpack: (packed) => (packed === 'y' ? true : packed === 'n' ? false : packed === 0 ? notRecorded : packed),
 };
 
-export const runFields: FieldPackings<Run> = {
-  knife: { ...asItIs, position: 0 },
+/** A knife of the comparison by its place among the knives, any other by what the log calls it. */
+const knifeRef = (ids: readonly unknown[]): Packing<KnifeRef> => ({
+  pack: (knife) => (typeof knife === 'string' ? ids.indexOf(knife) : knife.called),
+  unpack: (packed) => (typeof packed === 'number' ? ids[packed] : { called: packed }),
+});
+
+export const runFieldsOf = (ids: readonly unknown[]): FieldPackings<Run> => ({
+  knife: { ...knifeRef(ids), position: 0 },
   batch: { ...text, position: 1 },
   sharpening: { ...text, position: 2 },
   cutMm: { ...asItIs, position: 3, optional: true },
@@ -43,7 +49,12 @@ export const runFields: FieldPackings<Run> = {
           })
         : packed,
   },
+  order: { ...asItIs, position: 14, optional: true },
+  date: { ...asItIs, position: 15, optional: true },
+  remarks: { ...asItIs, position: 16, optional: true },
+  leftOutBecause: { ...asItIs, position: 17, optional: true },
   cycles: { position: 13, optional: true, pack: (cycles): Packed => [...cycles], unpack: (packed) => packed },
-};
+});
 
-export const runPacking: Packing<Run> = wholePacking<Run>(runFields);
+/** @param ids of the knives of the comparison, in their order */
+export const runPacking = (ids: readonly unknown[]): Packing<Run> => wholePacking<Run>(runFieldsOf(ids));

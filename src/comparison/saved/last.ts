@@ -1,8 +1,8 @@
 import { decodeLink, encodeLink } from '../link/codec.ts';
 import { validate } from '../validate.ts';
+import { lastKey } from './last-key.ts';
 import type { ComparisonEntry } from '../entry.ts';
 
-const key = 'keenfold.line-up';
 /** Where the text of one that cannot be read is stored, so that nothing writes over it. */
 export const unreadKey = 'keenfold.line-up.unread';
 
@@ -53,7 +53,7 @@ export function createStorage(openStorage: () => TextStorage = () => localStorag
       try {
         // A link may leave runs behind; the storage must not.
         const runs = entry.runs ? `\n${JSON.stringify(entry.runs)}` : '';
-        openStorage().setItem(key, encodeLink(entry) + runs);
+        openStorage().setItem(lastKey, encodeLink(entry) + runs);
         return { ok: true };
       } catch (error) {
         return notSaved(isFull(error) ? 'full' : 'denied');
@@ -64,7 +64,7 @@ export function createStorage(openStorage: () => TextStorage = () => localStorag
       let text: string | null;
       try {
         storage = openStorage();
-        text = storage.getItem(key);
+        text = storage.getItem(lastKey);
       } catch {
         return notSaved('denied');
       }

@@ -2,8 +2,8 @@ import { MODEL_NUMBER } from '../../model/index.ts';
 import { tidyBase32, toBase32 } from './base32.ts';
 import { canonicalJson } from './canonical-json.ts';
 import { documentVersion, documentIn, migrate } from '../migrations.ts';
-import { statedRatios } from '../stated-ratios.ts';
-import type { StatedRatios } from '../stated-ratios.ts';
+import { saidInFields, statedRatios } from '../stated-ratios.ts';
+import type { Said, StatedRatios } from '../stated-ratios.ts';
 import { validate } from '../validate.ts';
 import type { ComparisonEntry } from '../entry.ts';
 
@@ -21,7 +21,7 @@ interface SealedPrediction {
   keenfold: 'seal';
   version: number;
   model: string;
-  /** The subject's ratio to the baseline, by each reading and by the rival. */
+  /** The subject's ratio to the baseline: three totals, the quick sum and the band. */
   said: StatedRatios;
   comparison: ComparisonEntry;
   salt: string;
@@ -35,14 +35,13 @@ export interface Sealed {
 }
 
 export type OpenedSeal =
-  | {
+  | ({
       ok: true;
       entry: ComparisonEntry;
-      said: StatedRatios;
       /** The model the prediction was made with. */
       modelNumber: string;
       sameModel: boolean;
-    }
+    } & Said)
   | { ok: false; why: string };
 
 async function sealOf(prediction: unknown): Promise<string> {
@@ -91,30 +90,30 @@ export async function openSeal(file: string, seal: string): Promise<OpenedSeal> 
       'File and seal do not belong together: one of them was changed, or they are of two predictions.',
     );
   const { version, model } = prediction;
-  const said = ratiosIn(prediction['said']);
+  const said = typeof model === 'string' ? ratiosIn(prediction['said'], model) : {};
   if (typeof version !== 'number' || version > documentVersion)
     return no(
       'File and seal belong together, but the file is of a newer version than this page reads. Reload it.',
     );
   const known = Number.isInteger(version) && version >= 1;
   const checked = validate(known ? migrate(documentIn(prediction), version) : undefined);
-  if (!checked.ok || typeof model !== 'string' || !said)
+  if (!checked.ok || typeof model !== 'string' || !(said.said ?? said.saidEarlier))
     return no('File and seal belong together, but what was sealed is no prediction of this site.');
-  return { ok: true, entry: checked.entry, said, modelNumber: model, sameModel: model === MODEL_NUMBER };
+  return { ok: true, entry: checked.entry, ...said, modelNumber: model, sameModel: model === MODEL_NUMBER };
 }
 
 /** The ratios a seal's file states; before version 3 the readings had other names. */
-function ratiosIn(said: unknown): StatedRatios | undefined {
-  if (typeof said !== 'object' || said === null) return undefined;
+function ratiosIn(said: unknown, modelNumber: string): Said {
+  if (typeof said !== 'object' || said === null) return {};
   const parts = said as Record<string, unknown>;
-  const [careful, quick, rival] = [
-    parts['careful'] ?? parts['close'],
-    parts['quick'] ?? parts['pocket'],
-    parts['rival'],
-  ];
-  return typeof careful === 'number' && typeof quick === 'number' && typeof rival === 'number'
-    ? { careful, quick, rival }
-    : undefined;
+  return saidInFields(
+    {
+      ...parts,
+      careful: parts['careful'] ?? parts['close'],
+      quick: parts['quick'] ?? parts['pocket'],
+    },
+    modelNumber,
+  );
 }
 
 function parsed(text: string): Record<string, unknown> | undefined {

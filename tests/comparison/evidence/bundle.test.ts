@@ -15,9 +15,6 @@ const question: EvidenceQuestion = {
   // Few: the results are computed again for every cell.
   samples: 100,
   seed: 7,
-  withinBatches: true,
-  confidence: 0.95,
-  alikeWithin: { low: 0.8, high: 1.25 },
 };
 const entry = { ...loft(), runs: loftRuns() };
 const text = await evidenceBundle(entry, question);
@@ -54,9 +51,9 @@ describe('an evidence bundle', () => {
   test('states a measured ratio, a prediction and what is left between them', async () => {
     const checked = await checkBundle(text);
     const results = checked.ok ? checked.bundle.results : null;
-    expect(results).toMatchObject({ measured: { verdict: 'apart', longer: 'x' } });
-    const { predicted, measured, predictionCheck } = results ?? {};
-    const ratio = measured && 'ratio' in measured ? measured.ratio : NaN;
+    expect(results).toMatchObject({ judged: { verdict: 'longer', family: 6, unit: 'cuts' } });
+    const { predicted, judged, predictionCheck } = results ?? {};
+    const ratio = judged?.ratio ?? NaN;
     expect(predictionCheck?.leftover.ratio).toBeCloseTo(ratio / (predicted?.median ?? NaN), 9);
   });
 
@@ -68,13 +65,13 @@ describe('an evidence bundle', () => {
   });
 
   test('names the cell that differs, though its digest was made to fit', async () => {
-    const file = JSON.parse(text) as { results: { measured: { ratio: number } }; digest?: string };
-    file.results.measured.ratio *= 1.01;
+    const file = JSON.parse(text) as { results: { judged: { ratio: number } }; digest?: string };
+    file.results.judged.ratio *= 1.01;
     delete file.digest;
     const hash = await crypto.subtle.digest('SHA-256', new TextEncoder().encode(JSON.stringify(file)));
     file.digest = Buffer.from(hash).toString('hex');
     const checked = await checkBundle(JSON.stringify(file));
-    expect(checked.ok ? [] : checked.problems.map(({ path }) => path)).toEqual(['results.measured.ratio']);
+    expect(checked.ok ? [] : checked.problems.map(({ path }) => path)).toEqual(['results.judged.ratio']);
   });
 
   test.each(['', 'no json', '[]', 'null', '{}', '{"kind":"keenfold evidence"}'])(
@@ -90,7 +87,10 @@ describe('an evidence bundle', () => {
     expect(checked).toMatchObject({
       ok: true,
       bundle: {
-        results: { measured: { why: 'Dunlin has no run, at least 2 are needed' }, predictionCheck: null },
+        results: {
+          judged: { verdict: 'too few runs', method: 'none: a knife has no run that can be compared' },
+          predictionCheck: null,
+        },
       },
     });
   });
@@ -100,7 +100,7 @@ describe('an evidence bundle', () => {
     try {
       const [good, bad] = [join(folder, 'good.json'), join(folder, 'bad.json')];
       await writeFile(good, text);
-      await writeFile(bad, altered(['results', 'measured', 'ratio']));
+      await writeFile(bad, altered(['results', 'judged', 'ratio']));
       const run = promisify(execFile);
       const { stdout } = await run(process.execPath, ['src/comparison/evidence/check-bundle.ts', good]);
       expect(stdout).toContain('holds: “The rigging loft’s rope knives”, 36 runs, by model');
@@ -108,7 +108,7 @@ describe('an evidence bundle', () => {
         run(process.execPath, ['src/comparison/evidence/check-bundle.ts', bad]),
       ).rejects.toMatchObject({
         code: 1,
-        stderr: expect.stringContaining('results.measured.ratio') as string,
+        stderr: expect.stringContaining('results.judged.ratio') as string,
       });
     } finally {
       await rm(folder, { recursive: true });
