@@ -7,10 +7,8 @@ import { brief, inFigures } from '../scene/show.ts';
 import type { WorkField } from './work-field.ts';
 
 type AssumptionName = keyof ComparisonEntry['assumptions'];
-/** Set in a figure of a lesson, not in a field. */
-type SetInFigure = 'rivalShares';
 type AssumptionId = Extract<ParameterId, AssumptionName>;
-type FieldId = Exclude<AssumptionName, SetInFigure> | 'gaugeAngle' | 'gaugeEdge' | 'gaugeHrc';
+type FieldId = AssumptionName | 'gaugeAngle' | 'gaugeEdge' | 'gaugeHrc';
 
 /** So many of the field's unit make one of the comparison's: a share is typed as per cent. */
 const scaled = (quantity: Quantity, by: number): Quantity => {
@@ -52,6 +50,33 @@ function assumption(id: AssumptionId, label: string, hint: string, unit?: '%'): 
     },
   };
 }
+
+const third = '1 : 1 : 1';
+
+/** How likely each way to combine the factors is held to be, as three numbers. */
+const weightsField: WorkField = {
+  kind: 'text',
+  label: 'Weights of the three structures',
+  hint: 'Multiplied : forces added : to a limit. Nobody has measured which holds. The model’s own: 1 : 1 : 1, a choice.',
+  show: ({ assumptions: { structureWeights } }) => structureWeights?.map(brief).join(' : ') ?? third,
+  write(entry, text) {
+    const { structureWeights: _before, ...others } = entry.assumptions;
+    const typed = text.trim();
+    if (typed === '' || typed === third) return { ok: true, entry: { ...entry, assumptions: others } };
+    const parts = typed.split(/\s*[:;/]\s*|\s+/);
+    const read = parts.map((part) => readNumber(part, { what: 'a weight', low: 0, high: 1000 }));
+    const numbers = read.flatMap((one) => (one.ok ? [one.value] : []));
+    const [multiplied, added, toLimit] = numbers;
+    if (multiplied === undefined || added === undefined || toLimit === undefined || parts.length !== 3)
+      return { ok: false, message: `“${typed}” is not three numbers of 0 or more, such as 1 : 1 : 1.` };
+    if (multiplied + added + toLimit === 0)
+      return { ok: false, message: 'The three weights are all 0; at least one must be above 0.' };
+    return {
+      ok: true,
+      entry: { ...entry, assumptions: { ...others, structureWeights: [multiplied, added, toLimit] } },
+    };
+  },
+};
 
 type Gauge = keyof NonNullable<ComparisonEntry['gaugeBias']>;
 
@@ -104,8 +129,24 @@ export const assumptionFields = {
   hardnessExponent: assumption(
     'hardnessExponent',
     'Hardness exponent',
-    'Used only where the published line does not reach.',
+    'Used only beyond 50 to 66 HRC, where the published line does not reach.',
   ),
+  lifeExponent: assumption(
+    'lifeExponent',
+    'Life exponent p',
+    'The power that turns a ratio of card into a ratio of lives; not used at a fixed number of strokes.',
+  ),
+  wedgingShare: assumption(
+    'wedgingShare',
+    'Share of wedging s',
+    'If the force has a limit: how much of the last force an ordinary blade needs for wedging.',
+  ),
+  limitPower: assumption(
+    'limitPower',
+    'Power of the width m',
+    'If the force has a limit: how life grows with the width the edge may reach.',
+  ),
+  structureWeights: weightsField,
   residualCv: assumption(
     'residualCv',
     'What the model leaves out of a steel',

@@ -1,7 +1,8 @@
-import type { Run } from '../runs/log.ts';
+import type { NamedRun } from '../runs/log.ts';
 import { notRecorded } from '../runs/log.ts';
 import { reachOf } from '../runs/lives.ts';
 import { readComparisons } from '../comparison/files.ts';
+import { namedRuns, shownNames } from '../comparison/knife-names.ts';
 import { found } from '../comparison/found.ts';
 import { decodeLink } from '../comparison/link/codec.ts';
 import { runsOf } from '../scene/runs.ts';
@@ -45,18 +46,24 @@ type Numbers = Map<string, number | null>;
 /** Every number of a comparison a reader may have quoted: what was entered, what was cut, and what both came to. */
 function numbersOf(entry: ComparisonEntry): Numbers {
   const scene = sceneOf(entry);
-  return new Map([...ofKnives(scene), ...ofRuns(entry.runs ?? []), ...ofResults(scene)]);
+  return new Map([
+    ...ofKnives(scene),
+    ...ofRuns(namedRuns(scene.knives, entry.runs ?? [])),
+    ...ofResults(scene),
+  ]);
 }
 
 function* ofKnives({ entry, comparison }: Scene): Generator<[string, number]> {
+  const names = shownNames(entry.knives);
   for (const knife of comparison.knives) {
     const entered = found(entry.knives, knife.id, 'knife');
     for (const { numbers } of Object.values(knifeFieldsShown))
-      for (const [what, value] of numbers(knife, entered)) yield [`${entered.name}, ${what}`, value];
+      for (const [what, value] of numbers(knife, entered))
+        yield [`${names.get(knife.id) ?? entered.name}, ${what}`, value];
   }
 }
 
-function* ofRuns(runs: readonly Run[]): Generator<[string, number]> {
+function* ofRuns(runs: readonly NamedRun[]): Generator<[string, number]> {
   const seen = new Map<string, number>();
   const counts = new Map<string, number>();
   for (const run of runs) {
@@ -72,7 +79,7 @@ function* ofRuns(runs: readonly Run[]): Generator<[string, number]> {
     seen.set(place, many);
     const name = many === 1 ? place : `${place}, run ${many}`;
     const { reach, unit } = reachOf(run);
-    yield [`${name}, until the stop, ${unit}`, reach];
+    yield [`${name}, until the end point, ${unit}`, reach];
     if (run.angleDeg !== notRecorded) yield [`${name}, angle as sharpened, °`, run.angleDeg];
     if (run.startSharpness !== notRecorded) yield [`${name}, sharpness at start`, run.startSharpness];
     if (run.checkedEvery !== notRecorded) yield [`${name}, looked every, ${unit}`, run.checkedEvery];
@@ -83,14 +90,14 @@ function* ofRuns(runs: readonly Run[]): Generator<[string, number]> {
 function* ofResults(scene: Scene): Generator<[string, number]> {
   const { entry, subject, baseline, row } = scene;
   const pair = `${subject.name} against ${baseline.name}`;
-  yield [`${pair}, by the close reading, times as long`, row.careful.product];
-  yield [`${pair}, by the pocket reading, times as long`, row.quick.product];
+  yield [`${pair}, by the careful estimate, times as long`, row.careful.multiplied];
+  yield [`${pair}, by the quick sum, times as long`, row.quick.multiplied];
   if ((entry.runs ?? []).length === 0) return;
   const { measured } = runsOf(scene);
   if (!measured) return;
   yield [`${pair}, by the runs, times as long`, measured.ratio];
-  yield [`${pair}, by the runs, lower end of the 95 % interval`, measured.low];
-  yield [`${pair}, by the runs, upper end of the 95 % interval`, measured.high];
+  yield [`${pair}, by the runs, lower end of the interval`, measured.low];
+  yield [`${pair}, by the runs, upper end of the interval`, measured.high];
 }
 
 /**

@@ -37,6 +37,19 @@ const workFields = {
     show: ({ slicePush }) => String(slicePush),
     write: (entry, text) => good({ ...entry, slicePush: Number(text) }),
   },
+  outcome: {
+    kind: 'choice',
+    label: '“As long” means',
+    choices: [
+      ['end-point', 'material cut until the same end point'],
+      ['fixed-strokes', 'card cut in a fixed number of strokes'],
+    ],
+    show: ({ outcome }) => outcome ?? 'end-point',
+    write(entry, outcome) {
+      const { outcome: _before, ...others } = entry;
+      return good(outcome === 'fixed-strokes' ? { ...others, outcome } : others);
+    },
+  },
   friction: {
     kind: 'text',
     label: 'Friction coefficient µ₀',
@@ -76,8 +89,8 @@ const workFields = {
     kind: 'choice',
     label: 'Reading shown first',
     choices: [
-      ['careful', 'close: friction, exponents and the regression'],
-      ['quick', 'pocket: sums one can do in the head'],
+      ['careful', 'careful estimate: friction, exponents and the regression'],
+      ['quick', 'quick sum: done in your head'],
     ],
     show: ({ reading }) => reading,
     write: (entry, reading) => good({ ...entry, reading: reading === 'quick' ? 'quick' : 'careful' }),

@@ -1,9 +1,12 @@
+import { bringCurves } from '../runs/bring-curves.ts';
 import { sceneOf } from '../scene/scene.ts';
 import type { Scene } from '../scene/scene.ts';
 import type { ComparisonEntry } from '../comparison/entry.ts';
 import { topicOf } from '../topics/all.ts';
 import type { Part } from '../topics/topic.ts';
 import { publishedComparison } from './content/comparisons.ts';
+
+bringCurves();
 
 /** The invented rigging loft, read at build: the comparison every page opens with. */
 export const loft = (): ComparisonEntry => publishedComparison('loft.yaml').entry;

@@ -1,7 +1,8 @@
 /**
  * Leaves out of the browser's Plot what none of our figures uses: maps, colour schemes, dates, bent curves, legends, tips,
- * panels, markers and sums. Their modules are replaced by those in `plot-without`, which refuse. With the whole of Plot a
- * page would have 36 KB (brotli) of script more than the budget lets it: `npx playwright test budget` fails without this.
+ * panels, markers, sums, symbols other than dots and scales of steps. Their modules are replaced by those in
+ * `plot-without`, which refuse. With the whole of Plot a page would have 36 KB (brotli) of script more than the budget lets
+ * it: `npx playwright test budget` fails without this.
  */
 import { dirname, join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -30,7 +31,14 @@ export const plotModules = {
 };
 
 /** Packages that other modules of Plot and d3 import, and what stands for each. */
-const packages = { 'd3-color': 'colours', 'd3-geo': 'maps', 'd3-time-format': 'dates' };
+const packages = {
+  'd3-color': 'colours',
+  'd3-geo': 'maps',
+  'd3-interpolate': 'between',
+  'd3-scale': 'scales',
+  'd3-shape': 'shapes',
+  'd3-time-format': 'dates',
+};
 
 const plot = join('@observablehq', 'plot', 'src');
 

@@ -1,3 +1,3 @@
 /** A batch as its row names it. */
 export const batchName = (batch: string | undefined): string =>
-  batch === undefined || batch === '' ? 'lot not recorded' : batch;
+  batch === undefined || batch === '' ? 'batch not recorded' : batch;

@@ -1,18 +1,30 @@
 import { MODEL_NUMBER } from '../model/index.ts';
 import type { OpenedLink } from '../comparison/link/codec.ts';
-import type { StatedRatios } from '../comparison/stated-ratios.ts';
-import { modelChanges } from './model-changes.ts';
+import type { EarlierRatios, Said, StatedRatios } from '../comparison/stated-ratios.ts';
+import { headlineOf } from '../scene/headline.ts';
 import { sceneOf } from '../scene/scene.ts';
-import { times } from '../scene/show.ts';
-
-const waysOfReading: Readonly<Record<keyof StatedRatios, string>> = {
-  careful: 'by the close reading',
-  quick: 'by the pocket reading',
-  rival: 'by the close reading with the forces added',
-};
-const ways = Object.keys(waysOfReading) as (keyof StatedRatios)[];
+import type { Scene } from '../scene/scene.ts';
+import { short, shownRatio } from '../scene/show.ts';
+import { headlineInWords } from './headline.ts';
+import { modelChanges } from './model-changes.ts';
 
 const earlier = [...new Set(['1', ...modelChanges.map(({ model }) => model)])];
+
+/** What models 1 and 2 said, in words. */
+const saidEarlierInWords = ({ careful, quick, rival }: EarlierRatios): string =>
+  `${short(careful)} times as long by the careful estimate, ${short(rival)} if the forces add, and ${short(quick)} by the quick sum`;
+
+/** What this model or a later one said, in words. */
+const saidInWords = ({ low, middle, high, quick }: StatedRatios): string =>
+  `${headlineInWords({ low: shownRatio(low), middle: shownRatio(middle), high: shownRatio(high) })} (the quick sum gives ${short(quick)})`;
+
+/** What the model says of the pair now, in words. */
+const nowInWords = (scene: Scene): string =>
+  `${headlineInWords(headlineOf(scene))} (the quick sum gives ${short(scene.row.quick.multiplied)})`;
+
+/** What a link or a seal said when it was made; undefined where it does not carry it. */
+export const saidThen = ({ said, saidEarlier }: Said): string | undefined =>
+  said ? saidInWords(said) : saidEarlier ? saidEarlierInWords(saidEarlier) : undefined;
 
 /**
  * Sentences for the reader of a link that another model made: what the model said then, what it says now, and why.
@@ -21,25 +33,18 @@ const earlier = [...new Set(['1', ...modelChanges.map(({ model }) => model)])];
  * @returns sentences; empty where this model made the link
  */
 export function olderLinkText(link: OpenedLink): string {
-  const { modelNumber, sameModel, said, entry } = link;
+  const { modelNumber, sameModel, entry } = link;
   if (sameModel) return '';
-  const { row, subject, baseline } = sceneOf(entry);
-  const now: StatedRatios = {
-    careful: row.careful.product,
-    quick: row.quick.product,
-    rival: row.careful.rival,
-  };
+  const scene = sceneOf(entry);
+  const { subject, baseline } = scene;
   const who = `${subject.name} against ${baseline.name}`;
-  const list = (values: StatedRatios, which: readonly (keyof StatedRatios)[]) =>
-    which.map((way) => `${times(values[way])} ${waysOfReading[way]}`).join(', ');
-  const moved = said ? ways.filter((way) => times(said[way]) !== times(now[way])) : [];
-
+  const [then, now] = [saidThen(link), nowInWords(scene)];
   const thenAndNow =
-    said === undefined
-      ? `A link of that age does not carry what was said then. Now, for ${who}, it is ${list(now, [entry.reading])}.`
-      : moved.length === 0
-        ? `For ${who} it says what it said then: ${list(now, [entry.reading])}.`
-        : `Then it said, for ${who}: ${list(said, moved)}. Now it says: ${list(now, moved)}.`;
+    then === undefined
+      ? `A link of that age does not carry what was said then. Now it says, for ${who}: ${now}.`
+      : then === now
+        ? `For ${who} it says what it said then: ${now}.`
+        : `Then it said, for ${who}: ${then}. Now it says: ${now}.`;
 
   const at = earlier.indexOf(modelNumber);
   if (at < 0)

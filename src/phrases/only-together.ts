@@ -4,10 +4,13 @@ import { readAlike, readsAsOne, times } from '../scene/show.ts';
 import { productOf } from '../scene/terms.ts';
 
 /** That the parts of a total each read as one and the total does not; nothing where the total reads as one too. */
-export const onlyTogether = ({ subject, baseline }: Scene, { product }: Pick<Row, 'product'>): string =>
-  readsAsOne(product)
+export const onlyTogether = (
+  { subject, baseline }: Scene,
+  { multiplied }: Pick<Row, 'multiplied'>,
+): string =>
+  readsAsOne(multiplied)
     ? ''
-    : `Each difference between ${subject.name} and ${baseline.name} is too small to show by itself; together they make ${times(product)}.`;
+    : `Each difference between ${subject.name} and ${baseline.name} is too small to show by itself; together they make ${times(multiplied)}.`;
 
 /** What has to be added where a total is given beside the parts that can be seen, and is another than theirs. */
 export const smallParts = (seen: readonly { factor: number }[], total: number): string =>

@@ -1,4 +1,7 @@
 import type { Reading } from '../model/index.ts';
 
 /** What a page calls each of the model's two readings. */
-export const readingName: Readonly<Record<Reading, string>> = { quick: 'pocket', careful: 'close' };
+export const readingName: Readonly<Record<Reading, string>> = {
+  quick: 'quick sum',
+  careful: 'careful estimate',
+};

@@ -6,8 +6,8 @@ import { isExact, sureOf } from './sure.ts';
 
 /** Prediction and measurement squared; null where one of them has no band. */
 export function predictionCheckOf(scene: Scene): PredictionCheck | null {
-  const { measured } = runsOf(scene);
+  const { measured, log } = runsOf(scene);
   const sure = sureOf(scene);
   if (measured === null || isExact(sure)) return null;
-  return checkPrediction({ predicted: sure, measured });
+  return checkPrediction({ predicted: sure, measured, measuredConfidence: log.confidence });
 }

@@ -3,11 +3,11 @@ import {
   memoizeByObject,
   nominal,
   ratioCurve,
-  rollingRatio,
+  sideLoadRatios,
   steelRemovedMm2,
   whatItTakes,
 } from '../model/index.ts';
-import type { Answer, Comparison } from '../model/index.ts';
+import type { Answer, Comparison, Ends } from '../model/index.ts';
 import { pairOf } from './pair.ts';
 import type { Scene } from './scene.ts';
 
@@ -19,7 +19,7 @@ export interface Level {
   /** Cross-section to grind off, mm² (mm³ for each mm of edge); null where nothing or nothing sensible is ground. */
   removedMm2: number | null;
   /** Its resistance to rolling at that angle over that now; null where there is no angle. */
-  rolling: number | null;
+  rolling: Ends | null;
   /** The comparison in which the two meet. */
   comparison: Comparison;
 }
@@ -65,7 +65,7 @@ function levelIn({ entry, baselineKnife }: Scene, comparison: Comparison): Level
             toAngleDeg: value,
           })
         : null,
-    rolling: rollingRatio({ angleDeg: value, hrc, baselineAngleDeg: present, baselineHrc: hrc }),
+    rolling: sideLoadRatios({ apexAngleDeg: value, hrc }, { apexAngleDeg: present, hrc }).rolling,
     comparison,
   };
 }

@@ -1,13 +1,12 @@
 import {
   angleFloorDeg,
-  chippingRatio,
   edgeAngleRange,
   memoizeByObject,
   nominal,
-  rollingRatio,
+  sideLoadRatios,
   vickersFromRockwellC,
 } from '../model/index.ts';
-import type { Knife } from '../model/index.ts';
+import type { Ends, Knife, Row } from '../model/index.ts';
 import { anglesOf, drivable, routesAt, routesOf } from './routes.ts';
 import type { Scene } from './scene.ts';
 
@@ -21,10 +20,12 @@ export interface Limits {
   angleDeg: number;
   /** How many times as long it cuts, careful estimate. */
   slicing: number;
-  /** How many times the side load it bears before it rolls. */
+  /** How many times the side load it bears before it rolls: the middle of its range. */
   rolling: number;
   /** How many times the side load it bears before it chips; null where a toughness is not given. */
   chipping: number | null;
+  /** Both ends of the side loads. */
+  sideLoad: Row['sideLoad'];
 }
 
 /** The angle at the very apex when the bevel has so many degrees: a microbevel keeps its own until the bevel is as steep. */
@@ -38,33 +39,30 @@ const apexDeg = ({ microbevelAngleDeg }: Knife, angleDeg: number): number =>
  */
 export function limitsAt(scene: Scene, angleDeg: number): Limits {
   const { subjectKnife: a, baselineKnife: b, row } = scene;
-  const angles = {
-    angleDeg: apexDeg(a, angleDeg),
-    baselineAngleDeg: anglesOf(scene).baseline.apex,
-  };
+  const sideLoad = sideLoadRatios(
+    { apexAngleDeg: apexDeg(a, angleDeg), hrc: nominal(a.hrc), toughness: a.toughness },
+    { apexAngleDeg: anglesOf(scene).baseline.apex, hrc: nominal(b.hrc), toughness: b.toughness },
+  );
   return {
     angleDeg,
     // All but wedge and apex stay as they are.
-    slicing: (row.careful.product / routesOf(scene).careful) * routesAt(scene, angleDeg).careful,
-    rolling: rollingRatio({ ...angles, hrc: nominal(a.hrc), baselineHrc: nominal(b.hrc) }),
-    chipping:
-      a.toughness === undefined || b.toughness === undefined
-        ? null
-        : chippingRatio({
-            ...angles,
-            toughness: nominal(a.toughness),
-            baselineToughness: nominal(b.toughness),
-          }),
+    slicing: (row.careful.multiplied / routesOf(scene).careful) * routesAt(scene, angleDeg).careful,
+    rolling: middleOf(sideLoad.rolling),
+    chipping: sideLoad.chipping && middleOf(sideLoad.chipping),
+    sideLoad,
   };
 }
+
+/** The middle of a range of ratios: as far from one end as from the other, in the logarithm. */
+export const middleOf = ({ low, high }: Ends): number => Math.sqrt(low * high);
 
 /** The three ratios at the angle the subject has. */
 export const limitsOf = memoizeByObject((scene: Scene): Limits =>
   limitsAt(scene, anglesOf(scene).subject.bevel),
 );
 
-/** The lowest angle per side at which an edge of this hardness stands in clean slicing, degrees. */
-export const floorDeg = ({ hrc }: Knife): number => angleFloorDeg(vickersFromRockwellC(nominal(hrc)));
+/** The lowest angle per side at which an edge of this hardness stands in clean slicing, as a range, degrees. */
+export const floorDeg = ({ hrc }: Knife): Ends => angleFloorDeg(vickersFromRockwellC(nominal(hrc)));
 
 /** The angles, degrees per side, at which the subject is no worse than the baseline. */
 export interface Stretch {

@@ -1,5 +1,5 @@
 import type { Scene } from './scene.ts';
-import { effectsIn, standing } from './terms.ts';
+import { effectsIn } from './terms.ts';
 
 /**
  * The chain of percentages a scene covers: the one typed, where there is one; otherwise the terms of the
@@ -7,5 +7,5 @@ import { effectsIn, standing } from './terms.ts';
  */
 export function percentagesOf(scene: Scene): number[] {
   if (scene.entry.faceValues) return [...scene.entry.faceValues];
-  return effectsIn(standing(scene.row.careful)).map(({ factor }) => (factor - 1) * 100);
+  return effectsIn(scene.row.careful.terms).map(({ factor }) => (factor - 1) * 100);
 }

@@ -42,16 +42,15 @@ export interface Room {
   /** The same with each factor of the family at the least, or the most, its own parameter's stated range allows. */
   low: number;
   high: number;
-  /** The same with the forces of wedge, thickness and grind added instead of multiplied. */
-  rival: number;
+  /** The same if the forces of wedge, thickness and grind add, and if the force reaches a limit. */
+  added: number;
+  toLimit: number;
   terms: Term[];
 }
 
-const roomOf = (family: Family, { product, rival, terms }: Row): Room => {
-  const end = (side: 'low' | 'high') =>
-    // Unreachable: the published line covers ordinary steels, so every term stands.
-    terms.reduce((total, term) => total * (term[side] ?? 1), 1);
-  return { family, factor: product, low: end('low'), high: end('high'), rival, terms };
+const roomOf = (family: Family, { multiplied, added, toLimit, terms }: Row): Room => {
+  const end = (side: 'low' | 'high') => terms.reduce((total, term) => total * term[side], 1);
+  return { family, factor: multiplied, low: end('low'), high: end('high'), added, toLimit, terms };
 };
 
 /**
@@ -62,13 +61,10 @@ const roomOf = (family: Family, { product, rival, terms }: Row): Room => {
  * @throws RangeError where the model refuses the work
  */
 export function roomOfFamilies(work: Omit<Comparison, 'knives' | 'baseline'>): Record<Reading, Room[]> {
-  // Shares of the force belong to the baseline they were given for; the knives of this race take equal ones.
-  const { rivalShares: _own, ...assumptions } = work.assumptions ?? {};
   const race = (family: Family, reading: Reading): Room => {
     const { rows } = compare(
       {
         ...work,
-        assumptions,
         knives: [
           { ...middling, ...ordinary[family].best, id: 'best' },
           { ...middling, ...ordinary[family].worst, id: 'worst' },
@@ -99,6 +95,7 @@ export function groundRoom(rooms: readonly Room[]): Omit<Room, 'family' | 'terms
     factor: g.factor * f.factor,
     low: g.low * f.low,
     high: g.high * f.high,
-    rival: g.rival * f.rival,
+    added: g.added * f.added,
+    toLimit: g.toLimit * f.toLimit,
   };
 }

@@ -92,20 +92,24 @@ export const routesOf = memoizeByObject((scene: Scene): Routes =>
   routesAt(scene, anglesOf(scene).subject.bevel),
 );
 
+/** The friction and the speed ratio at which the angle's exponent is read; see `apexExponent`. */
+export const exponentReadAt = { friction: parameters.friction.default, slicePush: 3 } as const;
+
 /**
- * The exponents at 15° per side: `total` is the angle's own, `wedge` that of the wedge, `tooth` that of the tooth depth
- * in full, and `apex` the power the tooth depth is raised to, so that wedge + apex × tooth = total.
+ * The exponents at 15° per side, at the friction and draw they are read at: `total` is the angle's own, `wedge` that of
+ * the wedge, `tooth` that of the tooth depth in full, and `apex` the power the tooth depth is raised to, so that
+ * wedge + apex × tooth = total. Another friction or draw changes the wedge and leaves that power as it is.
  */
 export const exponentsOf = memoizeByObject(
   (scene: Scene): Record<'total' | 'wedge' | 'tooth' | 'apex', number> => {
-    const { friction, slicePush, total } = workOf(scene);
+    const { total } = workOf(scene);
     const theta = Math.PI / 12;
     const tooth = theta / Math.tan(theta);
     return {
       total,
       tooth,
-      apex: apexExponent(total, friction, slicePush),
-      wedge: -tooth * apexExponent(0, friction, slicePush),
+      apex: apexExponent(total),
+      wedge: total - tooth * apexExponent(total),
     };
   },
 );

@@ -1,48 +1,53 @@
-import { batchDrift, ended, measuredRatio, memoizeByObject } from '../model/index.ts';
-import type { BatchLife, Drift, Measured } from '../model/index.ts';
-import { livesOf, reachOf } from '../runs/lives.ts';
-import type { LifeUnit, SharpenedLife } from '../runs/lives.ts';
-import { loggedName } from './logged-name.ts';
-import type { Scene } from './scene.ts';
+import { batchDrift, ended, memoizeByObject } from '../model/index.ts';
+import type { Drift, Life } from '../model/index.ts';
+import { judged } from '../comparison/judged.ts';
+import { measuredOf } from '../runs/judge-log.ts';
+import type { LogJudgement, Measured } from '../runs/judge-log.ts';
+import { sharpeningsOf } from '../runs/lives.ts';
+import type { SharpenedLife } from '../runs/lives.ts';
+import type { Run } from '../runs/log.ts';
 import { unlessRefused } from '../comparison/unless-refused.ts';
+import { promisedOf } from './promise.ts';
+import type { Promised } from './promise.ts';
+import type { Scene } from './scene.ts';
 
 /** What the log holds of one of the two knives. */
 export interface KnifeRuns {
   /** As sentences name it. */
   name: string;
-  /** Runs in the unit that is compared. */
+  /** Runs that have a life. */
   runs: number;
-  /** One a sharpening. */
+  /** One for every edge in every batch. */
   lives: readonly SharpenedLife[];
-  /** How many sharpenings reached their stop. */
+  /** How many sharpenings there are, and how many of them reached their end point. */
+  edges: number;
   ended: number;
   /** Lives that lie far from the knife's others. */
-  far: readonly BatchLife[];
+  far: readonly SharpenedLife[];
 }
 
 /** What the runs of a comparison say of the two knives looked at. */
 export interface RunsOfTwo {
-  unit: LifeUnit;
+  /** The judgement on the two, which every sentence and figure goes by. */
+  log: LogJudgement;
   subject: KnifeRuns;
   baseline: KnifeRuns;
-  /** Runs of the two in the other unit, which are not compared. */
-  otherUnit: number;
+  /** Runs of the two that do not enter the ratio, and why. */
+  leftOut: readonly { run: Run; why: string }[];
   /** Names in the log that no knife of the comparison bears. */
   strangers: readonly string[];
   /** How many runs the log has in all. */
   all: number;
-  /** Compared within batches, so that a shift between batches takes no part. */
-  within: boolean;
-  /** Ratio of the geometric means of what ended, where both knives have such; without a claim to how sure it is. */
-  bare: number | null;
-  /** The ratio with its interval; null where there is none. */
+  /** What was planned before the cutting, and how far it is kept. */
+  promised: Promised;
+  /** The ratio with its interval; null where there is none, or while the verdict waits for the number planned. */
   measured: Measured | null;
-  /** Scatter of one knife's runs as a coefficient of variation; null where nothing shows it. */
-  cv: number | null;
+  /** Scatter of one knife's runs as a coefficient of variation, with its degrees of freedom; null where nothing shows it. */
+  scatter: { cv: number; df: number } | null;
 }
 
 /** Where a life is shown: its upper end, or how far it went before it was ended early. */
-export const placeOf = ({ low, high }: BatchLife): number => (high < Infinity ? high : low);
+export const placeOf = ({ low, high }: Life): number => (high < Infinity ? high : low);
 
 const meanLog = (values: readonly number[]): number =>
   values.reduce((sum, value) => sum + Math.log(value), 0) / values.length;
@@ -58,70 +63,53 @@ export const runsOf = memoizeByObject(read);
 
 function read({ entry, subject, baseline }: Scene): RunsOfTwo {
   const runs = entry.runs ?? [];
-  const [own, other] = [loggedName(entry, entry.subject), loggedName(entry, entry.baseline)];
-  const ofTwo = runs.filter(({ knife }) => knife === own || knife === other);
-  const inMm = ofTwo.filter((run) => reachOf(run).unit === 'mm').length;
-  const unit: LifeUnit = inMm > ofTwo.length - inMm ? 'mm' : 'cuts';
-  const names = entry.knives.map(({ id }) => loggedName(entry, id));
-
-  const livesBy = { subject: livesOf(runs, own, unit), baseline: livesOf(runs, other, unit) };
-  const shared = sharedBatches(livesBy.subject, livesBy.baseline);
-  const whole = [...livesBy.subject, ...livesBy.baseline].every(({ batch }) => batch !== undefined);
-  const inBatches = whole && shared.length > 1;
-  const withinBatches = inBatches ? attempt(livesBy.subject, livesBy.baseline, true) : null;
-  const measured = withinBatches ?? attempt(livesBy.subject, livesBy.baseline, false);
-  const within = withinBatches !== null;
-
-  const shift = within ? shiftOf([livesBy.subject, livesBy.baseline]) : new Map<string, number>();
-  const level = (life: BatchLife): number => Math.log(placeOf(life)) - (shift.get(life.batch ?? '') ?? 0);
-  const knife = (name: string, inTheLog: string, lives: readonly SharpenedLife[]): KnifeRuns => ({
+  const log = judged(entry, entry.subject, entry.baseline);
+  const [own, other] = [sharpeningsOf(log.lives, entry.subject), sharpeningsOf(log.lives, entry.baseline)];
+  const shift = log.batches.length > 1 ? shiftOf([own, other]) : new Map<string, number>();
+  const level = (life: SharpenedLife): number => Math.log(placeOf(life)) - (shift.get(life.batch ?? '') ?? 0);
+  const knife = (name: string, id: string, lives: readonly SharpenedLife[]): KnifeRuns => ({
     name,
-    runs: ofTwo.filter((run) => run.knife === inTheLog && reachOf(run).unit === unit).length,
+    runs: log.lives.filter((life) => life.knife === id).length,
     lives,
+    edges: new Set(log.lives.filter((life) => life.knife === id).map(({ edge }) => edge)).size,
     ended: lives.filter(ended).length,
     far: farOff(lives, level),
   });
-  const ofTwoKnives = {
-    subject: knife(subject.name, own, livesBy.subject),
-    baseline: knife(baseline.name, other, livesBy.baseline),
+  const ofTwo = {
+    subject: knife(subject.name, entry.subject, own),
+    baseline: knife(baseline.name, entry.baseline, other),
   };
-  const [a, b] = [middleOf(ofTwoKnives.subject), middleOf(ofTwoKnives.baseline)];
+  const promised = promisedOf(entry.plan, [ofTwo.subject, ofTwo.baseline]);
   return {
-    unit,
-    ...ofTwoKnives,
-    otherUnit: unit === 'mm' ? ofTwo.length - inMm : inMm,
-    strangers: [...new Set(runs.map(({ knife: name }) => name))].filter((name) => !names.includes(name)),
+    log,
+    ...ofTwo,
+    promised,
+    leftOut: log.leftOut.flatMap(({ row, why }) => {
+      const run = runs[row];
+      if (!run) return [];
+      const other = run.knife === entry.subject ? baseline : subject;
+      // The judge knows the knives by their ids, and a batch has a name that says so.
+      return [
+        { run, why: why.replace(/^batch (.*) holds no run of .*$/, `$1 holds no run of ${other.name}`) },
+      ];
+    }),
+    strangers: [...new Set(runs.flatMap(({ knife: of }) => (typeof of === 'string' ? [] : [of.called])))],
     all: runs.length,
-    within,
-    bare: a === null || b === null ? null : a / b,
-    measured,
-    cv: scatter([livesBy.subject, livesBy.baseline], level),
+    measured: promised.waiting ? null : measuredOf(log),
+    scatter:
+      shift.size > 0
+        ? scatterOf([own, other], level, shift.size - 1)
+        : scatterOf([own, other].flatMap(byBatch), level, 0),
   };
 }
-
-/** The comparison, or null where the runs do not give one. */
-function attempt(x: readonly BatchLife[], y: readonly BatchLife[], withinBatches: boolean): Measured | null {
-  const measured = unlessRefused(() => measuredRatio({ x, y, withinBatches }));
-  // Runs that are all alike leave no more scatter than the last digit of their logarithms.
-  return measured && measured.high / measured.low > 1 + 1e-9 ? measured : null;
-}
-
-const batchesOf = (lives: readonly BatchLife[]): string[] => [
-  ...new Set(lives.map(({ batch }) => batch).filter((batch) => batch !== undefined)),
-];
-
-const sharedBatches = (x: readonly BatchLife[], y: readonly BatchLife[]): string[] => {
-  const others = batchesOf(y);
-  return batchesOf(x).filter((batch) => others.includes(batch));
-};
 
 /** ln of what each batch does to a life, knives evened out. */
-function shiftOf(series: readonly (readonly BatchLife[])[]): Map<string, number> {
+function shiftOf(series: readonly (readonly SharpenedLife[])[]): Map<string, number> {
   const drift = driftOf(series);
   return new Map(drift?.batches.map(({ batch, ratio }) => [batch, Math.log(ratio)]));
 }
 
-function driftOf(series: readonly (readonly BatchLife[])[]): Drift | null {
+function driftOf(series: readonly (readonly SharpenedLife[])[]): Drift | null {
   const lives = series.flatMap((own, index) =>
     own.flatMap((life) =>
       life.batch === undefined || !ended(life)
@@ -147,7 +135,7 @@ function quantile(sorted: readonly number[], share: number): number {
  * Lives that lie further outside the quartiles than three times what lies between them (J. W. Tukey, Exploratory Data
  * Analysis, 1977, from memory). Under five lives nothing can be called far.
  */
-function farOff(lives: readonly BatchLife[], level: (life: BatchLife) => number): BatchLife[] {
+function farOff(lives: readonly SharpenedLife[], level: (life: SharpenedLife) => number): SharpenedLife[] {
   const whole = lives.filter(ended);
   if (whole.length < 5) return [];
   const levels = whole.map(level).sort((a, b) => a - b);
@@ -157,12 +145,17 @@ function farOff(lives: readonly BatchLife[], level: (life: BatchLife) => number)
   return whole.filter((life) => level(life) < low - fence || level(life) > high + fence);
 }
 
-/** The scatter of both knives' runs about their own middles. */
-function scatter(
-  series: readonly (readonly BatchLife[])[],
-  level: (life: BatchLife) => number,
-): number | null {
-  let [squares, df] = [0, 0];
+/** Lives of one knife, batch by batch. */
+const byBatch = (lives: readonly SharpenedLife[]): SharpenedLife[][] =>
+  [...new Set(lives.map(({ batch }) => batch))].map((batch) => lives.filter((life) => life.batch === batch));
+
+/** The scatter of lives about the middles of their series; every batch beyond the first takes a degree of freedom. */
+function scatterOf(
+  series: readonly (readonly SharpenedLife[])[],
+  level: (life: SharpenedLife) => number,
+  moreBatches: number,
+): RunsOfTwo['scatter'] {
+  let [squares, df] = [0, -moreBatches];
   for (const lives of series) {
     const levels = lives.filter(ended).map(level);
     if (levels.length < 2) continue;
@@ -170,5 +163,5 @@ function scatter(
     squares += levels.reduce((sum, value) => sum + (value - mean) ** 2, 0);
     df += levels.length - 1;
   }
-  return df === 0 || squares === 0 ? null : Math.sqrt(Math.expm1(squares / df));
+  return df < 1 || squares === 0 ? null : { cv: Math.sqrt(Math.expm1(squares / df)), df };
 }

@@ -2,6 +2,7 @@ import { rankings } from '../model/index.ts';
 import type { Knife, Comparison, Rankings, Reading, Row } from '../model/index.ts';
 import { compared } from '../comparison/compared.ts';
 import { found, ofKnife } from '../comparison/found.ts';
+import { withShownNames } from '../comparison/knife-names.ts';
 import { toModel } from '../comparison/to-model.ts';
 import type { KnifeEntry, ComparisonEntry } from '../comparison/entry.ts';
 
@@ -38,11 +39,11 @@ const isolated = (name: string): string =>
  * @throws RangeError where the model refuses the comparison; the message names knife, parameter and range.
  */
 export function sceneOf(entry: ComparisonEntry, rowsOf: typeof compared = compared): Scene {
-  const turned = entry.knives.some(({ name }) => isolated(name) !== name);
-  const knives = turned
-    ? entry.knives.map((knife) => ({ ...knife, name: isolated(knife.name) }))
-    : entry.knives;
-  const comparison = toModel(turned ? { ...entry, knives } : entry);
+  const shown = withShownNames(entry.knives);
+  const knives = shown.some(({ name }) => isolated(name) !== name)
+    ? shown.map((knife) => ({ ...knife, name: isolated(knife.name) }))
+    : shown;
+  const comparison = toModel(knives === entry.knives ? entry : { ...entry, knives });
   const rows = rowsOf(comparison);
   let ranked: Rankings | undefined;
   return {

@@ -102,6 +102,29 @@ export const readAlike = (ratio: number, other: number): boolean => roundRatio(r
 export const times = (factor: number, figures = 3): string =>
   `×${plain(figures <= 3 && readsAsOne(factor) ? 1 : factor, figures)}`;
 
+/** The numbers a headline takes, for every power of ten; 0.9 and 1.1 beside 1 as well. */
+const headlineSteps = [1, 1.2, 1.5, 2, 2.5, 3, 4, 5, 6, 8];
+
+/**
+ * A ratio as a headline has it: the nearest, in the logarithm, of 1, 1.2, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, their tens and
+ * their tenths, and 0.9 and 1.1 beside 1.
+ *
+ * @example shownRatio(10.33) // → 10
+ * @example shownRatio(31.9) // → 30
+ * @example shownRatio(0.93) // → 0.9
+ */
+export function shownRatio(ratio: number): number {
+  if (!(ratio > 0) || !Number.isFinite(ratio)) return ratio;
+  const power = Math.floor(Math.log10(ratio));
+  const steps = [power - 1, power, power + 1].flatMap((ten) => headlineSteps.map((step) => step * 10 ** ten));
+  const all = [...steps, 0.9, 1.1];
+  const away = (value: number): number => Math.abs(Math.log(value / ratio));
+  return inFigures(
+    all.reduce((best, value) => (away(value) < away(best) ? value : best)),
+    2,
+  );
+}
+
 /**
  * A share or rise as per cent with its unit.
  *

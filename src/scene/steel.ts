@@ -1,9 +1,11 @@
 import {
   carbideFromComposition,
   cardCutMm,
+  cardForChainMm,
   compositionsByDesignation,
   lifeRatioFromCardMm,
   nominal,
+  parameters,
   regression,
   tensileStrengthMpa,
   usualHardening,
@@ -11,7 +13,6 @@ import {
 } from '../model/index.ts';
 import type { CarbideEstimate, CarbideKind, Contents, Knife } from '../model/index.ts';
 import type { Role } from '../comparison/role.ts';
-import { termOf } from '../comparison/found.ts';
 import type { Scene } from './scene.ts';
 import type { KnifeEntry } from '../comparison/entry.ts';
 import { unlessRefused } from '../comparison/unless-refused.ts';
@@ -59,22 +60,73 @@ export function steelsOf(scene: Scene): Record<Role, Steel> {
   };
 }
 
-/** The included angle the careful estimate takes the published line at, degrees. */
+/** The included angle the careful estimate takes the card at, degrees. */
 export const takenAtDeg = 30;
 
-/** Card cut by one hardness with one carbide, mm; null where the published line is not used. */
+/** Card cut by one hardness with one carbide by the bare published line, mm; null where that is not used. */
 export const cardOf = (hardness: Steel, carbide: Steel, includedAngleDeg = takenAtDeg): number | null =>
   unlessRefused(() =>
     cardCutMm({ hrc: hardness.hrc, includedAngleDeg, carbideVolPercent: carbide.carbides }),
   );
+
+/** The hardness exponent of the comparison, at its middle: used beyond the hardness of the published line. */
+export const hardnessExponentOf = ({ comparison }: Scene): number =>
+  nominal(comparison.assumptions?.hardnessExponent ?? parameters.hardnessExponent.default);
+
+/** The power that turns card into life, at its middle: 1 where the comparison counts card in fixed strokes. */
+export const lifeExponentOf = ({ comparison }: Scene): number =>
+  comparison.outcome === 'fixed-strokes'
+    ? 1
+    : nominal(comparison.assumptions?.lifeExponent ?? parameters.lifeExponent.default);
+
+/** Card of one hardness with one carbide as the careful estimate takes it, mm: bent and continued, never refused. */
+export const chainCardOf = (scene: Scene, hrc: number, carbide: Steel): number =>
+  cardForChainMm({
+    hrc,
+    carbideVolPercent: carbide.carbides,
+    hardnessExponent: hardnessExponentOf(scene),
+  });
+
+/** Card below which the careful estimate bends the published line, mm. */
+export const bendMm = 200;
+
+/** Where the careful estimate takes the card of a steel from. */
+export interface LinePlace {
+  /** The hardness the line is read at, HRC: that of the steel, or the nearer end of the line. */
+  readAt: number;
+  /** The bare line there, mm; it may be below 0. */
+  lineMm: number;
+  bent: boolean;
+  /** Beyond the hardness of the line. */
+  beyond: boolean;
+}
+
+/** What the carbide of a steel adds on the published line, mm of card. */
+export const carbideAddsMm = ({ carbides }: Steel): number =>
+  (Object.entries(carbides) as [CarbideKind, number][]).reduce(
+    (sum, [kind, volume]) => sum + regression.perVolPercent[kind] * volume,
+    0,
+  );
+
+/** How the careful estimate comes to the card of a steel. */
+export function placeOf(steel: Steel): LinePlace {
+  const { low, high } = regression.hrc;
+  const { hrc } = steel;
+  const readAt = Math.min(high, Math.max(low, hrc));
+  const { constant, perHrc, perIncludedDegree } = regression;
+  const lineMm = constant + perHrc * readAt + perIncludedDegree * takenAtDeg + carbideAddsMm(steel);
+  return { readAt, lineMm, bent: lineMm < bendMm, beyond: readAt !== hrc };
+}
 
 /** What one steel is worth against another on two edges of one angle. */
 export interface Worth {
   includedAngleDeg: number;
   /** Card over card, in a fixed number of strokes. */
   card: number;
-  /** Life over life, if both went on to one blunting stop. */
+  /** Life over life to one end point, by a law of even blunting: an upper view. */
   life: number;
+  /** Life over life as the careful estimate takes it: the card ratio to a power. */
+  taken: number;
 }
 
 /** The subject's steel against the baseline's at one included angle; null where the published line is not used. */
@@ -85,8 +137,9 @@ export function worthAt(scene: Scene, includedAngleDeg: number): Worth | null {
     cardOf(baseline, baseline, includedAngleDeg),
   ];
   if (mm === null || baselineMm === null) return null;
-  const life = unlessRefused(() => lifeRatioFromCardMm({ mm, baselineMm }));
-  return life === null ? null : { includedAngleDeg, card: mm / baselineMm, life };
+  const card = mm / baselineMm;
+  const life = lifeRatioFromCardMm({ mm, baselineMm });
+  return { includedAngleDeg, card, life, taken: card ** lifeExponentOf(scene) };
 }
 
 /** The included angles the published line is used for, degree by degree. */
@@ -98,10 +151,6 @@ export const usedAnglesDeg: readonly number[] = Array.from(
 /** The worth at each of these angles that the published line is used for. */
 export const worthsOf = (scene: Scene, angles: readonly number[] = usedAnglesDeg): Worth[] =>
   angles.flatMap((angle) => worthAt(scene, angle) ?? []);
-
-/** Whether hardness is taken from the published line, and so the line covers this comparison at all. */
-export const lineSpeaks = (scene: Scene): boolean =>
-  termOf(scene.row.careful, 'hardness').status.startsWith('published');
 
 /** The steel a tie line is drawn of: the subject's where it has a designation, else the baseline's, else an example. */
 export interface TieSteel {

@@ -1,18 +1,11 @@
-import {
-  bandRounding,
-  compare,
-  createPredictor,
-  firstOrderBand,
-  memoizeByObject,
-  quantiles,
-  shareAbove,
-} from '../model/index.ts';
-import type { Family, FirstOrderBand, Predictor } from '../model/index.ts';
+import { createPredictor, firstOrderBand, memoizeByObject, quantiles } from '../model/index.ts';
+import type { Band, Family, FirstOrderBand, Predictor, Structure } from '../model/index.ts';
 import { found, ofKnife } from '../comparison/found.ts';
-import { pairIn, pairOf } from './pair.ts';
+import { pairIn, predictedOf, predictor, samples } from '../comparison/predicted.ts';
+import { pairOf } from './pair.ts';
 import type { Scene } from './scene.ts';
 import { nearest } from './stack.ts';
-import { readsAsNone } from './show.ts';
+import { inDecimals, readsAsNone } from './show.ts';
 
 /** What one thing that is not known exactly has to do with the spread of the ratio. */
 export interface Matter {
@@ -24,54 +17,44 @@ export interface Matter {
 }
 
 /** How sure the careful estimate's ratio of the subject to the baseline is. */
-export interface Sure {
-  /** The central 90 % of the samples, and their middle. */
-  low: number;
-  median: number;
-  high: number;
+export interface Sure extends Band {
   /** Share of the samples in which the subject outlasts the baseline. */
   beats: number;
-  /** What the band supports: figures, and the middle rounded to them. */
-  rounding: { figures: number; median: number };
+  /** The band of the samples that took each structure. */
+  byStructure: Record<Structure, Band>;
   /** Largest first; what only several explain together stands last. */
   readonly matters: Matter[];
   /** ln of all sample ratios, from the lowest to the highest. */
-  logs: Float64Array;
+  readonly logs: Float64Array;
   /** The same by first-order propagation. */
-  line: FirstOrderBand;
+  readonly line: FirstOrderBand;
 }
 
-export const samples = 20_000;
-
-let predictor: Predictor | undefined;
 /** Of its own: a predictor keeps what its last comparison needed, and two comparisons in turn would keep nothing. */
 let neighbours: Predictor | undefined;
+
 /** How sure the ratio is, computed once for a scene; the draws are the same for every scene, so a slider moves it smoothly. */
 export const sureOf = memoizeByObject((scene: Scene): Sure => {
-  predictor ??= createPredictor({ samples, seed: 1 });
-  const runs = predictor;
   const pair = pairOf(scene);
   const { subject } = scene.entry;
-  const careful = scene.row.careful.product;
-  const logs = runs.logRatios(pair, subject);
-  // Where all samples are one, it is the close value to the last digit.
-  const varies = logs[0] !== logs.at(-1);
-  const [low = careful, median = careful, high = careful] = varies ? ratiosAt(logs, [0.05, 0.5, 0.95]) : [];
-  let matters: Matter[] | undefined;
-  const sure: Sure = {
+  const { low, median, high, beatsBaseline, byStructure, variance } = predictedOf(scene.comparison, subject);
+  let [matters, logs, line]: [Matter[]?, Float64Array?, FirstOrderBand?] = [];
+  return {
     low,
     median,
     high,
-    beats: shareAbove(logs, 0),
-    rounding: bandRounding({ low, median, high }),
-    // Few places ask for it, and it takes as long as all the rest.
+    beats: beatsBaseline,
+    byStructure,
     get matters() {
-      return (matters ??= mattersOf(ofKnife(runs.predict(pair), subject).variance, scene));
+      return (matters ??= mattersOf(variance, scene, this.line));
     },
-    logs,
-    line: firstOrderBand(pair, subject),
+    get logs() {
+      return (logs ??= predictor().logRatios(pair, subject));
+    },
+    get line() {
+      return (line ??= firstOrderBand(pair, subject));
+    },
   };
-  return sure;
 });
 
 /** The ratios below which given shares of the samples lie. */
@@ -92,8 +75,7 @@ export function nearestPairing(scene: Scene): Pairing | null {
   if (scene.comparison.knives.length < 3) return null;
   neighbours ??= createPredictor({ samples, seed: 1 });
   const { longer, shorter } = nearest(scene);
-  const whole = { ...scene.comparison, baseline: shorter.id };
-  const pair = pairIn(whole, ofKnife(compare(whole).rows, longer.id));
+  const pair = pairIn({ ...scene.comparison, baseline: shorter.id }, longer.id);
   const { low, high, beatsBaseline: beats } = ofKnife(neighbours.predict(pair), longer.id);
   return { longer: longer.name, shorter: shorter.name, low, high, beats };
 }
@@ -116,13 +98,20 @@ const of: Record<string, readonly [what: string, family: Matter['family']]> = {
 /** What only several inputs at once explain. */
 export const together = 'several of these only together';
 
+/** That nobody knows which structure holds. */
+export const structureMatter = 'how the effects combine';
+
 const shared: Record<string, readonly [what: string, family: Matter['family']]> = {
   friction: ['the friction in the cut', 'shared'],
   contactDepthMm: ['the depth of contact', 'geometry'],
   angleExponent: ['what an angle is worth (exponent E)', 'geometry'],
   thicknessExponent: ['what thickness is worth (its exponent)', 'geometry'],
   finishExponent: ['what finish is worth (its exponent)', 'finish'],
-  hardnessExponent: ['what hardness is worth (its exponent)', 'steel'],
+  hardnessExponent: ['what hardness is worth beyond the published line', 'steel'],
+  lifeExponent: ['how card turns into life (exponent p)', 'steel'],
+  wedgingShare: ['wedging’s share of the last force', 'shared'],
+  limitPower: ['how life grows with the width of the edge', 'shared'],
+  structure: [structureMatter, 'shared'],
   residual: ['how far steels lie off the published line', 'steel'],
   together: [together, 'shared'],
   'gauge.angleDeg': ['the common error of the angle gauge', 'geometry'],
@@ -134,14 +123,28 @@ const shared: Record<string, readonly [what: string, family: Matter['family']]> 
 export function matterName({ name, knife }: { name: string; knife: string | null }, scene: Scene): string {
   const [phrase] = phraseOf(name);
   if (name in shared || knife === null) return phrase;
-  return `${phrase} ${found(scene.entry.knives, knife, 'knife').name}`;
+  return `${phrase} ${found(scene.knives, knife, 'knife').name}`;
 }
 
 const phraseOf = (name: string): readonly [what: string, family: Matter['family']] =>
   shared[name] ?? of[name.split('.')[0] ?? ''] ?? [name, 'shared'];
 
-/** Inputs that read the same in words, such as the kinds of one knife's carbide, count as one. */
-function mattersOf(variance: Record<string, number>, scene: Scene): Matter[] {
+/** How far each thing moves ln ratio by hand, by the words it has. */
+export function sizesByHand(line: FirstOrderBand, scene: Scene): Map<string, number> {
+  const squares = new Map<string, number>();
+  for (const part of line.sensitivities) {
+    const what = matterName(part, scene);
+    squares.set(what, (part.u * part.sensitivity) ** 2 + (squares.get(what) ?? 0));
+  }
+  return new Map([...squares].map(([what, square]) => [what, Math.sqrt(square)]));
+}
+
+/**
+ * Inputs that read the same in words, such as the kinds of one knife's carbide, count as one. Shares that read alike stand
+ * in the order of the sum by hand: which of them the samples put first is chance.
+ */
+function mattersOf(variance: Record<string, number>, scene: Scene, line: FirstOrderBand): Matter[] {
+  const byHand = sizesByHand(line, scene);
   const { subject, baseline } = scene.entry;
   const sums = new Map<string, Matter>();
   for (const [name, share] of Object.entries(variance)) {
@@ -151,5 +154,10 @@ function mattersOf(variance: Record<string, number>, scene: Scene): Matter[] {
   }
   return [...sums.values()]
     .filter(({ share }) => !readsAsNone(share))
-    .sort((a, b) => Number(a.what === together) - Number(b.what === together) || b.share - a.share);
+    .sort(
+      (a, b) =>
+        Number(a.what === together) - Number(b.what === together) ||
+        inDecimals(b.share, 2) - inDecimals(a.share, 2) ||
+        (byHand.get(b.what) ?? 0) - (byHand.get(a.what) ?? 0),
+    );
 }

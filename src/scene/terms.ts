@@ -1,14 +1,6 @@
-import { additiveGuess } from '../model/index.ts';
-import type { Row, Term, TermId } from '../model/index.ts';
+import { additiveGuess, structures } from '../model/index.ts';
+import type { Row, Structure } from '../model/index.ts';
 import { inFigures, readAlike, readsAsOne } from './show.ts';
-
-/** The terms of a row that have a factor. */
-export const standing = (row: Pick<Row, 'terms'>): (Term & { factor: number })[] =>
-  row.terms.filter((term): term is Term & { factor: number } => term.factor !== null);
-
-/** The terms of a row that could not be computed. */
-export const leftOut = (row: Pick<Row, 'terms'>): TermId[] =>
-  row.terms.flatMap(({ id, factor }) => (factor === null ? [id] : []));
 
 /** Whether a term sets two knives apart, as far as readers are shown its factor. */
 export const differs = ({ factor }: { factor: number }): boolean => !readsAsOne(factor);
@@ -29,6 +21,16 @@ export function effectsIn<T extends { factor: number }>(terms: readonly T[]): T[
       terms.filter(({ factor }) => inFigures(factor, 9) !== 1);
 }
 
+/**
+ * What geometry is worth by each structure, at the middle settings: the total without finish and steel, which multiply in
+ * all three.
+ */
+export const geometryBy = (row: Pick<Row, 'families' | Structure>): Record<Structure, number> => {
+  const { finish, steel } = row.families;
+  const of = structures.map((structure) => [structure, row[structure] / (finish * steel)]);
+  return Object.fromEntries(of) as Record<Structure, number>;
+};
+
 /** What the terms of a row would come to if each only added its own part to 1. It can fall to 0 or below. */
 export const temptingSum = (row: Pick<Row, 'terms'>): number =>
-  additiveGuess(standing(row).map(({ factor }) => (factor - 1) * 100));
+  additiveGuess(row.terms.map(({ factor }) => (factor - 1) * 100));

@@ -1,3 +1,5 @@
+import type { KnifeEntry } from '../comparison/entry.ts';
+import { nameOfRun } from '../comparison/knife-names.ts';
 import { reachOf } from '../runs/lives.ts';
 import { notRecorded } from '../runs/log.ts';
 import type { Run } from '../runs/log.ts';
@@ -6,15 +8,19 @@ import { brief } from '../scene/show.ts';
 /** A log as a table. */
 export const logColumns = [
   'Knife',
-  'Lot',
+  'Batch',
   'Sharpening',
-  'Until the stop',
+  'Until the end point',
   'Looked every',
   'Sharpness at start',
   'Angle per side',
   'Burr checked',
-  'Stop',
+  'End point',
   'Judged by',
+  'Order',
+  'Date',
+  'Remarks',
+  'Left out because',
 ] as const;
 
 const open = '–';
@@ -30,8 +36,9 @@ function reachSaid(run: Run): string {
   return `${run.censored ? 'over ' : ''}${brief(reach)} ${unit}${run.censored ? ', ended early' : ''}`;
 }
 
-export const logCells = (run: Run): string[] => [
-  run.knife,
+/** @param knives those of the comparison, for their names */
+export const logCells = (run: Run, knives: readonly KnifeEntry[]): string[] => [
+  nameOfRun(knives, run.knife),
   orOpen(run.batch, text),
   orOpen(run.sharpening, text),
   reachSaid(run),
@@ -41,4 +48,8 @@ export const logCells = (run: Run): string[] => [
   orOpen(run.burrChecked, (checked) => (checked ? 'yes' : 'no')),
   orOpen(run.endPoint, text),
   orOpen(run.judge, text),
+  run.order === undefined ? open : brief(run.order),
+  run.date ?? open,
+  run.remarks ?? open,
+  run.leftOutBecause ?? open,
 ];

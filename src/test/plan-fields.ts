@@ -30,7 +30,7 @@ const planFields = {
   cv: {
     kind: 'text',
     label: 'How much the runs of one knife scatter',
-    hint: 'Standard deviation by mean. Empty: as the runs show, or 20 % where they do not.',
+    hint: 'Standard deviation by mean. Empty: the upper 80% limit of what the runs show, or 20 % where they show none.',
     unit: '%',
     show: ({ cv }) => brief(cv * 100),
     write(plan, text) {
@@ -61,6 +61,30 @@ const planFields = {
       return whole('the number of sharpenings', text, 200, (runs) => ({ ...rest, runs }));
     },
   },
+  lookEvery: {
+    kind: 'text',
+    label: 'Looked at the end point every',
+    hint: 'So many cuts, or mm. Empty: at every cut.',
+    show: ({ lookEvery }) => (lookEvery === undefined ? '' : brief(lookEvery)),
+    write(plan, text) {
+      const { lookEvery: _before, ...rest } = plan;
+      if (text.trim() === '') return good(rest);
+      const read = readNumber(text, { what: 'looked every', low: 1e-9, high: 1e9 });
+      return read.ok ? good({ ...rest, lookEvery: read.value }) : read;
+    },
+  },
+  life: {
+    kind: 'text',
+    label: 'How long the shorter-lived knife lasts',
+    hint: 'In the same unit. Empty: as the runs show.',
+    show: ({ life }) => (life === undefined ? '' : brief(life)),
+    write(plan, text) {
+      const { life: _before, ...rest } = plan;
+      if (text.trim() === '') return good(rest);
+      const read = readNumber(text, { what: 'the usual life', low: 1e-9, high: 1e9 });
+      return read.ok ? good({ ...rest, life: read.value }) : read;
+    },
+  },
   correlation: {
     kind: 'text',
     label: 'Correlation of two runs on one stock',
@@ -75,15 +99,15 @@ const planFields = {
   },
   batches: {
     kind: 'text',
-    label: 'Lots of stock',
-    hint: 'Every knife is cut in every lot.',
+    label: 'Batches of material',
+    hint: 'Every knife is cut in every batch.',
     show: ({ batches }) => String(batches),
-    write: (plan, text) => whole('the number of lots', text, 20, (batches) => ({ ...plan, batches })),
+    write: (plan, text) => whole('the number of batches', text, 20, (batches) => ({ ...plan, batches })),
   },
   control: {
     kind: 'text',
     label: 'Control knife',
-    hint: 'A knife beside the others, cut first and last in every lot. Empty: none.',
+    hint: 'A knife beside the others, cut first and last in every batch. Empty: none.',
     show: ({ control }) => control ?? '',
     write(plan, text) {
       const { control: _before, ...rest } = plan;
@@ -92,13 +116,13 @@ const planFields = {
   },
   endPoint: {
     kind: 'text',
-    label: 'The stop, as a reading',
-    hint: 'The sharpness, or the force, at which readings along two edges are compared. Empty: halfway.',
+    label: 'The end point, as a reading',
+    hint: 'The sharpness, or the force, that counts as blunt. Choose it before you look. Empty: readings are no lives.',
     show: ({ endPoint }) => (endPoint === undefined ? '' : brief(endPoint)),
     write(plan, text) {
       const { endPoint: _before, ...rest } = plan;
       if (text.trim() === '') return good(rest);
-      const read = readNumber(text, { what: 'the stop', low: 1e-9, high: 1e9 });
+      const read = readNumber(text, { what: 'the end point', low: 1e-9, high: 1e9 });
       return read.ok ? good({ ...rest, endPoint: read.value }) : read;
     },
   },
@@ -112,6 +136,20 @@ const planFields = {
       if (text.trim() === '') return good(rest);
       const read = readWindow(text, { what: 'the start', low: 1e-9, high: 1e9 });
       return read.ok ? good({ ...rest, start: { low: read.low, high: read.high } }) : read;
+    },
+  },
+  numbersRestart: {
+    kind: 'choice',
+    label: 'Numbers of sharpenings',
+    choices: [
+      ['', 'not said: one number is one edge'],
+      ['on', 'go on from batch to batch'],
+      ['again', 'start again with each batch'],
+    ],
+    show: ({ numbersRestart }) => (numbersRestart === undefined ? '' : numbersRestart ? 'again' : 'on'),
+    write(plan, text) {
+      const { numbersRestart: _before, ...rest } = plan;
+      return good(text === '' ? rest : { ...rest, numbersRestart: text === 'again' });
     },
   },
   blind: {

@@ -1,7 +1,7 @@
 import { readNumber } from '../comparison/read.ts';
 import { readCycles, readSeries } from '../runs/csv-row.ts';
 import { notRecorded, validateRun } from '../runs/log.ts';
-import type { Run } from '../runs/log.ts';
+import type { NamedRun } from '../runs/log.ts';
 
 /** The fields in which one run is typed. Empty is not recorded. */
 export const runFields = [
@@ -9,8 +9,8 @@ export const runFields = [
   {
     name: 'reach',
     kind: 'text',
-    label: 'Until the stop',
-    hint: 'How many cuts, or how many mm of stock were cut. Empty where the readings or cycles below say it.',
+    label: 'Until the end point',
+    hint: 'How many cuts, or how many mm were cut. Empty where the readings or cycles below say it.',
   },
   {
     name: 'unit',
@@ -24,23 +24,23 @@ export const runFields = [
   {
     name: 'ended',
     kind: 'choice',
-    label: 'Did it reach the stop?',
+    label: 'Did it reach the end point?',
     choices: [
       ['yes', 'yes'],
       ['early', 'no, it was ended early'],
     ],
   },
-  { name: 'batch', kind: 'text', label: 'Lot of stock', hint: 'Coil, roll, sheet or delivery.' },
+  { name: 'batch', kind: 'text', label: 'Batch of material', hint: 'Coil, roll, sheet or delivery.' },
   {
     name: 'sharpening',
     kind: 'text',
     label: 'Sharpening',
-    hint: 'Its number or date: two series with one edge count as one.',
+    hint: 'Its number or date: however often one edge is cut, it counts once.',
   },
   {
     name: 'checkedEvery',
     kind: 'text',
-    label: 'Looked at the stop every',
+    label: 'Looked at the end point every',
     hint: 'In the same unit; the true end lies within the last stretch.',
   },
   { name: 'endPoint', kind: 'text', label: 'What ended it', hint: 'The sign that counts as blunt.' },
@@ -57,6 +57,15 @@ export const runFields = [
     ],
   },
   { name: 'judge', kind: 'text', label: 'Judged by', hint: 'Initials are enough.' },
+  { name: 'order', kind: 'text', label: 'Place in the order of work', hint: 'The number on the sheet.' },
+  { name: 'date', kind: 'text', label: 'Date', hint: 'Year, month, day: 2026-11-25.' },
+  { name: 'remarks', kind: 'text', label: 'Remarks' },
+  {
+    name: 'leftOutBecause',
+    kind: 'text',
+    label: 'Left out because',
+    hint: 'Only where the run must not count: say why. It stays in the log.',
+  },
   {
     name: 'series',
     kind: 'text',
@@ -75,13 +84,14 @@ export type RunFieldName = (typeof runFields)[number]['name'];
 export type RunTexts = Record<RunFieldName, string>;
 
 export type ReadRun =
-  { ok: true; run: Run } | { ok: false; problems: { field: RunFieldName; message: string }[] };
+  { ok: true; run: NamedRun } | { ok: false; problems: { field: RunFieldName; message: string }[] };
 
 const numbers = {
   reach: 'the cuts or mm',
   checkedEvery: 'looked every',
   startSharpness: 'the sharpness',
   angleDeg: 'the angle',
+  order: 'the order',
 } as const satisfies Partial<Record<RunFieldName, string>>;
 
 /** A path of the log's own check as the field it stands in. */
@@ -101,6 +111,10 @@ function alongTheWay({ series, cycles }: RunTexts) {
     text.trim() === '' ? undefined : reader(text.trim(), text.includes(',') ? 'comma' : 'point');
   return { series: read(series, readSeries), cycles: read(cycles, readCycles) };
 }
+
+/** Only what was filled in. */
+const withoutEmpty = (fields: Record<string, string | number | undefined>) =>
+  Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== '' && value !== undefined));
 
 /** The typed texts as a run, or what is wrong in which field. */
 export function readRun(texts: RunTexts): ReadRun {
@@ -139,6 +153,12 @@ export function readRun(texts: RunTexts): ReadRun {
     burrChecked: texts.burrChecked === 'yes' ? true : texts.burrChecked === 'no' ? false : notRecorded,
     judge: words('judge'),
     ...(texts.ended === 'early' ? { censored: true } : {}),
+    ...withoutEmpty({
+      order: number('order'),
+      date: texts.date.trim(),
+      remarks: texts.remarks.trim(),
+      leftOutBecause: texts.leftOutBecause.trim(),
+    }),
   };
   if (problems.length > 0) return { ok: false, problems };
   const checked = validateRun(run);
@@ -153,7 +173,7 @@ export function readRun(texts: RunTexts): ReadRun {
 const shown = (value: string | number): string => (value === notRecorded ? '' : String(value));
 
 /** A run as the fields show it; `readRun` reads it back. */
-export function showRun(run: Run): RunTexts {
+export function showRun(run: NamedRun): RunTexts {
   const { cuts, cutMm } = run;
   return {
     knife: run.knife,
@@ -170,5 +190,9 @@ export function showRun(run: Run): RunTexts {
     judge: shown(run.judge),
     series: run.series?.map(({ cut, sharpness }) => `${cut}@${sharpness}`).join(' ') ?? '',
     cycles: run.cycles?.join(' ') ?? '',
+    order: String(run.order ?? ''),
+    date: run.date ?? '',
+    remarks: run.remarks ?? '',
+    leftOutBecause: run.leftOutBecause ?? '',
   };
 }

@@ -4,12 +4,12 @@ import type { Scene } from '../scene/scene.ts';
 /** Columns of the sheet: what is set, then what is written in by hand. */
 export const sheetColumns = [
   'No.',
-  'Lot',
+  'Batch',
   'Knife',
   'Angle as sharpened',
   'Burr off?',
   'Sharpness at start',
-  'Until the stop',
+  'Until the end point',
   'Ended early?',
   'Judged by',
   'Remarks',

@@ -5,7 +5,8 @@ import { bandBehind } from '../../topics/band/words.ts';
 import { plainEntry } from '../../comparison/plain-entry.ts';
 import { sceneOf } from '../../scene/scene.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { times } from '../../scene/show.ts';
+import { headlineOf } from '../../scene/headline.ts';
+import { short } from '../../scene/show.ts';
 import type { Card } from '../../pictures/card.ts';
 import type { Drawing } from '../../pictures/drawing.ts';
 import { draw } from '../../figure-kit/draw.ts';
@@ -53,13 +54,13 @@ function asked(name: string, body: string | undefined, question: string, scene: 
 }
 
 function compared(name: string, scene: Scene): Preview {
-  const { entry, row, subject, baseline } = scene;
+  const { entry, subject, baseline } = scene;
   const refused = jobProfiles.some(({ id, slicingChain }) => id === entry.work && !slicingChain);
   const [below] = bandBehind(scene, 'a sentence');
   return {
     name,
     card: {
-      ...(refused ? {} : { headline: times(row[entry.reading].product) }),
+      ...(refused ? {} : { headline: `×${short(headlineOf(scene).middle)}` }),
       ...(below === undefined ? {} : { below }),
       title: `${subject.name} against ${baseline.name}: ${entry.title}`,
       drawing: drawn('chain', scene),

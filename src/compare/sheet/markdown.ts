@@ -1,4 +1,5 @@
 import { MODEL_NUMBER } from '../../model/index.ts';
+import { answerOf } from '../../phrases/answer.ts';
 import { jobOf } from '../../phrases/job.ts';
 import { comparisonTable } from './table.ts';
 import { escapeMarkdown } from '../../phrases/markdown.ts';
@@ -17,7 +18,8 @@ export function comparisonMarkdown(scene: Scene, link: string, band: readonly st
   const { columns, rows } = comparisonTable(scene);
   const line = (cells: readonly string[]) => `| ${cells.map(escapeMarkdown).join(' | ')} |`;
   const work = jobOf(entry).name;
-  const say = (name: string) => sentencesOf(words, name, scene).filter((sentence) => sentence !== '');
+  const say = (name: string) =>
+    sentencesOf({ answer: answerOf, ...words }, name, scene).filter((sentence) => sentence !== '');
   return `${[
     `# ${escapeMarkdown(entry.title)}`,
     `${entry.invented ? 'Invented knives. ' : ''}The work: ${escapeMarkdown(work)}. The baseline: ${escapeMarkdown(baseline.name)}.`,

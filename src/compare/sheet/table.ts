@@ -1,6 +1,7 @@
 import { knifeFields } from '../../comparison/knife-fields.ts';
 import type { KnifeFieldName } from '../../comparison/knife-fields.ts';
 import { found } from '../../comparison/found.ts';
+import type { Structure } from '../../model/index.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { times } from '../../scene/show.ts';
 import { knifeFieldsShown } from '../knife-fields.ts';
@@ -16,15 +17,15 @@ export function comparisonTable({ knives, comparison, rows }: Scene): {
     const cells = comparison.knives.map((knife) => row.cell(knife, found(knives, knife.id, 'knife')));
     return [[row.title, ...cells]];
   });
-  const ratio = (reading: 'careful' | 'quick', of: 'product' | 'rival') =>
-    rows[reading].map((row) => times(row[of]));
+  const ratio = (reading: 'careful' | 'quick', of: Structure) => rows[reading].map((row) => times(row[of]));
   return {
     columns: ['', ...knives.map(({ name }) => name)],
     rows: [
       ...measures,
-      ['Close reading', ...ratio('careful', 'product')],
-      ['Forces added instead', ...ratio('careful', 'rival')],
-      ['Pocket reading', ...ratio('quick', 'product')],
+      ['If all multiply, middle settings', ...ratio('careful', 'multiplied')],
+      ['If the forces add', ...ratio('careful', 'added')],
+      ['If the force has a limit', ...ratio('careful', 'toLimit')],
+      ['Quick sum', ...ratio('quick', 'multiplied')],
     ],
   };
 }

@@ -31,7 +31,6 @@ export const wholeRatioFigures: readonly string[] = [
   'chain',
   'readings',
   'stack',
-  'stack-linear',
   'three-limits',
   'power-curve',
 ];

@@ -1,11 +1,11 @@
+import { shownNames } from '../../comparison/knife-names.ts';
 import { effect } from '@preact/signals-core';
 import { knifeInputNamed } from '../../compare/knife-inputs.ts';
 import { workFieldNamed } from '../../compare/work-fields.ts';
-import { createStorage } from '../../comparison/saved/last.ts';
 import { angleQuestions } from '../../comparison/angle-questions.ts';
 import type { Equalisable, KnifeEntry, ComparisonEntry } from '../../comparison/entry.ts';
 import { plain } from '../../scene/show.ts';
-import { keepsOwn } from '../page/keep-own.ts';
+import { keepsOwn, keptHere } from '../page/keep-own.ts';
 import { carriesComparison } from '../start/address.ts';
 import { becomesOwn, changeOwn, linkTo, store } from '../page/page.ts';
 import { undoKey } from '../page/undo-key.ts';
@@ -22,9 +22,8 @@ const isTyped = (target: EventTarget | null): target is Typed =>
 /** The Compare page: binds the fields on the page to the comparison, and the comparison to address and storage. Owns no number. */
 export class CompareElement extends HTMLElement {
   #dispose: (() => void)[] = [];
-  #keeper = createStorage();
   #timers = new Map<Element, number>();
-  #save = keepsOwn(this.#keeper, (text) => this.#say(text));
+  #save = keepsOwn((text) => this.#say(text));
   /** The text field somebody is typing in: its text is theirs until they leave it. */
   #typing: Typed | null = null;
 
@@ -62,7 +61,7 @@ export class CompareElement extends HTMLElement {
   /** Without a comparison in the address, the last one kept on this machine comes back. */
   #recall(): void {
     if (carriesComparison(location.hash)) return;
-    const kept = this.#keeper.load();
+    const kept = keptHere();
     if (!kept.ok) this.#say(kept.message);
     else if (kept.entry) {
       store.replace(kept.entry);
@@ -140,8 +139,8 @@ export class CompareElement extends HTMLElement {
     const acts: Record<string, () => unknown> = {
       undo: () => this.#step(store.undo),
       redo: () => this.#step(store.redo),
-      copy: () => this.#copy(linkTo('bench/')),
-      'copy-telling': () => this.#copy(linkTo('telling/')),
+      copy: () => this.#copy('bench/'),
+      'copy-telling': () => this.#copy('telling/'),
       loft: () =>
         store.replace(
           JSON.parse(document.getElementById('page-line-up')?.textContent ?? 'null') as ComparisonEntry,
@@ -170,7 +169,12 @@ export class CompareElement extends HTMLElement {
     this.#show(store.entry.value);
   }
 
-  async #copy(link: string): Promise<void> {
+  async #copy(page: string): Promise<void> {
+    const link = await linkTo(page).catch(() => undefined);
+    if (link === undefined) {
+      this.#say('A part of the page did not come. Press again to fetch it.');
+      return;
+    }
     try {
       await navigator.clipboard.writeText(link);
       this.#say(`The link is copied: ${link.length} characters. Whoever opens it sees this line-up.`);
@@ -248,7 +252,7 @@ export class CompareElement extends HTMLElement {
       radio.checked = entry[radio.dataset['role'] as 'subject' | 'baseline'] === knife.id;
     }
     const legend = card.querySelector('[data-part="legend"]');
-    if (legend) legend.textContent = knife.name;
+    if (legend) legend.textContent = shownNames(entry.knives).get(knife.id) ?? knife.name;
     const asked = card.querySelector<HTMLElement>('[data-part="question"]');
     const text = card.querySelector('[data-part="question-text"]');
     if (!asked || !text) return;

@@ -1,3 +1,4 @@
+import { withShownNames } from '../../comparison/knife-names.ts';
 import { carbideOf, contents, readComposition, textsOf } from '../../topics/composition/entry.ts';
 import type { CompositionField, CompositionTexts, ReadComposition } from '../../topics/composition/entry.ts';
 import { carbideTaken, compositionSaid, takeSaid } from '../../topics/composition/words.ts';
@@ -57,9 +58,11 @@ export class CompositionElement extends FigureElement {
     const select = this.#knife;
     if (!select) return;
     const before = select.value;
-    const same = entry.knives.map(({ id, name }) => `${id} ${name}`).join('\n');
+    const same = withShownNames(entry.knives)
+      .map(({ id, name }) => `${id} ${name}`)
+      .join('\n');
     if ([...select.options].map(({ value, text }) => `${value} ${text}`).join('\n') !== same)
-      select.replaceChildren(...entry.knives.map(({ id, name }) => new Option(name, id)));
+      select.replaceChildren(...withShownNames(entry.knives).map(({ id, name }) => new Option(name, id)));
     select.value = entry.knives.some(({ id }) => id === before) ? before : entry.subject;
     const chosen = entry.knives.find(({ id }) => id === select.value);
     const button = this.querySelector('button');
@@ -113,7 +116,7 @@ export class CompositionElement extends FigureElement {
       }),
       'carbide from composition',
     );
-    const name = scene.value.entry.knives.find((knife) => knife.id === id)?.name ?? '';
+    const name = scene.value.knives.find((knife) => knife.id === id)?.name ?? '';
     this.#say('put-said', refused || carbideTaken(name, read.hardened));
   };
 

@@ -1,3 +1,4 @@
+import { withShownNames } from '../../comparison/knife-names.ts';
 import type { Scene } from '../../scene/scene.ts';
 
 interface Pair {
@@ -35,7 +36,7 @@ export function createKnifePair(knife: HTMLSelectElement | null, against: HTMLSe
       const ids = entry.knives.map(({ id }) => id);
       if (chosen && !(ids.includes(chosen.knife) && ids.includes(chosen.against))) chosen = undefined;
       shown = chosen ?? { knife: entry.baseline, against: entry.subject };
-      const names = entry.knives.map(({ id, name }): [string, string] => [id, name]);
+      const names = withShownNames(entry.knives).map(({ id, name }): [string, string] => [id, name]);
       fill(knife, names, shown.knife);
       fill(against, names, shown.against);
       return shown;

@@ -1,11 +1,13 @@
 import type { ComparisonEntry, KnifeEntry } from '../../comparison/entry.ts';
+import { withKnives } from '../../comparison/knife-names.ts';
 
 /** What the buttons and choices of a page do to the knives of a comparison. None of them changes what it is given. */
 
-export const withKnife = (entry: ComparisonEntry, knife: KnifeEntry): ComparisonEntry => ({
-  ...entry,
-  knives: entry.knives.map((other) => (other.id === knife.id ? knife : other)),
-});
+export const withKnife = (entry: ComparisonEntry, knife: KnifeEntry): ComparisonEntry =>
+  withKnives(
+    entry,
+    entry.knives.map((other) => (other.id === knife.id ? knife : other)),
+  );
 
 /** The comparison with its angle of one knife, by the knife's id, in place of the one entered. */
 export const withAngle = (
@@ -31,7 +33,7 @@ export function withAnotherKnife(entry: ComparisonEntry): { entry: ComparisonEnt
   let number = knives.length + 1;
   while (knives.some(({ id }) => id === `knife-${number}`)) number += 1;
   const id = `knife-${number}`;
-  return { entry: { ...entry, knives: [...knives, { ...model, id, name: `Knife ${number}` }] }, id };
+  return { entry: withKnives(entry, [...knives, { ...model, id, name: `Knife ${number}` }]), id };
 }
 
 /** Takes a knife out, by its id. A role it held goes to the first knife left that does not hold the other role. */
@@ -40,5 +42,5 @@ export function withoutKnife(entry: ComparisonEntry, id: string): ComparisonEntr
   const other = (taken: string): string => left.find((knife) => knife.id !== taken)?.id ?? taken;
   const baseline = entry.baseline === id ? other(entry.subject) : entry.baseline;
   const subject = entry.subject === id ? other(baseline) : entry.subject;
-  return { ...entry, knives: left, baseline, subject };
+  return { ...withKnives(entry, left), baseline, subject };
 }

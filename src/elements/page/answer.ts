@@ -4,6 +4,8 @@ import { linkTo } from './page.ts';
 import { SceneElement } from './scene-element.ts';
 import { registry } from './topics.ts';
 
+const notCopied = 'The browser did not let the page copy. Mark the answer and copy it.';
+
 /** Copies an answer with the link to its page, which carries the comparison. */
 export class AnswerElement extends SceneElement {
   #scene: Scene | undefined;
@@ -27,11 +29,14 @@ export class AnswerElement extends SceneElement {
     if (!this.#scene || !(event.target instanceof Element) || !event.target.closest('button')) return;
     const text = registry().words(this.of)(this.#scene).join(' ');
     const page = this.getAttribute('page') ?? '';
-    void copyText(
-      `${text} ${linkTo(page)}`,
-      `Copied: ${text.length} characters and the link.`,
-      'The browser did not let the page copy. Mark the answer and copy it.',
-    ).then((said) => this.#say(said));
+    void linkTo(page)
+      .then((link) =>
+        copyText(`${text} ${link}`, `Copied: ${text.length} characters and the link.`, notCopied),
+      )
+      .then(
+        (said) => this.#say(said),
+        () => this.#say(notCopied),
+      );
   };
 
   #say(text: string): void {

@@ -42,15 +42,12 @@ export class AudienceElement extends SceneElement {
 
   #pressed = (event: Event): void => {
     const act = event.target instanceof Element ? event.target.closest('button')?.dataset['act'] : undefined;
-    if (act === undefined || !this.#scene) return;
-    const link = linkTo('telling/ask/');
-    const question = registry().words('ask-question')(this.#scene).join(' ');
-    const text = act === 'poll' ? [question, ...pollOf(this.#scene).map(optionSaid), link].join('\n') : link;
-    void copyText(
-      text,
-      act === 'poll' ? 'The poll is copied, with its link.' : 'The link to the question is copied.',
-      `The browser did not let the page copy. The link is: ${link}`,
-    ).then((said) => this.#say('copied', said));
+    const scene = this.#scene;
+    if (act === undefined || !scene) return;
+    void copyQuestion(scene, act === 'poll').then(
+      (said) => this.#say('copied', said),
+      () => this.#say('copied', 'A part of the page did not come. Press again to fetch it.'),
+    );
   };
 
   #write = (): void => {
@@ -100,4 +97,16 @@ export class AudienceElement extends SceneElement {
     const place = this.place(part);
     if (place && place.textContent !== text) place.textContent = text;
   }
+}
+
+/** Copies the poll, or the link to the question alone; what to say of it. */
+async function copyQuestion(scene: Scene, isPoll: boolean): Promise<string> {
+  const question = registry().words('ask-question')(scene).join(' ');
+  const options = pollOf(scene).map(optionSaid);
+  const link = await linkTo('telling/ask/');
+  return copyText(
+    isPoll ? [question, ...options, link].join('\n') : link,
+    isPoll ? 'The poll is copied, with its link.' : 'The link to the question is copied.',
+    `The browser did not let the page copy. The link is: ${link}`,
+  );
 }

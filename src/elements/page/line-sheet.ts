@@ -30,12 +30,18 @@ export class LineSheetElement extends SceneElement {
     fillHeads(table, columns);
     fillRows(table, rows);
     this.#write('title', scene.entry.title);
-    const code = linkCode(linkTo('bench/'));
+    void linkTo('bench/').then(
+      (link) => scene === this.#scene && this.#showCode(linkCode(link)),
+      () => scene === this.#scene && this.#showCode(''),
+    );
+    const invented = this.place('invented');
+    if (invented) invented.hidden = scene.entry.invented !== true;
+  }
+
+  #showCode(code: string): void {
     const place = this.place('code');
     if (place) place.innerHTML = code;
     this.#write('code-said', codeSaid(code !== ''));
-    const invented = this.place('invented');
-    if (invented) invented.hidden = scene.entry.invented !== true;
   }
 
   #pressed = (event: Event): void => {
@@ -47,7 +53,7 @@ export class LineSheetElement extends SceneElement {
   async #copy(): Promise<void> {
     const scene = this.#scene;
     if (!scene) return;
-    const text = comparisonMarkdown(scene, linkTo('bench/'), await bandOf(scene, 'more'));
+    const text = comparisonMarkdown(scene, await linkTo('bench/'), await bandOf(scene, 'more'));
     const said = await copyText(
       text,
       `Copied: ${text.length} characters, the link among them.`,

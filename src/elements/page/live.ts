@@ -1,7 +1,7 @@
 import type { Topic } from '../../topics/topic.ts';
 import { GuessElement } from './guess.ts';
 import { NumElement } from './num.ts';
-import { start } from './page.ts';
+import { ready, start } from './page.ts';
 import { sayAloud } from './say-aloud.ts';
 import { SliderElement } from '../figure/slider.ts';
 import { useTopics } from './topics.ts';
@@ -23,7 +23,11 @@ const small: Record<string, CustomElementConstructor> = {
  * @param topics what its elements name
  * @param large the elements that are fetched only where the page has them
  */
-export function begin(topics: readonly Topic[], large: Record<string, CustomElementConstructor>): void {
+export async function begin(
+  topics: readonly Topic[],
+  large: Record<string, CustomElementConstructor>,
+): Promise<void> {
+  await ready();
   useTopics(topics);
   start();
   for (const [name, element] of Object.entries({ ...large, ...small }))

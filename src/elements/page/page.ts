@@ -1,14 +1,15 @@
-import { computed, effect } from '@preact/signals-core';
+import { computed, effect, signal } from '@preact/signals-core';
 import type { ReadonlySignal } from '@preact/signals-core';
 import { createStore } from '../../comparison/store.ts';
-import { decodeLink, encodeLink } from '../../comparison/link/codec.ts';
-import type { OpenedLink } from '../../comparison/link/codec.ts';
+import type { DecodedLink, OpenedLink } from '../../comparison/link/codec.ts';
 import { plainEntry } from '../../comparison/plain-entry.ts';
+import { fetchCurvesBy } from '../../runs/curves-at-hand.ts';
 import { sceneOf } from '../../scene/scene.ts';
 import type { Scene } from '../../scene/scene.ts';
 import type { ComparisonEntry } from '../../comparison/entry.ts';
 import { addressStep, carriesComparison, refusedSaid } from '../start/address.ts';
 import { carry } from '../start/carry.ts';
+import { fetchLinks, linksAtHand } from './links.ts';
 import { Pause } from './pause.ts';
 
 /**
@@ -25,13 +26,35 @@ export const store = createStore(given);
 export const example = store.entry.value;
 const root = document.documentElement;
 
+/** Rises once curves through readings have come, so that what waited for them is shown anew. */
+const curvesHere = signal(0);
+fetchCurvesBy(() => {
+  import('../../runs/bring-curves.ts').then(
+    ({ bringCurves }) => {
+      bringCurves();
+      curvesHere.value += 1;
+    },
+    // Without them the page goes on saying that they are on their way.
+    () => undefined,
+  );
+});
+
 /** What the page shows. The store lets nothing in that the model cannot compute. */
-export const scene: ReadonlySignal<Scene> = computed(() => sceneOf(store.entry.value));
+export const scene: ReadonlySignal<Scene> = computed(() => {
+  void curvesHere.value;
+  return sceneOf(store.entry.value);
+});
+
+/** What opens the comparison of the address, where it carries one: the page shows nothing else before. */
+export async function ready(): Promise<void> {
+  if (own && carriesComparison(location.hash)) await fetchLinks();
+}
 
 export function start(): void {
   if (!own) return;
   openAddress();
   addEventListener('hashchange', openAddress);
+  for (const reach of ['pointerover', 'pointerdown', 'focusin']) addEventListener(reach, reached);
   addEventListener('click', follow);
   effect(carryAlong);
 }
@@ -39,7 +62,12 @@ export function start(): void {
 /** The links of the page follow the comparison after this pause: they are followed, not watched. */
 const linksMs = 300;
 const links = new Pause(linksMs, () => {
-  if (root.dataset['lineUp'] === 'own') carry(encodeLink(store.entry.value));
+  if (root.dataset['lineUp'] !== 'own') return;
+  fetchLinks().then(
+    ({ encodeLink }) => root.dataset['lineUp'] === 'own' && carry(encodeLink(store.entry.value)),
+    // A link that is followed fetches it again.
+    () => undefined,
+  );
 });
 
 /** Where the comparison is the visitor's, links lead on with it, opened in a new tab or copied as well as followed. */
@@ -53,18 +81,44 @@ export function becomesOwn(): void {
   root.dataset['lineUp'] = 'own';
 }
 
+/** Whether the link takes the comparison of the page along. */
+const takesAlong = ({ dataset: { page, carries } }: HTMLAnchorElement): boolean =>
+  page !== undefined || (carries !== undefined && root.dataset['lineUp'] === 'own');
+
+const linkAt = ({ target }: Event): HTMLAnchorElement | null =>
+  target instanceof Element
+    ? target.closest<HTMLAnchorElement>('a[data-page], a[data-carries], a[href^="#"]')
+    : null;
+
+/** What makes links is there before the link under the hand is followed. */
+function reached(event: Event): void {
+  const link = linkAt(event);
+  if (link && takesAlong(link)) fetchLinks().catch(() => undefined);
+}
+
+/** Follows a link once what makes links is there; without it, as it was built. */
+function followLater(event: MouseEvent, link: HTMLAnchorElement): void {
+  event.preventDefault();
+  fetchLinks().then(
+    () => link.dispatchEvent(new MouseEvent(event.type, event)),
+    () => location.assign(link.href),
+  );
+}
+
 /** A link within what is shown takes even the example along; a step within the page does not put its anchor in its place. */
 function follow(event: MouseEvent): void {
-  const { target } = event;
-  const link =
-    target instanceof Element
-      ? target.closest<HTMLAnchorElement>('a[data-page], a[data-carries], a[href^="#"]')
-      : null;
+  const link = linkAt(event);
   if (!link) return;
   const { page, carries } = link.dataset;
-  if (page !== undefined) link.href = linkTo(page);
-  else if (carries !== undefined && root.dataset['lineUp'] === 'own')
-    link.hash = encodeLink(store.entry.value);
+  if (takesAlong(link)) {
+    const made = linksAtHand()?.encodeLink(store.entry.value);
+    if (made === undefined) {
+      followLater(event, link);
+      return;
+    }
+    if (page !== undefined) link.href = addressOf(page, made);
+    else link.hash = made;
+  }
   if (page !== undefined || carries !== undefined || !carriesComparison(location.hash)) return;
   const place = document.getElementById(link.hash.slice(1));
   if (!place) return;
@@ -90,9 +144,9 @@ let ofAddress: ComparisonEntry | undefined;
 /** Whether a comparison is no more than what the address says: then the address need not follow it, nor is it kept. */
 export const isOfAddress = (entry: ComparisonEntry): boolean => entry === ofAddress;
 
-/** Puts a comparison into the address, in place of what is there. */
-export function writeAddress(entry: ComparisonEntry): void {
-  history.replaceState(null, '', encodeLink(entry));
+/** Puts the link of a comparison into the address, in place of what is there. */
+export function writeAddress(link: string): void {
+  history.replaceState(null, '', link);
   ofAddress = undefined;
 }
 
@@ -102,7 +156,18 @@ function openAddress(change?: HashChangeEvent): void {
   if (leaves) without = { entry: store.entry.value, whose: root.dataset['lineUp'] };
   if (act === 'go back') goBack();
   if (act !== 'open') return;
-  const read = decodeLink(location.hash);
+  const { hash } = location;
+  const links = linksAtHand();
+  if (links) show(links.decodeLink(hash));
+  else
+    fetchLinks().then(
+      ({ decodeLink }) => location.hash === hash && show(decodeLink(hash)),
+      () => say(refusedSaid('a part of the page did not come.', root.dataset['lineUp'] === 'own')),
+    );
+}
+
+/** Shows the comparison of the address, or says why it cannot. */
+function show(read: DecodedLink): void {
   if (read.ok) {
     store.replace(read.entry);
     ofAddress = store.entry.value;
@@ -173,7 +238,10 @@ export function changeOwn(update: (entry: ComparisonEntry) => ComparisonEntry, l
 }
 
 /** The address of this site's page that carries the comparison of the moment. */
-export function linkTo(page: string): string {
-  const base = root.dataset['base'] ?? '/';
-  return `${location.origin}${base}${page}${encodeLink(store.entry.value)}`;
+export async function linkTo(page: string): Promise<string> {
+  const { encodeLink } = await fetchLinks();
+  return addressOf(page, encodeLink(store.entry.value));
 }
+
+const addressOf = (page: string, link: string): string =>
+  `${location.origin}${root.dataset['base'] ?? '/'}${page}${link}`;

@@ -43,8 +43,8 @@ export class RetellElement extends SceneElement {
     const chosen = (name: string) =>
       this.querySelector<HTMLInputElement>(`input[name="${name}"]:checked`)?.value ?? '';
     const depth = chosen('depth') as Depth;
-    const band = await bandOf(scene, depth === 'one sentence' ? 'a sentence' : 'more');
-    return explainedText(scene, depth, chosen('form') as TextForm, linkTo('telling/'), band);
+    const band = depth === 'one sentence' ? [] : await bandOf(scene, 'more');
+    return explainedText(scene, depth, chosen('form') as TextForm, await linkTo('telling/'), band);
   }
 
   #copy = (event: Event): void => {

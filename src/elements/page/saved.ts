@@ -1,3 +1,4 @@
+import { shownNames } from '../../comparison/knife-names.ts';
 import { savedWords } from '../../phrases/saved-words.ts';
 import { createSavedList } from '../../comparison/saved/saved.ts';
 import type { SavedComparison } from '../../comparison/saved/saved.ts';
@@ -178,5 +179,5 @@ function fill(row: HTMLElement, { id, name, entry, changedAt, savedToFileAt }: S
   }
   const about = row.querySelector('[data-part=about]');
   if (about)
-    about.textContent = `${entry.invented ? 'Invented. ' : ''}${entry.knives.map((knife) => knife.name).join(', ')}. Put in ${when(changedAt)}. ${savedToFileAt === null ? 'Not saved to a file yet.' : `Last saved to a file ${when(savedToFileAt)}.`}`;
+    about.textContent = `${entry.invented ? 'Invented. ' : ''}${[...shownNames(entry.knives).values()].join(', ')}. Put in ${when(changedAt)}. ${savedToFileAt === null ? 'Not saved to a file yet.' : `Last saved to a file ${when(savedToFileAt)}.`}`;
 }

@@ -1,14 +1,14 @@
+import { shownNames } from '../../comparison/knife-names.ts';
 import { fileName } from '../../comparison/saved/file-name.ts';
 import { openSeal, sealPrediction } from '../../comparison/seal/seal.ts';
 import type { Sealed } from '../../comparison/seal/seal.ts';
 import type { ComparisonEntry } from '../../comparison/entry.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { ratioInWords, times } from '../../scene/show.ts';
 import { MODEL_NUMBER } from '../../model/index.ts';
 import { copyText } from './copy-text.ts';
 import { download } from './download.ts';
 import { SceneElement } from './scene-element.ts';
-import { readingName } from '../../phrases/reading-name.ts';
+import { saidThen } from '../../phrases/older-link.ts';
 
 /** Seals the prediction of the page's comparison, and checks a seal against its file. */
 export class SealElement extends SceneElement {
@@ -87,12 +87,12 @@ export class SealElement extends SceneElement {
         this.#say('checked', opened.why);
         return;
       }
-      const { entry, said, modelNumber, sameModel } = opened;
-      const nameOf = (id: string) => entry.knives.find((knife) => knife.id === id)?.name ?? id;
-      const ratio = said[entry.reading];
+      const { entry, modelNumber, sameModel } = opened;
+      const names = shownNames(entry.knives);
+      const nameOf = (id: string) => names.get(id) ?? id;
       this.#say(
         'checked',
-        `They belong together, to the last digit. Sealed was “${entry.title}”: ${nameOf(entry.subject)} cuts ${ratioInWords(ratio)} as ${nameOf(entry.baseline)}, ${times(ratio)} by the ${readingName[entry.reading]} reading (${times(said.rival)} with the forces added), by model no. ${modelNumber}${sameModel ? ', which is this page’s own' : '; this page has another, so look at what was said then'}.`,
+        `They belong together, to the last digit. Sealed was “${entry.title}”: ${nameOf(entry.subject)} against ${nameOf(entry.baseline)}, ${saidThen(opened)}, by model no. ${modelNumber}${sameModel ? ', which is this page’s own' : '; this page has another, so look at what was said then'}.`,
       );
     });
   };

@@ -6,6 +6,8 @@ import { ReadElement } from './scene-element.ts';
 /** Room for what stands below the figure in a frame. */
 const footPx = 90;
 
+const notCopied = 'The browser did not let the page copy. The line is above: mark it and copy it.';
+
 /** The line that puts the figure, as it is now, on a page of somebody's own. */
 export class SnippetElement extends ReadElement {
   override connectedCallback(): void {
@@ -21,24 +23,28 @@ export class SnippetElement extends ReadElement {
   }
 
   protected override say(): void {
-    const text = this.place('text');
-    if (text) text.textContent = this.#text();
+    void this.#text().then(
+      (written) => {
+        const text = this.place('text');
+        if (text) text.textContent = written;
+      },
+      () => undefined,
+    );
   }
 
-  #text(): string {
+  async #text(): Promise<string> {
     const tall = document.querySelector<HTMLElement>('kf-figure')?.offsetHeight ?? 0;
-    return frameSnippet(linkTo(this.getAttribute('page') ?? ''), document.title, tall + footPx);
+    return frameSnippet(await linkTo(this.getAttribute('page') ?? ''), document.title, tall + footPx);
   }
 
   #copy = (event: Event): void => {
     if (!(event.target instanceof Element) || !event.target.closest('button')) return;
-    void copyText(
-      this.#text(),
-      'The line is copied.',
-      'The browser did not let the page copy. The line is above: mark it and copy it.',
-    ).then((said) => {
+    const say = (said: string): void => {
       const place = this.place('said');
       if (place) place.textContent = said;
-    });
+    };
+    void this.#text()
+      .then((text) => copyText(text, 'The line is copied.', notCopied))
+      .then(say, () => say(notCopied));
   };
 }

@@ -56,7 +56,7 @@ async function fetchAll(): Promise<void> {
     Promise.all(named().map(loadTopic)),
     Promise.all(held.map(async (name) => [name, await large[name]?.()] as const)),
   ]);
-  begin(topics, Object.fromEntries(elements) as Record<string, CustomElementConstructor>);
+  await begin(topics, Object.fromEntries(elements) as Record<string, CustomElementConstructor>);
 }
 
 function load(): Promise<unknown> {

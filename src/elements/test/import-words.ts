@@ -6,23 +6,37 @@ import type { LogRead } from '../../runs/read-log.ts';
 
 export const columnWord: Record<Column, string> = {
   knife: 'knife',
-  batch: 'lot',
+  batch: 'batch',
   sharpening: 'sharpening',
   cutMm: 'mm cut',
   cuts: 'cuts',
   cycles: 'mm of each cycle',
   series: 'series of readings',
   censored: 'ended early',
-  endPoint: 'stop',
+  endPoint: 'end point',
   checkedEvery: 'looked every',
   startSharpness: 'sharpness at start',
   angleDeg: 'angle per side',
   burrChecked: 'burr checked',
   judge: 'judged by',
+  order: 'order',
+  date: 'date',
+  remarks: 'remarks',
+  leftOutBecause: 'left out because',
 };
 
 /** Columns a run may do without; what is not in the others counts as not recorded. */
-const mayLack: readonly Column[] = ['cutMm', 'cuts', 'cycles', 'series', 'censored'];
+const mayLack: readonly Column[] = [
+  'cutMm',
+  'cuts',
+  'cycles',
+  'series',
+  'censored',
+  'order',
+  'date',
+  'remarks',
+  'leftOutBecause',
+];
 
 const delimiterWord: Record<Delimiter, string> = {
   ',': 'commas',

@@ -1,3 +1,4 @@
+import { shownNames } from '../../comparison/knife-names.ts';
 import type { ComparisonEntry } from '../../comparison/entry.ts';
 import type { OpenedLink } from '../../comparison/link/codec.ts';
 
@@ -18,9 +19,14 @@ export const knifeChoices = (
   { knives }: ComparisonEntry,
   besides: readonly string[],
   codes: readonly string[],
-): string[] => [
-  ...new Set([...knives.map(({ name }) => name.trim().normalize('NFC')), ...besides, ...codes]),
-];
+): string[] => [...new Set([...shownNames(knives).values(), ...besides, ...codes])];
+
+/** The comparison for another log: what was seen of the one before is not seen of it. */
+export function withoutLooks({ plan, ...entry }: ComparisonEntry): ComparisonEntry {
+  if (plan === undefined) return entry;
+  const { looks: _looks, endPointLate: _late, ...rest } = plan;
+  return { ...entry, plan: rest };
+}
 
 /** What is said once a run is in the log: `cells` is its row, `many` the runs there are now. */
 export function runSaid(cells: readonly string[], isChange: boolean, many: number): string {

@@ -2,6 +2,7 @@ import { fileName } from '../../comparison/saved/file-name.ts';
 import { comparisonsFile } from '../../comparison/files.ts';
 import { decodeLink } from '../../comparison/link/codec.ts';
 import type { ComparisonEntry } from '../../comparison/entry.ts';
+import { namedRuns } from '../../comparison/knife-names.ts';
 import { logCsv } from '../../runs/csv-out.ts';
 import { copyText } from '../page/copy-text.ts';
 import { download } from '../page/download.ts';
@@ -13,8 +14,8 @@ export function saveComparison(entry: ComparisonEntry): string {
 }
 
 /** Saves a comparison's runs alone; what to say of it. */
-export function saveLog({ title, runs = [] }: ComparisonEntry): string {
-  download(fileName(title, 'csv'), logCsv(runs), 'text/csv');
+export function saveLog({ title, knives, runs = [] }: ComparisonEntry): string {
+  download(fileName(title, 'csv'), logCsv(namedRuns(knives, runs)), 'text/csv');
   return `Saved: ${runs.length} ${runs.length === 1 ? 'run' : 'runs'} as CSV.`;
 }
 

@@ -4,7 +4,7 @@ import { thousands } from '../../scene/show.ts';
 import { findCsv } from '../../runs/csv-found.ts';
 import type { Confirmed, Found } from '../../runs/csv-found.ts';
 import { readCsv } from '../../runs/csv.ts';
-import type { Run } from '../../runs/log.ts';
+import type { NamedRun, Run } from '../../runs/log.ts';
 import type { LogRead } from '../../runs/read-log.ts';
 import { textOf } from '../../runs/text.ts';
 import { ImportParts } from './import-parts.ts';
@@ -13,7 +13,7 @@ import { readLongLog } from './read-long-log.ts';
 
 /** What a text becomes: runs or a whole comparison; both say why they were refused, or ''. */
 export interface Taking {
-  takeRuns(runs: Run[]): string;
+  takeRuns(before: readonly Run[], runs: readonly NamedRun[]): string;
   takeComparison(entry: ComparisonEntry): string;
 }
 
@@ -224,7 +224,7 @@ export class Import {
       this.#leave(`${said} There was nothing to take.`);
       return;
     }
-    const refused = this.#taking.takeRuns([...before, ...read.runs]);
+    const refused = this.#taking.takeRuns(before, read.runs);
     this.#parts.write(
       'import-said',
       refused === '' ? `${said} They are in the log. Undo takes them out again.` : refused,

@@ -2,17 +2,19 @@ import type * as RunFields from '../../test/run-fields.ts';
 import type { RunTexts } from '../../test/run-fields.ts';
 import type { ComparisonEntry } from '../../comparison/entry.ts';
 import { logCells } from '../../test/log-rows.ts';
-import type { Run } from '../../runs/log.ts';
+import { knifeCalled, nameOfRun } from '../../comparison/knife-names.ts';
+import type { NamedRun, Run } from '../../runs/log.ts';
 import { changeOwn, store } from '../page/page.ts';
 import { fillRows } from '../page/table-rows.ts';
-import { knifeChoices, runSaid } from './log-decisions.ts';
+import { knifeChoices, runSaid, withoutLooks } from './log-decisions.ts';
 import type { RunsParts } from './runs-parts.ts';
 
 /** So many rows of the log are shown at first. */
 const shownFirst = 100;
 
 /** What the log is shown by: its runs, and whether they can be changed. */
-const logOf = ({ runs, invented, plan }: ComparisonEntry): readonly unknown[] => [
+const logOf = ({ runs, invented, plan, knives }: ComparisonEntry): readonly unknown[] => [
+  knives.map(({ name }) => name).join('\n'),
   runs,
   invented,
   plan?.closed,
@@ -40,7 +42,7 @@ export class RunsLog {
   setRuns(runs: Run[], label: string): string {
     if (store.entry.value.plan?.closed) return 'The log is closed. Open it again to change it.';
     return changeOwn((entry) => {
-      const { runs: _before, ...rest } = entry;
+      const { runs: _before, ...rest } = entry.invented || runs.length === 0 ? withoutLooks(entry) : entry;
       return runs.length > 0 ? { ...rest, runs } : rest;
     }, label);
   }
@@ -70,8 +72,12 @@ export class RunsLog {
       runs.filter((_, at) => at !== index),
       'take out',
     );
-    this.#parts.say(`Taken out: ${logCells(gone).slice(0, 4).join(', ')}. Undo brings it back.`);
+    this.#parts.say(`Taken out: ${this.#cells(gone).slice(0, 4).join(', ')}. Undo brings it back.`);
     this.#parts.focusLog();
+  }
+
+  #cells(run: Run): string[] {
+    return logCells(run, store.entry.value.knives);
   }
 
   /** Shows the log where it is another than before. */
@@ -84,12 +90,16 @@ export class RunsLog {
     this.#logged = logOf(store.entry.value);
     const shown = all ? runs : runs.slice(0, shownFirst);
     const canChange = !invented && !plan?.closed;
-    fillRows(this.#parts.part('log'), shown.map(logCells), (row, index) => {
-      const cell = document.createElement('td');
-      cell.className = 'no-print';
-      if (canChange) cell.append(...rowButtons(shown[index] as Run, index));
-      row.append(cell);
-    });
+    fillRows(
+      this.#parts.part('log'),
+      shown.map((run) => this.#cells(run)),
+      (row, index) => {
+        const cell = document.createElement('td');
+        cell.className = 'no-print';
+        if (canChange) cell.append(...rowButtons(this.#cells(shown[index] as Run), index));
+        row.append(cell);
+      },
+    );
     const more = this.#parts.part('more');
     if (more) more.hidden = shown.length === runs.length;
     const text = this.#parts.part('more-text');
@@ -125,16 +135,17 @@ export class RunsLog {
   }
 
   /** @param index of the run that it is put in place of; below 0 where it is a new one */
-  #put(run: Run, index: number): void {
+  #put(named: NamedRun, index: number): void {
+    const run: Run = { ...named, knife: knifeCalled(store.entry.value.knives, named.knife) };
     const runs = this.ownRuns();
     const before = runs[index];
     const next = before ? runs.map((old) => (old === before ? run : old)) : [...runs, run];
     const refused = this.setRuns(next, 'run');
-    this.#parts.say(refused || runSaid(logCells(run), before !== undefined, next.length));
+    this.#parts.say(refused || runSaid(this.#cells(run), before !== undefined, next.length));
     if (refused !== '') return;
     this.stopChanging();
-    // The next run differs in these two at least; the rest is likely the same.
-    for (const name of ['reach', 'sharpening', 'series', 'cycles']) {
+    // The next run differs in these; the rest is likely the same.
+    for (const name of ['reach', 'sharpening', 'series', 'cycles', 'order', 'remarks', 'leftOutBecause']) {
       const input = this.#parts.input(name);
       if (input) input.value = '';
     }
@@ -146,7 +157,7 @@ export class RunsLog {
     const run = this.ownRuns()[index];
     if (!form || !run) return;
     form.dataset['changing'] = String(index);
-    const texts = showRun(run);
+    const texts = showRun({ ...run, knife: nameOfRun(store.entry.value.knives, run.knife) });
     for (const { name } of runFields) {
       const input = this.#parts.input(name);
       if (!input) continue;
@@ -175,8 +186,8 @@ export class RunsLog {
 }
 
 /** The buttons that change a run of the log or take it out. */
-function rowButtons(run: Run, index: number): HTMLButtonElement[] {
-  const [knife = '', , , reach = ''] = logCells(run);
+function rowButtons(cells: readonly string[], index: number): HTMLButtonElement[] {
+  const [knife = '', , , reach = ''] = cells;
   return [
     ['change', 'Change'],
     ['take-out', 'Take out'],

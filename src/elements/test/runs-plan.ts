@@ -1,18 +1,17 @@
 import { planFieldNamed } from '../../test/plan-fields.ts';
 import { isSheetCode } from '../../model/index.ts';
 import { firstPlan } from '../../comparison/first-plan.ts';
-import { planOf, runsOnSheet } from '../../topics/plan/values.ts';
+import { alarmsAsked, powerAsked, simulatedSaid } from '../../topics/plan/simulated.ts';
+import { planOf } from '../../topics/plan/values.ts';
+import { runsOf } from '../../scene/runs.ts';
 import type { Scene } from '../../scene/scene.ts';
-import type { ComparisonEntry, PlanEntry } from '../../comparison/entry.ts';
+import type { ComparisonEntry } from '../../comparison/entry.ts';
 import { sheetColumns, sheetRows, sheetSet } from '../../test/sheet-rows.ts';
 import { fillRows } from '../page/table-rows.ts';
 import { writeText } from '../page/write-text.ts';
+import { simulated } from './simulations.ts';
 
 /** The part of the page of runs that plans the next ones; fetched once there is another comparison than the page's own. */
-
-/** The plan with one field written anew, or why not. */
-export const writtenPlan = (plan: PlanEntry | undefined, name: string, text: string) =>
-  planFieldNamed(name).write(plan ?? firstPlan, text);
 
 /** The comparison with another order of its sheet. */
 export const shuffled = ({ plan = firstPlan, ...entry }: ComparisonEntry): ComparisonEntry => ({
@@ -20,13 +19,8 @@ export const shuffled = ({ plan = firstPlan, ...entry }: ComparisonEntry): Compa
   plan: { ...plan, seed: (plan.seed + 1) % 1_000_000 },
 });
 
+export { keptSheet, lookedEarly, writtenPlan } from '../../test/plan-changes.ts';
 export { closedSaid, closeLog, openedSaid, openLogAgain } from '../../test/close-log.ts';
-
-/** The comparison with as many sharpenings as its sheet has now: a printed sheet must not follow the runs that come in. */
-export const keptSheet = (now: Scene): ComparisonEntry => ({
-  ...now.entry,
-  plan: { ...(now.entry.plan ?? firstPlan), runs: runsOnSheet(planOf(now)) },
-});
 
 /** The codes a run may be logged under until the log is closed. */
 export const openCodes = (now: Scene): string[] =>
@@ -69,9 +63,37 @@ function numberFigures(root: HTMLElement): void {
   });
 }
 
-/** Brings the page to what is planned: fields, sheet and key, and the figures' numbers. */
-export function showPlan(root: HTMLElement, now: Scene): void {
+/**
+ * Brings the page to what is planned: fields, sheet and key, and the figures' numbers.
+ *
+ * @param current gives the scene there is once a simulation has ended
+ */
+export function showPlan(root: HTMLElement, now: Scene, current: () => Scene): void {
   showPlanFields(root, now);
   showSheet(root, now);
+  showEarly(root, now);
+  showSimulated(root, now, current);
   numberFigures(root);
+}
+
+/** The way to a verdict before its time, where there would be one. */
+function showEarly(root: HTMLElement, now: Scene): void {
+  const { promised, log } = runsOf(now);
+  const part = root.querySelector<HTMLElement>('[data-part="look-early"]');
+  if (part) part.hidden = !(promised.waiting && log.low !== null);
+}
+
+/** Chances that only a simulation gives: written once they are worked out, away from the page. */
+function showSimulated(root: HTMLElement, now: Scene, current: () => Scene): void {
+  for (const [name, asked] of [
+    ['simulated-power', powerAsked(now)],
+    ['simulated-alarms', alarmsAsked(now)],
+  ] as const) {
+    const place = root.querySelector<HTMLElement>(`[data-part="${name}"]`);
+    if (!place) continue;
+    place.hidden = asked === null;
+    if (asked === null) continue;
+    const chance = simulated(asked, () => showSimulated(root, current(), current));
+    writeText(place, chance === null ? 'A simulation is running.' : simulatedSaid(asked, chance));
+  }
 }

@@ -24,7 +24,7 @@ export class RunsSheet {
   show(): void {
     if (scene.value.entry === example && !this.#asked) return;
     this.#withPlan(({ showPlan, openCodes }) => {
-      showPlan(this.#parts.root, scene.value);
+      showPlan(this.#parts.root, scene.value, () => scene.value);
       this.#log.showKnives(openCodes(scene.value));
     });
   }
@@ -38,7 +38,7 @@ export class RunsSheet {
     const { value } = target;
     this.#withPlan(({ writtenPlan, showPlanFields }) => {
       const name = target.closest<HTMLElement>('[data-field]')?.dataset['field'] ?? '';
-      const written = writtenPlan(store.entry.value.plan, name, value);
+      const written = writtenPlan(scene.value, name, value);
       const message = written.ok
         ? problemsOf(store.change((entry) => ({ ...entry, plan: written.plan }), `plan ${name}`))
         : written.message;
@@ -66,6 +66,14 @@ export class RunsSheet {
         this.print('sheet');
       });
     else this.print('sheet');
+  }
+
+  /** Shows the verdict before the number planned is cut, and keeps that in the plan. */
+  lookEarly(): void {
+    this.#withPlan(({ lookedEarly }) => {
+      const refused = problemsOf(store.change(() => lookedEarly(scene.value), 'look early'));
+      this.#parts.say(refused || 'This is an early look. The plan keeps that it was taken.');
+    });
   }
 
   close(): void {

@@ -1,3 +1,4 @@
+import { runsOfKnives } from '../../comparison/knife-names.ts';
 import { store } from '../page/page.ts';
 import type { Import } from './runs-import.ts';
 import type { RunsLog } from './runs-log.ts';
@@ -31,7 +32,8 @@ export class RunsTexts {
     this.#import ??= import('./runs-import.ts').then(
       ({ Import }) =>
         new Import(this.#parts.root, {
-          takeRuns: (runs) => this.#log.setRuns(runs, 'import'),
+          takeRuns: (before, runs) =>
+            this.#log.setRuns([...before, ...runsOfKnives(store.entry.value.knives, runs)], 'import'),
           takeComparison: (entry) => problemsOf(store.replace(entry)),
         }),
     );

@@ -1,13 +1,13 @@
 import { effect } from '@preact/signals-core';
+import { withShownNames } from '../../comparison/knife-names.ts';
 import { firstPlan } from '../../comparison/first-plan.ts';
-import { createStorage } from '../../comparison/saved/last.ts';
-import { decodeLink } from '../../comparison/link/codec.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { hasSeries } from '../../scene/logged-name.ts';
+import { hasSeries } from '../../scene/has-series.ts';
 import type { ComparisonEntry } from '../../comparison/entry.ts';
 import { withRole } from '../fields/knives-changed.ts';
 import { carriesComparison } from '../start/address.ts';
-import { keepsOwn } from '../page/keep-own.ts';
+import { keepsOwn, keptHere } from '../page/keep-own.ts';
+import { linksAtHand } from '../page/links.ts';
 import { becomesOwn, linkTo, scene, store } from '../page/page.ts';
 import { undoKey } from '../page/undo-key.ts';
 import { keptComesBack } from './log-decisions.ts';
@@ -32,8 +32,7 @@ export class RunsElement extends HTMLElement {
   #log = new RunsLog(this.#parts);
   #sheet = new RunsSheet(this.#parts, this.#log);
   #texts = new RunsTexts(this.#parts, this.#log);
-  #keeper = createStorage();
-  #save = keepsOwn(this.#keeper, (text) => this.#parts.say(text));
+  #save = keepsOwn((text) => this.#parts.say(text));
 
   connectedCallback(): void {
     this.#recall();
@@ -69,9 +68,11 @@ export class RunsElement extends HTMLElement {
    * many for the address, if it is the same comparison.
    */
   #recall(): void {
-    const linked = carriesComparison(location.hash) ? decodeLink(location.hash) : null;
+    const linked = carriesComparison(location.hash)
+      ? (linksAtHand()?.decodeLink(location.hash) ?? null)
+      : null;
     if (linked && !(linked.ok && linked.runsLeftBehind)) return;
-    const kept = this.#keeper.load();
+    const kept = keptHere();
     if (!kept.ok) this.#parts.say(kept.message);
     else if (kept.entry && keptComesBack(kept.entry, linked)) {
       store.replace(kept.entry);
@@ -122,6 +123,7 @@ export class RunsElement extends HTMLElement {
     'print-sheet': () => this.#sheet.printSheet(),
     'print-key': () => this.#sheet.print('key'),
     shuffle: () => this.#sheet.shuffle(),
+    'look-early': () => this.#sheet.lookEarly(),
     close: () => this.#sheet.close(),
     'open-again': () => this.#sheet.openAgain(),
     look: () => this.#texts.with((reader) => reader.pasted()),
@@ -153,8 +155,7 @@ export class RunsElement extends HTMLElement {
   }
 
   #copy(): void {
-    const link = linkTo('runs/');
-    this.#withFiles(async ({ copyLink }) => this.#parts.say(await copyLink(link)));
+    this.#withFiles(async ({ copyLink }) => this.#parts.say(await copyLink(await linkTo('runs/'))));
   }
 
   #saveFile(what: 'line-up' | 'log'): void {
@@ -189,7 +190,7 @@ export class RunsElement extends HTMLElement {
     for (const role of ['subject', 'baseline'] as const) {
       const select = this.querySelector<HTMLSelectElement>(`[data-role="${role}"]`);
       if (!select) continue;
-      select.replaceChildren(...entry.knives.map(({ id, name }) => new Option(name, id)));
+      select.replaceChildren(...withShownNames(entry.knives).map(({ id, name }) => new Option(name, id)));
       select.value = entry[role];
     }
   }

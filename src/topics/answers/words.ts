@@ -1,12 +1,14 @@
 import { compare, makeEqual, isUnknown, nominal, runsNeeded } from '../../model/index.ts';
+import type { Ends, Row } from '../../model/index.ts';
 import { isRefused, opening } from './opening.ts';
 import { factorOf, ofKnife, termOf } from '../../comparison/found.ts';
 import { jobOf } from '../../phrases/job.ts';
 import { onlyTogether, smallParts } from '../../phrases/only-together.ts';
 import { list } from '../../phrases/list.ts';
-import { differs, standing, temptingSum } from '../../scene/terms.ts';
+import { sideLoadInWords, sideOf } from '../../phrases/side-load.ts';
+import { differs, temptingSum } from '../../scene/terms.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { brief, plain, readsAsOne, times } from '../../scene/show.ts';
+import { brief, inFigures, plain, readAlike, readsAsOne, short, shownRatio } from '../../scene/show.ts';
 import { isExact, sureOf } from '../../scene/sure.ts';
 import { unlessRefused } from '../../comparison/unless-refused.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
@@ -14,18 +16,66 @@ import type { WordsOf } from '../../phrases/sentences-of.ts';
 /** Scatter of one knife's runs an objection is answered with: assumed, and said. */
 const cv = 0.2;
 
-/** Whether one knife is ahead of the other, or behind it, by more than reads as none. */
-const isAhead = (ratio: number): boolean => ratio > 1 && !readsAsOne(ratio);
-const isBehind = (ratio: number): boolean => ratio < 1 && !readsAsOne(ratio);
+const chosen = ({ row, entry }: Scene): Row => row[entry.reading];
 
-const chosen = ({ row, entry }: Scene) => row[entry.reading];
+/** How the factors of an answer are meant. */
+const meant = ({ entry }: Scene): string =>
+  entry.reading === 'quick' ? 'By the quick sum' : 'At the middle settings';
 
-/** The ratio once it is sharpened as the baseline is; null where the two measures do not go together. */
-const sharpenedAlike = ({ comparison, entry }: Scene): number | null =>
+/** Two figures, or three where two would make a difference read as none. */
+const two = (ratio: number): string => plain(ratio, !readsAsOne(ratio) && inFigures(ratio, 2) === 1 ? 3 : 2);
+
+const timesTwo = (factor: number): string => `×${two(factor)}`;
+
+/** The three totals as a range. */
+const totals = ({ multiplied, added, toLimit }: Row): Ends => ({
+  low: Math.min(multiplied, added, toLimit),
+  high: Math.max(multiplied, added, toLimit),
+});
+
+/** The totals once it is sharpened as the baseline is; null where the two measures do not go together. */
+const sharpenedAlike = ({ comparison, entry }: Scene): Ends | null =>
   unlessRefused(() => {
     const equalised = makeEqual(comparison, entry.subject, ['angleDeg', 'edgeMm', 'finish']);
-    return ofKnife(compare(equalised, { reading: entry.reading }).rows, entry.subject).product;
+    return totals(ofKnife(compare(equalised, { reading: entry.reading }).rows, entry.subject));
   });
+
+const range = ({ low, high }: Ends): string =>
+  two(low) === two(high) ? two(low) : `${two(low)} to ${two(high)}`;
+
+/** What side load the one edge bears before it rolls, in a sentence. */
+const rolls = (load: Ends): string =>
+  sideOf(load) === 'same'
+    ? 'Both edges bear the same side load before they roll.'
+    : `Before it rolls, the first bears ${sideLoadInWords(load)} the side load of the other.`;
+
+/** What is made of a thin edge's price, by which way slicing and side load speak. */
+function priceOf(slicing: Ends, load: Ends): string {
+  const [cut, roll] = [sideOf(slicing), sideOf(load)];
+  if (roll === 'same') return 'Here that price is not paid.';
+  if (roll === 'open') return 'Which of the two rolls first is left open.';
+  if (roll === 'less' && cut === 'more')
+    return 'So yes, that is the price: it slices longer and rolls sooner. Whether that matters depends on the work.';
+  if (roll === 'more' && cut === 'less')
+    return 'Here it is the other way about: this one rolls later, and pays for it in slicing.';
+  if (roll === 'less') return 'So it rolls sooner, and is not sure to gain in slicing for it.';
+  return 'So here it does not: nothing in slicing is bought with an edge that rolls sooner.';
+}
+
+/** Geometry against steel by each way to combine, where the way turns their order round. */
+function turnedRound({ terms, added, multiplied, toLimit, families: { geometry, steel } }: Row): string {
+  const rest = multiplied / geometry;
+  const larger = (factor: number) => Math.abs(Math.log(factor)) > Math.abs(Math.log(steel));
+  if (terms.length === 0 || readsAsOne(steel) || readsAsOne(geometry)) return '';
+  const other = [
+    ...(larger(added / rest) === larger(geometry) ? [] : [`if the forces add (${timesTwo(added / rest)})`]),
+    ...(larger(toLimit / rest) === larger(geometry)
+      ? []
+      : [`if the force has a limit (${timesTwo(toLimit / rest)})`]),
+  ];
+  if (other.length === 0) return '';
+  return `Geometry has the ${larger(geometry) ? 'smaller' : 'larger'} effect of the two ${list(other)}.`;
+}
 
 /**
  * Answers to common objections with the comparison's own numbers, short enough to be posted: each under 500 characters
@@ -33,31 +83,33 @@ const sharpenedAlike = ({ comparison, entry }: Scene): number | null =>
  */
 export const answersWords: Record<string, WordsOf> = {
   'answer-just-add': (scene) => {
-    const factors = standing(chosen(scene)).filter(differs);
-    const sum = temptingSum(chosen(scene));
+    const row = chosen(scene);
+    const factors = row.terms.filter(differs);
+    const sum = temptingSum(row);
     if (factors.length < 2)
       return [
         opening(scene),
         factors.length === 0
-          ? onlyTogether(scene, chosen(scene)) ||
-            'They differ in nothing that counts here, so there is nothing to add.'
-          : `They differ in ${list(factors.map(({ id }) => id))} alone (${times(chosen(scene).product)}), so adding and multiplying agree.`,
+          ? onlyTogether(scene, row) || 'They differ in nothing that counts here, so there is nothing to add.'
+          : `They differ in ${list(factors.map(({ id }) => id))} alone, so percentages added and multiplied agree.`,
       ];
     return [
       opening(scene),
-      `${factors.length} effects, ${factors.map(({ factor }) => times(factor)).join(', ')}. Multiplied: ${times(chosen(scene).product)}${smallParts(factors, chosen(scene).product)}. Added up as percentages: ${sum > 0 ? times(sum) : 'less than nothing'}.`,
-      'Each effect works on what the others leave, not on the start. Then only the product is right, and it does not hang on the order.',
+      `${meant(scene)} there are ${factors.length} factors: ${factors.map(({ factor }) => timesTwo(factor)).join(', ')}.`,
+      `Multiplied they make ${two(row.multiplied)}${smallParts(factors, row.multiplied)}. Added up as percentages they make ${sum > 0 ? two(sum) : 'less than nothing'}.`,
+      'What works on what the others leave multiplies. Forces side by side add, but as forces.',
     ];
   },
 
   'answer-all-steel': (scene) => {
-    const { geometry, finish, steel } = chosen(scene).families;
+    const row = chosen(scene);
+    const { geometry, finish, steel } = row.families;
     const size = (factor: number) => Math.abs(Math.log(factor));
     const rest = Math.max(size(geometry), size(finish));
     const alone = readsAsOne(geometry) && readsAsOne(finish);
     return [
       opening(scene),
-      `Steel makes ${times(steel)}, geometry ${times(geometry)}, finish ${times(finish)}.`,
+      `${meant(scene)}, multiplied, steel makes ${two(steel)}, geometry ${two(geometry)} and finish ${two(finish)}.`,
       readsAsOne(steel) && alone
         ? 'None of the three sets them apart.'
         : readsAsOne(steel)
@@ -66,40 +118,39 @@ export const answersWords: Record<string, WordsOf> = {
             ? 'So for these two it is the steel, and nothing else.'
             : size(steel) > rest
               ? 'So steel is the largest of the three here, but not all of it.'
-              : 'So steel counts, but here grinding counts for more.',
+              : 'So steel counts, but multiplied it is not the largest of the three.',
+      scene.entry.reading === 'quick' ? '' : turnedRound(row),
     ];
   },
 
   'answer-sharpen-alike': (scene) => {
     const left = sharpenedAlike(scene);
+    const same = left !== null && sideOf(left) === 'same';
     return [
       opening(scene),
       left === null
         ? 'The one’s blade cannot take the other’s angle, thickness and finish as measured, so the sum cannot be done.'
-        : `Given the other’s angle, thickness and finish it would be ${times(left)}.`,
+        : `${meant(scene)}, with the other’s angle, thickness and finish, it would cut ${same ? 'as long as the other' : `${range(left)} times as long`}.`,
       left === null
         ? ''
-        : readsAsOne(left)
+        : same
           ? 'So yes: sharpened alike, the model sees no difference.'
           : 'So sharpening alike does not make them equal: what is left is the primary grind and the steel.',
     ];
   },
 
   'answer-thin-rolls': (scene) => {
-    const { rolling, chipping } = chosen(scene).sideLoad;
-    const { product } = chosen(scene);
+    const { sideLoad } = chosen(scene);
+    const { rolling, chipping } = sideLoad;
     return [
       opening(scene),
-      `In slicing ${times(product)}; in side load before the edge rolls ${times(rolling)}; before it chips ${chipping === null ? 'not known, for that takes the toughness of both' : times(chipping)}.`,
-      isBehind(rolling) && isAhead(product)
-        ? 'So yes, that is the price: it slices for longer and bends sooner. Whether that matters is a question of the work.'
-        : readsAsOne(rolling)
-          ? 'Both edges bend at the same load, so here that price is not paid.'
-          : isAhead(rolling) && isBehind(product)
-            ? 'The other way about it holds here: this one bends later, and pays for it in slicing.'
-            : isBehind(rolling)
-              ? 'So it bends sooner, and gains nothing in slicing for it.'
-              : 'So here it does not: nothing in slicing is bought with an edge that bends sooner.',
+      rolls(rolling),
+      chipping === null
+        ? 'How they compare before chipping is not known: that takes the toughness of both.'
+        : sideOf(chipping) === 'same'
+          ? 'They bear the same before they chip.'
+          : `Before it chips it bears ${sideLoadInWords(chipping)} that of the other.`,
+      priceOf(totals(scene.row.careful), rolling),
     ];
   },
 
@@ -109,9 +160,9 @@ export const answersWords: Record<string, WordsOf> = {
     return [
       opening(scene),
       readsAsOne(factor)
-        ? 'Both have the same finish, so polish cannot tell them apart: that factor is 1.'
-        : `The ${factor > 1 ? 'coarser' : 'finer'} finish of the first is worth ${times(factor)}${least === most ? '' : `, from ${times(least)} to ${times(most)} over what is thought possible`}.`,
-      'Coarse scratches keep biting in a slice; that is assumed, and no published table of it is known. In a push cut it turns round.',
+        ? 'Polish makes no difference between these two: that factor is 1.'
+        : `The ${factor > 1 ? 'coarser' : 'finer'} finish of the first is worth ${two(factor)}${readAlike(least, most) ? '' : `, and ${two(least)} to ${two(most)} over what is thought possible`}.`,
+      'That coarse scratches keep biting in a slice is assumed. A card study of 2018 reports that finish matters; its numbers were not at hand. In a push cut it turns round.',
     ];
   },
 
@@ -121,95 +172,101 @@ export const answersWords: Record<string, WordsOf> = {
       opening(scene),
       readsAsOne(wedge) && readsAsOne(apex)
         ? 'Both have the same angle, so counted once or twice it makes no difference between them.'
-        : `As a wedge that opens the cut the angle makes ${times(wedge)}, at the apex that wears ${times(apex)}: together ${times(wedge * apex)}.`,
+        : `As a wedge that opens the cut the angle makes ${two(wedge)}, at the apex that wears ${two(apex)}. Multiplied that is ${two(wedge * apex)}.`,
       scene.entry.reading === 'quick'
-        ? 'They are two places, so both count. This reading takes both in full and so may say too much; the close one damps the second.'
-        : 'They are two places, so both count. The second is damped, so that both together stay near what published tests found.',
+        ? 'They are two places, so both count. The quick sum takes both in full, and so may say too much.'
+        : 'They are two places, so both count. The apex is damped. How much is assumed, after the slope of a published card test.',
     ];
   },
 
   'answer-only-a-model': (scene) => {
     const { quick, careful } = scene.row;
-    const values = [quick.product, careful.product, careful.rival];
+    const { multiplied, added, toLimit } = careful;
+    const side = sideOf(totals(careful));
     return [
       opening(scene),
-      `Yes, it is only a model. Read three ways it says ${times(quick.product)} (pocket), ${times(careful.product)} (close) and ${times(careful.rival)} (forces added).`,
-      values.every(readsAsOne)
-        ? 'All three see no difference.'
-        : values.every(isAhead) || values.every(isBehind)
-          ? 'All three name the same knife. How far it leads, cutting has to show.'
-          : 'They do not agree on which lasts longer, so only cutting can tell.',
+      `Yes, it is only a model. At the middle settings it is ${two(multiplied)} if they multiply, ${two(added)} if the forces add and ${two(toLimit)} if the force has a limit. The quick sum says ${two(quick.multiplied)}.`,
+      side === 'same'
+        ? 'None of the three sees a difference.'
+        : side === 'open'
+          ? 'The three do not agree on which cuts longer, so only cutting can tell.'
+          : 'All three name the same knife. How far it leads, cutting has to show.',
     ];
   },
 
   'answer-too-exact': (scene) => {
     const sure = sureOf(scene);
+    const open = sure.low < 1 && sure.high > 1;
     return [
-      opening(scene, 'careful'),
+      opening(scene),
       isExact(sure)
         ? 'As everything was given without a ±, no band comes out. That is not the same as being sure.'
-        : 'Nobody does. The band holds nine of ten samples drawn from the ± of measures and assumptions, and one of ten lies outside it.',
+        : 'Nobody can. That is why it is a range. If the model is about right, there are nine chances in ten that it lies in it.',
       isExact(sure)
         ? ''
-        : sure.low < 1 && sure.high > 1
-          ? 'It holds 1, so the order of the two is not sure.'
-          : 'It does not hold 1, so the order is fairly sure even if the number is not.',
+        : `Before rounding it runs from ${two(sure.low)} to ${two(sure.high)}. ${open ? 'It holds 1, so the order of the two is not sure.' : 'It does not hold 1, so the order is fairly sure even if the number is not.'}`,
     ];
   },
 
   'answer-harder-lasts': (scene) => {
     const { subjectKnife, baselineKnife } = scene;
-    const factor = factorOf(chosen(scene), 'hardness');
+    const row = chosen(scene);
+    const factor = factorOf(row, 'hardness');
     const [own, other] = [nominal(subjectKnife.hrc), nominal(baselineKnife.hrc)];
-    const { geometry, finish } = chosen(scene).families;
+    const { geometry, finish } = row.families;
     const unknown = isUnknown(subjectKnife.hrc) || isUnknown(baselineKnife.hrc);
     return [
       opening(scene),
       `${brief(own)} against ${brief(other)} HRC${unknown ? ', the middle standing in where it is not known' : ''}.`,
       readsAsOne(factor)
-        ? `That is worth ${times(factor)} of ${times(chosen(scene).product)} in all: here hardness decides nothing.`
-        : `That is worth ${times(factor)} of ${times(chosen(scene).product)} in all. Geometry and finish make ${times(geometry * finish)}.`,
+        ? `${meant(scene)} that makes no difference: here hardness decides nothing.`
+        : `${meant(scene)}, multiplied, that is worth ${two(factor)} of ${two(row.multiplied)} in all. Geometry and finish make ${two(geometry * finish)}.`,
     ];
   },
 
   'answer-forces-add': (scene) => {
-    const { product, rival } = scene.row.careful;
+    const { multiplied, added, toLimit } = scene.row.careful;
+    const { byStructure } = sureOf(scene);
+    const middle = (of: keyof typeof byStructure): string => short(shownRatio(byStructure[of].median));
+    const same = readAlike(multiplied, added) && readAlike(multiplied, toLimit);
     return [
-      opening(scene, 'careful'),
-      `Where wedge, thickness and grind resist side by side, adding is right, so both are shown: multiplied ${times(product)}, with these forces added ${times(rival)}.`,
-      Math.abs(Math.log(product / rival)) < 0.05
-        ? 'Here it makes next to no difference.'
-        : `Here ${product > rival ? 'multiplying says more' : 'adding says more'}. Only a test can tell which is nearer.`,
+      opening(scene),
+      'Nobody has measured which holds, so three ways stand in it, each with a third of the chances: a choice, not a finding.',
+      same
+        ? 'For these two all three say the same.'
+        : `Taken alone, their middles are near ${middle('multiplied')} multiplied, ${middle('added')} with the forces added and ${middle('toLimit')} with a force that has a limit.`,
     ];
   },
 
   'answer-other-work': (scene) => {
     const job = jobOf(scene.entry);
-    const { product, sideLoad } = chosen(scene);
+    const { rolling } = scene.row.careful.sideLoad;
+    const [cut, roll] = [sideOf(totals(scene.row.careful)), sideOf(rolling)];
     return [
       opening(scene),
       isRefused(scene)
-        ? `Right: in ${job.name}, ${job.reason}. Then ${times(product)} from slicing does not hold. Side load before rolling is ${times(sideLoad.rolling)}.`
-        : `This is for ${job.name}: ${job.reason}. There it is ${times(product)}. Where edges bend instead, look at side load before rolling: ${times(sideLoad.rolling)}.`,
-      (isAhead(product) && isBehind(sideLoad.rolling)) || (isBehind(product) && isAhead(sideLoad.rolling))
+        ? `Right: in ${job.name}, ${job.reason}. Then that range does not hold.`
+        : `This is for ${job.name}: ${job.reason}. Where edges bend instead, side load counts.`,
+      rolls(rolling),
+      (cut === 'more' && roll === 'less') || (cut === 'less' && roll === 'more')
         ? 'The order turns over between the two.'
         : '',
     ];
   },
 
   'answer-no-difference': (scene) => {
-    const { product } = chosen(scene);
-    const ratio = Math.max(product, 1 / product);
+    const middle = sureOf(scene).median;
+    const ratio = Math.max(middle, 1 / middle);
     // Below a tenth it takes hundreds of runs, and nobody cuts those.
     if (ratio < 1.1)
       return [
         opening(scene),
-        `The model says ${times(product)}. So little nobody feels, and hardly any test would show it.`,
+        'The middle is so near to 1 that nobody would feel it, and hardly any test would show it.',
       ];
     const runs = runsNeeded({ cv, ratio });
     return [
       opening(scene),
-      `The model says ${times(product)}. If one knife’s runs scatter by ${plain(cv * 100, 2)} % (assumed), it takes ${runs} runs of each to find that, four times in five.`,
+      `If one knife’s runs scatter by ${plain(cv * 100, 2)} % (assumed), it takes ${runs} runs of each to find a ratio of ${two(middle)}, four times in five.`,
       runs <= 3
         ? 'So much should show in a handful of cuts. If it does not, the model is wrong here.'
         : 'With fewer, two knives that differ so much may well feel alike.',

@@ -14,9 +14,9 @@ const curves = ['within', 'mixed', 'alike'] as const;
 type Curve = (typeof curves)[number];
 
 const curveName: Record<Curve, string> = {
-  within: 'told apart, within lots',
-  mixed: 'told apart, lots ignored',
-  alike: 'shown alike, within lots',
+  within: 'a real difference, within batches',
+  mixed: 'a real difference, batches ignored',
+  alike: 'as good as equal, within batches',
 };
 
 const runsOf = (needed: Needed, curve: Curve): string => {
@@ -41,14 +41,14 @@ function layoutOf(needed: Needed, most: number, { width, narrow }: Size) {
   return { frame, top, key, strokes: [atX(0), atX(narrow ? 26 : 40)] as const };
 }
 
-/** The chance that a plan of so many runs tells the predicted ratio, or shows it alike. */
+/** The chance that a plan of so many runs shows the predicted ratio as a real difference, or as good as equal. */
 export const powerCurveFigure: Figure = {
   id: 'power-curve',
   title: ({ subject, baseline }) =>
     `Chance of an answer by runs a knife: ${subject.name} against ${baseline.name}`,
   units: 'chance; runs a knife',
   scale: 'linear axes',
-  reading: () => 'close reading as the true ratio',
+  reading: () => 'careful estimate as the true ratio',
   source: 'noncentral t; spread of the example',
   options(scene, size) {
     const { narrow } = size;

@@ -1,5 +1,5 @@
 import * as Plot from '@observablehq/plot';
-import type { BatchLife } from '../../model/index.ts';
+import type { SharpenedLife } from '../../runs/lives.ts';
 import { differentWords } from './words.ts';
 import { amount, extent, batchesOf, meanIn, reached } from './values.ts';
 import type { Scene } from '../../scene/scene.ts';
@@ -24,7 +24,7 @@ type Role = 'x' | 'y';
 interface Mark {
   role: Role;
   y: number;
-  life: BatchLife;
+  life: SharpenedLife;
 }
 
 interface Lane {
@@ -45,7 +45,10 @@ function lanesOf(trial: Trial): Lane[] {
       ? batches.map((batch) => ({ name: batchName(batch), batches: [batch] }))
       : [
           ...batches.slice(0, mostBatches - 1).map((batch) => ({ name: batchName(batch), batches: [batch] })),
-          { name: `${batches.length - mostBatches + 1} more lots`, batches: batches.slice(mostBatches - 1) },
+          {
+            name: `${batches.length - mostBatches + 1} more batches`,
+            batches: batches.slice(mostBatches - 1),
+          },
         ];
   return groups.map(({ name, batches: own }, index) => {
     const top = keyPx + index * lanePx;
@@ -67,7 +70,8 @@ function lanesOf(trial: Trial): Lane[] {
   });
 }
 
-const unitLabel = ({ unit }: Trial): string => (unit === 'cuts' ? 'cuts to the stop' : 'mm cut to the stop');
+const unitLabel = ({ unit }: Trial): string =>
+  unit === 'cuts' ? 'cuts to the end point' : 'mm cut to the end point';
 
 const fill = (filled: boolean): string => (filled ? 'currentColor' : 'var(--sheet)');
 
@@ -131,11 +135,11 @@ function knifeKey(
   ];
 }
 
-/** Every run as a dot, by lot: what scatters from sharpening to sharpening, and what the stock does. */
+/** Every run as a dot, by batch: what scatters from sharpening to sharpening, and what the stock does. */
 export const runsByBatch: Figure = {
   id: 'runs-by-lot',
-  title: ({ subject, baseline }) => `Every run of ${subject.name} and ${baseline.name}, by lot`,
-  units: 'cuts or mm to the stop; one dot a sharpening',
+  title: ({ subject, baseline }) => `Every run of ${subject.name} and ${baseline.name}, by batch`,
+  units: 'cuts or mm to the end point; one dot a sharpening',
   scale: 'logarithmic axis',
   reading: () => 'none: runs',
   source: 'the log; invented where none is',
@@ -166,7 +170,7 @@ export const runsByBatch: Figure = {
   table(scene) {
     const trial = trialOf(scene);
     return {
-      columns: ['Knife', 'Lot', trial.unit === 'cuts' ? 'Cuts' : 'Millimetres', 'Ended'],
+      columns: ['Knife', 'Batch', trial.unit === 'cuts' ? 'Cuts' : 'Millimetres', 'Ended'],
       rows: (
         [
           [trial.x, scene.subject.name],
@@ -179,7 +183,7 @@ export const runsByBatch: Figure = {
           life.high === Infinity || life.low === life.high
             ? amount(reached(life), trial)
             : `${amount(life.low, trial)}–${amount(life.high, trial)}`,
-          life.high === Infinity ? 'early, before its stop' : 'at its stop',
+          life.high === Infinity ? 'early, before its end point' : 'at its end point',
         ]),
       ),
     };

@@ -1,10 +1,11 @@
 import * as Plot from '@observablehq/plot';
-import type { Measured } from '../../model/index.ts';
+import type { Measured } from '../../runs/judge-log.ts';
+import { verdictName } from '../../phrases/judged-runs.ts';
 import { differentWords } from './words.ts';
 import { alikeWithin } from './values.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { plain, times } from '../../scene/show.ts';
-import { inner, trialOf } from './trial.ts';
+import { times } from '../../scene/show.ts';
+import { trialOf } from './trial.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { ratioAxisX, tickValues } from '../../figure-kit/ratio-axis.ts';
 import { valueText } from '../../figure-kit/value-text.ts';
@@ -15,22 +16,32 @@ interface Row {
   name: string;
   y: number;
   found: Measured;
-  /** The interval of 90 %: inside the bounds, the knives are shown alike. */
+  /** The interval of 90 %: inside the bounds, the knives are as good as equal. */
   thick: { low: number; high: number };
+  said: string;
 }
 
-const said: Record<Measured['verdict'], string> = {
-  apart: 'told apart',
-  alike: 'shown alike',
-  'not told apart': 'nothing settled',
-};
+const thickOf = ({ low90, high90 }: Measured) => ({ low: low90, high: high90 });
 
+/** All runs together, which give no verdict where batches are on record, and the judgement itself. */
 function rowsOf(scene: Scene): Row[] {
-  const { across, within } = trialOf(scene);
+  const { across, measured, log } = trialOf(scene);
+  const blocked = log.batches.length > 0;
   return [
-    { name: 'lots ignored', y: 1, found: across, thick: inner(across) },
-    ...(within ? [{ name: 'within lots', y: 2, found: within, thick: inner(within) }] : []),
-  ];
+    ...(blocked || measured === null
+      ? [{ name: 'batches ignored', found: across, thick: thickOf(across), said: 'no verdict' }]
+      : []),
+    ...(measured === null
+      ? []
+      : [
+          {
+            name: blocked ? 'within batches' : 'no batch recorded',
+            found: measured,
+            thick: thickOf(measured),
+            said: verdictName[log.verdict],
+          },
+        ]),
+  ].map((row, index) => ({ ...row, y: index + 1 }));
 }
 
 const lane = 54;
@@ -56,7 +67,7 @@ const intervalMarks = (rows: readonly Row[], left: number): Plot.RenderableMark[
   valueText(rows, {
     x: left,
     y: (row: Row) => at(row) - 20,
-    text: ({ name, found }: Row) => `${name}: ${times(found.ratio)}, ${said[found.verdict]}`,
+    text: ({ name, found, said }: Row) => `${name}: ${times(found.ratio)}, ${said}`,
   }),
 ];
 
@@ -73,14 +84,15 @@ const truthMarks = (truth: number, y: number, middle: number): Plot.RenderableMa
   }),
 ];
 
-/** The interval, the stretch that counts as alike, and the line of no difference. */
+/** The interval, the stretch that counts as equal, and the line of no difference. */
 export const differentOrEqual: Figure = {
   id: 'told-or-alike',
-  title: ({ subject, baseline }) => `${subject.name} over ${baseline.name}: told apart, or shown alike?`,
+  title: ({ subject, baseline }) =>
+    `${subject.name} over ${baseline.name}: a real difference, or as good as equal?`,
   units: 'times as long; thin 95 %, thick 90 % interval',
   scale: 'logarithmic axis',
-  reading: () => 'none: runs',
-  source: 'Welch’s on logarithms; two one-sided tests',
+  reading: (scene) => `none: runs; ${trialOf(scene).log.method}`,
+  source: 'the log; two one-sided tests',
   options(scene, { narrow }) {
     const rows = rowsOf(scene);
     const { truth } = trialOf(scene);
@@ -106,7 +118,7 @@ export const differentOrEqual: Figure = {
         }),
         gridXBetween(tickValues(low, high, narrow), 18, total),
         Plot.link([{}], { x1: 1, x2: 1, y1: 18, y2: total, className: 'kf-baseline' }),
-        Plot.text([{}], { x: 1, y: 8, text: () => 'shaded: alike in use', className: 'kf-faint' }),
+        Plot.text([{}], { x: 1, y: 8, text: () => 'shaded: as good as equal', className: 'kf-faint' }),
         ...intervalMarks(rows, low),
         ...(truth === null ? [] : truthMarks(truth, total - 10, Math.sqrt(low * high))),
       ],
@@ -115,33 +127,18 @@ export const differentOrEqual: Figure = {
   table(scene) {
     const { truth } = trialOf(scene);
     return {
-      columns: [
-        'How compared',
-        'Times as long',
-        '95 % interval',
-        '90 % interval',
-        'p apart',
-        'p alike',
-        'Verdict',
-      ],
+      columns: ['How compared', 'Times as long', '95 % interval', '90 % interval', 'Verdict'],
       rows: [
-        ...rowsOf(scene).map(({ name, found, thick }) => [
+        ...rowsOf(scene).map(({ name, found, thick, said }) => [
           name,
           times(found.ratio),
           `${times(found.low)} to ${times(found.high)}`,
           `${times(thick.low)} to ${times(thick.high)}`,
-          chance(found.p),
-          chance(found.pAlike),
-          said[found.verdict],
+          said,
         ]),
-        ...(truth === null ? [] : [['truth', times(truth), '–', '–', '–', '–', 'as stated']]),
+        ...(truth === null ? [] : [['truth', times(truth), '–', '–', 'as stated']]),
       ],
     };
   },
-  caption: (scene) =>
-    (differentWords[trialOf(scene).within ? 'runs-within' : 'runs-across']?.(scene) ?? [])
-      .filter(Boolean)
-      .join(' '),
+  caption: (scene) => (differentWords['runs-within']?.(scene) ?? []).filter(Boolean).join(' '),
 };
-
-const chance = (p: number): string => (p < 0.001 ? 'below 0.001' : plain(p, 2));

@@ -1,7 +1,7 @@
 import { loftTruths } from '../../runs/invented.ts';
 import { alikeText, alpha, extent, power, spread } from './values.ts';
 import type { NumberOf } from '../base/numbers.ts';
-import { percent, plain, times } from '../../scene/show.ts';
+import { percent, times } from '../../scene/show.ts';
 import { trialOf } from './trial.ts';
 
 /** The numbers of runs: of those cut, and of the plan. */
@@ -9,7 +9,6 @@ export const differentNumbers: Record<string, NumberOf> = {
   'runs.subject': (scene) => String(trialOf(scene).x.length),
   'runs.baseline': (scene) => String(trialOf(scene).y.length),
   'runs.ratio': (scene) => times(trialOf(scene).across.ratio),
-  'runs.p': (scene) => plain(trialOf(scene).across.p, 2),
   'runs.spread': (scene) => {
     const { least, most } = extent(trialOf(scene).x);
     return times(most / least);

@@ -5,23 +5,25 @@ import {
   memoizeByObject,
   normalCdf,
   normalScore,
-  twoSamplePower,
+  powerOfRuns,
 } from '../../model/index.ts';
-import type { BatchLife } from '../../model/index.ts';
+import type { Life } from '../../model/index.ts';
+import { equalBounds } from '../../phrases/judged-runs.ts';
 import { loftTruths } from '../../runs/invented.ts';
+import type { SharpenedLife } from '../../runs/lives.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { brief, inFigures, plain, readsAsOne, thousands, whole } from '../../scene/show.ts';
 import type { Trial } from './trial.ts';
 
 /** Between these ratios two knives count as alike in use. */
-export const alikeWithin = { low: 0.8, high: 1.25 };
+export const alikeWithin = equalBounds;
 export const alikeText = { low: `×${brief(alikeWithin.low)}`, high: `×${brief(alikeWithin.high)}` };
 /** How often a true difference should be noticed, and how often equal knives may be called different. */
 export const power = 0.8;
 export const alpha = 0.05;
 
 /** What a life counts as where one number must stand for it: the middle of its limits, or as far as it went. */
-export const reached = ({ low, high }: BatchLife): number =>
+export const reached = ({ low, high }: Life): number =>
   high === Infinity ? low : low > 0 ? Math.sqrt(low * high) : high;
 
 /** A life as readers see it: cuts are whole. */
@@ -29,12 +31,12 @@ export const amount = (life: number, { unit }: Trial): string =>
   unit === 'cuts' ? thousands(whole(life)) : plain(life, 4);
 
 /** Least and greatest of a knife's runs. */
-export function extent(lives: readonly BatchLife[]): { least: number; most: number } {
+export function extent(lives: readonly Life[]): { least: number; most: number } {
   const all = lives.map(reached);
   return { least: Math.min(...all), most: Math.max(...all) };
 }
 
-export const geometricMean = (lives: readonly BatchLife[]): number =>
+export const geometricMean = (lives: readonly Life[]): number =>
   Math.exp(lives.reduce((sum, life) => sum + Math.log(reached(life)), 0) / lives.length);
 
 /** The batches in the order of the log; runs without one stand last. */
@@ -46,7 +48,7 @@ export function batchesOf({ x, y }: Trial): (string | undefined)[] {
   ];
 }
 
-const inBatch = (lives: readonly BatchLife[], batch: string | undefined): BatchLife[] =>
+const inBatch = (lives: readonly SharpenedLife[], batch: string | undefined): SharpenedLife[] =>
   lives.filter((life) => life.batch === batch);
 
 /** The ratio of the geometric means in each batch that holds both knives. */
@@ -60,14 +62,14 @@ export function ratioByBatch(trial: Trial): { batch: string; ratio: number }[] {
 
 /** Geometric mean and number of a knife's runs in one batch; null where there is none. */
 export function meanIn(
-  lives: readonly BatchLife[],
+  lives: readonly SharpenedLife[],
   batch: string | undefined,
 ): { mean: number; runs: number } | null {
   const all = inBatch(lives, batch);
   return all.length === 0 ? null : { mean: geometricMean(all), runs: all.length };
 }
 
-/** Scatter of one run of the loft within a batch, and where every run comes from another lot and batches are ignored. */
+/** Scatter of one run of the loft within a batch, and where every run comes from another batch and batches are ignored. */
 export const spread = { within: loftTruths.spreadCv, mixed: mixedCv() };
 
 function mixedCv(): number {
@@ -101,24 +103,29 @@ const guessed = (effect: number, chanceOfMiss: number): number =>
   (2 * (normalScore(1 - chanceOfMiss) + normalScore(power)) ** 2) / effect ** 2 +
   normalScore(1 - chanceOfMiss) ** 2 / 4;
 
-const apart = (ratio: number, cv: number, runs: number): number =>
-  twoSamplePower(Math.abs(Math.log(ratio)) / logSd(cv), runs, alpha);
+/** So many batches as the loft has, where the runs are enough for them. */
+const inBatches = (runs: number): number => Math.min(runs, loftTruths.batches.length);
+
+const apart = (ratio: number, cv: number, runs: number, batches = 0): number =>
+  powerOfRuns({ runs, cv, ratio, alpha, batches });
 
 function alike(ratio: number, runs: number): number {
   const error = logSd(spread.within) * Math.sqrt(2 / runs);
   return equivalencePower(
     Math.log(ratio / alikeWithin.low) / error,
     Math.log(alikeWithin.high / ratio) / error,
-    2 * runs - 2,
+    2 * runs - 1 - inBatches(runs),
     alpha,
   );
 }
 
 /** Runs a knife to tell a ratio apart: exact, or rounded where they are very many; null where the ratio reads as one. */
-function toTellApart(cv: number, ratio: number): number | null {
+function toTellApart(cv: number, ratio: number, batches: (runs: number) => number): number | null {
   if (readsAsOne(ratio)) return null;
   const guess = guessed(Math.abs(Math.log(ratio)) / logSd(cv), alpha / 2);
-  return guess > countedExactly ? inFigures(guess, 2) : leastFrom(guess, (runs) => apart(ratio, cv, runs));
+  return guess > countedExactly
+    ? inFigures(guess, 2)
+    : leastFrom(guess, (runs) => apart(ratio, cv, runs, batches(runs)));
 }
 
 /** Runs a knife to show them alike, likewise; null where the ratio is at a bound or beyond. */
@@ -130,15 +137,15 @@ function toShowAlike(ratio: number): number | null {
   return guess > countedExactly ? inFigures(guess, 2) : leastFrom(guess, (runs) => alike(ratio, runs));
 }
 
-/** The ratio a plan is made for: the careful estimate's. */
-export const predicted = ({ row }: Scene): number => row.careful.product;
+/** The ratio a plan is made for: the careful estimate's with all factors multiplied, at the middle settings. */
+export const predicted = ({ row }: Scene): number => row.careful.multiplied;
 
 /** How many runs a knife would tell the predicted ratio, or show it alike, at the spread of the loft. */
 export const neededFor = memoizeByObject((scene: Scene): Needed => {
   const ratio = predicted(scene);
   const needed = {
-    within: toTellApart(spread.within, ratio),
-    mixed: toTellApart(spread.mixed, ratio),
+    within: toTellApart(spread.within, ratio, inBatches),
+    mixed: toTellApart(spread.mixed, ratio, () => 0),
     alike: toShowAlike(ratio),
   };
   return needed;
@@ -152,19 +159,19 @@ export interface Chance {
   alike: number;
 }
 
-/** A chance above this is drawn and said as certain: more runs do not lower it, so it need not be computed again. */
+/** A chance above this counts as certain: more runs do not lower it, so it need not be computed again. */
 const certain = 0.99995;
 
 /** The chances with `runs` a knife, a whole number of 2 or above; `fewer` are those of a smaller number. */
 export function chanceAt(scene: Scene, runs: number, fewer?: Chance): Chance {
   const ratio = predicted(scene);
   const grown = (curve: 'within' | 'mixed' | 'alike', compute: () => number): number => {
-    const before = fewer?.[curve] ?? 0;
-    return before > certain ? before : compute();
+    const chance = (fewer?.[curve] ?? 0) > certain ? 1 : compute();
+    return chance > certain ? 1 : chance;
   };
   return {
     runs,
-    within: grown('within', () => apart(ratio, spread.within, runs)),
+    within: grown('within', () => apart(ratio, spread.within, runs, inBatches(runs))),
     mixed: grown('mixed', () => apart(ratio, spread.mixed, runs)),
     alike: grown('alike', () => alike(ratio, runs)),
   };
@@ -181,7 +188,7 @@ export function mostRuns(scene: Scene): number {
 }
 
 /** Chances computed along a curve; between them they are read off, for each takes longer than a drawing may. */
-const computed = 7;
+const computed = 9;
 /** Up to here the curves turn most, and every number of runs is computed. */
 const fewRuns = 6;
 const between = 4;

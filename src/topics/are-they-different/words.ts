@@ -1,6 +1,4 @@
-import type { Measured } from '../../model/index.ts';
 import {
-  alikeText,
   amount,
   countedExactly,
   extent,
@@ -11,9 +9,16 @@ import {
   ratioByBatch,
   spread,
 } from './values.ts';
+import {
+  intervalMeans,
+  measuredSaid,
+  rangeSaid,
+  ratioSaid,
+  separateBy,
+  verdictSaid,
+} from '../../phrases/judged-runs.ts';
 import { refusedWork } from '../../phrases/refused-work.ts';
 import { list } from '../../phrases/list.ts';
-import { leftOut } from '../../scene/terms.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { percent, plain, times } from '../../scene/show.ts';
 import { trialOf, whyNotOwn } from './trial.ts';
@@ -21,11 +26,12 @@ import type { Trial } from './trial.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
 import { counted } from '../../phrases/counted.ts';
 
-const bounds = `${alikeText.low} and ${alikeText.high}`;
+/** Which point of the careful estimate a plan is made for. */
+const multipliedSaid = 'with all factors multiplied at the middle settings';
 
 const unitOf = ({ unit }: Trial): string => (unit === 'cuts' ? 'cuts' : 'mm of cut');
 
-const interval = ({ low, high }: Measured): string => `${times(low)} to ${times(high)}`;
+const namesOf = ({ subject, baseline }: Scene) => ({ subject: subject.name, baseline: baseline.name });
 
 /** Whose runs these are, and how many. */
 function given(scene: Scene): string {
@@ -38,26 +44,23 @@ function given(scene: Scene): string {
       ? `${x.length} sharpenings of ${subject.name} and as many of ${baseline.name}`
       : `${x.length} sharpenings of ${subject.name} and ${y.length} of ${baseline.name}`;
   const from =
-    batches > 0 ? `, in ${batches === 1 ? 'one lot' : `${batches} lots`}` : ', without a lot on record';
+    batches > 0
+      ? `, in ${batches === 1 ? 'one batch' : `${batches} batches`}`
+      : ', without a batch on record';
   if (origin === 'own') return `The log has ${number}${from}.`;
   if (origin === 'loft') return `The loft has ${number}${from}. They are invented: nobody cut them.`;
-  return `There are no runs of ${subject.name} and ${baseline.name} with these edges, so they are imagined: ${number}${from}, as they might fall if the close reading’s ${times(predicted(scene))} were the truth.`;
+  return `There are no runs of ${subject.name} and ${baseline.name} with these edges, so they are imagined: ${number}${from}. So they might fall if ${times(predicted(scene))} were the truth. That is the careful estimate, ${multipliedSaid}.`;
 }
 
-/** What an interval allows to be said, never more. */
-function verdict({ verdict: said, alike, ratio }: Measured, { subject, baseline }: Scene): string {
-  if (said === 'apart')
-    return `That leaves ×1 out: they are told apart, and ${ratio > 1 ? subject.name : baseline.name} lasts longer.${alike ? ' Yet the difference is so small that they are shown alike too.' : ''}`;
-  if (said === 'alike')
-    return `×1 lies inside, so ${subject.name} is not told apart from ${baseline.name}; and everything likely lies between ${bounds}, so the two are shown alike.`;
-  return `×1 lies inside, so ${subject.name} is not told apart from ${baseline.name}. Nor are they shown alike, for a ratio beyond ${bounds} is still possible: nothing is settled.`;
-}
+/** Batches in which a knife was cut. */
+const batchesIn = (lives: Trial['x']): string[] => [...new Set(lives.flatMap(({ batch }) => batch ?? []))];
 
-/** Why batches cannot be kept apart. */
-function withoutBatches(trial: Trial, { subject, baseline }: Scene): string {
-  return ratioByBatch(trial).length === 0
-    ? `No lot on record was cut with both ${subject.name} and ${baseline.name}, so what the stock did cannot be taken out.`
-    : `Within their lots there are too few runs of ${subject.name} and ${baseline.name} to give an interval.`;
+/** The verdict with its range, or why there is none: the same as on the page of runs. */
+function verdict(trial: Trial, scene: Scene): string[] {
+  const { log, measured, x, y } = trial;
+  return measured === null
+    ? separateBy(batchesIn(x), batchesIn(y), namesOf(scene))
+    : verdictSaid(log.verdict, measured, namesOf(scene));
 }
 
 const often = percent(power);
@@ -66,24 +69,19 @@ const often = percent(power);
 const soManyRuns = (count: number): string =>
   count > countedExactly ? `about ${counted(count, 'run')}` : counted(count, 'run');
 
-/** What can be said best of a trial: within batches, where there is such a comparison. */
-const bestOf = ({ within, across }: Trial): Measured => within ?? across;
-
 /** A plan of runs for the predicted ratio. */
 function plan(scene: Scene): string[] {
-  const { subject, baseline, row } = scene;
+  const { subject, baseline } = scene;
   const ratio = predicted(scene);
   const { within, mixed, alike } = neededFor(scene);
-  const missing = leftOut(row.careful);
-  const incomplete = missing.length > 0 ? ` (${list(missing)} left out)` : '';
   return [
     refusedWork(scene),
     within === null || mixed === null
-      ? `The close reading has ${subject.name} and ${baseline.name} level${incomplete}: no number of runs tells apart what does not differ.`
-      : `The close reading has ${subject.name} at ${times(ratio)} against ${baseline.name}${incomplete}. To notice that in ${often} of trials, with lots kept apart, takes ${soManyRuns(within)} a knife; with every run from another lot, and lots ignored, ${soManyRuns(mixed)}.`,
+      ? `The careful estimate has ${subject.name} and ${baseline.name} level, ${multipliedSaid}. No number of runs shows a difference that isn’t there.`
+      : `The careful estimate has ${subject.name} at ${ratioSaid(ratio)} times as long as ${baseline.name}, ${multipliedSaid}. To notice that in ${often} of tests, batch by batch, takes ${soManyRuns(within)} a knife. With every run from another batch, and batches ignored, it takes ${soManyRuns(mixed)}.`,
     alike === null
-      ? `They cannot be shown alike, for at that ratio they are not: it lies beyond ${bounds}.`
-      : `To show them alike, between ${bounds}, takes ${soManyRuns(alike)} a knife within lots.`,
+      ? 'They can’t be shown to be as good as equal, for at that ratio they are not: it lies beyond 25%.'
+      : `To show that they are as good as equal takes ${soManyRuns(alike)} a knife, batch by batch.`,
   ];
 }
 
@@ -107,40 +105,43 @@ export const differentWords: Record<string, WordsOf> = {
   },
 
   /** All runs, batches ignored. */
-  'runs-across': (scene) => {
-    const { across } = trialOf(scene);
-    const { subject, baseline } = scene;
-    return [
-      `By all runs together ${subject.name} lasts ${times(across.ratio)} as long as ${baseline.name}, with a 95 % interval from ${interval(across)}.`,
-      verdict(across, scene),
-    ];
-  },
+  'runs-across': (scene) => [
+    `Put all runs together, whichever batch: ${measuredSaid(trialOf(scene).across, namesOf(scene))}`,
+    'That would be the answer if every batch cut alike. It is no verdict yet.',
+    intervalMeans({ family: trialOf(scene).log.family, verdict: 'not distinguished' }),
+  ],
 
   /** The ratio in each batch. */
   'runs-lots': (scene) => {
     const trial = trialOf(scene);
     const { subject, baseline } = scene;
     const found = ratioByBatch(trial);
-    if (found.length === 0) return [withoutBatches(trial, scene)];
+    if (found.length === 0)
+      return [
+        `No batch on record was cut with both ${subject.name} and ${baseline.name}, so what the stock did can’t be taken out.`,
+      ];
     const most = 6;
-    const inBatches = found.slice(0, most).map(({ batch, ratio }) => `${times(ratio)} in ${batch}`);
+    const inBatches = found.slice(0, most).map(({ batch, ratio }) => `${ratioSaid(ratio)} in ${batch}`);
     return [
-      `${subject.name} against ${baseline.name}: ${list(inBatches)}${found.length > most ? `, and so on through ${found.length} lots` : ''}.`,
+      `${subject.name} lasted so many times as long as ${baseline.name}: ${list(inBatches)}${found.length > most ? `, and so on through ${found.length} batches` : ''}.`,
     ];
   },
 
   /** Within batches. */
   'runs-within': (scene) => {
     const trial = trialOf(scene);
-    const { subject, baseline } = scene;
-    const { across, within } = trial;
-    if (!within) return [withoutBatches(trial, scene)];
-    const narrower = Math.log(across.high / across.low) / Math.log(within.high / within.low);
+    const { across, measured, log } = trial;
+    if (measured === null || log.batches.length === 0) return verdict(trial, scene);
+    const narrower = Math.log(across.high / across.low) / Math.log(measured.high / measured.low);
     return [
-      `Within lots ${subject.name} lasts ${times(within.ratio)} as long as ${baseline.name}, with an interval from ${interval(within)}${narrower > 1.05 ? `: on a log axis the one before was ${plain(narrower, 2)} times as wide` : ''}.`,
-      verdict(within, scene),
-      within.unusedBatches.length > 0
-        ? `${list(within.unusedBatches.slice(0, 6))} ${within.unusedBatches.length === 1 ? 'holds' : 'hold'} one of the two only and ${within.unusedBatches.length === 1 ? 'says' : 'say'} nothing here.`
+      ...verdict(trial, scene),
+      narrower > 1.05
+        ? `On a log axis the range from all runs together was ${plain(narrower, 2)} times as wide.`
+        : '',
+      log.leftOut.length > 0
+        ? `${counted(log.leftOut.length, 'run')} can’t enter the ratio.`.replace(/^\w/, (letter) =>
+            letter.toUpperCase(),
+          )
         : '',
     ];
   },
@@ -152,17 +153,20 @@ export const differentWords: Record<string, WordsOf> = {
     const { subject, baseline } = scene;
     if (truth === null)
       return [
-        `What is true of ${subject.name} and ${baseline.name} nobody knows: these were really cut. An interval made this way holds the truth in 95 of 100 such trials, and nothing on it shows whether yours is one of them.`,
+        `What is true of ${subject.name} and ${baseline.name} nobody knows: these were really cut.`,
+        'A range made this way holds the truth in about 95 of 100 such tests. Nothing on it shows whether yours is one of them.',
       ];
-    const best = bestOf(trial);
+    // Unreachable: made runs share their batches.
+    const best = trial.measured ?? trial.across;
     const held = truth >= best.low && truth <= best.high;
     // Unreachable: the one draw that is kept misses no truth; another draw might.
     const holds = held ? 'holds it' : 'misses it, as one in twenty does';
-    const wrongWay = best.verdict !== 'apart' && Math.log(truth) * Math.log(best.ratio) < 0;
+    const { verdict: said } = trial.log;
+    const wrongWay = said !== 'longer' && said !== 'shorter' && Math.log(truth) * Math.log(best.ratio) < 0;
     return [
-      `The truth these runs were made from is ${times(truth)} for ${subject.name} over ${baseline.name}${origin === 'imagined' ? ', the close reading' : ''}. The interval ${holds}.`,
+      `The truth these runs were made from: ${subject.name} lasts ${ratioSaid(truth)} times as long as ${baseline.name}${origin === 'imagined' ? ', by the careful estimate' : ''}. The range ${holds}.`,
       wrongWay
-        ? `Yet the runs lean the other way, to ${times(best.ratio)}: had we named a better one by them, it would have been the wrong one.`
+        ? `Yet the runs lean the other way, to ${ratioSaid(best.ratio)}. Naming a better knife by them would have named the wrong one.`
         : '',
     ];
   },
@@ -176,24 +180,20 @@ export const differentWords: Record<string, WordsOf> = {
     if (trial.origin !== 'own')
       return [
         whyNotOwn(scene) === ''
-          ? `This line-up carries no runs of ${subject.name} and ${baseline.name}, so nothing has been measured and the model alone speaks.`
+          ? `This comparison carries no runs of ${subject.name} and ${baseline.name}, so nothing has been measured.`
           : whyNotOwn(scene),
         `If it scatters as the example does, ${percent(spread.within)} from sharpening to sharpening, this is what it would take.`,
         ...plan(scene),
       ];
-    const best = bestOf(trial);
+    const { measured } = trial;
+    if (measured === null) return [given(scene), ...verdict(trial, scene)];
     const ratio = predicted(scene);
-    const place = ratio < best.low ? 'below' : ratio > best.high ? 'above' : 'inside';
+    const place = ratio < measured.low ? 'below' : ratio > measured.high ? 'above' : 'inside';
     return [
       given(scene),
-      `${trial.within ? 'Within lots' : 'With lots ignored'} ${subject.name} lasts ${times(best.ratio)} as long as ${baseline.name}, from ${interval(best)}.`,
-      verdict(best, scene),
-      best.verdict === 'not told apart'
-        ? best.runsMore === null
-          ? 'At the scatter seen no number of runs within reason would settle it.'
-          : `At the scatter seen, ${counted(best.runsMore, 'run')} more of each would settle it in ${often} of trials.`
-        : '',
-      `The close reading, ${times(ratio)}, lies ${place} that interval.`,
+      ...verdict(trial, scene),
+      intervalMeans(trial.log),
+      `The careful estimate, ${ratioSaid(ratio)} ${multipliedSaid}, lies ${place} the 95% range from ${rangeSaid(measured.low, measured.high)}.`,
     ];
   },
 };

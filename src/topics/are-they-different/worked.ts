@@ -1,5 +1,5 @@
 import { welch } from '../../model/index.ts';
-import type { BatchLife } from '../../model/index.ts';
+import type { SharpenedLife } from '../../runs/lives.ts';
 import { amount, reached } from './values.ts';
 import { list } from '../../phrases/list.ts';
 import { plain } from '../../scene/show.ts';
@@ -15,7 +15,7 @@ const none = 'none';
 /** More runs than these are not listed. */
 const most = 12;
 
-const ended = (lives: readonly BatchLife[]): number[] =>
+const ended = (lives: readonly SharpenedLife[]): number[] =>
   lives.filter(({ high }) => high < Infinity).map((life) => reached(life));
 
 function listed(values: readonly number[], trial: Trial): string {
@@ -31,10 +31,15 @@ function summary(values: readonly number[]): { mean: number; sd: number; error: 
 }
 
 /** Student's t of the interval; null where there is no scatter to cover. */
-function reachOfT(x: readonly number[], y: readonly number[], error: number): number | null {
+function reachOfT(
+  x: readonly number[],
+  y: readonly number[],
+  error: number,
+  confidence: number,
+): number | null {
   // Runs that are all alike leave no more than the last digit of their logarithms.
   if (error < 1e-9) return null;
-  const { difference, high } = welch(x.map(Math.log), y.map(Math.log));
+  const { difference, high } = welch(x.map(Math.log), y.map(Math.log), confidence);
   return (high - difference) / error;
 }
 
@@ -46,7 +51,7 @@ export const differentWorked: Record<string, WorkedOf> = {
     const [x, y] = [ended(trial.x), ended(trial.y)];
     const [a, b] = [summary(x), summary(y)];
     const error = Math.hypot(a.error, b.error);
-    const t = reachOfT(x, y, error);
+    const t = reachOfT(x, y, error, trial.log.confidence);
     const ratio = Math.exp(a.mean - b.mean);
     const reach = t === null ? null : Math.exp(t * error);
     const interval = (show: (reach: number) => string): string => (reach === null ? none : show(reach));
@@ -83,7 +88,7 @@ export const differentWorked: Record<string, WorkedOf> = {
           },
         },
         {
-          say: 'Student’s t for these degrees of freedom says how many standard errors an interval of 95 % reaches to either side. Back from the logarithm that is a factor.',
+          say: `Student’s t for these degrees of freedom says how many standard errors the interval reaches to either side${trial.log.family === 1 ? '' : `, wider since ${trial.log.family} pairs are judged at once`}. Back from the logarithm that is a factor.`,
           tex: 'e^{{{t}} \\times {{error}}} \\approx {{reach}}',
           values: { t: t === null ? none : on(t), error: on(error), reach: interval(on) },
         },

@@ -9,7 +9,11 @@ import { baselineX, gridX } from '../../figure-kit/grid.ts';
 import { ratioAxisX, tickValues } from '../../figure-kit/ratio-axis.ts';
 import { valueText } from '../../figure-kit/value-text.ts';
 
-const disputeName: Partial<Record<Dispute, string>> = { apex: 'apex', push: 'push', forces: 'forces' };
+const disputeName: Partial<Record<Dispute, string>> = {
+  apex: 'apex',
+  push: 'push',
+  structure: 'total',
+};
 const optionName: Record<string, string> = {
   between: 'between',
   tooth: 'tooth',
@@ -17,8 +21,9 @@ const optionName: Record<string, string> = {
   spread: 'parted',
   bed: 'elastic bed',
   buried: 'buried',
-  multiply: 'multiplied',
-  add: 'added',
+  multiplied: 'multiplied',
+  added: 'added',
+  toLimit: 'to a limit',
 };
 
 interface Mark {
@@ -41,10 +46,10 @@ const marksOf = (scene: Scene): Mark[] =>
 /** What each disputed form makes of the ratio, the rest of one's position held. */
 export const positionsFigure: Figure = {
   id: 'positions',
-  title: ({ subject, baseline }) => `What hangs on the form: ${subject.name} against ${baseline.name}`,
+  title: ({ subject, baseline }) => `What each form makes of ${subject.name} against ${baseline.name}`,
   units: 'times as long',
   scale: 'logarithmic axis',
-  reading: () => 'close reading, in the forms held',
+  reading: () => 'careful estimate, middle settings, in the forms held',
   source: 'factor model; forms disputed',
   options(scene, { narrow }) {
     const marks = marksOf(scene);

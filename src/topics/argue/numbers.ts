@@ -7,7 +7,7 @@ import {
   vickersFromRockwellC,
   wedgeFactor,
 } from '../../model/index.ts';
-import type { Dispute, Knife, Comparison, Position } from '../../model/index.ts';
+import type { Dispute, Knife, Comparison, Position, Structure } from '../../model/index.ts';
 import { pairOf } from '../../scene/pair.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { readAlike } from '../../scene/show.ts';
@@ -35,11 +35,11 @@ export function positionOf({ entry }: Scene): Required<Position> {
 export const ratioHeld = (scene: Scene): number =>
   ratioUnder(pairOf(scene), scene.entry.subject, positionOf(scene));
 
-/** How far each disputed form moves the ratio. The floor moves no ratio. */
+/** How far each disputed form moves the ratio at the middle settings. The floor moves no ratio. */
 export function swings(scene: Scene): Swing[] {
   const position = positionOf(scene);
   const pair = pairOf(scene);
-  return (['apex', 'push', 'forces'] as const).map((dispute) => ({
+  return (['apex', 'push', 'structure'] as const).map((dispute) => ({
     dispute,
     held: position[dispute],
     options: disputes[dispute].map((value) => ({
@@ -94,25 +94,30 @@ export function trialsOf(scene: Scene): Settling[] {
   const both = alike(scene, { angleDeg: slim, edgeMm: 0.25 }, { angleDeg: wide, edgeMm: 0.5 });
 
   const [soft, hard] = floorSteels;
-  const floor = (hrc: number): number => angleFloorDeg(vickersFromRockwellC(hrc));
-  const moving = floor(soft) / floor(hard);
+  const floor = (hrc: number) => angleFloorDeg(vickersFromRockwellC(hrc));
+  // The least the moving floor says: the softer edge's low end over the harder one's high end.
+  const moving = floor(soft).low / floor(hard).high;
   const row = (
     dispute: Dispute,
     between: readonly [string, string],
     says: readonly [number, number],
     cv: number,
   ): Settling => ({ dispute, between, says, cv, runs: needed(...says, cv) });
+  const structures = (one: Structure, other: Structure): Settling =>
+    row(
+      'structure',
+      [one, other],
+      [under(both, { structure: one }), under(both, { structure: other })],
+      assumedCv,
+    );
   return [
     row('apex', ['between', 'tooth'], [apex('between'), apex('tooth')], assumedCv),
     row('apex', ['tooth', 'wear'], [apex('tooth'), apex('wear')], assumedCv),
     row('push', ['spread', 'bed'], [spread, spread * flare], assumedForceCv),
     row('push', ['spread', 'buried'], [spread, spread / flare], assumedForceCv),
-    row(
-      'forces',
-      ['multiply', 'add'],
-      [under(both, { forces: 'multiply' }), under(both, { forces: 'add' })],
-      assumedCv,
-    ),
+    structures('multiplied', 'added'),
+    structures('multiplied', 'toLimit'),
+    structures('added', 'toLimit'),
     row('floor', ['moving', 'still'], [moving, 1], assumedFloorCv),
   ];
 }

@@ -2,15 +2,15 @@ import * as Plot from '@observablehq/plot';
 import { tally } from './guesses.ts';
 import type { Guess } from './guesses.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { plain, times } from '../../scene/show.ts';
+import { plain, short, times } from '../../scene/show.ts';
 import type { Figure, Table } from '../../figure-kit/figure.ts';
 import { baselineY, gridX } from '../../figure-kit/grid.ts';
 import { ratioAxisX, tickValues } from '../../figure-kit/ratio-axis.ts';
-import { readingName } from '../../phrases/reading-name.ts';
 import type { Drawing } from '../../figure-kit/figure.ts';
 
 /** What the guesses are compared with. */
 export interface ComparedWith {
+  /** The middle of the model's range. */
   answer: number;
   sum: number | null;
   /** What was measured, where anything was. */
@@ -58,7 +58,7 @@ interface Answer {
 const answersOf = ({ sum, answer, measured }: ComparedWith): Answer[] =>
   [
     ...(sum === null ? [] : [{ at: sum, text: 'added', className: 'kf-guess-sum' }]),
-    { at: answer, text: 'model', className: 'kf-guess-answer' },
+    { at: answer, text: 'middle', className: 'kf-guess-answer' },
     ...(measured === null ? [] : [{ at: measured, text: 'measured', className: 'kf-guess-measured' }]),
   ].sort((one, other) => one.at - other.at);
 
@@ -86,7 +86,7 @@ const answerMarks = (answers: readonly Answer[]): Plot.RenderableMark[] =>
       Plot.ruleX([answer], { x: 'at', className: answer.className, insetTop: dy + 2 }),
       Plot.text([answer], {
         x: 'at',
-        text: ({ text, at }: Answer) => `${text} ${times(at)}`,
+        text: ({ text, at }: Answer) => `${text} ×${short(at, 2)}`,
         frameAnchor: 'top',
         dy,
         textAnchor: 'start',
@@ -130,9 +130,9 @@ function tableOf(guesses: readonly Guess[], comparedWith: ComparedWith): Table {
       ['Guesses', String(total)],
       ['The guess in the middle', times(median)],
       ...(added === null ? [] : [['Gave the sum', String(added)]]),
-      ['Gave the model’s answer', String(called)],
+      ['Gave the model’s middle', String(called)],
       ['Called the other knife', String(otherKnife)],
-      ['Model', times(comparedWith.answer)],
+      ['Model, the middle of its range', times(comparedWith.answer)],
       ...(comparedWith.sum === null ? [] : [['Effects added', times(comparedWith.sum)]]),
       ...(comparedWith.measured === null ? [] : [['Measured', times(comparedWith.measured)]]),
     ],
@@ -148,7 +148,7 @@ export const guessDots = (guesses: readonly Guess[], comparedWith: ComparedWith)
     title: ({ subject, baseline }) => `What was guessed of ${subject.name} against ${baseline.name}`,
     units: 'times as long as the baseline',
     scale: 'logarithmic axis',
-    reading: ({ entry }) => `${readingName[entry.reading]} reading`,
+    reading: () => 'middle of the model’s range',
     source: 'an audience',
     options: (_scene: Scene, { narrow }) => drawn(guesses, answers, low, high, narrow),
     table: () => tableOf(guesses, comparedWith),
@@ -156,7 +156,7 @@ export const guessDots = (guesses: readonly Guess[], comparedWith: ComparedWith)
       const { guesses: total, added, called, median } = tally(guesses, comparedWith);
       const { each } = heap(guesses, low, high);
       const of = (many: number) => `${many} (${plain((many / total) * 100, 2)} %)`;
-      return `Of ${total === 1 ? 'one guess' : `${total} guesses`} of ${subject.name} against ${baseline.name} the middle one is ${times(median)}; ${added === null ? '' : `${of(added)} gave the sum, `}${of(called)} the model’s answer of ${times(comparedWith.answer)}${comparedWith.measured === null ? '' : `, and ${times(comparedWith.measured)} was measured`}.${each > 1 ? ` A dot stands for ${each} guesses.` : ''}`;
+      return `Of ${total === 1 ? 'one guess' : `${total} guesses`} of ${subject.name} against ${baseline.name} the middle one is ${short(median, 2)}; ${added === null ? '' : `${of(added)} gave the sum, `}${of(called)} the middle of the model’s range, ${short(comparedWith.answer, 2)}${comparedWith.measured === null ? '' : `. Measured was ${short(comparedWith.measured, 2)}`}.${each > 1 ? ` A dot stands for ${each} guesses.` : ''}`;
     },
   };
 };

@@ -1,4 +1,5 @@
-import { differs, standing, temptingSum } from '../../scene/terms.ts';
+import { headlineOf } from '../../scene/headline.ts';
+import { differs, temptingSum } from '../../scene/terms.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { inFigures, plain } from '../../scene/show.ts';
 
@@ -25,24 +26,24 @@ const most = 5;
 const alike: Candidate = { at: 1, thought: 'there is no difference anybody would notice' };
 
 /** What people may arrive at, the more important first. */
-function candidates({ entry, row, subject, baseline }: Scene): Candidate[] {
+function candidates(scene: Scene): Candidate[] {
+  const { entry, row, subject, baseline } = scene;
   const chosen = row[entry.reading];
-  const other = row[entry.reading === 'careful' ? 'quick' : 'careful'];
-  const working = standing(chosen).filter(differs);
-  const largest = working.reduce(
-    (best, { factor }) => (Math.abs(Math.log(factor)) > Math.abs(Math.log(best)) ? factor : best),
-    1,
-  );
+  const answer = headlineOf(scene).middle;
+  const largest = chosen.terms
+    .filter(differs)
+    .reduce((best, { factor }) => (Math.abs(Math.log(factor)) > Math.abs(Math.log(best)) ? factor : best), 1);
   const sum = temptingSum(chosen);
   const ahead = (ratio: number) => (ratio > 1 ? subject.name : baseline.name);
   return [
-    ...(Math.abs(Math.log(chosen.product)) < apart ? [alike] : []),
-    { at: chosen.product, thought: 'every difference multiplies what the others make' },
+    ...(Math.abs(Math.log(answer)) < apart ? [alike] : []),
+    { at: answer, thought: 'the differences build on each other, though perhaps not in full' },
     alike,
     ...(sum > 0 ? [{ at: sum, thought: 'the differences add up' }] : []),
-    { at: 1 / chosen.product, thought: `it is ${ahead(1 / chosen.product)} that cuts on` },
+    { at: 1 / answer, thought: `it is ${ahead(1 / answer)} that cuts on` },
+    { at: row.careful.multiplied, thought: 'every difference multiplies what the others make' },
     { at: largest, thought: 'one difference does nearly all of it' },
-    { at: other.product, thought: 'each difference counts for more or less than it seems' },
+    { at: row.quick.multiplied, thought: 'every difference counts at its face value' },
     // Where the knives are alike or nearly so, the options would be too few.
     { at: 2, thought: `${subject.name} is clearly ahead` },
     { at: 0.5, thought: `${baseline.name} is clearly ahead` },
@@ -57,7 +58,8 @@ function candidates({ entry, row, subject, baseline }: Scene): Candidate[] {
 const between = (low: number, high: number): number => inFigures(Math.sqrt(low * high), 2);
 
 /**
- * Five answers for a poll, in the order of their size: they leave no gap, and one of them holds the model's answer.
+ * Five answers for a poll, in the order of their size: they leave no gap, and one of them holds the middle of the model's
+ * answer.
  */
 export function pollOf(scene: Scene): PollOption[] {
   const chosen = candidates(scene)

@@ -7,7 +7,7 @@ export const askWords: Record<string, WordsOf> = {
   'ask-question': ({ entry, subject, baseline }) => {
     const work = jobOf(entry).name;
     return [
-      `In ${work}, how many times as long does ${subject.name} cut as ${baseline.name} before it is as blunt?`,
+      `In ${work}, how many times as long does ${subject.name} cut as ${baseline.name} until both are equally blunt?`,
     ];
   },
   'ask-options': (scene) => pollOf(scene).map(optionSaid),

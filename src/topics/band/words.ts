@@ -1,9 +1,9 @@
-import { list } from '../../phrases/list.ts';
-import { leftOut } from '../../scene/terms.ts';
+import { headlineSentence } from '../../phrases/headline.ts';
+import { headlineOf } from '../../scene/headline.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { refusedWork } from '../../phrases/refused-work.ts';
 import { sentencesOf } from '../../phrases/sentences-of.ts';
-import { readsAsNone, times, whole } from '../../scene/show.ts';
+import { readsAsNone, short, whole } from '../../scene/show.ts';
 import { isExact, sureOf } from '../../scene/sure.ts';
 import type { Sure } from '../../scene/sure.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
@@ -23,50 +23,46 @@ export const ofHundred = (share: number): string =>
           ? 'fewer than 1 of 100 samples'
           : `${whole(share * 100)} of 100 samples`;
 
-/** Which of the two outlasts the other, as far as the samples tell. */
+/** Which of the two outlasts the other, as far as the samples say. */
 export function verdict({ beats }: Sure, { subject, baseline }: Scene): string {
   if (beats >= distinguished) return `${subject.name} outlasts ${baseline.name} in ${ofHundred(beats)}.`;
   if (beats <= 1 - distinguished)
     return `${subject.name} outlasts ${baseline.name} in ${ofHundred(beats)}: it is the shorter-lived one.`;
-  return `The model does not tell ${subject.name} and ${baseline.name} apart: ${subject.name} is ahead in ${ofHundred(beats)}.`;
-}
-
-const between = ({ low, high }: Sure): string => `sure only to between ${times(low)} and ${times(high)}`;
-
-/** What the band spans, as the end of a sentence that names the ratio. */
-function sureTo(sure: Sure, { row }: Scene): string {
-  const missing = row.careful.complete ? '' : `, ${list(leftOut(row.careful))} left out`;
-  return `${between(sure)}: there nine samples of ten lie when all that is not known exactly is drawn at once${missing}`;
+  return `By the model ${subject.name} and ${baseline.name} can’t be told apart: ${subject.name} is ahead in ${ofHundred(beats)}.`;
 }
 
 export const bandWords: Record<string, WordsOf> = {
   /** Behind the one sentence that is the answer: how sure it is. */
   'answer-band': (scene) => {
-    // Where the work refuses the chain there is no ratio for a band to stand about.
     if (refusedWork(scene) !== '') return [];
     const sure = sureOf(scene);
-    const { entry, subject, baseline } = scene;
-    const quick = entry.reading === 'quick';
-    const whose = quick ? 'The close reading' : 'That';
+    const { subject, baseline } = scene;
     if (isExact(sure))
       return [
-        `${quick ? `The close reading has ${times(sure.median)}. ` : ''}Nothing about ${subject.name} against ${baseline.name} is left uncertain, so the model puts no band about it.`,
+        `Nothing about ${subject.name} against ${baseline.name} is left uncertain, so the model puts no band about it.`,
       ];
+    const { quick, careful } = scene.row;
     return [
-      `${whose} is ${sureTo(sure, scene)}.`,
+      'If the model is about right, there are nine chances in ten that it lies in that range.',
       verdict(sure, scene),
-      quick ? 'The pocket reading has no band of its own.' : '',
+      `At the middle settings it is ${short(careful.multiplied, 2)} if all factors multiply, ${short(careful.added, 2)} if the forces add and ${short(careful.toLimit, 2)} if the force has a limit.`,
+      `The quick sum, every effect at face value, says ${short(quick.multiplied, 2)}.`,
     ];
   },
 
-  /** The whole of the two where parts of them were spoken of: the ratio with its band, whichever way it is read. */
+  /** The whole of the two where parts of them were spoken of. */
   'whole-band': (scene) => {
     const sure = sureOf(scene);
-    const { row, subject, baseline } = scene;
-    const whole = `${refusedWork(scene) === '' ? 'Taken whole' : 'In clean slicing, which this work is not'}, ${subject.name} against ${baseline.name} makes ${times(row.careful.product)} by the close reading`;
+    const { subject, baseline } = scene;
+    const whole =
+      refusedWork(scene) === '' ? 'Taken whole' : 'Taken whole, and in clean slicing, which this work is not';
+    const answer = `${whole}: ${headlineSentence(scene)}`;
     return isExact(sure)
-      ? [`${whole}, and as nothing about the two is left uncertain the model puts no band about it.`]
-      : [`${whole}, ${sureTo(sure, scene)}.`, verdict(sure, scene)];
+      ? [
+          answer,
+          `Nothing about ${subject.name} and ${baseline.name} is left uncertain, so the model puts no band about it.`,
+        ]
+      : [answer, verdict(sure, scene)];
   },
 };
 
@@ -77,11 +73,7 @@ export const bandWords: Record<string, WordsOf> = {
 export function bandBehind(scene: Scene, depth: 'a sentence' | 'more'): string[] {
   if (depth === 'more')
     return sentencesOf(bandWords, 'answer-band', scene).filter((sentence) => sentence !== '');
-  const sure = sureOf(scene);
-  if (refusedWork(scene) !== '' || isExact(sure)) return [];
-  return [
-    scene.entry.reading === 'quick'
-      ? `where the close reading has ${times(scene.row.careful.product)}, ${between(sure)}`
-      : between(sure),
-  ];
+  if (refusedWork(scene) !== '' || isExact(sureOf(scene))) return [];
+  const { low, middle, high } = headlineOf(scene);
+  return [`${short(low)} to ${short(high)}, ${short(middle)} the middle`];
 }

@@ -1,3 +1,4 @@
+import { withShownNames } from '../../comparison/knife-names.ts';
 import { measures, nominal, parameters } from '../../model/index.ts';
 import type { Quantity } from '../../model/index.ts';
 import { found } from '../../comparison/found.ts';
@@ -22,7 +23,7 @@ export interface Control {
 }
 
 export const knifeOf = (entry: ComparisonEntry, role: Role): KnifeEntry =>
-  found(entry.knives, entry[role], role);
+  found(withShownNames(entry.knives), entry[role], role);
 
 export const withKnife = (
   entry: ComparisonEntry,
@@ -67,7 +68,7 @@ const edge = (role: Role): Control => ({
 
 const hardness = (role: Role): Control => ({
   label: (entry) => `${knifeOf(entry, role).name}: hardness`,
-  min: 50,
+  min: 40,
   max: measures.hrc.high,
   step: 0.5,
   unit: units.hrc,
@@ -138,7 +139,7 @@ export const controls: Record<string, Control> = {
     read: (entry) => entry.slicePush,
     write: (entry, value) => ({ ...entry, slicePush: value }),
   },
-  angleExponent: exponent('angleExponent', 'Angle exponent E at 15°', 0.6, 2.2),
+  angleExponent: exponent('angleExponent', 'Angle exponent E at 15°', 0.85, 2.4),
   thicknessExponent: exponent('thicknessExponent', 'Thickness exponent e', 0, 1),
   finishExponent: exponent('finishExponent', 'Finish exponent e', 0, 0.7),
   ...Object.fromEntries(

@@ -8,5 +8,5 @@ export const topic: Topic = {
   numbers,
   words: { whose },
   controls,
-  guesses: { careful: ({ row }) => ({ answer: row.careful.product, sum: null }) },
+  guesses: { careful: ({ row }) => ({ answer: row.careful.multiplied, sum: null }) },
 };

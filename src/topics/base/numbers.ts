@@ -19,13 +19,14 @@ const quantity = (value: Quantity, unit: string, digits = 3): string =>
 
 function factorOf(row: Row, term: TermId): string {
   const found = row.terms.find(({ id }) => id === term);
-  return found?.factor == null ? 'left out' : times(found.factor);
+  return times(found?.factor ?? 1);
 }
 
 const perReading = (reading: 'quick' | 'careful'): Record<string, NumberOf> => ({
-  [`${reading}.product`]: ({ row }) => times(row[reading].product),
-  [`${reading}.product.words`]: ({ row }) => ratioInWords(row[reading].product),
-  [`${reading}.rival`]: ({ row }) => times(row[reading].rival),
+  [`${reading}.multiplied`]: ({ row }) => times(row[reading].multiplied),
+  [`${reading}.multiplied.words`]: ({ row }) => ratioInWords(row[reading].multiplied),
+  [`${reading}.added`]: ({ row }) => times(row[reading].added),
+  [`${reading}.toLimit`]: ({ row }) => times(row[reading].toLimit),
   ...Object.fromEntries(
     factorIds.flatMap((term): [string, NumberOf][] => [
       [`${reading}.${term}`, ({ row }) => factorOf(row[reading], term)],
@@ -51,9 +52,10 @@ export const numbers: Record<string, NumberOf> = {
   'baseline.hrc': ({ baselineKnife }) => quantity(baselineKnife.hrc, units.hrc),
   friction: ({ entry }) => quantity(entry.friction, ''),
 
-  'reading.product': ({ entry, row }) => times(row[entry.reading].product),
+  'reading.multiplied': ({ entry, row }) => times(row[entry.reading].multiplied),
 
   ...perReading('quick'),
   ...perReading('careful'),
-  rolling: ({ row }) => times(row.careful.sideLoad.rolling),
+  'rolling.low': ({ row }) => plain(row.careful.sideLoad.rolling.low, 2),
+  'rolling.high': ({ row }) => plain(row.careful.sideLoad.rolling.high, 2),
 };

@@ -118,6 +118,6 @@ export const opened: Figure = {
     const { thickness, grind } = behindFactors(scene).careful;
     const from = (blade: Behind) =>
       `${blade.name} goes from ${mm(blade.edgeMm)} to ${mm(thicknessAtMm(blade, depth))}`;
-    return `From the shoulder to ${brief(depth)} mm above it, ${from(baseline)} and ${from(subject)}. By the close reading that is ${times(thickness)} for the thickness and ${times(grind)} for the grind.`;
+    return `From the shoulder to ${brief(depth)} mm above it, ${from(baseline)} and ${from(subject)}. By the careful estimate that is ${times(thickness)} for the thickness and ${times(grind)} for the grind.`;
   },
 };

@@ -49,7 +49,7 @@ export const threeGrinds: Figure = {
   title: ({ subject }) => `${subject.name} ground hollow, flat and convex`,
   units: 'mm and degrees per side',
   scale: 'to scale, both directions alike',
-  reading: () => 'factors: close reading',
+  reading: () => 'factors: careful estimate',
   source: 'derived; a radius not given is assumed',
   options(scene, size) {
     const { depth, top, foot, pxPerMm, placed } = layoutOf(scene, size);

@@ -1,16 +1,20 @@
 import {
   checkSection,
+  compare,
   edgeAngleDeg,
   exactGrind,
   flankSagMm,
+  flattestGrindDeg,
   grindHalfAngleDeg,
   grindThicknessMm,
+  memoizeByObject,
   nominal,
   steelRemovedMm2,
   wedgeResistance,
 } from '../../model/index.ts';
-import type { ExactGrind, GrindForm, Knife } from '../../model/index.ts';
-import { factorOf } from '../../comparison/found.ts';
+import type { ExactGrind, GrindForm, Knife, Row } from '../../model/index.ts';
+import { factorOf, ofKnife } from '../../comparison/found.ts';
+import { unlessRefused } from '../../comparison/unless-refused.ts';
 import { frictionLeft } from '../../scene/routes.ts';
 import type { Scene } from '../../scene/scene.ts';
 
@@ -63,9 +67,14 @@ export function thicknessAtMm({ grind, edgeMm, bevelHeightMm }: Behind, aboveMm:
   return Math.max(0, edgeMm * (1 + aboveMm / bevelHeightMm));
 }
 
+/** What a grind counts as: one that is flatter than the model takes counts as the flattest it takes, degrees. */
+export const countedAngleDeg = (grindAngleDeg: number): number => Math.max(grindAngleDeg, flattestGrindDeg);
+
 /** The push of a grind's wedge, against that of another: tan(α + φ), friction as the slice leaves it. */
-export const grindPush = (scene: Scene, grindAngleDeg: number): number =>
-  wedgeResistance(grindAngleDeg, frictionLeft(scene, grindAngleDeg));
+export function grindPush(scene: Scene, grindAngleDeg: number): number {
+  const angleDeg = countedAngleDeg(grindAngleDeg);
+  return wedgeResistance(angleDeg, frictionLeft(scene, angleDeg));
+}
 
 /** Thickness and grind together, by reading: what everything behind the bevel is worth. */
 export function behindFactors({
@@ -76,6 +85,28 @@ export function behindFactors({
     return { thickness, grind, both: thickness * grind };
   };
   return { quick: of('quick'), careful: of('careful') };
+}
+
+/** The subject against the baseline if only what lies behind their edges set them apart, by all three structures. */
+export const behindAlone = memoizeByObject(({ comparison, subjectKnife, baselineKnife }: Scene): Row => {
+  const { edgeMm, grind } = subjectKnife;
+  const knives = [
+    { ...baselineKnife, id: 'baseline' },
+    { ...baselineKnife, id: 'behind', edgeMm, grind },
+  ];
+  return ofKnife(compare({ ...comparison, knives, baseline: 'baseline' }).rows, 'behind');
+});
+
+/** Whether, with all factors multiplied, a hair more thickness behind its edge would have a knife cut longer. */
+export function thickerIsLonger({ comparison }: Scene, knife: Knife): boolean {
+  const thicker = { ...knife, id: 'thicker', edgeMm: nominal(knife.edgeMm) * 1.001 };
+  const knives = [{ ...knife, id: 'as it is', edgeMm: nominal(knife.edgeMm) }, thicker];
+  return (
+    thicker.edgeMm <= nominal(knife.grind.spineMm) &&
+    unlessRefused(
+      () => ofKnife(compare({ ...comparison, knives, baseline: 'as it is' }).rows, 'thicker').multiplied > 1,
+    ) === true
+  );
 }
 
 /** Whether a section with these measures can be ground at all. */
@@ -132,7 +163,7 @@ export const slipMm = 1;
 export function slippedAngleDeg(blade: Behind): number | null {
   const thicknessMm = thicknessAtMm(blade, slipMm);
   return thicknessMm < 2 * blade.bevelWidthMm
-    ? edgeAngleDeg({ thicknessMm, slantWidthMm: blade.bevelWidthMm }) / 2
+    ? edgeAngleDeg({ thicknessMm, slantWidthMm: blade.bevelWidthMm })
     : null;
 }
 

@@ -1,6 +1,7 @@
 import { isUnknown, nominal, parameters } from '../../model/index.ts';
 import type { Grind, Knife } from '../../model/index.ts';
 import {
+  behindAlone,
   behindFactors,
   behindOf,
   contactDepthOf,
@@ -11,11 +12,13 @@ import {
   slipMm,
   slippedAngleDeg,
   thicknessAtMm,
+  thickerIsLonger,
 } from './values.ts';
 import type { Behind } from './values.ts';
 import { grindText, lengthText } from '../../phrases/measures.ts';
 import { unknownMeasureNames } from '../../phrases/unknown-measures.ts';
 import { refusedWork } from '../../phrases/refused-work.ts';
+import { restSaid } from '../../phrases/the-rest.ts';
 import { list } from '../../phrases/list.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { brief, fixed, percent, plain, ratioInWords, readsAsOne, short, times } from '../../scene/show.ts';
@@ -100,8 +103,8 @@ const regrind: WordsOf = (scene) => {
 };
 
 /** Which of the two a factor supports. */
-const speaks = (factor: number, scene: Scene): string =>
-  factor > 1 ? `for ${scene.subject.name}` : `for ${scene.baseline.name}`;
+const favoured = (factor: number, { subject, baseline }: Scene): string =>
+  factor > 1 ? subject.name : baseline.name;
 
 /** Measures this lesson covers. */
 const behindIt = new Set([
@@ -111,9 +114,38 @@ const behindIt = new Set([
   'radius of the grind',
 ]);
 
+/** Thickness and grind together, by all three structures. */
+function together(scene: Scene): string[] {
+  const { subject, baseline } = behindOf(scene);
+  const { multiplied, added, toLimit } = behindAlone(scene);
+  if ([multiplied, added, toLimit].every(readsAsOne))
+    return [
+      `Together the two come to 1: what lies behind the bevel does not set ${subject.name} apart from ${baseline.name}.`,
+    ];
+  return [
+    `By what lies behind the bevel alone ${subject.name} should cut ${ratioInWords(multiplied)} as ${baseline.name}, if the two multiply.`,
+    `If the forces add, it should cut ${ratioInWords(added)}. If the force has a limit, it should cut ${ratioInWords(toLimit)}.`,
+  ];
+}
+
+/** Where the model has more thickness cut longer, which nobody should rely on. */
+function thickEdges(scene: Scene): string[] {
+  const { subjectKnife, baselineKnife, subject, baseline } = scene;
+  const thick = [
+    ...(thickerIsLonger(scene, subjectKnife) ? [subject.name] : []),
+    ...(thickerIsLonger(scene, baselineKnife) ? [baseline.name] : []),
+  ];
+  return thick.length === 0
+    ? []
+    : [
+        `With all factors multiplied the model would have a thicker edge on ${list(thick)} cut longer: as the edge gets thicker, the grind above it gets flatter.`,
+        'Do not rely on the thickness there.',
+      ];
+}
+
 /** What lies behind the edges of the comparison's own two knives. */
 const ownKnives: WordsOf = (scene) => {
-  const { row, comparison, subjectKnife, baselineKnife } = scene;
+  const { comparison, subjectKnife, baselineKnife } = scene;
   const { subject, baseline } = behindOf(scene);
   const { quick, careful } = behindFactors(scene);
   const refused = refusedWork(scene);
@@ -141,23 +173,16 @@ const ownKnives: WordsOf = (scene) => {
     readsAsOne(careful.thickness) && readsAsOne(quick.thickness)
       ? `${edges}: both are equally thick there, so the factor of the thickness is 1.`
       : readsAsOne(careful.thickness)
-        ? `${edges}. With the thickness exponent at ${exponent} the close reading gives that no weight; the pocket reading makes it ${times(quick.thickness)}.`
-        : `${edges}. To the power ${exponent} that makes ${times(careful.thickness)} by the close reading, which speaks ${speaks(careful.thickness, scene)}; the pocket reading makes it ${times(quick.thickness)}.`,
+        ? `${edges}. With the thickness exponent at ${exponent} the careful estimate gives that no weight. The quick sum makes it ${times(quick.thickness)}.`
+        : `${edges}. To the power ${exponent} that makes a factor of ${times(careful.thickness)}, in favour of ${favoured(careful.thickness, scene)}. The quick sum makes it ${times(quick.thickness)}.`,
     readsAsOne(careful.grind)
       ? `${angles}: the factor of the grind is 1.`
-      : `${angles}. That makes ${times(careful.grind)} by the close reading, which speaks ${speaks(careful.grind, scene)}.`,
-    readsAsOne(careful.both)
-      ? `Together the two come to 1: what lies behind the bevel does not set ${subject.name} apart from ${baseline.name}.`
-      : `Together: by what lies behind the bevel ${subject.name} should cut ${ratioInWords(careful.both)} as ${baseline.name} (${times(careful.both)} by the close reading).`,
+      : `${angles}. That makes a factor of ${times(careful.grind)}, in favour of ${favoured(careful.grind, scene)}.`,
+    ...together(scene),
+    ...thickEdges(scene),
   ];
   if (refused !== '') return sentences;
-  const rest = row.careful.product / careful.both;
-  return [
-    ...sentences,
-    readsAsOne(rest)
-      ? 'Nothing else sets the two apart.'
-      : `Everything else about the two makes ${times(rest)}, and all together ${times(row.careful.product)}${row.careful.complete ? '' : ', as far as the terms that stand go'}.`,
-  ];
+  return [...sentences, ...restSaid(scene, careful.both)];
 };
 
 export const behindWords: Record<string, WordsOf> = {

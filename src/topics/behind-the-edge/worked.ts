@@ -1,5 +1,5 @@
-import { nominal, parameters } from '../../model/index.ts';
-import { behindFactors, behindOf, contactDepthOf, regrindOf, removedMm2 } from './values.ts';
+import { flattestGrindDeg, nominal, parameters } from '../../model/index.ts';
+import { behindFactors, behindOf, contactDepthOf, countedAngleDeg, regrindOf, removedMm2 } from './values.ts';
 import type { Behind } from './values.ts';
 import { frictionAngleAt } from '../../scene/routes.ts';
 import type { Scene } from '../../scene/scene.ts';
@@ -30,7 +30,9 @@ function behind(scene: Scene): Worked {
       angle: on(blade.grindAngleDeg),
     },
   });
-  const phi = { a: frictionAngleAt(scene, a.grindAngleDeg), b: frictionAngleAt(scene, b.grindAngleDeg) };
+  const counted = { a: countedAngleDeg(a.grindAngleDeg), b: countedAngleDeg(b.grindAngleDeg) };
+  const phi = { a: frictionAngleAt(scene, counted.a), b: frictionAngleAt(scene, counted.b) };
+  const flatter = counted.a !== a.grindAngleDeg || counted.b !== b.grindAngleDeg;
   return {
     givens: `${a.name}, ${on(a.edgeMm)} mm across the shoulder, bevels ${on(a.bevelWidthMm)} mm wide; ${b.name}, ${on(b.edgeMm)} mm across the shoulder; depth of contact ${brief(depth)} mm.`,
     steps: [
@@ -47,18 +49,18 @@ function behind(scene: Scene): Worked {
       grind(a),
       grind(b),
       {
-        say: `The grind is a wedge like the bevel, only a slimmer one. Friction adds about as much to both.`,
+        say: `The grind is a wedge like the bevel. Friction adds about as much to both.${flatter ? ` A flatter grind than ${brief(flattestGrindDeg)}° counts as ${brief(flattestGrindDeg)}°.` : ''}`,
         tex: '\\frac{\\tan({{b}}^\\circ + {{pb}}^\\circ)}{\\tan({{a}}^\\circ + {{pa}}^\\circ)} \\approx {{factor}}',
         values: {
-          a: on(a.grindAngleDeg),
-          b: on(b.grindAngleDeg),
+          a: on(counted.a),
+          b: on(counted.b),
           pa: on(phi.a),
           pb: on(phi.b),
           factor: on(careful.grind),
         },
       },
       {
-        say: 'Both together: multiply.',
+        say: 'Both together, if they multiply.',
         tex: '{{thickness}} \\times {{grind}} \\approx {{both}}',
         values: { thickness: on(careful.thickness), grind: on(careful.grind), both: plain(careful.both) },
       },

@@ -23,7 +23,7 @@ interface Band {
 
 function bandsOf(scene: Scene): Band[] {
   const sure = sureOf(scene);
-  const { measured } = runsOf(scene);
+  const { measured, log } = runsOf(scene);
   const predictionCheck = predictionCheckOf(scene);
   return [
     {
@@ -34,13 +34,24 @@ function bandsOf(scene: Scene): Band[] {
       high: sure.high,
       className: 'kf-dimension',
     },
-    ...(measured ? [{ what: 'Measured', share: '95 %', ...measured, className: 'kf-window' }] : []),
+    ...(measured
+      ? [
+          {
+            what: 'Measured',
+            share: log.family === 1 ? '95 %' : `95 % for all ${log.family} pairs`,
+            ...measured,
+            className: 'kf-window',
+          },
+        ]
+      : []),
     ...(predictionCheck
       ? [
-          { what: 'Left over', share: '90 %', ...predictionCheck.leftover, className: 'kf-stem' },
-          ...(predictionCheck.needsExplaining
-            ? []
-            : [{ what: 'Both together', share: '90 %', ...predictionCheck.combined, className: 'kf-stem' }]),
+          {
+            what: 'Measured over predicted',
+            share: '90 %',
+            ...predictionCheck.leftover,
+            className: 'kf-stem',
+          },
         ]
       : []),
   ];
@@ -48,13 +59,13 @@ function bandsOf(scene: Scene): Band[] {
 
 const rowPx = 46;
 
-/** Prediction, measurement and what is left over between them, on one axis of ratios. */
+/** Prediction, measurement and the one over the other, on one axis of ratios. */
 export const predictionCheckFigure: Figure = {
   id: 'squared',
   title: ({ subject, baseline }) => `Predicted and measured: ${subject.name} against ${baseline.name}`,
   units: 'times as long',
   scale: 'logarithmic axis',
-  reading: () => 'predicted: close reading',
+  reading: () => 'predicted: careful estimate',
   source: 'factor model; the log',
   options(scene, { narrow }) {
     const bands = bandsOf(scene);

@@ -1,39 +1,57 @@
+import { headlineSentence } from '../../phrases/headline.ts';
 import { refusedWork } from '../../phrases/refused-work.ts';
+import { rangeSaid, ratioSaid } from '../../phrases/judged-runs.ts';
 import { runsOf } from '../../scene/runs.ts';
-import { times } from '../../scene/show.ts';
+import { percent } from '../../scene/show.ts';
 import { predictionCheckOf } from '../../scene/check-prediction.ts';
-import { isExact, sureOf } from '../../scene/sure.ts';
+import type { Scene } from '../../scene/scene.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
 
-const interval = ({ low, high }: { low: number; high: number }): string => `${times(low)} and ${times(high)}`;
+const predictedSaid = (scene: Scene): string => `Without a single cut: ${headlineSentence(scene)}`;
 
 export const predictionCheckWords: Record<string, WordsOf> = {
   /** Prediction and measurement on one axis. */
   'runs-square': (scene) => {
     const runs = runsOf(scene);
     const { subject, baseline } = scene;
-    const sure = sureOf(scene);
-    const entered = times(scene.row.careful.product);
-    const middle = times(sure.median);
-    const predicted = isExact(sure)
-      ? middle
-      : `${middle === entered ? middle : `${entered} from the measures as they stand; with all that is not known exactly drawn at once, the middle is ${middle}`}, with 90 % between ${interval(sure)}`;
-    const refused = refusedWork(scene);
-    const opening = `${refused === '' ? '' : `${refused} `}Without a single cut the model puts ${subject.name} against ${baseline.name} at ${predicted}.`;
-    const predictionCheck = predictionCheckOf(scene);
-    if (runs.measured === null) return [opening, 'There is no measured interval to square it with yet.'];
-    if (predictionCheck === null)
+    const opening = [refusedWork(scene), predictedSaid(scene)];
+    const check = predictionCheckOf(scene);
+    if (runs.measured === null) return [...opening, 'There is no measured range to compare it with yet.'];
+    const measured = `The runs say ${ratioSaid(runs.measured.ratio)}.`;
+    if (check === null)
       return [
-        opening,
-        `The runs say ${times(runs.measured.ratio)}. With everything entered as exact and every assumption fixed, the prediction has no band to be weighed by.`,
+        ...opening,
+        measured,
+        'With everything entered as exact and every assumption fixed, the prediction has no range to be weighed by.',
       ];
-    const { leftover, combined, needsExplaining } = predictionCheck;
+    const { leftover, needsExplaining } = check;
+    const than = `${subject.name} did ${leftover.ratio < 1 ? 'worse' : 'better'} against ${baseline.name} than predicted`;
     return [
-      opening,
-      `The runs say ${times(runs.measured.ratio)}. What is left over between the two is ${times(leftover.ratio)}, with 90 % between ${interval(leftover)}.`,
+      ...opening,
+      measured,
+      `Measured over predicted is ${ratioSaid(leftover.ratio)}, with a 90% range of ${rangeSaid(leftover.low, leftover.high)}.`,
       needsExplaining
-        ? `That leaves 1 out, so it needs explaining: ${leftover.ratio < 1 ? `${subject.name} did worse against ${baseline.name} than predicted` : `${subject.name} did better against ${baseline.name} than predicted`} by more than both bands allow. Combining them would only hide it.`
-        : `That takes 1 in, so prediction and runs agree as far as either goes. Together they say ${times(combined.ratio)}, with 90 % between ${interval(combined)}.`,
+        ? `That range leaves out 1, so something needs explaining: ${than}.`
+        : `That range holds 1, so prediction and runs are not shown to disagree.`,
+      needsExplaining ? '' : 'That is no proof that they agree.',
+    ];
+  },
+
+  /** Both in one number, for anyone who asks. */
+  'runs-combined': (scene) => {
+    const check = predictionCheckOf(scene);
+    const { subject, baseline } = scene;
+    if (check === null)
+      return [`There is nothing to put together for ${subject.name} and ${baseline.name} yet.`];
+    const { combined, predictedLogSd, measuredLogSd, needsExplaining } = check;
+    const weight = measuredLogSd ** 2 / (predictedLogSd ** 2 + measuredLogSd ** 2);
+    return [
+      needsExplaining
+        ? 'Prediction and runs disagree by more than both ranges allow. One number from both would hide that.'
+        : '',
+      `Put together, ${subject.name} lasts ${rangeSaid(combined.low, combined.high)} times as long as ${baseline.name}; ${ratioSaid(combined.ratio)} is the middle.`,
+      `The prediction has ${percent(weight)} of the weight, the runs ${percent(1 - weight)}.`,
+      'That is right only if neither is off by more than its range says.',
     ];
   },
 };

@@ -89,7 +89,7 @@ export function readComposition(texts: CompositionTexts): ReadComposition {
  * The carbide of an estimate as a knife's, by kind. The ± of the sum is shared out so that every kind has the same part
  * of its volume and the kinds, drawn apart from each other, have that ± together again.
  *
- * @example carbideOf({ volPercent: { CrC: 4, MC: 3 }, plusMinus: 1, austeniteCarbon: { value: 0.4, plusMinus: 0.1 }, tieLine: { matrix: 0.4, saturation: 0.4, whole: 1, carbide: 9, formula: 'Cr7C3', massFraction: 0.1 }, notKnown: [], notes: [] }) // → { CrC: { value: 4, plusMinus: 0.8 }, MC: { value: 3, plusMinus: 0.6 } }
+ * @example carbideOf({ volPercent: { CrC: 4, MC: 3 }, plusMinus: 1, basis: 'balance', austeniteCarbon: { value: 0.4, plusMinus: 0.1 }, tieLine: { matrix: 0.4, saturation: 0.4, whole: 1, carbide: 9, formula: 'Cr7C3', massFraction: 0.1 }, notKnown: [], notes: [] }) // → { CrC: { value: 4, plusMinus: 0.8 }, MC: { value: 3, plusMinus: 0.6 } }
  */
 export function carbideOf({ volPercent, plusMinus, tieLine }: CarbideEstimate): CarbideVolPercent {
   const kinds = Object.entries(volPercent);

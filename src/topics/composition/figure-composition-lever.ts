@@ -12,9 +12,21 @@ export const compositionLever = (hardened: Hardened): Figure =>
     title: () => 'The lever of carbon in the steel as typed',
     hardenedOf: () => [hardened],
     caption: () => {
-      const { tieLine, notKnown } = hardened.estimate;
+      const { tieLine, otherTieLine, basis, notKnown } = hardened.estimate;
       const { matrix, whole, carbide, formula } = tieLine;
       const percent = (value: number): string => `${short(value)} %`;
-      return `The steel’s free carbon, ${percent(whole)}, lies between the ${percent(matrix)} its matrix keeps and the ${percent(carbide)} of ${formula}: with what else is bound the carbide comes to ${carbideWithPlusMinus(hardened)} by volume, ${hardenedFrom(hardened)}.${notKnown.length > 0 ? ` Of ${list(notKnown)}, not known, the middle is drawn.` : ''}`;
+      const volume = `${carbideWithPlusMinus(hardened)} by volume, ${hardenedFrom(hardened)}`;
+      return [
+        `The steel’s free carbon, ${percent(whole)}, lies between the ${percent(matrix)} its matrix keeps and the ${percent(carbide)} of ${formula}.`,
+        otherTieLine === undefined
+          ? ''
+          : `It may be ${otherTieLine.formula} instead, which has ${percent(otherTieLine.carbide)}.`,
+        basis === 'table'
+          ? `The volume is not read off this lever but taken from the table: ${volume}.`
+          : `With what else is bound the carbide comes to ${volume}.`,
+        notKnown.length > 0 ? `Of ${list(notKnown)}, not known, the middle is drawn.` : '',
+      ]
+        .filter((sentence) => sentence !== '')
+        .join(' ');
     },
   });

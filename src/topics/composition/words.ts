@@ -1,4 +1,4 @@
-import { carbideWithPlusMinus, hardenedFrom } from '../../phrases/hardened-carbide.ts';
+import { carbideWithPlusMinus, hardenedFrom, leverFormula } from '../../phrases/hardened-carbide.ts';
 import { list } from '../../phrases/list.ts';
 import { brief, plain } from '../../scene/show.ts';
 import type { Hardened } from '../../scene/steel.ts';
@@ -15,15 +15,20 @@ export const contentNotKnownSaid = `A content left empty is not known: it may be
 
 /** What a composition comes to, in words. */
 export function compositionSaid(hardened: Hardened): string[] {
-  const { volPercent, tieLine, austeniteCarbon, notes } = hardened.estimate;
-  const names = { Fe3C: tieLine.formula, CrC: tieLine.formula, MC: 'MC', M6C: 'M6C' } as const;
+  const { volPercent, austeniteCarbon, basis, notes } = hardened.estimate;
+  const formula = leverFormula(hardened);
+  const names = { Fe3C: formula, CrC: formula, MC: 'MC', M6C: 'M6C' } as const;
   const kinds = (Object.keys(names) as (keyof typeof names)[]).flatMap((kind) => {
     const volume = volPercent[kind];
     return volume === undefined ? [] : [`${plain(volume, 2)} % ${names[kind]}`];
   });
   return [
     `Carbide ${hardenedFrom(hardened)}: ${carbideWithPlusMinus(hardened)} by volume${kinds.length > 1 ? `, of it ${list(kinds)}` : kinds.length === 1 ? `, all of it ${tieLineName(volPercent, names)}` : ''}.`,
-    `The matrix keeps ${plain(austeniteCarbon.value, 2)} ± ${plain(austeniteCarbon.plusMinus, 1)} % carbon by mass.`,
+    ...(basis === 'table'
+      ? []
+      : [
+          `The matrix keeps ${plain(austeniteCarbon.value, 2)} ± ${plain(austeniteCarbon.plusMinus, 1)} % carbon by mass, by a table from memory.`,
+        ]),
     ...notes,
   ];
 }

@@ -122,7 +122,7 @@ export function priceGainOf(askedOf: (scene: Scene) => CostAsked): Figure {
     title: (scene) => `What offers for ${knifeName(scene, askedOf(scene).knife)} give, and their price`,
     units: 'times as long as now; your own money',
     scale: 'logarithmic upright axis',
-    reading: () => 'close reading',
+    reading: () => 'if the factors multiply, middle settings',
     source: 'factor model; prices as typed',
     options: (scene, size) => drawn(pointsOf(scene), size),
     table(scene) {

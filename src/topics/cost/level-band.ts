@@ -40,7 +40,7 @@ export const levelBand = memoizeByObject((scene: Scene): AnswerBand => {
 export function levelBandWords(scene: Scene): string[] {
   const { low, high, inReach, belowFloor } = levelBand(scene);
   const pair = `${scene.baseline.name} and a knife like it in the steel of ${scene.subject.name}`;
-  const tries = `Draw what is uncertain of ${pair} ${brief(samples)} times: friction, exponents, the two steels, and the regression’s own scatter.`;
+  const tries = `Draw what is uncertain of ${pair} ${brief(samples)} times: friction, exponents, the two steels, the scatter of the published line, and how the effects combine.`;
   if (low === null || high === null) return [tries, 'No try has an angle at which the two draw level.'];
   const [from, to] = [plain(low), plain(high)];
   return [

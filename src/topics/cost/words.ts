@@ -1,6 +1,6 @@
 /** What offers would give and cost, as the reader is told: a table with a column an offer, and a verdict. */
 
-import type { Cost, Gain } from '../../model/index.ts';
+import type { Cost, Ends, Gain } from '../../model/index.ts';
 import type { CostAsked, OfferAsked } from './asked.ts';
 import type { Offered } from './values.ts';
 import { finishText } from '../../phrases/measures.ts';
@@ -26,9 +26,13 @@ function doneSaid({ offer, designation }: OfferAsked): string {
 const gainSaid = (gain: Gain | null): string =>
   gain === null ? 'not known' : signedPercent(gain.plain, Math.abs(gain.plain) < 0.1 ? 1 : 0);
 
-/** A side load as a share of what the edge stands now. */
-const sideLoad = (ratio: number | null): string =>
-  ratio === null ? 'not known: a toughness is missing' : percent(ratio);
+/** A side load as a share of what the edge stands now, both ends. */
+const sideLoad = (range: Ends | null): string =>
+  range === null
+    ? 'not known: a toughness is missing'
+    : percent(range.low) === percent(range.high)
+      ? percent(range.low)
+      : `${percent(range.low)} to ${percent(range.high)}`;
 
 /** Minutes as a time of something: a derived one holds no more than the taking off of steel. */
 function timeSaid(minutes: number, { minutes: typed }: OfferAsked): string {
@@ -40,11 +44,7 @@ type Row = readonly [head: string, cell: (cost: Cost, asked: OfferAsked) => stri
 
 const rows = (scene: Scene, { against }: CostAsked): readonly Row[] => [
   ['What is done', (_, asked) => doneSaid(asked)],
-  [
-    'Cuts, with now as 1',
-    ({ ratioGained, complete }) =>
-      `${times(ratioGained)}${complete ? '' : ', of the parts that can be compared'}`,
-  ],
+  ['Cuts, with now as 1, if the factors multiply', ({ ratioGained }) => times(ratioGained)],
   [
     `Against ${knifeName(scene, against)}`,
     ({ overAgainst: { now, then } }) => `${times(then)}, now ${times(now)}`,
@@ -61,7 +61,7 @@ const rows = (scene: Scene, { against }: CostAsked): readonly Row[] => [
   ['Gain for each minute', ({ gainPerMinute }) => gainSaid(gainPerMinute)],
   ['Gain for each unit of money', ({ gainPerMoney }) => gainSaid(gainPerMoney)],
   ['Blade height lost', ({ bladeHeightLostMm }) => `${short(bladeHeightLostMm)} mm`],
-  ['Side load before it rolls, of now', ({ rolling }) => percent(rolling)],
+  ['Side load before it rolls, of now', ({ rolling }) => sideLoad(rolling)],
   ['Side load before it chips, of now', ({ chipping }) => sideLoad(chipping)],
   ['Floor of the edge angle', ({ belowFloor }) => (belowFloor ? 'below it: the edge breaks away' : 'kept')],
 ];
@@ -92,7 +92,7 @@ export function offerInWords(one: Offered): string {
     ...(price === null ? [] : [`a price of ${short(price)}`]),
     ...(minutes === null ? [] : [timeSaid(minutes, one.asked)]),
   ].join(' and ');
-  return `${name}: ${plain(ratioGained)} times as long as now, for ${costs === '' ? 'a price not given' : costs}.`;
+  return `${name}: ${plain(ratioGained, 2)} times as long as now, for ${costs === '' ? 'a price not given' : costs}.`;
 }
 
 type Known = { asked: OfferAsked; cost: Cost };
@@ -126,7 +126,8 @@ export function costVerdict(scene: Scene, asked: CostAsked, offered: readonly Of
   const byMinute = most(gains, ({ gainPerMinute }) => gainPerMinute);
   const broken = worked.filter(({ cost }) => cost.belowFloor);
   return [
-    `Most is gained by ${lowered(first.asked)}: ${name} would cut ${plain(first.cost.ratioGained)} times as long as now, and ${plain(first.cost.overAgainst.then)} times as long as ${knifeName(scene, asked.against)}.`,
+    `Most is gained by ${lowered(first.asked)}, at the middle settings, if the factors multiply.`,
+    `${name} would cut ${plain(first.cost.ratioGained, 2)} times as long as now, and ${plain(first.cost.overAgainst.then, 2)} times as long as ${knifeName(scene, asked.against)}.`,
     byMoney
       ? `Most for the money: ${lowered(byMoney.asked)}, ${gainSaid(byMoney.cost.gainPerMoney)} of its present cutting for each unit.`
       : '',
@@ -138,6 +139,8 @@ export function costVerdict(scene: Scene, asked: CostAsked, offered: readonly Of
             : `${gainSaid(byMinute.cost.gainPerMinute)} for each minute`
         }.`
       : '',
-    ...broken.map(({ asked: own }) => `Not counted is ${lowered(own)}: the edge would lie below its floor.`),
+    ...broken.map(
+      ({ asked: own }) => `${offerName(own)} is not counted: the edge would lie below its floor.`,
+    ),
   ].filter((sentence) => sentence !== '');
 }

@@ -73,7 +73,7 @@ const dots = (lines: readonly Line[], y: 'sharpness' | 'rest') =>
   );
 
 const reading = (scene: Scene): string =>
-  endPointsOf(scene).origin === 'own' ? 'as logged; no model in it' : 'imagined, after the close reading';
+  endPointsOf(scene).origin === 'own' ? 'as logged; no model in it' : 'imagined, after the careful estimate';
 
 /** What the readings are of. */
 const readOf = (scene: Scene): string => endPointsOf(scene).read ?? 'reading';

@@ -43,7 +43,7 @@ function reachOf(points: readonly EndPointRatio[]) {
 
 const noneInCommon = Plot.text([1], {
   frameAnchor: 'middle',
-  text: () => 'no stop in common',
+  text: () => 'no end point in common',
   className: 'kf-value',
 });
 
@@ -67,15 +67,15 @@ const rowOf = (show: Way['show'], { endPoint, ratio, low, high, curveFree }: End
   return [show(endPoint), times(ratio), orOpen(low), orOpen(high), orOpen(curveFree)];
 };
 
-/** The ratio of what two knives have cut, over the stop at which they are compared. */
+/** The ratio of what two knives have cut, over the end point at which they are compared. */
 const ratioOver = ({ id, what, units, axis, endPoints, one, show, words }: Way): Figure => ({
   id,
   title: (scene) => `${scene.subject.name} against ${scene.baseline.name} ${what(endPointsOf(scene))}`,
   units,
   scale: 'ratio: logarithmic axis',
   reading: (scene) =>
-    endPointsOf(scene).origin === 'own' ? 'as logged; no model in it' : 'close reading as the truth',
-  source: 'least squares; 95 % by Welch on logarithms',
+    endPointsOf(scene).origin === 'own' ? 'as logged; no model in it' : 'careful estimate as the truth',
+  source: 'least squares; 95 % for all end points at once, as logs are judged',
   options(scene, { narrow }) {
     const compared = endPointsOf(scene);
     const points = endPoints(compared);
@@ -119,14 +119,14 @@ const ratioOver = ({ id, what, units, axis, endPoints, one, show, words }: Way):
     };
   },
   caption: (scene) =>
-    `${saidOf(scene, words)} The line is the ratio by the fitted curves, the grey its 95 % band where there is one, the dots the ratio without any curve.`,
+    `${saidOf(scene, words)} The line is the ratio by the fitted curves, the grey its band where there is one, the dots the ratio without any curve. The band holds at all end points at once, in 95 of 100 such tests.`,
 });
 
 export const ratioByEndPoint: Figure = ratioOver({
   id: 'ratio-by-stop',
   what: ({ read }) => `at equal ${read ?? 'readings'}`,
-  units: 'times as much cut, by the reading at the stop',
-  axis: ({ read }) => `${read ?? 'reading'} at the stop, from sharp to blunt`,
+  units: 'times as much cut, by the reading at the end point',
+  axis: ({ read }) => `${read ?? 'reading'} at the end point, from sharp to blunt`,
   endPoints: ({ bySharpness }) => bySharpness,
   one: ({ chosen }) => chosen,
   show: brief,

@@ -1,4 +1,5 @@
 import { explainedWords } from './words.ts';
+import { headlineOf } from '../../scene/headline.ts';
 import { temptingSum } from '../../scene/terms.ts';
 import type { Topic } from '../topic.ts';
 
@@ -6,12 +7,12 @@ import type { Topic } from '../topic.ts';
 export const topic: Topic = {
   words: explainedWords,
   guesses: {
-    explained: ({ entry, row }) => {
-      const chosen = row[entry.reading];
-      const sum = temptingSum(chosen);
-      // A sum that is hardly another number than the product is no tempting mistake.
-      const apart = sum > 0 && Math.abs(Math.log(sum / chosen.product)) > 0.06;
-      return { answer: chosen.product, sum: apart ? sum : null };
+    explained: (scene) => {
+      const answer = headlineOf(scene).middle;
+      const sum = temptingSum(scene.row[scene.entry.reading]);
+      // A sum that is hardly another number than the answer is no tempting mistake.
+      const apart = sum > 0 && Math.abs(Math.log(sum / answer)) > 0.06;
+      return { answer, sum: apart ? sum : null };
     },
   },
 };

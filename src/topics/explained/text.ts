@@ -1,4 +1,5 @@
 import { MODEL_NUMBER } from '../../model/index.ts';
+import { answerOf } from '../../phrases/answer.ts';
 import { escapeMarkdown } from '../../phrases/markdown.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { factorWords } from '../../phrases/factor-words.ts';
@@ -22,22 +23,23 @@ interface Section {
 }
 
 const say = (name: string, scene: Scene): string[] =>
-  sentencesOf({ ...words, ...explainedWords }, name, scene).filter((sentence) => sentence !== '');
-
-/** The one sentence, with what is said at its end of how sure it is. */
-const oneSentence = (scene: Scene, band: readonly string[]): string =>
-  [say('telling-sentence', scene).join(' ').replace(/\.$/, ''), ...band].join(', ') + '.';
+  sentencesOf({ answer: answerOf, ...words, ...explainedWords }, name, scene).filter(
+    (sentence) => sentence !== '',
+  );
 
 function sections(scene: Scene, depth: Depth, band: readonly string[]): Section[] {
   const paragraph = (...names: string[]) =>
     names.map((name) => say(name, scene).join(' ')).filter((text) => text !== '');
-  if (depth === 'one sentence') return [{ paragraphs: [oneSentence(scene, band)] }];
+  if (depth === 'one sentence') return [{ paragraphs: paragraph('telling-sentence') }];
   const sure = band.length > 0 ? [band.join(' ')] : [];
   if (depth === 'one paragraph')
     return [{ paragraphs: [[...paragraph('telling-paragraph'), ...sure].join(' ')] }];
   return [
     { heading: say('question', scene).join(' '), paragraphs: paragraph('telling-compared', 'job') },
-    { heading: 'The answer', paragraphs: paragraph('answer', 'reasons') },
+    {
+      heading: 'The answer',
+      paragraphs: [...paragraph('answer'), ...paragraph('telling-factors', 'reasons')],
+    },
     {
       heading: 'Factor by factor',
       list: factorIds.map((id) => `${factorWords(id).title}: ${say(`telling-${id}`, scene).join(' ')}`),
@@ -57,7 +59,7 @@ function sections(scene: Scene, depth: Depth, band: readonly string[]): Section[
  * @param depth one sentence, one paragraph, or all of it
  * @param form plain text or Markdown; names are escaped in Markdown
  * @param link the address of the explained page, whole
- * @param band what is said of how sure the ratio is (`bandBehind`), which takes many samples
+ * @param band what is said of how sure the ratio is (`bandBehind`); one sentence takes none, for it is the range itself
  */
 export function explainedText(
   scene: Scene,

@@ -1,12 +1,13 @@
 import { additiveGuess, compound } from '../../model/index.ts';
 import { refusedWork } from '../../phrases/refused-work.ts';
 import { list } from '../../phrases/list.ts';
-import { differs, effectsIn, leftOut, productOf, standing } from '../../scene/terms.ts';
+import { differs, effectsIn, productOf } from '../../scene/terms.ts';
 import type { Scene } from '../../scene/scene.ts';
 import {
   inFigures,
   percent,
   plain,
+  ratioInWords,
   readsAsOne,
   signedPercent,
   times,
@@ -24,7 +25,7 @@ interface Effect {
 }
 
 const effectsOf = ({ row }: Scene): Effect[] =>
-  effectsIn(standing(row.careful)).map(({ id, factor }) => ({
+  effectsIn(row.careful.terms).map(({ id, factor }) => ({
     id,
     factor,
     percent: typedPercent(inFigures((factor - 1) * 100, 2)),
@@ -74,32 +75,35 @@ function opposed(effects: readonly Effect[], { subject, baseline }: Scene): stri
   return `Not all pull one way: ${list(rises.map(({ id }) => id))} for ${subject.name} (${times(up)}), ${list(falls.map(({ id }) => id))} for ${baseline.name} (${times(down)}). To set off a rise of ${percent(up - 1)} takes a fall of ${percent(1 - 1 / up)}, not of ${percent(up - 1)}. Here ${end}.`;
 }
 
-/** Where adding would be right: in the part of the chain whose forces stand side by side. */
+/** Where adding may be right: in the part of the chain whose forces stand side by side. */
 function sideBySide(effects: readonly Effect[], { row, subject, baseline }: Scene): string {
   const forces = effects.filter(({ id }) => isForce(id));
   return forces.length < 2
     ? ''
-    : `One part of this chain may add after all: ${list(forces.map(({ id }) => id))} stand side by side in one push. With those forces added ${subject.name} against ${baseline.name} makes ${times(row.careful.rival)}.`;
+    : [
+        `One part of this chain may add after all: ${list(forces.map(({ id }) => id))} stand side by side in one push.`,
+        `If those forces add, ${subject.name} should cut ${ratioInWords(row.careful.added)} as ${baseline.name} at the middle settings.`,
+        `Nobody has measured which holds.`,
+      ].join(' ');
 }
 
 /** The first lesson's arithmetic on the comparison's own factors. */
 export const percentagesWords: Record<string, WordsOf> = {
   percentages: (scene) => {
-    const { entry, row, subject, baseline } = scene;
-    const missing = leftOut(row.careful);
+    const { entry, subject, baseline } = scene;
     const effects = effectsOf(scene);
     if (effects.length === 0)
       return [
-        `${subject.name} and ${baseline.name} do not differ in any term${missing.length > 0 ? ' that could be computed' : ''}, so there is nothing to multiply.`,
+        `${subject.name} and ${baseline.name} do not differ in any factor, so there is nothing to multiply.`,
       ];
     return [
       refusedWork(scene),
-      `By the close reading ${subject.name} differs from ${baseline.name} by ${list(effects.map(named))}${missing.length > 0 ? `; ${list(missing)} is left out` : ''}.`,
+      `By the careful estimate ${subject.name} differs from ${baseline.name} by these effects: ${list(effects.map(named))}.`,
       together(effects),
       effects.length > 2 ? firstTwo(effects, scene) : '',
       opposed(effects, scene),
       sideBySide(effects, scene),
-      entry.faceValues ? 'The bars above show the percentages typed on the bench.' : '',
+      entry.faceValues ? 'The bars above show the percentages that were typed.' : '',
     ];
   },
 };

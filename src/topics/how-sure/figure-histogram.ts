@@ -1,5 +1,6 @@
 import * as Plot from '@observablehq/plot';
-import { isExact, ratiosAt, samples, sureOf } from '../../scene/sure.ts';
+import { samples } from '../../comparison/predicted.ts';
+import { isExact, ratiosAt, sureOf } from '../../scene/sure.ts';
 import { percent, thousands, times, wholePercent } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineX, gridX, gridY } from '../../figure-kit/grid.ts';
@@ -35,7 +36,7 @@ export const histogram: Figure = {
   title: ({ subject, baseline }) => `All samples: ${subject.name} against ${baseline.name}`,
   units: 'times as long; share of the samples',
   scale: 'logarithmic axis',
-  reading: () => 'close reading',
+  reading: () => 'careful estimate',
   source: 'factor model, sampled; assumptions stated',
   options(scene, { narrow }) {
     const sure = sureOf(scene);

@@ -36,15 +36,23 @@ interface Other {
   className: string;
 }
 
-/** The same ratio by the other ways of multiplying it out. */
-const othersOf = ({ row }: Scene, narrow: boolean): Other[] => [
-  { x: row.careful.rival, name: narrow ? 'added' : 'forces added', className: 'kf-total-rival' },
-  { x: row.quick.product, name: 'pocket', className: 'kf-total-quick' },
-  { x: row.careful.product, name: 'close', className: 'kf-total-careful' },
-];
+/** The middle of the samples under each structure, and the quick sum. */
+function othersOf(scene: Scene, narrow: boolean): Other[] {
+  const { multiplied, added, toLimit } = sureOf(scene).byStructure;
+  return [
+    {
+      x: multiplied.median,
+      name: narrow ? 'multiplied' : 'if they multiply',
+      className: 'kf-total-multiplied',
+    },
+    { x: added.median, name: narrow ? 'added' : 'if the forces add', className: 'kf-total-added' },
+    { x: toLimit.median, name: narrow ? 'limit' : 'to a limit', className: 'kf-total-toLimit' },
+    { x: scene.row.quick.multiplied, name: 'quick sum', className: 'kf-total-quick' },
+  ];
+}
 
 /** The room for the names of the other ways, px. */
-const namesPx = 58;
+const namesPx = 76;
 
 /** The frame, the axis of ratios and the dots; heights in px from the foot. */
 function layoutOf(scene: Scene, { width, narrow, detail: count = usualCount }: Size) {
@@ -136,7 +144,7 @@ export const quantileDotsFigure: Figure = {
   title: ({ subject, baseline }) => `How sure: ${subject.name} against ${baseline.name}`,
   units: 'times as long; every dot the same chance',
   scale: 'logarithmic axis',
-  reading: () => 'close reading; rival and pocket marked',
+  reading: () => 'careful estimate; middles of the three ways and the quick sum marked',
   source: 'factor model, sampled; assumptions stated',
   options(scene, size) {
     const { narrow } = size;
@@ -156,7 +164,7 @@ export const quantileDotsFigure: Figure = {
     };
   },
   table(scene) {
-    const { low, median, high, beats, line } = sureOf(scene);
+    const { low, median, high, beats, byStructure, line } = sureOf(scene);
     const { row } = scene;
     return {
       columns: ['What', 'Times as long'],
@@ -167,12 +175,12 @@ export const quantileDotsFigure: Figure = {
         ['Share of samples ahead', percent(beats, 1)],
         ['Band to first order, lower end', times(line.low)],
         ['Band to first order, upper end', times(line.high)],
-        ['Close reading', times(row.careful.product)],
-        ['Forces added', times(row.careful.rival)],
-        ['Pocket reading', times(row.quick.product)],
+        ['Middle if the factors multiply', times(byStructure.multiplied.median)],
+        ['Middle if the forces add', times(byStructure.added.median)],
+        ['Middle if the force has a limit', times(byStructure.toLimit.median)],
+        ['Quick sum', times(row.quick.multiplied)],
       ],
     };
   },
-  caption: (scene) =>
-    `${bandSentence(scene)} The forces added give ${times(scene.row.careful.rival)}, the pocket reading ${times(scene.row.quick.product)}.`,
+  caption: bandSentence,
 };

@@ -25,7 +25,7 @@ export const whatMatters: Figure = {
   title: ({ subject, baseline }) => `What the doubt comes from: ${subject.name} against ${baseline.name}`,
   units: 'share of the variance of ln ratio',
   scale: 'bars to scale',
-  reading: () => 'close reading',
+  reading: () => 'careful estimate',
   source: 'first-order shares of the samples',
   options(scene, { narrow }) {
     const bars = shown(sureOf(scene).matters);

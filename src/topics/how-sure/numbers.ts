@@ -1,6 +1,7 @@
 import type { NumberOf } from '../base/numbers.ts';
 import { percent, thousands, times } from '../../scene/show.ts';
-import { samples, sureOf } from '../../scene/sure.ts';
+import { samples } from '../../comparison/predicted.ts';
+import { sureOf } from '../../scene/sure.ts';
 
 /** The numbers of the band. */
 export const sureNumbers: Record<string, NumberOf> = {

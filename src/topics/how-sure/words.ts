@@ -3,28 +3,36 @@ import { unknownMeasureNames } from '../../phrases/unknown-measures.ts';
 import { ofHundred, distinguished, verdict } from '../band/words.ts';
 import { refusedWork } from '../../phrases/refused-work.ts';
 import { list } from '../../phrases/list.ts';
-import { leftOut } from '../../scene/terms.ts';
+import { headlineInWords, headlineSentence, rangeInWords } from '../../phrases/headline.ts';
+import { headlineOf } from '../../scene/headline.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { percent, plain, ratioInWords, thousands, times } from '../../scene/show.ts';
-import { isExact, nearestPairing, samples, sureOf } from '../../scene/sure.ts';
-import type { Sure } from '../../scene/sure.ts';
+import { percent, readAlike, short, thousands, times } from '../../scene/show.ts';
+import { isExact, nearestPairing, structureMatter, sureOf } from '../../scene/sure.ts';
+import { samples } from '../../comparison/predicted.ts';
 import { sentencesOf } from '../../phrases/sentences-of.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
-
-/** Where something else stands, seen from the band. */
-const seenFrom = ({ low, high }: Sure, value: number): string =>
-  value < low ? 'below the band' : value > high ? 'above the band' : 'inside the band';
 
 /** The band in a sentence. */
 export function bandSentence(scene: Scene): string {
   const sure = sureOf(scene);
-  const { subject, baseline, row } = scene;
-  const incomplete = row.careful.complete
-    ? ''
-    : ` It covers the terms that stand; ${list(leftOut(row.careful))} left out.`;
+  const { subject, baseline } = scene;
   if (isExact(sure))
-    return `Nothing about ${subject.name} against ${baseline.name} is left uncertain, so the band has no width: ${times(sure.median)}, the close reading itself.${incomplete}`;
-  return `${subject.name} against ${baseline.name}: nine samples of ten lie from ${times(sure.low)} to ${times(sure.high)}, with ${times(sure.median)} in the middle.${incomplete}`;
+    return `Nothing about ${subject.name} against ${baseline.name} is left uncertain, so the band has no width: ${times(sure.median)}.`;
+  const headline = headlineOf(scene);
+  return `If the model is about right, there are nine chances in ten that ${subject.name} cuts ${rangeInWords(headline)} as long as ${baseline.name}; ${short(headline.middle)} is the middle.`;
+}
+
+/** Where the middle lies under each structure, and that the weights are a choice. */
+export function structureSentences(scene: Scene): string[] {
+  const { multiplied, added, toLimit } = sureOf(scene).byStructure;
+  const middle = ({ median }: { median: number }): string => short(median, 2);
+  const weights = scene.comparison.assumptions?.structureWeights;
+  return [
+    readAlike(multiplied.median, added.median) && readAlike(multiplied.median, toLimit.median)
+      ? 'The middle is the same whichever way the effects combine.'
+      : `The middle is near ${middle(multiplied)} if the factors multiply, ${middle(added)} if the forces add and ${middle(toLimit)} if the force has a limit.`,
+    `Nobody has measured which of the three holds, and there may be others. ${weights ? `Here they have the weights ${weights.map((weight) => short(weight)).join(' to ')}` : 'We give each a third'}: a choice, not a finding.`,
+  ];
 }
 
 /** What all knives share and a visitor may leave open. */
@@ -32,7 +40,10 @@ const assumed = {
   angleExponent: 'what an angle is worth',
   thicknessExponent: 'what thickness is worth',
   finishExponent: 'what finish is worth',
-  hardnessExponent: 'what hardness is worth',
+  hardnessExponent: 'what hardness is worth beyond the published line',
+  lifeExponent: 'how card turns into life',
+  wedgingShare: 'wedging’s share of the last force',
+  limitPower: 'how life grows with the width of the edge',
   residualCv: 'how far steels lie off the published line',
 } as const;
 
@@ -51,17 +62,17 @@ function unknowns({ subjectKnife, baselineKnife, subject, baseline, entry }: Sce
 }
 
 export const sureWords: Record<string, WordsOf> = {
-  /** Beside every ratio: its band, whether the two are distinguished, and what the band does not hold. */
+  /** Beside every ratio: its band, whether the two are distinguished, and what the structures have to do with it. */
   band: (scene) => {
     const sure = sureOf(scene);
-    const { row } = scene;
     const missing = unknowns(scene);
     return [
       refusedWork(scene),
       bandSentence(scene),
       isExact(sure) ? '' : verdict(sure, scene),
       missing.length === 0 ? '' : `Not known: ${list(missing)}. The band is as wide as that leaves it.`,
-      `${isExact(sure) ? 'A band holds' : 'That is'} the model’s own doubt only, not the error of its form: with the forces added the ratio is ${times(row.careful.rival)}, ${seenFrom(sure, row.careful.rival)}, and the pocket reading says ${times(row.quick.product)}, ${seenFrom(sure, row.quick.product)}.`,
+      ...(isExact(sure) ? [] : structureSentences(scene)),
+      `The quick sum says ${short(scene.row.quick.multiplied, 2)}: it takes every effect at face value and has no band.`,
     ];
   },
 
@@ -73,11 +84,11 @@ export const sureWords: Record<string, WordsOf> = {
       return [
         `With no band about it, ${times(sure.median)} for ${subject.name} over ${baseline.name} could be written to as many figures as one likes. Nobody knows a knife that well.`,
       ];
-    const { figures } = sure.rounding;
     return [
+      `Say “${headlineInWords(headlineOf(scene))}”, and no finer.`,
       sure.low < 1 && sure.high > 1
-        ? `Of ${subject.name} over ${baseline.name} this band supports no more than which of the two is likely to last longer.`
-        : `Of ${subject.name} over ${baseline.name} this band supports “${ratioInWords(sure.rounding.median)}”, and no finer. It carries ${figures === 1 ? 'one figure' : `${figures} figures`} of the ratio; ${times(sure.median, figures + 2)} would pretend to more.`,
+        ? `As the range holds 1, it does not say for sure which of ${subject.name} and ${baseline.name} lasts longer.`
+        : `The middle of the samples is ${times(sure.median)}; to write so many figures would pretend to more than the band supports.`,
     ];
   },
 
@@ -92,10 +103,11 @@ export const sureWords: Record<string, WordsOf> = {
       ];
     const next = others.slice(0, 2);
     return [
-      `Most of the spread between ${subject.name} and ${baseline.name} comes from ${first.what}: ${percent(first.share)} of it.`,
-      next.length === 0
-        ? ''
-        : `Then ${next.map(({ what, share }) => `${what}, ${percent(share)}`).join('; ')}.`,
+      `The largest part of the doubt about ${subject.name} and ${baseline.name} is ${first.what}: ${percent(first.share)} of it.`,
+      next.length === 0 ? '' : `Then ${list(next.map(({ what, share }) => `${what} (${percent(share)})`))}.`,
+      first.what === structureMatter && !scene.comparison.assumptions?.structureWeights
+        ? 'That share follows from giving each of the three ways a third.'
+        : '',
     ];
   },
 
@@ -131,16 +143,16 @@ export const sureWords: Record<string, WordsOf> = {
     if (!pairing) return [];
     const { longer, shorter, low, high, beats } = pairing;
     return [
-      `The two of this line-up that lie nearest to each other are ${longer} and ${shorter}. The band of the one over the other runs from ${times(low)} to ${times(high)}, and ${longer} is ahead in ${ofHundred(beats)}: ${beats >= distinguished ? 'even these are told apart' : 'by the model they are not told apart, and saying which is better would be a guess'}.`,
+      `The two that lie nearest to each other are ${longer} and ${shorter}. The band of the one over the other runs from ${times(low)} to ${times(high)}.`,
+      `${longer} is ahead in ${ofHundred(beats)}: ${beats >= distinguished ? 'the model sees a real difference even here' : 'by the model the two can’t be told apart, and saying which is better would be a guess'}.`,
     ];
   },
 
   /** With a visitor's own knives. */
   sure: (scene) => {
-    const { row, subject, baseline } = scene;
     return [
       refusedWork(scene),
-      `The close reading has ${subject.name} at ${plain(row.careful.product)} times as long as ${baseline.name}.`,
+      headlineSentence(scene),
       bandSentence(scene),
       isExact(sureOf(scene)) ? '' : verdict(sureOf(scene), scene),
       ...sentencesOf(sureWords, 'band-matters', scene),

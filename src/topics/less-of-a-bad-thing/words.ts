@@ -5,9 +5,8 @@ import { lessThan, readLess, shortPercent, thicknessExponentOf } from './values.
 import type { Less } from './values.ts';
 import { refusedWork } from '../../phrases/refused-work.ts';
 import { list } from '../../phrases/list.ts';
-import { leftOut } from '../../scene/terms.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { fixed, plain, readsAsOne, short, times } from '../../scene/show.ts';
+import { fixed, plain, readsAsOne, short } from '../../scene/show.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
 
 /** One measure that is in the way of the cut, of the knife looked at and of the baseline. */
@@ -15,52 +14,49 @@ interface Hindrance {
   subject: Quantity;
   baseline: Quantity;
   show(value: number): string;
-  /** What so much less of it is worth. */
-  worth(less: Less): string;
-  /** What the careful estimate makes of it, before the number. */
   term: 'thickness' | 'wedge';
-  closely: string;
+  /** What the careful estimate makes of it, before the number. */
+  careful: string;
 }
 
-const edge = ({ subjectKnife, baselineKnife }: Scene): Hindrance => ({
+const edge = ({ subjectKnife, baselineKnife, entry }: Scene): Hindrance => ({
   subject: subjectKnife.edgeMm,
   baseline: baselineKnife.edgeMm,
   show: (value) => `${fixed(value, 2)} mm behind the edge`,
-  worth: ({ faceValue, inverse, damped, exponent }) =>
-    `${times(faceValue)} at face value, ${times(inverse)} as the inverse, and ${times(damped)} with the inverse to the power ${plain(exponent, 2)}`,
   term: 'thickness',
-  closely: 'The close reading takes the last of these',
+  careful: `The careful estimate raises the inverse to the power ${plain(thicknessExponentOf(entry), 2)}:`,
 });
 const angle = ({ subjectKnife, baselineKnife }: Scene): Hindrance => ({
   subject: subjectKnife.angleDeg,
   baseline: baselineKnife.angleDeg,
   show: (value) => `an edge angle of ${short(value)}° per side`,
-  worth: ({ faceValue, inverse }) => `${times(faceValue)} at face value and ${times(inverse)} as the inverse`,
   term: 'wedge',
-  closely: 'As a wedge, with its friction, the close reading makes it',
+  careful: 'As a wedge, with its friction, the careful estimate makes it',
 });
 
+const worth = ({ faceValue, inverse }: Less): string =>
+  `${plain(faceValue)} at face value and ${plain(inverse)} as the inverse`;
+
 /** The hindrance of the two knives as a percentage less, from whichever side it is less, by its readings. */
-function hindered(scene: Scene, { subject, baseline, show, worth, term, closely }: Hindrance): string[] {
+function hindered(scene: Scene, { subject, baseline, show, term, careful }: Hindrance): string[] {
   const [a, b] = [nominal(subject), nominal(baseline)];
   const [who, whom] = [scene.subject.name, scene.baseline.name];
   if (readsAsOne(a / b))
-    return [
-      `${who} and ${whom} both have ${show(a)}: nothing is less, so by every reading this is worth ${times(1)}.`,
-    ];
+    return [`${who} and ${whom} both have ${show(a)}: nothing is less, so by every reading the factor is 1.`];
   const less = readLess(lessThan(Math.min(a, b), Math.max(a, b)), thicknessExponentOf(scene.entry));
   const factor = factorOf(scene.row.careful, term);
-  const careful = `${closely}: ${times(factor)} for ${who}.`;
+  const carefully = `${careful} ${plain(factor)} for ${who}, at the middle settings.`;
   const opening = `${who} has ${show(a)}, ${whom} ${show(b)}.`;
   return a < b
     ? [
         `${opening} That is ${shortPercent(less.percent)} less of what is in the way, worth ${worth(less)}.`,
-        careful,
+        carefully,
       ]
     : [
         `${opening} That is ${shortPercent((a / b - 1) * 100)} more of what is in the way for ${who}. Seen from there, ${whom} has only ${shortPercent(less.percent)} less: the base is another.`,
-        `For ${whom} that is worth ${worth(less)}; for ${who} turn the number over, and the inverse makes ${times(1 / less.inverse)}.`,
-        careful,
+        `For ${whom} that is worth ${worth(less)}.`,
+        `For ${who} turn the number over: the inverse makes ${plain(1 / less.inverse)}.`,
+        carefully,
       ];
 }
 
@@ -79,20 +75,18 @@ export const lessWords: Record<string, WordsOf> = {
 
   /** With a visitor's own knives: what is less, what that is worth, and where these readings have no place. */
   less: (scene) => {
-    const { subject, baseline, row } = scene;
-    const missing = leftOut(row.careful);
-    const helping = (['finish', 'hardness', 'carbide'] as const).filter((id) => {
-      const factor = factorOf(scene.row.careful, id);
-      return factor !== null && !readsAsOne(factor);
-    });
+    const { subject, baseline } = scene;
+    const helping = (['finish', 'hardness', 'carbide'] as const).filter(
+      (id) => !readsAsOne(factorOf(scene.row.careful, id)),
+    );
     return [
       refusedWork(scene),
       middles(scene),
       ...hindered(scene, edge(scene)),
       ...hindered(scene, angle(scene)),
       helping.length === 0
-        ? `In finish and steel ${subject.name} and ${baseline.name} are alike${missing.length > 0 ? `, as far as they can be computed (${list(missing)} left out)` : ''}.`
-        : `In ${list(helping)} ${subject.name} and ${baseline.name} differ as well. But there more is better: nothing is in the way, nothing has to be turned over, and the three readings have no place.`,
+        ? `In finish and steel ${subject.name} and ${baseline.name} are alike.`
+        : `In ${list(helping)} ${subject.name} and ${baseline.name} differ as well. There more is better: nothing is in the way, and the three readings have no place.`,
     ];
   },
 };

@@ -1,7 +1,7 @@
 import * as Plot from '@observablehq/plot';
-import type { Row, Term, TermId } from '../../model/index.ts';
+import type { Reading, Row, Term, TermId } from '../../model/index.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { plain, ratioInWords, times } from '../../scene/show.ts';
+import { plain, times } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineX, gridX } from '../../figure-kit/grid.ts';
 import { ratioAxisX, tickValues } from '../../figure-kit/ratio-axis.ts';
@@ -11,19 +11,17 @@ import { factorName } from '../../phrases/factor-names.ts';
 import { familyName } from '../../phrases/family-names.ts';
 
 interface Link extends Term {
-  factor: number;
   from: number;
   to: number;
 }
 
-/** The terms that stand, laid end to end: each begins where the one before it ended. */
+/** The factors laid end to end: each begins where the one before it ended. */
 function links(terms: readonly Term[]): Link[] {
   let reached = 1;
-  return terms.flatMap((term) => {
-    if (term.factor === null) return [];
+  return terms.map((term) => {
     const from = reached;
     reached *= term.factor;
-    return [{ ...term, factor: term.factor, from, to: reached }];
+    return { ...term, from, to: reached };
   });
 }
 
@@ -35,8 +33,8 @@ const sliders: Partial<Record<TermId, string>> = {
 
 const label = (term: Term) => `${factorName(term.id).name} ${familyName[term.family].letter}`;
 
-/** The links with their factors, and a word where a term has none. */
-const linkMarks = (steps: readonly Link[], terms: readonly Term[]): Plot.RenderableMark[] => {
+/** The links with their factors. */
+const linkMarks = (steps: readonly Link[]): Plot.RenderableMark[] => {
   const beside = { y: label, textAnchor: 'start', dx: 6 } as const;
   return [
     Plot.barX(steps, {
@@ -54,22 +52,25 @@ const linkMarks = (steps: readonly Link[], terms: readonly Term[]): Plot.Rendera
       text: ({ factor }: Link) => times(factor),
       className: 'kf-value',
     }),
-    Plot.text(
-      terms.filter(({ factor }) => factor === null),
-      { ...beside, x: 1, text: () => 'left out', className: 'kf-faint' },
-    ),
   ];
 };
 
-/** What the links make together, and by the rival; a line comes down to it from the first of them. */
-function totalMarks({ product, rival }: Row, first: string | undefined): Plot.RenderableMark[] {
-  const totals = [
-    { y: 'Together', x: product },
-    { y: 'Rival', x: rival },
-  ];
+/** The lines of the totals: the quick sum is one, the careful estimate is combined three ways. */
+const totalsOf = (row: Row, reading: Reading): { y: string; x: number }[] =>
+  reading === 'quick'
+    ? [{ y: 'Together', x: row.multiplied }]
+    : [
+        { y: 'Multiplied', x: row.multiplied },
+        { y: 'Forces add', x: row.added },
+        { y: 'To a limit', x: row.toLimit },
+      ];
+
+/** What the links make together; a line comes down to the product from the first of them. */
+function totalMarks(row: Row, reading: Reading, first: string | undefined): Plot.RenderableMark[] {
+  const totals = totalsOf(row, reading);
   const at = { x: 'x', y: 'y' } as const;
   return [
-    Plot.ruleX([product], { className: 'kf-dimension', y1: first, y2: 'Together' } as never),
+    Plot.ruleX([row.multiplied], { className: 'kf-dimension', y1: first, y2: totals[0]?.y } as never),
     Plot.dot(totals, { ...at, r: 5, className: 'kf-answer', symbol: 'diamond' }),
     Plot.text(totals, {
       ...at,
@@ -87,15 +88,16 @@ export const chain: Figure = {
   title: ({ subject, baseline }) => `${subject.name} against ${baseline.name}, factor by factor`,
   units: 'times as long as the baseline',
   scale: 'logarithmic axis',
-  reading: ({ entry }) => `${readingName[entry.reading]} reading`,
+  reading: ({ entry }) => `${readingName[entry.reading]}`,
   source: 'factor model',
   options(scene, { narrow }) {
     const row = scene.row[scene.entry.reading];
     const steps = links(row.terms);
-    const reach = [1, row.product, row.rival, ...steps.map(({ to }) => to)];
+    const totals = totalsOf(row, scene.entry.reading);
+    const reach = [1, ...totals.map(({ x }) => x), ...steps.map(({ to }) => to)];
     const low = Math.min(...reach) / 1.25;
     const high = Math.max(...reach) * 1.25;
-    const order = [...row.terms.map(label), 'Together', 'Rival'];
+    const order = [...row.terms.map(label), ...totals.map(({ y }) => y)];
     return {
       height: order.length * 34 + 48,
       marginLeft: narrow ? 84 : 104,
@@ -108,8 +110,8 @@ export const chain: Figure = {
       marks: [
         gridX(tickValues(low, high, narrow)),
         baselineX(1),
-        ...linkMarks(steps, row.terms),
-        ...totalMarks(row, order[0]),
+        ...linkMarks(steps),
+        ...totalMarks(row, scene.entry.reading, order[0]),
       ],
     };
   },
@@ -126,23 +128,24 @@ export const chain: Figure = {
   table(scene) {
     const row = scene.row[scene.entry.reading];
     return {
-      columns: ['Term', 'Family', 'Factor', 'Low', 'High', 'Share of the log'],
+      columns: ['Factor of', 'Family', 'Factor', 'Low', 'High', 'Share of the log'],
       rows: [
         ...row.terms.map((term) => [
           factorName(term.id).name,
           term.family,
-          term.factor === null ? 'left out' : times(term.factor),
-          term.low === null ? '' : times(term.low),
-          term.high === null ? '' : times(term.high),
+          times(term.factor),
+          times(term.low),
+          times(term.high),
           row.logShares ? `${plain((row.logShares[term.id] ?? 0) * 100, 2)} %` : 'they cancel',
         ]),
-        ['Together', '', times(row.product), '', '', ''],
-        ['Rival: forces added', '', times(row.rival), '', '', ''],
+        ...totalsOf(row, scene.entry.reading).map(({ y, x }) => [y, '', times(x), '', '', '']),
       ],
     };
   },
   caption({ entry, row, subject, baseline }) {
-    const { product, rival, complete } = row[entry.reading];
-    return `By the ${readingName[entry.reading]} reading ${subject.name} should cut ${ratioInWords(product)} as ${baseline.name} (${times(product)})${complete ? '' : ', as far as the terms that stand go'}; with the forces added instead, ${times(rival)}.`;
+    const { multiplied, added, toLimit } = row[entry.reading];
+    if (entry.reading === 'quick')
+      return `By the quick sum the factors of ${subject.name} against ${baseline.name} make ${times(multiplied)} together.`;
+    return `${subject.name} against ${baseline.name}, at the middle settings: ${times(multiplied)} if all factors multiply, ${times(added)} if the forces add, ${times(toLimit)} if the force has a limit.`;
   },
 };

@@ -12,8 +12,8 @@ interface Place {
 }
 
 /** Every knife of the comparison in the three jobs of an edge, best first, as the model ranks them. */
-function placesOf({ entry, rankings }: Scene): Place[] {
-  const nameOf = (id: string): string => entry.knives.find((knife) => knife.id === id)?.name ?? id;
+function placesOf({ knives, rankings }: Scene): Place[] {
+  const nameOf = (id: string): string => knives.find((knife) => knife.id === id)?.name ?? id;
   return [
     { job: 'Slicing', ranked: rankings.slicing },
     { job: 'Rolling', ranked: rankings.rolling },
@@ -34,7 +34,7 @@ export const rankingsFigure: Figure = {
   title: ({ baseline }) => `Three jobs of an edge, against ${baseline.name}`,
   units: 'times the baseline',
   scale: 'logarithmic axis',
-  reading: () => 'close reading',
+  reading: () => 'careful estimate',
   source: 'derived',
   options(scene, { narrow }) {
     const places = placesOf(scene);

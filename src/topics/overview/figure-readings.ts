@@ -11,20 +11,20 @@ interface Answer {
 }
 
 const answersOf = ({ row }: Scene): Answer[] => [
-  { name: 'Pocket', ratio: row.quick.product },
-  { name: 'Pocket, forces added', ratio: row.quick.rival },
-  { name: 'Close', ratio: row.careful.product },
-  { name: 'Close, forces added', ratio: row.careful.rival },
+  { name: 'Quick sum', ratio: row.quick.multiplied },
+  { name: 'All multiplied', ratio: row.careful.multiplied },
+  { name: 'Forces added', ratio: row.careful.added },
+  { name: 'To a limit', ratio: row.careful.toLimit },
 ];
 
-/** Pocket and careful estimate, each beside its rival: four answers to one question, on one axis. */
+/** The quick sum, and the careful estimate combined three ways: four answers to one question, on one axis. */
 export const readings: Figure = {
   id: 'readings',
   title: ({ subject, baseline }) =>
-    `${subject.name} against ${baseline.name}: two readings, each with its rival`,
+    `${subject.name} against ${baseline.name}: the quick sum, and three ways to combine`,
   units: 'times as long as the baseline',
   scale: 'logarithmic axis',
-  reading: () => 'both',
+  reading: () => 'quick sum; careful estimate at its middle settings',
   source: 'factor model',
   options(scene, { narrow }) {
     const answers = answersOf(scene);
@@ -58,11 +58,11 @@ export const readings: Figure = {
     };
   },
   table: (scene) => ({
-    columns: ['Reading', 'Times as long'],
+    columns: ['Way', 'Times as long'],
     rows: answersOf(scene).map(({ name, ratio }) => [name, times(ratio)]),
   }),
   caption: (scene) => {
-    const [quick, quickRival, careful, carefulRival] = answersOf(scene).map(({ ratio }) => times(ratio));
-    return `Pocket reading ${quick} (forces added ${quickRival}), close reading ${careful} (forces added ${carefulRival}).`;
+    const [quick, multiplied, added, toLimit] = answersOf(scene).map(({ ratio }) => times(ratio));
+    return `Quick sum ${quick}. At the middle settings: ${multiplied} if all factors multiply, ${added} if the forces add, ${toLimit} if the force has a limit.`;
   },
 };

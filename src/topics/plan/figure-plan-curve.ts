@@ -26,15 +26,16 @@ function placesOf(scene: Scene): number[] {
 }
 
 function curve(scene: Scene, ratio: number): Point[] {
-  const { cv } = planOf(scene);
-  return placesOf(scene).map((runs) => ({ runs, chance: chanceOf(cv, ratio, runs) }));
+  const plan = planOf(scene);
+  return placesOf(scene).map((runs) => ({ runs, chance: chanceOf(plan, ratio, runs) }));
 }
 
 /** The chance at the ratio asked for where both are cut in pairs; nothing where they are not. */
 function inPairs(scene: Scene): Point[] {
-  const { cv, ratio, correlation } = planOf(scene);
+  const plan = planOf(scene);
+  const { correlation } = plan;
   if (correlation === undefined) return [];
-  return placesOf(scene).map((runs) => ({ runs, chance: chanceInPairs(cv, ratio, runs, correlation) }));
+  return placesOf(scene).map((runs) => ({ runs, chance: chanceInPairs(plan, runs, correlation) }));
 }
 
 /** A few of the places, that of the plan and the last among them: for the table, and for what takes long to compute. */
@@ -45,22 +46,22 @@ function fewPlacesOf(scene: Scene): number[] {
   return places.filter((runs, index) => index % step === 0 || runs === apart || index === places.length - 1);
 }
 
-/** The chance of showing knives alike that are, to within the ratio asked for. */
+/** The chance of showing knives as good as equal that are, to within the ratio asked for. */
 function shownAlike(scene: Scene): Point[] {
-  const { cv, ratio } = planOf(scene);
-  return fewPlacesOf(scene).map((runs) => ({ runs, chance: chanceAlike(cv, ratio, runs) }));
+  const plan = planOf(scene);
+  return fewPlacesOf(scene).map((runs) => ({ runs, chance: chanceAlike(plan, runs) }));
 }
 
 /** Never rounded up to certainty. */
 const chanceSaid = (chance: number): string => (chance > 0.99 ? 'over 99 %' : percent(chance));
 
-/** Half and twice as far from alike, on the axis of ratios. */
+/** Half and twice as far from equal, on the axis of ratios. */
 const nearer = (ratio: number): number => Math.sqrt(ratio);
 const further = (ratio: number): number => ratio ** 2;
 
 const at = { x: 'runs', y: 'chance' } as const;
 
-/** The chances at three ratios, of showing alike, and in pairs, each with its name. */
+/** The chances at three ratios, of showing as good as equal, and in pairs, each with its name. */
 function chanceMarks(scene: Scene): Plot.RenderableMark[] {
   const { ratio } = planOf(scene);
   const lines = [
@@ -75,7 +76,7 @@ function chanceMarks(scene: Scene): Plot.RenderableMark[] {
     Plot.line(alike, { ...at, className: 'kf-plan-alike' }),
     valueText(alike.filter(({ chance }) => chance > 0.3).slice(0, 1), {
       ...at,
-      text: () => 'alike',
+      text: () => 'equal',
       dx: 10,
       dy: 24,
     }),
@@ -97,9 +98,9 @@ function chanceMarks(scene: Scene): Plot.RenderableMark[] {
 
 /** How many sharpenings the plan needs, with a line up to its chance. */
 function planMarks(scene: Scene): Plot.RenderableMark[] {
-  const { cv, ratio } = planOf(scene);
-  const { apart } = neededOf(planOf(scene));
-  const chance = chanceOf(cv, ratio, apart);
+  const plan = planOf(scene);
+  const { apart } = neededOf(plan);
+  const chance = chanceOf(plan, plan.ratio, apart);
   return [
     Plot.ruleX([apart], { y1: 0, y2: chance, className: 'kf-stem' }),
     Plot.dot([{ x: apart, y: chance }], { x: 'x', y: 'y', r: 5, className: 'kf-answer' }),
@@ -112,14 +113,15 @@ function planMarks(scene: Scene): Plot.RenderableMark[] {
   ];
 }
 
-/** The chances of finding two knives apart and of showing them alike, by the number of sharpenings of each. */
+/** The chances of noticing a difference and of showing knives as good as equal, by the number of sharpenings of each. */
 export const planCurve: Figure = {
   id: 'plan-curve',
-  title: ({ subject, baseline }) => `How many runs would tell ${subject.name} from ${baseline.name}`,
+  title: ({ subject, baseline }) =>
+    `How many runs would show a difference between ${subject.name} and ${baseline.name}`,
   units: 'chance, by sharpenings of each',
   scale: 'both axes even',
-  reading: () => 'exact, by the noncentral t',
-  source: 'derived; 95 % confidence, lives lognormal',
+  reading: () => 'by the noncentral t; below 6 of each the page adds a simulation',
+  source: 'derived; 95 % confidence for all pairs, lives lognormal',
   options(scene, { narrow }) {
     const last = placesOf(scene).at(-1) ?? 10;
     return {
@@ -136,7 +138,7 @@ export const planCurve: Figure = {
       },
       y: {
         domain: [0, 1],
-        label: 'chance of telling',
+        label: 'chance of an answer',
         labelArrow: 'none',
         ticks: [0, 0.2, 0.4, 0.6, 0.8, 1],
         tickFormat: wholePercent,
@@ -151,29 +153,29 @@ export const planCurve: Figure = {
     };
   },
   table(scene) {
-    const { ratio, cv, correlation } = planOf(scene);
+    const plan = planOf(scene);
+    const { ratio, correlation } = plan;
     const ratios = [further(ratio), ratio, nearer(ratio)];
     return {
       columns: [
         'Sharpenings of each',
         ...ratios.map((own) => `Chance at ${times(own)}`),
         ...(correlation === undefined ? [] : [`In pairs, at ${times(ratio)}`]),
-        `Chance of showing alike to within ${times(ratio)}`,
+        `Chance of as good as equal, to within ${times(ratio)}`,
       ],
       rows: fewPlacesOf(scene).map((runs) => [
         thousands(runs),
-        ...ratios.map((own) => chanceSaid(chanceOf(cv, own, runs))),
-        ...(correlation === undefined ? [] : [chanceSaid(chanceInPairs(cv, ratio, runs, correlation))]),
-        chanceSaid(chanceAlike(cv, ratio, runs)),
+        ...ratios.map((own) => chanceSaid(chanceOf(plan, own, runs))),
+        ...(correlation === undefined ? [] : [chanceSaid(chanceInPairs(plan, runs, correlation))]),
+        chanceSaid(chanceAlike(plan, runs)),
       ]),
     };
   },
   caption(scene) {
-    const { ratio, cv, correlation } = planOf(scene);
+    const { ratio, total, correlation, family } = planOf(scene);
     const { apart } = neededOf(planOf(scene));
-    const { subject, baseline } = scene;
     const paired =
       correlation === undefined ? '' : ' The curve named “in pairs” is for pairs on the same stock.';
-    return `Where one knife’s runs scatter by ${percent(cv)}, ${thousands(apart)} sharpenings of each find ${subject.name} and ${baseline.name} apart in four of five tries if one lasts ${times(ratio)} as long as the other. The curves beside it are for ${times(further(ratio))} and ${times(nearer(ratio))}.${paired} “Alike” is the chance of showing that two knives differ by no more than ${times(ratio)} where they do not differ at all.`;
+    return `Where one knife’s runs scatter by ${percent(total)}, ${thousands(apart)} sharpenings of each notice, in four of five tries, that one knife lasts ${times(ratio)} as long as the other. The curves beside it are for ${times(further(ratio))} and ${times(nearer(ratio))}.${paired} “Equal” is the chance of showing that equal knives differ by no more than ${times(ratio)}.${family > 1 ? ` All ${family} pairs on the sheet are judged at once.` : ''}`;
   },
 };

@@ -4,6 +4,6 @@ import { percent, thousands } from '../../scene/show.ts';
 
 /** The numbers of a plan of runs. */
 export const planNumbers: Record<string, NumberOf> = {
-  'plan.cv': (scene) => percent(planOf(scene).cv),
+  'plan.cv': (scene) => percent(planOf(scene).total),
   'plan.needed': (scene) => thousands(neededOf(planOf(scene)).apart),
 };

@@ -1,8 +1,10 @@
+import { nameOfRun } from '../../comparison/knife-names.ts';
 import { counted } from '../../phrases/counted.ts';
 import { mostOnSheet, neededOf, pairsFor, planOf, runsOnSheet, sheetOf } from './values.ts';
-import { list } from '../../phrases/list.ts';
+import type { Planned } from './values.ts';
+import { capital, list } from '../../phrases/list.ts';
 import { notRecorded } from '../../runs/log.ts';
-import { brief, percent, thousands, times } from '../../scene/show.ts';
+import { brief, percent, thousands } from '../../scene/show.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
 
 /** More runs than this are counted and not named: the table has them. */
@@ -11,25 +13,37 @@ const mostOutside = 6;
 const windowSaid = ({ low, high }: { low: number; high: number }): string =>
   `${brief(low)} to ${brief(high)}`;
 
+/** The scatter that is planned with, and where it comes from. */
+function scatterSaid({ cv, from, seen }: Planned): string {
+  if (from === 'the runs' && seen !== null)
+    return `The runs so far scatter by ${percent(seen)}; so few could hide more, so ${percent(cv)}, the upper 80% limit, is planned with.`;
+  return `Runs of one knife scatter by ${percent(cv)}${from === 'assumed' ? ', which is assumed until runs show it' : ''}.`;
+}
+
+/** What looking only now and then adds. */
+function looksSaid({ lookEvery, usualLife, total, looksRefused }: Planned): string {
+  if (lookEvery === undefined) return '';
+  if (looksRefused !== null || usualLife === null)
+    return `A look every ${brief(lookEvery)} is not planned with, since ${looksRefused ?? 'no life is known'}.`;
+  return `A look every ${brief(lookEvery)}, at lives of about ${brief(usualLife)}, makes that ${percent(total)}.`;
+}
+
 export const planWords: Record<string, WordsOf> = {
   /** How many runs a plan asks for. */
   'runs-needed': (scene) => {
     const plan = planOf(scene);
     const { apart, alike } = neededOf(plan);
-    const names = `${scene.subject.name} and ${scene.baseline.name}`;
-    const where = {
-      entered: '',
-      'the runs': ', as the runs so far show',
-      assumed: ', which is assumed until runs show it',
-    }[plan.from];
+    const { subject, baseline } = scene;
     return [
-      `Runs of one knife scatter by ${percent(plan.cv)}${where}. To find ${names} apart where one lasts ${times(plan.ratio)} as long as the other, in four of five tries, takes ${counted(apart, 'sharpening')} of each.`,
+      scatterSaid(plan),
+      looksSaid(plan),
+      `To notice, in four of five tests, that one of ${subject.name} and ${baseline.name} lasts ${brief(plan.ratio)} times as long takes ${counted(apart, 'sharpening')} of each.`,
       plan.correlation === undefined
         ? ''
-        : `Cut in pairs on the same stock, with a correlation of ${brief(plan.correlation)} between the two, it takes ${counted(pairsFor(plan.cv, plan.ratio, plan.correlation), 'pair')}.`,
-      `To show them alike to within ${times(plan.ratio)} takes ${counted(alike, 'sharpening')} of each.`,
-      apart < 5
-        ? 'With fewer than five of each the test that allows unlike scatter notices less often than this says: cut five.'
+        : `Cut in pairs on the same stock, with a correlation of ${brief(plan.correlation)} between the two, it takes ${counted(pairsFor(plan, plan.correlation), 'pair')}.`,
+      `To show that they are as good as equal, within that ratio, takes ${counted(alike, 'sharpening')} of each.`,
+      plan.family > 1
+        ? `The sheet has ${plan.family} pairs of knives, all judged at once; fewer knives need fewer sharpenings.`
         : '',
       'Cutting more with one edge does not count; sharpening again does.',
     ];
@@ -44,18 +58,21 @@ export const planWords: Record<string, WordsOf> = {
     const { apart } = neededOf(plan);
     const [first] = held.sheet.key;
     return [
-      `${counted(held.sheet.rows.length, 'run')}: ${counted(runs, 'sharpening')} of each of ${list(scene.entry.knives.map(({ name }) => name))}, over ${counted(plan.batches, 'lot')}.`.replace(
-        /^\w/,
-        (letter) => letter.toUpperCase(),
+      capital(
+        `${counted(held.sheet.rows.length, 'run')}: ${counted(runs, 'sharpening')} of each of ${list(scene.knives.map(({ name }) => name))}, over ${counted(plan.batches, 'batch', 'batches')}.`,
       ),
       plan.runs === undefined && apart > mostOnSheet
-        ? `The scatter asks for ${thousands(apart)}; a sheet holds ${mostOnSheet} unless you set more.`
+        ? `The scatter asks for ${thousands(apart)}; this sheet holds ${runs} unless you set more.`
         : plan.runs !== undefined && plan.runs < apart
-          ? `That is fewer than the ${thousands(apart)} the scatter asks for: ${scene.subject.name} and ${scene.baseline.name} may well stay untold apart.`
+          ? `That is fewer than the ${thousands(apart)} the scatter asks for, so a real difference between ${scene.subject.name} and ${scene.baseline.name} may well stay hidden.`
           : '',
+      runs === 2 ? 'Two sharpenings of each are valid and nearly useless: only a huge difference shows.' : '',
+      runs % plan.batches === 0
+        ? ''
+        : 'The sharpenings do not divide evenly by the batches, so the first batches hold more.',
       plan.control === undefined
         ? ''
-        : `${plan.control} is cut first and last in every lot, so that a change of stock or hand shows.`,
+        : `${plan.control} is cut first and last in every batch, so that a change of stock or hand shows.`,
       first && !plan.blind ? `It begins with ${first.knife}.` : '',
       plan.start === undefined
         ? ''
@@ -64,7 +81,7 @@ export const planWords: Record<string, WordsOf> = {
   },
 
   /** Which edges did not start as the plan asks; none is left out for it. */
-  'runs-start': ({ entry: { plan, runs = [] } }) => {
+  'runs-start': ({ entry: { plan, runs = [] }, knives }) => {
     const start = plan?.start;
     if (start === undefined || runs.length === 0) return [];
     const open = runs.filter(({ startSharpness }) => startSharpness === notRecorded);
@@ -72,14 +89,16 @@ export const planWords: Record<string, WordsOf> = {
       at === notRecorded || (at >= start.low && at <= start.high)
         ? []
         : [
-            `${knife}${sharpening === notRecorded ? '' : `, sharpening ${sharpening},`} began at ${brief(at)}, outside the window from ${windowSaid(start)}.`,
+            `${nameOfRun(knives, knife)}${sharpening === notRecorded ? '' : `, sharpening ${sharpening},`} began at ${brief(at)}, outside the window from ${windowSaid(start)}.`,
           ],
     );
     const shown = outside.slice(0, mostOutside);
     return [
       ...shown,
       outside.length > shown.length ? `So did ${outside.length - shown.length} more.` : '',
-      outside.length > 0 ? 'They count all the same. Whoever leaves a run out says so, and why.' : '',
+      outside.length > 0
+        ? 'They count all the same. Anyone who leaves a run out says so in the log, and why.'
+        : '',
       outside.length === 0 && open.length < runs.length
         ? `${open.length === 0 ? 'All edges' : 'All edges whose start is recorded'} began within the window from ${windowSaid(start)}.`
         : '',

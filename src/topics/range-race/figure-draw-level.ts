@@ -119,7 +119,7 @@ export const drawLevelFigure: Figure = {
   title: ({ subject, baseline }) => `${baseline.name} against ${subject.name}, by ${baseline.name}’s angle`,
   units: 'degrees per side; times as long',
   scale: 'logarithmic upright axis',
-  reading: () => 'close reading',
+  reading: () => 'careful estimate',
   source: 'factor model; floor common practice',
   options(scene, { narrow }) {
     const { low, high, right, ...drawn } = drawnOf(scene);

@@ -21,7 +21,7 @@ interface Bar extends Room {
 }
 
 const readings: readonly Reading[] = ['quick', 'careful'];
-const title: Record<Reading, string> = { quick: 'Pocket', careful: 'Close' };
+const title: Record<Reading, string> = { quick: 'Quick', careful: 'Careful' };
 const lineOf = (reading: Reading, family: Family): string =>
   `${title[reading]}: ${familyName[family].name} ${familyName[family].letter}`;
 
@@ -35,12 +35,17 @@ const barsOf = ({ comparison }: Scene): Bar[] => {
 const table: Figure['table'] = ({ comparison }) => {
   const rooms = roomOfFamilies(comparison);
   return {
-    columns: ['Family', 'Reading', 'Best over worst', 'Least', 'Most', 'Forces added'],
+    columns: ['Family', 'Reading', 'Best over worst', 'Least', 'Most', 'Forces added', 'To a limit'],
     rows: readings.flatMap((reading) => {
-      const line = (
-        name: string,
-        { factor, low, high, rival }: Pick<Room, 'factor' | 'low' | 'high' | 'rival'>,
-      ) => [name, readingName[reading], times(factor), times(low), times(high), times(rival)];
+      const line = (name: string, { factor, low, high, added, toLimit }: Omit<Room, 'family' | 'terms'>) => [
+        name,
+        readingName[reading],
+        times(factor),
+        times(low),
+        times(high),
+        times(added),
+        times(toLimit),
+      ];
       return [
         ...rooms[reading].map((room) => line(familyName[room.family].name, room)),
         line('Geometry and finish', groundRoom(rooms[reading])),
@@ -95,7 +100,7 @@ const roomsFigure = ({ id, title: own, scale, finishRow, drawn, caption }: Twin)
   title: () => own,
   units: 'times as long as the worst',
   scale,
-  reading: () => 'both',
+  reading: () => 'quick sum and careful estimate',
   source: 'factor model; ordinary ranges assumed',
   options: (scene, size) => ({
     marginLeft: size.narrow ? 130 : 134,
@@ -127,8 +132,12 @@ function byRatio(bars: readonly Bar[], { narrow }: Size): Drawing {
         { y: 'line', low: 'low', high: 'high', dy: 13, insetTop: 24 },
       ),
       Plot.dot(
-        bars.filter(({ family }) => family === 'geometry'),
-        { y: 'line', x: 'rival', r: 5, symbol: 'diamond', className: 'kf-answer' },
+        bars.filter(({ family, reading }) => family === 'geometry' && reading === 'careful'),
+        { y: 'line', x: 'added', r: 5, symbol: 'diamond', className: 'kf-answer' },
+      ),
+      Plot.dot(
+        bars.filter(({ family, reading }) => family === 'geometry' && reading === 'careful'),
+        { y: 'line', x: 'toLimit', r: 4.5, symbol: 'square', className: 'kf-answer' },
       ),
       valueText(bars, { ...factors, dy: -2 }),
     ],
@@ -165,7 +174,7 @@ export const rangeRace: Figure = roomsFigure({
   caption({ quick, careful }) {
     const said = (rooms: readonly Room[]) =>
       rooms.map(({ family, factor }) => `${family} ${times(factor)}`).join(', ');
-    return `Pocket reading: ${said(quick)}. Close reading: ${said(careful)}. The line under a close bar is what it becomes over the stated ranges of its parameters; the diamond is geometry with its forces added.`;
+    return `Quick sum: ${said(quick)}. Careful estimate: ${said(careful)}. The line under a bar is its stated range; the diamond is geometry with its forces added, the square geometry to a limit.`;
   },
 });
 
@@ -179,7 +188,7 @@ export const rangeRaceLinear: Figure = roomsFigure({
   caption({ quick, careful }) {
     const most = (rooms: readonly Room[]) => rooms.reduce((a, b) => (b.factor > a.factor ? b : a));
     const say = (reading: Reading, room: Room) =>
-      `By the ${readingName[reading]} reading ${room.family} is longest, ${times(room.factor)}`;
+      `By the ${readingName[reading]} ${room.family} is longest, ${times(room.factor)}`;
     return `${say('quick', most(quick))}. ${say('careful', most(careful))}. The line at 1 is the worst knife of each pair.`;
   },
 });

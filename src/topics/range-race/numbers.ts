@@ -17,12 +17,16 @@ export const rangeNumbers: Record<string, (scene: Scene) => string> = {
           [`range.${reading}.${family}`, (scene: Scene) => times(roomIn(rooms(scene), family).factor)],
           [`range.${reading}.${family}.low`, (scene: Scene) => times(roomIn(rooms(scene), family).low)],
           [`range.${reading}.${family}.high`, (scene: Scene) => times(roomIn(rooms(scene), family).high)],
-          [`range.${reading}.${family}.rival`, (scene: Scene) => times(roomIn(rooms(scene), family).rival)],
+          [`range.${reading}.${family}.added`, (scene: Scene) => times(roomIn(rooms(scene), family).added)],
+          [
+            `range.${reading}.${family}.toLimit`,
+            (scene: Scene) => times(roomIn(rooms(scene), family).toLimit),
+          ],
         ]),
         [`range.${reading}.ground`, (scene: Scene) => times(groundRoom(rooms(scene)).factor)],
         [`range.${reading}.ground.low`, (scene: Scene) => times(groundRoom(rooms(scene)).low)],
         [`range.${reading}.ground.high`, (scene: Scene) => times(groundRoom(rooms(scene)).high)],
-        [`range.${reading}.ground.rival`, (scene: Scene) => times(groundRoom(rooms(scene)).rival)],
+        [`range.${reading}.ground.added`, (scene: Scene) => times(groundRoom(rooms(scene)).added)],
         [
           `range.${reading}.contest`,
           (scene: Scene) => times(groundRoom(rooms(scene)).factor / roomIn(rooms(scene), 'steel').factor),

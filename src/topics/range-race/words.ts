@@ -4,7 +4,16 @@ import { drawLevel } from '../../scene/draw-level.ts';
 import type { Level } from '../../scene/draw-level.ts';
 import { groundRoom, ordinary, roomIn, roomOfFamilies } from '../../scene/ranges.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { brief, percent, plain, ratioInWords, readAlike, readsAsOne, times } from '../../scene/show.ts';
+import {
+  brief,
+  fixed,
+  percent,
+  plain,
+  ratioInWords,
+  readAlike,
+  readsAsOne,
+  times,
+} from '../../scene/show.ts';
 import { readingName } from '../../phrases/reading-name.ts';
 import { familyName } from '../../phrases/family-names.ts';
 
@@ -30,7 +39,7 @@ function cost({ baseline, baselineKnife }: Scene, level: Level): string {
   if (removedMm2 === null || rolling === null || answer.value === null || readsAsOne(level.now))
     return `There is nothing to grind off ${baseline.name} for it.`;
   const edge = plain(nominal(baselineKnife.edgeMm), 2);
-  return `At ${edge} mm behind the edge that takes ${plain(removedMm2)} mm² off the section of ${baseline.name}: ${plain(removedMm2 * 100)} mm³ for every 100 mm of edge. The new edge stands ${percent(rolling)} of the side load before it rolls.`;
+  return `At ${edge} mm behind the edge that takes ${plain(removedMm2)} mm² off the section of ${baseline.name}: ${plain(removedMm2 * 100)} mm³ for every 100 mm of edge. The new edge stands ${readAlike(rolling.low, rolling.high) ? percent(rolling.low) : `${fixed(rolling.low * 100, 0)} to ${percent(rolling.high)}`} of the side load before it rolls.`;
 }
 
 /** Which family holds most of the pair's difference, and how that compares with the ordinary room of it. */
@@ -40,7 +49,7 @@ function holdsMost(scene: Scene, reading: Reading): string {
     (a, b) => Math.abs(Math.log(b[1])) - Math.abs(Math.log(a[1])),
   );
   if (!first || readsAsOne(first[1]))
-    return `By the ${readingName[reading]} reading ${subject.name} and ${baseline.name} do not differ in any family.`;
+    return `By the ${readingName[reading]} ${subject.name} and ${baseline.name} do not differ in any family.`;
   const [family, factor] = first;
   const room = roomIn(roomOfFamilies(comparison)[reading], family).factor;
   const used = readsAsOne(room) ? null : Math.abs(Math.log(factor)) / Math.abs(Math.log(room));
@@ -51,7 +60,7 @@ function holdsMost(scene: Scene, reading: Reading): string {
       : used > 1
         ? `, more than the ordinary room of that family, ${times(room)}`
         : `, ${percent(used)} of the ordinary room of that family on a log axis (${times(room)})`;
-  return `By the ${readingName[reading]} reading most of the difference lies in ${familyName[family].inSentence}, which speaks for ${whom}: ${times(factor)} for ${subject.name}${how}.`;
+  return `By the ${readingName[reading]} most of the difference lies in ${familyName[family].inSentence}, in favour of ${whom}: ${times(factor)} for ${subject.name}${how}.`;
 }
 
 /** Where the baseline draws level with the subject's steel, and with the whole of it. */
@@ -85,27 +94,32 @@ export const rangeWords: Record<string, (scene: Scene) => string[]> = {
     const order = (a: number, b: number) =>
       readAlike(a, b) ? 'as much as' : a > b ? 'more than' : 'less than';
     return [
-      `Geometry and finish together: ${times(ground.quick.factor)} by the pocket reading, ${times(ground.careful.factor)} by the close reading.`,
-      `Steel: ${times(steel.quick.factor)} by the pocket reading, ${times(steel.careful.factor)} by the close reading.`,
-      `Finish alone has ${order(finish.quick.factor, steel.quick.factor)} steel by the pocket reading and ${order(finish.careful.factor, steel.careful.factor)} steel by the close one.`,
+      `Geometry and finish together: ${times(ground.quick.factor)} by the quick sum, ${times(ground.careful.factor)} by the careful estimate if all multiply.`,
+      `Steel: ${times(steel.quick.factor)} by the quick sum, ${times(steel.careful.factor)} by the careful estimate.`,
+      `Finish alone has ${order(finish.quick.factor, steel.quick.factor)} steel by the quick sum and ${order(finish.careful.factor, steel.careful.factor)} steel by the careful estimate.`,
     ];
   },
 
-  /** Over the stated ranges and with the forces added: how far the answer holds. */
+  /** Over the stated ranges and under all three structures: how far the answer holds. */
   'ranges-doubt': ({ comparison }) => {
     const { careful } = roomOfFamilies(comparison);
     const ground = groundRoom(careful);
     const steel = roomIn(careful, 'steel');
     const finish = roomIn(careful, 'finish');
+    const geometry = roomIn(careful, 'geometry');
     const holds =
       ground.low > steel.high
         ? 'Even there geometry and finish keep more room than steel has at its most.'
         : 'At those ends steel can have as much room as the other two together: then the race is open.';
+    const against = (factor: number): string =>
+      readAlike(factor, steel.factor) ? 'as much as' : factor > steel.factor ? 'more than' : 'less than';
     return [
-      `Every factor of the close reading has a range. With each at its least, geometry and finish together have ${times(ground.low)}; with each at its most, ${times(ground.high)}. Steel has from ${times(steel.low)} to ${times(steel.high)}.`,
+      `Every factor of the careful estimate has a range. With each at its least, geometry and finish together have ${times(ground.low)}; with each at its most, ${times(ground.high)}. Steel has from ${times(steel.low)} to ${times(steel.high)}.`,
       holds,
       `Finish alone has from ${times(finish.low)} to ${times(finish.high)}.`,
-      `If the forces add instead of multiplying, the two together have ${times(ground.rival)} by the close reading${ground.rival > steel.factor ? ', still more than steel' : ', no more than steel'}.`,
+      `Geometry alone, against the ${times(steel.factor)} of steel: ${times(geometry.factor)} if the factors multiply, ${against(geometry.factor)} steel.`,
+      `If the forces add, geometry has ${times(geometry.added)}, ${against(geometry.added)} steel; if the force has a limit, ${times(geometry.toLimit)}, ${against(geometry.toLimit)} steel.`,
+      `Geometry and finish together have ${times(ground.added)} if the forces add, ${against(ground.added)} steel, and ${times(ground.toLimit)} if the force has a limit, ${against(ground.toLimit)} steel.`,
     ];
   },
 
@@ -117,7 +131,7 @@ export const rangeWords: Record<string, (scene: Scene) => string[]> = {
   'range-race': (scene) => {
     const { row, subject, baseline } = scene;
     return [
-      `${subject.name} should cut ${ratioInWords(row.careful.product)} as ${baseline.name} by the close reading.`,
+      `At the middle settings, if all factors multiply, ${subject.name} cuts ${ratioInWords(row.careful.multiplied)} as ${baseline.name}.`,
       holdsMost(scene, 'quick'),
       holdsMost(scene, 'careful'),
     ];

@@ -11,15 +11,14 @@ import type { Worked, WorkedStep } from '../worked.ts';
 /** Four digits where a value goes on into the next step, so that the reader's own sum agrees with the page. */
 const on = (value: number): string => plain(value, 4);
 
-// Unreachable: the published line covers ordinary steels, so their carbide has a factor too.
-const shownFactor = (room: Room, id: TermId): string => on(factorOf(room, id) ?? 1);
+const shownFactor = (room: Room, id: TermId): string => on(factorOf(room, id));
 
 /** The rooms of geometry and steel by the quick sum. */
 function quickSteps(quickGeometry: Room, quickSteel: Room): WorkedStep[] {
   const { geometry, steel } = ordinary;
   return [
     {
-      say: 'Pocket reading, geometry: the angle counts twice, then thickness, then the grind.',
+      say: 'Quick sum, geometry: the angle counts twice, then thickness, then the grind.',
       tex: '\\left(\\frac{{{wide}}}{{{slim}}}\\right)^2 \\times \\frac{{{thick}}}{{{thin}}} \\times {{grind}} = {{g}}',
       values: {
         wide: brief(geometry.worst.angleDeg),
@@ -31,7 +30,7 @@ function quickSteps(quickGeometry: Room, quickSteel: Room): WorkedStep[] {
       },
     },
     {
-      say: 'Pocket reading, steel: hardness squared, and twenty volume per cent of carbide doubles.',
+      say: 'Quick sum, steel: hardness squared, and twenty volume per cent of carbide doubles.',
       tex: '\\left(\\frac{{{hard}}}{{{soft}}}\\right)^2 \\times 2^{{{rich}}/20} = {{s}}',
       values: {
         hard: brief(steel.best.hrc),
@@ -46,7 +45,7 @@ function quickSteps(quickGeometry: Room, quickSteel: Room): WorkedStep[] {
 /** The same by the careful estimate. */
 const carefulSteps = (carefulGeometry: Room, carefulSteel: Room): WorkedStep[] => [
   {
-    say: 'Close reading, geometry: wedge, apex, thickness, grind.',
+    say: 'Careful estimate, geometry, if all multiply: wedge, apex, thickness, grind.',
     tex: '{{wedge}} \\times {{apex}} \\times {{thickness}} \\times {{grind}} = {{g}}',
     values: {
       wedge: shownFactor(carefulGeometry, 'wedge'),
@@ -57,7 +56,7 @@ const carefulSteps = (carefulGeometry: Room, carefulSteel: Room): WorkedStep[] =
     },
   },
   {
-    say: 'Close reading, steel: hardness and carbide, from the published regression.',
+    say: 'Careful estimate, steel: hardness and carbide, from the published regression to an assumed power.',
     tex: '{{hardness}} \\times {{carbide}} = {{s}}',
     values: {
       hardness: shownFactor(carefulSteel, 'hardness'),
@@ -100,7 +99,7 @@ function race({ comparison }: Scene): Worked {
       },
       ...carefulSteps(carefulGeometry, carefulSteel),
       {
-        say: `The same contest by the close reading. Pocket said ${times(groundRoom(quick).factor / quickSteel.factor)}.`,
+        say: `The same contest by the careful estimate. The quick sum said ${times(groundRoom(quick).factor / quickSteel.factor)}.`,
         ...contest(careful, carefulFinish, carefulGeometry, carefulSteel),
       },
     ],

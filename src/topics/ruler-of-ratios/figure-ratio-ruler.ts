@@ -126,7 +126,7 @@ export const ratioRuler: Figure = {
   title: () => 'The effects end to end: a ruler of ratios above, a linear ruler below',
   units: 'times the start',
   scale: 'logarithmic above, linear below',
-  reading: (scene) => (scene.entry.faceValues ? 'face values' : 'close reading'),
+  reading: (scene) => (scene.entry.faceValues ? 'face values' : 'careful estimate'),
   source: 'derived',
   options(scene, { width, narrow }) {
     const ruler = rulerOf(scene);

@@ -26,7 +26,7 @@ export const shareByOrder: Figure = {
   title: () => 'What part is due to each effect, by what it added and on the ruler',
   units: 'per cent of the whole',
   scale: 'linear axis',
-  reading: (scene) => (scene.entry.faceValues ? 'face values' : 'close reading'),
+  reading: (scene) => (scene.entry.faceValues ? 'face values' : 'careful estimate'),
   source: 'derived',
   options(scene, { narrow }) {
     const ruler = rulerOf(scene);

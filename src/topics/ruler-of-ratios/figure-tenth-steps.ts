@@ -30,7 +30,7 @@ export const tenthSteps: Figure = {
   title: () => 'A tenth more, again and again',
   units: 'times the start',
   scale: 'linear axis from 0',
-  reading: (scene) => (scene.entry.faceValues ? 'face values' : 'close reading'),
+  reading: (scene) => (scene.entry.faceValues ? 'face values' : 'careful estimate'),
   source: 'derived',
   options(scene, { narrow }) {
     const bars = barsOf(scene);

@@ -1,7 +1,7 @@
 import { logShares, signedShares } from '../../model/index.ts';
 import type { Row } from '../../model/index.ts';
 import { percentagesOf } from '../../scene/percentages.ts';
-import { effectsIn, productOf, standing } from '../../scene/terms.ts';
+import { effectsIn, productOf } from '../../scene/terms.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { roundedPercent, times } from '../../scene/show.ts';
 import { orRefusal } from '../../comparison/unless-refused.ts';
@@ -86,7 +86,7 @@ export function layOut(named: readonly Named[]): Ruler {
 
 /** The terms of the careful estimate, laid out. */
 export const rulerOfTerms = (row: Row): Ruler =>
-  layOut(standing(row).map(({ id, factor }) => ({ name: id, factor })));
+  layOut(row.terms.map(({ id, factor }) => ({ name: id, factor })));
 
 /** The percentages typed, laid out; where none is typed, the terms of the careful estimate. */
 export const rulerOf = (scene: Scene): Ruler =>

@@ -1,6 +1,5 @@
 import { refusedWork } from '../../phrases/refused-work.ts';
 import { list } from '../../phrases/list.ts';
-import { leftOut } from '../../scene/terms.ts';
 import { fullName, largest, rulerOf, rulerOfTerms } from './values.ts';
 import type { Ruler } from './values.ts';
 import { shareText } from './numbers.ts';
@@ -46,10 +45,7 @@ export const rulerWords: Record<string, WordsOf> = {
     const { row, subject, baseline } = scene;
     const ruler = rulerOfTerms(row.careful);
     const { effects, cancel } = ruler;
-    const missing = leftOut(row.careful);
-    const idle = row.careful.terms.flatMap(({ id, factor }) =>
-      factor !== null && !effects.some(({ name }) => name === id) ? [id] : [],
-    );
+    const idle = row.careful.terms.flatMap(({ id }) => (effects.some(({ name }) => name === id) ? [] : [id]));
     const big = largest(ruler);
     const byFamily = families.flatMap((family) => {
       const own = effects.filter(({ name }) =>
@@ -61,11 +57,8 @@ export const rulerWords: Record<string, WordsOf> = {
     return [
       refusedWork(scene),
       effects.length === 0
-        ? `${subject.name} and ${baseline.name} do not differ in any term${missing.length > 0 ? ' that could be computed' : ''}: there is no length on the ruler to share out.`
-        : `By the close reading ${subject.name} against ${baseline.name} makes ${times(ruler.product)}.`,
-      missing.length === 0
-        ? ''
-        : `What could not be computed has no length here: ${list(missing)}. Every share is of what stands.`,
+        ? `${subject.name} and ${baseline.name} do not differ in any factor: there is no length on the ruler to share out.`
+        : `If all factors multiply, ${subject.name} against ${baseline.name} comes to ${times(ruler.product)} at the middle settings.`,
       ...(effects.length === 1
         ? [`All of it is ${effects.map(fullName).join('')}: it has the whole ruler to itself.`]
         : effects.length > 1
@@ -73,7 +66,7 @@ export const rulerWords: Record<string, WordsOf> = {
           : []),
       !cancel && byFamily.length > 1 ? `By family: ${list(byFamily)}.` : '',
       big?.gain != null && effects.length > 1
-        ? `Counted by what it adds, ${big.name} could be given from ${shareText(big.least)} to ${shareText(big.most)}, by the order alone. Set ${baseline.name} against ${subject.name} instead, and those two numbers change; the shares on the ruler do not.`
+        ? `Counted by what it adds, ${big.name} could be given from ${shareText(big.least)} to ${shareText(big.most)}, by the order alone. Set ${baseline.name} against ${subject.name} instead: those two numbers change, the shares on the ruler do not.`
         : '',
       idle.length > 0 && effects.length > 0
         ? `Between ${subject.name} and ${baseline.name} the factor is 1 for ${list(idle)}, and a factor of 1 has no length.`

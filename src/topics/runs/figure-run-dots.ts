@@ -26,7 +26,7 @@ interface Dot {
 /** The batches of a knife's lives in their order, as rows. */
 function batchRows({ lives }: KnifeRuns): { batch: string; lives: SharpenedLife[] }[] {
   const batches = [...new Set(lives.map(({ batch }) => batch ?? ''))];
-  if (batches.length > mostBatches) return [{ batch: `${batches.length} lots`, lives: [...lives] }];
+  if (batches.length > mostBatches) return [{ batch: `${batches.length} batches`, lives: [...lives] }];
   return batches.map((batch) => ({ batch, lives: lives.filter((life) => (life.batch ?? '') === batch) }));
 }
 
@@ -72,7 +72,7 @@ function numbered(row: readonly Dot[], pxPerLog: number): Named[] {
   return out;
 }
 
-const unitWord = ({ unit }: RunsOfTwo): string => (unit === 'mm' ? 'mm' : 'cuts');
+const unitWord = ({ log: { unit } }: RunsOfTwo): string => (unit === 'mm' ? 'mm' : 'cuts');
 
 /** From the middle of the baseline to the ratio of it that was measured, with its interval; null where there is none. */
 interface Between {
@@ -148,14 +148,19 @@ const sharpeningMarks = ({ dots, numbers, middles }: Rows, high: number): Plot.R
       className: 'kf-cut',
     },
   ),
-  Plot.dot(dots, {
-    x: ({ life }: Dot) => placeOf(life),
-    y: 'y',
-    r: 4,
-    className: 'kf-chance',
-    stroke: 'currentColor',
-    fill: ({ life }: Dot) => (ended(life) ? 'currentColor' : 'none'),
-  }),
+  ...[true, false].map((whole) =>
+    Plot.dot(
+      dots.filter(({ life }) => ended(life) === whole),
+      {
+        x: ({ life }: Dot) => placeOf(life),
+        y: 'y',
+        r: 4,
+        className: 'kf-chance',
+        stroke: 'currentColor',
+        fill: whole ? 'currentColor' : 'none',
+      },
+    ),
+  ),
   Plot.text(dots.length > mostNamed ? [] : numbers, {
     x: 'x',
     y: 'y',
@@ -196,13 +201,19 @@ const intervalMarks = (between: Between | null, strip: number): Plot.RenderableM
       ]
     : [];
 
-/** Every sharpening as a dot, knife by knife and lot by lot, with the ratio and its interval between their middles. */
+/** What stands at the interval, or in its place. */
+function intervalLabel({ measured, promised }: RunsOfTwo): string {
+  if (measured !== null) return times(measured.ratio);
+  return promised.waiting ? `${promised.reached} of ${promised.planned ?? 0} planned` : 'no interval yet';
+}
+
+/** Every sharpening as a dot, knife by knife and batch by batch, with the ratio and its interval between their middles. */
 export const runDots: Figure = {
   id: 'run-dots',
   title: ({ subject, baseline }) => `The runs of ${subject.name} and ${baseline.name}`,
-  units: 'cuts, or mm cut, until the stop',
+  units: 'cuts, or mm cut, until the end point',
   scale: 'logarithmic axis',
-  reading: () => 'as logged; no model in it',
+  reading: (scene) => `as logged; ${runsOf(scene).log.method}`,
   source: 'the log',
   options(scene, { width, narrow }) {
     const logged = runsOf(scene);
@@ -219,14 +230,14 @@ export const runDots: Figure = {
       marginRight,
       marginTop: 4,
       marginBottom: 40,
-      x: ratioAxisX(low, high, narrow, `${unitWord(logged)} until the stop`),
+      x: ratioAxisX(low, high, narrow, `${unitWord(logged)} until the end point`),
       y: { domain: [total, 0], axis: null },
       marks: [
         gridX(tickValues(low, high, narrow)),
         ...sharpeningMarks(rows, high),
         ...nameMarks(rows, narrow),
         ...intervalMarks(between, strip),
-        Plot.text([logged.measured === null ? 'no interval yet' : times(logged.measured.ratio)], {
+        Plot.text([intervalLabel(logged)], {
           x: between ? Math.sqrt(between.from * between.at) : Math.sqrt(low * high),
           y: strip,
           dy: -11,
@@ -251,7 +262,7 @@ export const runDots: Figure = {
               lifeSaid(life),
             ]),
     );
-    return { columns: ['Knife', 'Lot', 'Sharpening', `Until the stop, ${unitWord(logged)}`], rows };
+    return { columns: ['Knife', 'Batch', 'Sharpening', `Until the end point, ${unitWord(logged)}`], rows };
   },
   caption(scene) {
     const logged = runsOf(scene);
@@ -261,10 +272,12 @@ export const runDots: Figure = {
     if (subject.lives.length + baseline.lives.length === 0)
       return `No run of ${subject.name} and none of ${baseline.name} is in the log yet. Each sharpening will be a dot here.`;
     const odd = subject.far.length + baseline.far.length;
-    return `Each dot is one sharpening: ${count(subject)}, ${count(baseline)}; hollow ones ended before the stop.${subject.lives.length + baseline.lives.length > mostNamed ? '' : ' The small numbers are those of the sharpenings.'} ${
+    return `Each dot is one sharpening: ${count(subject)}, ${count(baseline)}; hollow ones ended before the end point.${subject.lives.length + baseline.lives.length > mostNamed ? '' : ' The small numbers are those of the sharpenings.'} ${
       measured === null
-        ? 'They give no interval yet.'
-        : `The line below leads from the middle of ${baseline.name} to ${times(measured.ratio)} of it; the thick part is the 95 % interval, ${times(measured.low)} to ${times(measured.high)}.`
+        ? logged.promised.waiting
+          ? 'The verdict waits for the number planned.'
+          : 'They give no interval yet.'
+        : `The line below leads from the middle of ${baseline.name} to ${times(measured.ratio)} of it; the thick part is the interval, ${times(measured.low)} to ${times(measured.high)}${logged.log.family === 1 ? ', at 95%' : `, at 95% for all ${logged.log.family} pairs`}.`
     }${odd === 0 ? '' : ` ${odd === 1 ? 'One lies' : `${odd} lie`} far from the others and ${odd === 1 ? 'is' : 'are'} drawn all the same.`}`;
   },
 };

@@ -1,5 +1,5 @@
 import * as Plot from '@observablehq/plot';
-import { pushes, subjectPush } from './push.ts';
+import { baselinePush, pushes, subjectPush } from './push.ts';
 import type { Push } from './push.ts';
 import { forceIds } from '../../scene/factors.ts';
 import type { ForceId } from '../../scene/factors.ts';
@@ -60,7 +60,7 @@ const partBars = (parts: readonly Part[], unitPx: number): Plot.RenderableMark[]
   ),
 ];
 
-/** Where multiplying would put the pushes, below their bars. */
+/** Where the push would be if it went with the product, below the bars. */
 const multipliedMarks = (pushed: readonly Push[]): Plot.RenderableMark[] => {
   const place = { y: 'id', x: 'multiplied', dy: 12 } as const;
   return [
@@ -75,14 +75,14 @@ const multipliedMarks = (pushed: readonly Push[]): Plot.RenderableMark[] => {
   ];
 };
 
-/** Three resistances side by side: every knife's push as a sum, and where multiplying would put it. */
+/** Three forces side by side: every knife's push as a sum, and where the product of its factors would put it. */
 export const forces: Figure = {
   id: 'forces',
-  title: ({ baseline }) => `Wedge, thickness and grind side by side, in parts of ${baseline.name}’s push`,
-  units: 'parts of the baseline’s push',
+  title: () => 'Wedge, thickness and grind side by side, in parts of an ordinary blade’s push',
+  units: 'parts of an ordinary blade’s push',
   scale: 'linear axis from 0',
-  reading: () => 'close reading',
-  source: 'shares of the push assumed; factors from the model',
+  reading: () => 'careful estimate',
+  source: 'a third of the push each assumed; forces from the model',
   options(scene, { narrow, width }) {
     const all = inOrder(scene);
     const parts = all.flatMap(partsOf);
@@ -96,7 +96,7 @@ export const forces: Figure = {
       marginBottom: 42,
       x: {
         domain: [0, high],
-        ...centredLabel(narrow ? 'parts of the baseline’s push' : 'push, in parts of the baseline’s'),
+        ...centredLabel(narrow ? 'parts of an ordinary push' : 'push, in parts of an ordinary blade’s'),
         ticks: 5,
       },
       y: { domain: all.map(({ id }) => id), axis: null },
@@ -119,10 +119,9 @@ export const forces: Figure = {
       ],
     };
   },
-  /** The baseline's wedge by its end; the subject's wedge and thickness, whichever end is nearer. */
+  /** The subject's wedge and thickness, whichever end is nearer. */
   drag(scene, _size, { x, y }) {
     const push = inOrder(scene)[y];
-    if (push?.id === scene.entry.baseline) return { control: 'push.wedge', value: (at) => 100 * at.x };
     if (push?.id !== scene.entry.subject) return undefined;
     const [wedge = 0, thickness = 0] = partsOf(push).map(({ to }) => to);
     const part = x < (wedge + thickness) / 2 ? 0 : 1;
@@ -131,27 +130,30 @@ export const forces: Figure = {
       stands: (other) => partsOf(subjectPush(other))[part]?.to ?? 0,
     };
   },
-  table: (scene) => ({
-    columns: [
-      'Knife',
-      ...forceIds.map((id) => `Push for ${id}`),
-      'Added',
-      'Multiplied',
-      'Factor added',
-      'Factor multiplied',
-    ],
-    rows: inOrder(scene).map(({ name, parts, added, multiplied }) => [
-      name,
-      ...forceIds.map((id) => percent(parts[id], 1)),
-      percent(added, 1),
-      percent(multiplied, 1),
-      times(1 / added),
-      times(1 / multiplied),
-    ]),
-  }),
+  table(scene) {
+    const all = inOrder(scene);
+    const baseline = baselinePush(scene);
+    return {
+      columns: [
+        'Knife',
+        ...forceIds.map((id) => `Push for ${id}`),
+        'Added',
+        'By the product',
+        'Factor if they add',
+        'Factor if they multiply',
+      ],
+      rows: all.map(({ name, parts, added, multiplied }) => [
+        name,
+        ...forceIds.map((id) => percent(parts[id], 1)),
+        percent(added, 1),
+        percent(multiplied, 1),
+        times(baseline.added / added),
+        times(baseline.multiplied / multiplied),
+      ]),
+    };
+  },
   caption(scene) {
-    const subject = pushes(scene).find(({ id }) => id === scene.entry.subject);
-    const { baseline } = scene;
-    return `Of the push of ${baseline.name}, ${subject?.name ?? ''} needs ${percent(subject?.added ?? 1)} if wedge (W), thickness (T) and grind (G) add, as the bars do, and ${percent(subject?.multiplied ?? 1)} if they multiply, as the diamond does.`;
+    const [{ added, multiplied, name }, baseline] = [subjectPush(scene), baselinePush(scene)];
+    return `In parts of an ordinary blade’s push, ${baseline.name} needs ${percent(baseline.added)} and ${name} ${percent(added)} if wedge (W), thickness (T) and grind (G) add. The diamond shows where the product of the three factors would put ${name}: ${percent(multiplied)}.`;
   },
 };

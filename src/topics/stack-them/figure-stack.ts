@@ -1,7 +1,9 @@
 import * as Plot from '@observablehq/plot';
 import type { Family, TermId } from '../../model/index.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { times } from '../../scene/show.ts';
+import { short, times } from '../../scene/show.ts';
+import { list } from '../../phrases/list.ts';
+import { factorOf as factorIn } from '../../comparison/found.ts';
 import { ends, stackOf, ways } from '../../scene/stack.ts';
 import type { Stacked, Way } from '../../scene/stack.ts';
 import { readingName } from '../../phrases/reading-name.ts';
@@ -16,7 +18,12 @@ import { factorName } from '../../phrases/factor-names.ts';
 import { familyName } from '../../phrases/family-names.ts';
 import { families } from '../../scene/factors.ts';
 
-const wayName: Record<Way, string> = { quick: 'pocket', careful: 'close', rival: 'forces added' };
+const wayName: Record<Way, string> = {
+  quick: 'quick sum',
+  multiplied: 'multiplied',
+  added: 'forces add',
+  toLimit: 'to a limit',
+};
 
 interface Line {
   line: string;
@@ -41,7 +48,7 @@ const linesOf = (scene: Scene): Line[] =>
     })),
   ]);
 
-const left = 92;
+const left = 96;
 
 /** The names of the knives and of the ways, at the left of their lines. */
 const labels = (lines: readonly Line[], { narrow }: Size) => [
@@ -70,30 +77,28 @@ const familyColumn = (family: Family, factors: readonly TermId[]): string => {
 /** The factors of the chain, in its order. */
 const factorsOf = ({ row }: Scene): TermId[] => row.careful.terms.map(({ id }) => id);
 
-/** Every factor of each knife by both readings. */
+/** Every factor of each knife by the quick sum and by the careful estimate. */
 const factorsTable: Figure['table'] = (scene) => ({
   columns: [
     'Knife',
     'Reading',
     ...factorsOf(scene).map((id) => factorName(id).name),
     ...families.map((family) => familyColumn(family, factorsOf(scene))),
-    'Together',
+    'All multiplied',
     'Forces added',
+    'To a limit',
   ],
   rows: stackOf(scene).flatMap(({ name, rows }) =>
     (['quick', 'careful'] as const).map((reading) => {
-      const { terms, families: byFamily, product, rival, complete } = rows[reading];
-      const part = complete ? '' : ' (part)';
+      const row = rows[reading];
       return [
         name,
         readingName[reading],
-        ...factorsOf(scene).map((id) => {
-          const factor = terms.find((term) => term.id === id)?.factor ?? null;
-          return factor === null ? 'left out' : times(factor);
-        }),
-        ...families.map((family) => times(byFamily[family])),
-        `${times(product)}${part}`,
-        `${times(rival)}${part}`,
+        ...factorsOf(scene).map((id) => times(factorIn(row, id))),
+        ...families.map((family) => times(row.families[family])),
+        times(row.multiplied),
+        times(row.added),
+        times(row.toLimit),
       ];
     }),
   ),
@@ -116,7 +121,7 @@ const stackFigure = ({ title, drawn, ...own }: Twin): Figure => ({
   ...own,
   title: ({ baseline }) => title(baseline.name),
   units: 'times as long as the baseline',
-  reading: () => 'both, and the close one with its forces added',
+  reading: () => 'quick sum, and the careful estimate combined three ways',
   source: 'factor model',
   options(scene, size) {
     const lines = linesOf(scene);
@@ -149,8 +154,9 @@ function byRatio(marks: readonly Line[], { narrow }: Size): Pick<Drawing, 'x' | 
       baselineX(1),
       Plot.ruleY(marks, { y: 'line', x1: 1, x2: 'ratio', className: 'kf-stem' }),
       Plot.dot(by('quick', marks), { ...place, className: 'kf-stem kf-open' }),
-      Plot.dot(by('careful', marks), { ...place, className: 'kf-answer' }),
-      Plot.dot(by('rival', marks), { ...place, symbol: 'diamond', className: 'kf-answer' }),
+      Plot.dot(by('multiplied', marks), { ...place, className: 'kf-answer' }),
+      Plot.dot(by('added', marks), { ...place, symbol: 'diamond', className: 'kf-answer' }),
+      Plot.dot(by('toLimit', marks), { ...place, symbol: 'square', className: 'kf-answer' }),
       valueText(marks, {
         // Right of the stem on either side of 1.
         x: ({ ratio }: Line) => Math.max(1, ratio),
@@ -183,17 +189,17 @@ function inProportion(marks: readonly Line[]): Pick<Drawing, 'x' | 'marks'> {
   };
 }
 
-/** Every knife of the comparison against the baseline, by both readings and by the rival, on one ruler of ratios. */
+/** Every knife of the comparison against the baseline, by the quick sum and three structures, on one ruler of ratios. */
 export const stack: Figure = stackFigure({
   id: 'stack',
-  title: (baseline) => `Every knife of the line-up against ${baseline}`,
+  title: (baseline) => `Every knife against ${baseline}`,
   scale: 'logarithmic axis',
   drawn: byRatio,
   table: factorsTable,
   caption(scene) {
-    const { first, last, ratio } = ends(scene, 'careful');
-    const [quick, rival] = [ends(scene, 'quick'), ends(scene, 'rival')];
-    return `By the close reading ${first.name} and ${last.name}, the two ends of the line-up, are ${times(ratio)} apart${first.rows.careful.complete && last.rows.careful.complete ? '' : ' as far as the terms that stand go'}, with ${scene.baseline.name} at 1. The ends are ${times(quick.ratio)} apart by the pocket reading and ${times(rival.ratio)} with the forces added. Open ring: pocket; dot: close; diamond: forces added.`;
+    const { first, last, ratio } = ends(scene, 'multiplied');
+    const [quick, added, toLimit] = [ends(scene, 'quick'), ends(scene, 'added'), ends(scene, 'toLimit')];
+    return `${first.name} and ${last.name}, the two ends, are ${times(ratio)} apart if all factors multiply, ${times(added.ratio)} if the forces add and ${times(toLimit.ratio)} if the force has a limit; the quick sum gives ${times(quick.ratio)}. All at the middle settings, with ${scene.baseline.name} at 1.`;
   },
 });
 
@@ -204,17 +210,19 @@ export const stackLinear: Figure = stackFigure({
   scale: 'linear axis from 0',
   drawn: inProportion,
   table: (scene) => ({
-    columns: ['Knife', 'Pocket', 'Close', 'Close, forces added'],
+    columns: ['Knife', ...ways.map((way) => wayName[way])],
     rows: stackOf(scene).map((knife) => [knife.name, ...ways.map((way) => times(knife[way]))]),
   }),
   caption(scene) {
     const { baseline } = scene;
-    const { first, last } = ends(scene, 'careful');
-    const said = ({ name, careful, quick }: Stacked) =>
-      `${name} cuts ${times(careful)} of it by the close reading and ${times(quick)} by the pocket reading`;
+    const { first, last } = ends(scene, 'multiplied');
     const others = [first, last].filter(
       ({ isBaseline, id }, index) => !isBaseline && (index === 0 || id !== first.id),
     );
-    return `For one length of rope that ${baseline.name} cuts before it is blunt, ${others.map(said).join('; ')}. The upright line is ${baseline.name}.`;
+    const said = others.map(
+      ({ name, multiplied, quick }) =>
+        `${name} cuts ${short(multiplied, 2)} lengths if all factors multiply and ${short(quick, 2)} by the quick sum`,
+    );
+    return `For one length of rope that ${baseline.name} cuts before it is blunt, ${list(said)}. The upright line is ${baseline.name}.`;
   },
 });

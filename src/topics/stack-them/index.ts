@@ -1,4 +1,3 @@
-import { wedgeShare } from './push-share.ts';
 import { stackNumbers } from './numbers.ts';
 import { ends, endsAdded } from '../../scene/stack.ts';
 import { stackWords } from './words.ts';
@@ -7,12 +6,11 @@ import { forces } from './figure-forces.ts';
 import { stack, stackLinear } from './figure-stack.ts';
 import type { Topic } from '../topic.ts';
 
-/** The whole chain of every knife of the comparison, both readings and the rival beside each other. */
+/** The whole chain of every knife of the comparison, by the quick sum and under the three structures. */
 export const topic: Topic = {
   numbers: stackNumbers,
   words: stackWords,
   worked: stackWorked,
-  controls: { 'push.wedge': wedgeShare },
-  guesses: { stack: (scene) => ({ answer: ends(scene, 'careful').ratio, sum: endsAdded(scene) }) },
+  guesses: { stack: (scene) => ({ answer: ends(scene, 'multiplied').ratio, sum: endsAdded(scene) }) },
   figures: [stack, stackLinear, forces],
 };

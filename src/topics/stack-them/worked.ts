@@ -1,7 +1,9 @@
 import { nominal, parameters } from '../../model/index.ts';
 import type { Row, TermId } from '../../model/index.ts';
 import { factorOf } from '../../comparison/found.ts';
-import { pushShares, subjectPush } from './push.ts';
+import { anglesOf } from '../../scene/routes.ts';
+import { limitOf } from './limit.ts';
+import { baselinePush, subjectPush } from './push.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { brief, plain, times } from '../../scene/show.ts';
 import type { Worked, WorkedStep } from '../worked.ts';
@@ -12,10 +14,7 @@ const on = (value: number): string => plain(value, 4);
 const finely = (value: number): string => plain(value, 5);
 
 /** A link of the chain as the steps show it. */
-function link(row: Row, id: TermId): string {
-  const factor = factorOf(row, id);
-  return factor === null ? 'left out' : on(factor);
-}
+const link = (row: Row, id: TermId): string => on(factorOf(row, id));
 
 /** Edge angle, thickness and grind by the careful estimate. */
 function geometrySteps({
@@ -29,10 +28,10 @@ function geometrySteps({
   const { careful } = row;
   const { geometry } = careful.families;
   const exponent = nominal(comparison.assumptions?.thicknessExponent ?? parameters.thicknessExponent.default);
-  const angle = (factorOf(careful, 'wedge') ?? Number.NaN) * (factorOf(careful, 'apex') ?? Number.NaN);
+  const angle = factorOf(careful, 'wedge') * factorOf(careful, 'apex');
   return [
     {
-      say: 'The edge angle is two links: a wedge, and the apex.',
+      say: 'The edge angle is two factors: a wedge, and the apex.',
       tex: '{{wedge}} \\times {{apex}} \\approx {{angle}}',
       values: { wedge: link(careful, 'wedge'), apex: link(careful, 'apex'), angle: on(angle) },
     },
@@ -47,7 +46,7 @@ function geometrySteps({
       },
     },
     {
-      say: 'The primary grind is the last link of geometry.',
+      say: 'The primary grind is the last factor of geometry.',
       tex: '{{angle}} \\times {{thickness}} \\times {{grind}} \\approx {{geometry}}',
       values: {
         angle: on(angle),
@@ -60,7 +59,7 @@ function geometrySteps({
 }
 
 const quickStep = (quick: Row): WorkedStep => ({
-  say: 'The same seven links at face value: the pocket reading.',
+  say: 'The same seven factors at face value: the quick sum.',
   tex: '{{w}} \\times {{a}} \\times {{t}} \\times {{g}} \\times {{f}} \\times {{h}} \\times {{c}} \\approx {{product}}',
   values: {
     w: link(quick, 'wedge'),
@@ -70,7 +69,7 @@ const quickStep = (quick: Row): WorkedStep => ({
     f: link(quick, 'finish'),
     h: link(quick, 'hardness'),
     c: link(quick, 'carbide'),
-    product: plain(quick.product),
+    product: plain(quick.multiplied),
   },
 });
 
@@ -79,24 +78,23 @@ function chain(scene: Scene): Worked {
   const { subject, baseline, row } = scene;
   const { careful, quick } = row;
   const { geometry, finish, steel } = careful.families;
-  const short = careful.complete ? '' : ' A link that is left out takes no part.';
   return {
-    givens: `${subject.name} against ${baseline.name}, close reading; their measures stand in the list above.`,
+    givens: `${subject.name} against ${baseline.name}, by the careful estimate at the middle settings; their measures stand in the list above.`,
     steps: [
       ...geometrySteps(scene),
       {
-        say: `Steel: hardness and carbide.${short}`,
+        say: 'Steel: hardness and carbide.',
         tex: '{{hardness}} \\times {{carbide}} \\approx {{steel}}',
         values: { hardness: link(careful, 'hardness'), carbide: link(careful, 'carbide'), steel: on(steel) },
       },
       {
-        say: 'Geometry, finish and steel together.',
+        say: 'Geometry, finish and steel together, if all multiply.',
         tex: '{{geometry}} \\times {{finish}} \\times {{steel}} \\approx {{product}}',
         values: {
           geometry: on(geometry),
           finish: on(finish),
           steel: on(steel),
-          product: plain(careful.product),
+          product: plain(careful.multiplied),
         },
       },
       quickStep(quick),
@@ -104,52 +102,104 @@ function chain(scene: Scene): Worked {
   };
 }
 
-/** The rival: the baseline's push in its parts, each divided by its factor, and the rest of the chain. */
-function rival(scene: Scene): Worked {
+/** The forces added: the push of both knives in its parts, and the rest of the chain. */
+function added(scene: Scene): Worked {
   const { subject, baseline, row } = scene;
   const { careful } = row;
-  const shares = pushShares(scene);
-  const { parts, added } = subjectPush(scene);
-  const apex = factorOf(careful, 'apex');
+  const [own, other] = [subjectPush(scene), baselinePush(scene)];
   const { finish, steel } = careful.families;
+  const force = other.added / own.added;
   return {
-    givens: `the push of ${baseline.name} is 1, of which ${plain(shares.wedge)} is wedge, ${plain(shares.thickness)} thickness and ${plain(shares.grind)} grind.`,
+    givens: `an ordinary blade’s push is 1, a third of it each wedge, thickness and grind. ${baseline.name} and ${subject.name} in the same parts stand in the list above.`,
     steps: [
       {
-        say: `Each part of the push, divided by its own factor: what ${subject.name} needs for it.`,
-        tex: '\\begin{gathered} {{cw}} \\div {{w}} \\approx {{pw}} \\\\ {{ct}} \\div {{t}} \\approx {{pt}} \\\\ {{cg}} \\div {{g}} \\approx {{pg}} \\end{gathered}',
+        say: 'Side by side the parts add.',
+        tex: '\\begin{gathered} {{bw}} + {{bt}} + {{bg}} \\approx {{b}} \\\\ {{aw}} + {{at}} + {{ag}} \\approx {{a}} \\end{gathered}',
         values: {
-          cw: finely(shares.wedge),
-          w: finely(factorOf(careful, 'wedge')),
-          pw: finely(parts.wedge),
-          ct: finely(shares.thickness),
-          t: finely(factorOf(careful, 'thickness')),
-          pt: finely(parts.thickness),
-          cg: finely(shares.grind),
-          g: finely(factorOf(careful, 'grind')),
-          pg: finely(parts.grind),
+          bw: finely(other.parts.wedge),
+          bt: finely(other.parts.thickness),
+          bg: finely(other.parts.grind),
+          b: finely(other.added),
+          aw: finely(own.parts.wedge),
+          at: finely(own.parts.thickness),
+          ag: finely(own.parts.grind),
+          a: finely(own.added),
         },
       },
       {
-        say: 'Side by side they add. The factor is 1 over the sum.',
-        tex: '\\begin{gathered} {{pw}} + {{pt}} + {{pg}} \\\\ \\approx {{added}} \\\\ 1 \\div {{added}} \\approx {{force}} \\end{gathered}',
-        values: {
-          pw: finely(parts.wedge),
-          pt: finely(parts.thickness),
-          pg: finely(parts.grind),
-          added: finely(added),
-          force: on(1 / added),
-        },
+        say: `The push of ${baseline.name} over that of ${subject.name} takes the place of the three factors.`,
+        tex: '{{b}} \\div {{a}} \\approx {{force}}',
+        values: { b: finely(other.added), a: finely(own.added), force: on(force) },
       },
       {
-        say: `Apex, finish and steel are no part of the push, so they go on multiplying. Multiplied throughout, the chain was ${times(careful.product)}.`,
-        tex: '{{force}} \\times {{apex}} \\times {{finish}} \\times {{steel}} \\approx {{rival}}',
+        say: `Apex, finish and steel are no part of the push, so they go on multiplying. With all seven multiplied it was ${times(careful.multiplied)}.`,
+        tex: '{{force}} \\times {{apex}} \\times {{finish}} \\times {{steel}} \\approx {{total}}',
         values: {
-          force: on(1 / added),
-          apex: on(apex),
+          force: on(force),
+          apex: link(careful, 'apex'),
           finish: on(finish),
           steel: on(steel),
-          rival: plain(careful.rival),
+          total: plain(careful.added),
+        },
+      },
+    ],
+  };
+}
+
+const tangent = (degrees: number): number => Math.tan((degrees * Math.PI) / 180);
+
+/** What wedging leaves of the force, in a formula: the width's two laws. */
+const leftTex = (wedging: number, name: string): string =>
+  wedging <= 0.7 ? `1 - {{${name}}}` : `0.09 \\div ({{${name}}} - 0.4)`;
+
+/** To a limit: what wedging leaves of the last force, the width the edge may reach, and the life it stands for. */
+function limit(scene: Scene): Worked {
+  const { subject, baseline, row } = scene;
+  const { careful } = row;
+  const { share, power, subject: a, baseline: b } = limitOf(scene);
+  const { finish, steel } = careful.families;
+  const angles = anglesOf(scene);
+  const cot = tangent(angles.baseline.apex) / tangent(angles.subject.apex);
+  return {
+    givens: `wedging takes ${plain(share)} of the last force for an ordinary blade (s), and life goes with the width of the blunt edge to the power ${plain(power)} (m).`,
+    steps: [
+      {
+        say: 'Wedging in parts of the last force: s times the push of each knife.',
+        tex: '\\begin{gathered} {{s}} \\times {{rb}} \\approx {{xb}} \\\\ {{s}} \\times {{ra}} \\approx {{xa}} \\end{gathered}',
+        values: {
+          s: plain(share),
+          rb: finely(baselinePush(scene).added),
+          xb: finely(b.wedging),
+          ra: finely(subjectPush(scene).added),
+          xa: finely(a.wedging),
+        },
+      },
+      {
+        say: `What is left is for the blunt edge: 1 less that share up to 0.7, and 0.09 over the share less 0.4 beyond. ${baseline.name} first.`,
+        tex: `\\begin{gathered} ${leftTex(b.wedging, 'xb')} \\approx {{ub}} \\\\ ${leftTex(a.wedging, 'xa')} \\approx {{ua}} \\end{gathered}`,
+        values: {
+          xb: finely(b.wedging),
+          ub: finely(b.width),
+          xa: finely(a.wedging),
+          ua: finely(a.width),
+        },
+      },
+      {
+        say: `A slimmer apex has more steel behind a flat of the same width, by the cotangent of its angle: ${subject.name} over ${baseline.name}.`,
+        tex: '\\cot {{ta}}^\\circ \\div \\cot {{tb}}^\\circ \\approx {{cot}}',
+        values: { ta: finely(angles.subject.apex), tb: finely(angles.baseline.apex), cot: on(cot) },
+      },
+      {
+        say: 'That, the widths, finish and steel multiply.',
+        tex: '{{cot}} \\times \\left(\\frac{{{ua}}}{{{ub}}}\\right)^{{{m}}} \\times {{finish}} \\times {{steel}} \\approx {{total}}',
+        values: {
+          cot: on(cot),
+          ua: finely(a.width),
+          ub: finely(b.width),
+          m: plain(power),
+          finish: on(finish),
+          steel: on(steel),
+          total: plain(careful.toLimit),
         },
       },
     ],
@@ -158,5 +208,6 @@ function rival(scene: Scene): Worked {
 
 export const stackWorked: Record<string, (scene: Scene) => Worked> = {
   'stack-chain': chain,
-  'stack-rival': rival,
+  'stack-added': added,
+  'stack-limit': limit,
 };

@@ -12,6 +12,8 @@ export const tieLines: Figure = leverFigure({
     const rows = hardenedOf(tieSteelOf(scene));
     const [cold, , hot, unknown] = rows;
     if (!cold || !hot || !unknown) return '';
+    if (unknown.estimate.basis === 'table')
+      return `The heavy short arm over the whole lever would be the share of carbide in ${tieSteelOf(scene).designation} by mass. Its volume is taken from the table instead: ${carbideWithPlusMinus(unknown)}.`;
     return `The heavy short arm over the whole lever is the share of carbide in ${tieSteelOf(scene).designation} by mass. By volume, with what is bound besides, it comes to ${carbideWithPlusMinus(cold)} ${hardenedFrom(cold)} and ${carbideWithPlusMinus(hot)} ${hardenedFrom(hot)}; ${hardenedFrom(unknown)}, ${carbideWithPlusMinus(unknown)}.`;
   },
 });

@@ -13,21 +13,22 @@ import { valueText } from '../../figure-kit/value-text.ts';
 
 const { low, high } = regression.includedAngleDeg;
 
-/** The included angles that are marked: where the careful estimate takes the line, and those of the two knives. */
+/** The included angles that are marked: where the careful estimate takes the card, and those of the two knives. */
 function anglesShown({ subjectKnife, baselineKnife, subject, baseline }: Scene) {
   return [
-    { who: 'close reading', includedAngleDeg: takenAtDeg },
+    { who: 'careful estimate', includedAngleDeg: takenAtDeg },
     { who: subject.name, includedAngleDeg: 2 * nominal(subjectKnife.angleDeg) },
     { who: baseline.name, includedAngleDeg: 2 * nominal(baselineKnife.angleDeg) },
   ];
 }
 
 /** The lives that fit a sheet made for the card: beyond it the line of lives leaves the frame. */
-const fitting = (worths: readonly Worth[], top: number): Worth[] => worths.filter(({ life }) => life <= top);
+const fitting = (worths: readonly Worth[], top: number, of: 'life' | 'taken'): Worth[] =>
+  worths.filter((worth) => worth[of] <= top);
 
 /** The end of the upright axis: it holds the line of cards, and of the line of lives as much as leaves that readable. */
-function topOf(worths: readonly Worth[]): number {
-  const card = Math.max(1, ...worths.map((worth) => worth.card));
+function topOf(worths: readonly Worth[], taken: number): number {
+  const card = Math.max(1, taken / 1.35, ...worths.map((worth) => worth.card));
   return Math.max(1.3, 1.5 * card, Math.min(3 * card, ...worths.slice(-1).map(({ life }) => life * 1.08)));
 }
 
@@ -40,26 +41,39 @@ function beyondLine(worths: readonly Worth[], top: number): Plot.RenderableMark[
 }
 
 const onCard = { x: 'includedAngleDeg', y: 'card' } as const;
+const onTaken = { x: 'includedAngleDeg', y: 'taken' } as const;
 
-/** Both curves, the worth the careful estimate takes, and the curves' names at their ends. */
-function curveMarks(worths: readonly Worth[], taken: readonly Worth[], top: number): Plot.RenderableMark[] {
-  const lives = fitting(worths, top);
+/** The three curves, the worth the careful estimate takes, and the curves' names at their ends. */
+function curveMarks(
+  worths: readonly Worth[],
+  taken: readonly Pick<Worth, 'includedAngleDeg' | 'taken'>[],
+  top: number,
+): Plot.RenderableMark[] {
+  const lives = fitting(worths, top, 'life');
+  const asTaken = fitting(worths, top, 'taken');
   const ends = [
     ...worths.slice(-1).map((last) => ({ ...last, y: last.card, text: 'card' })),
-    ...lives.slice(-1).map((last) => ({ ...last, y: last.life, text: 'life' })),
+    ...asTaken.slice(-1).map((last) => ({ ...last, y: last.taken, text: 'life' })),
+    ...lives.slice(-1).map((last) => ({ ...last, y: last.life, text: 'law' })),
   ];
   return [
     Plot.line(lives, { x: 'includedAngleDeg', y: 'life', className: 'kf-level-whole' }),
-    Plot.line(worths, { ...onCard, className: 'kf-level-steel' }),
-    Plot.dot(taken, { ...onCard, r: 5, className: 'kf-answer' }),
-    valueText(taken, { ...onCard, text: ({ card }: Worth) => times(card), dx: 6, dy: 16 }),
+    Plot.line(worths, { ...onCard, className: 'kf-level-card' }),
+    Plot.line(asTaken, { ...onTaken, className: 'kf-level-steel' }),
+    Plot.dot(taken, { ...onTaken, r: 5, className: 'kf-answer' }),
+    valueText(taken, {
+      ...onTaken,
+      text: ({ taken: life }: Pick<Worth, 'taken'>) => times(life),
+      dx: 6,
+      dy: 16,
+    }),
     valueText(ends, { x: 'includedAngleDeg', y: 'y', text: 'text', dx: 5 }),
   ];
 }
 
 const takenName = Plot.text([takenAtDeg], {
   x: (angle: number) => angle,
-  text: () => 'close reading',
+  text: () => 'careful estimate',
   frameAnchor: 'top',
   dy: -14,
   className: 'kf-faint',
@@ -94,15 +108,15 @@ export const worthByAngle: Figure = {
     `The steel of ${subject.name} against that of ${baseline.name}, both on an edge of one angle`,
   units: 'degrees included; times as much',
   scale: 'linear upright axis from 0',
-  reading: () => 'the published line itself',
-  source: 'thomas-2018-card; life from card derived',
+  reading: () => 'the published line itself; life by an assumed power',
+  source: 'thomas-2018-card; life from card assumed',
   options(scene, { narrow }) {
     const worths = worthsOf(scene);
-    const top = topOf(worths);
+    const taken = { includedAngleDeg: takenAtDeg, taken: scene.row.careful.families.steel };
+    const top = topOf(worths, taken.taken);
     const own = anglesShown(scene).filter(
       ({ includedAngleDeg: at }) => at > low && at < high && at !== takenAtDeg,
     );
-    const taken = worthAt(scene, takenAtDeg);
     return {
       height: narrow ? 320 : 340,
       marginLeft: 34,
@@ -122,7 +136,7 @@ export const worthByAngle: Figure = {
         ...beyondLine(worths, top),
         Plot.ruleX([takenAtDeg], { className: 'kf-centre' }),
         Plot.ruleX(own, { x: 'includedAngleDeg', className: 'kf-dimension' }),
-        ...curveMarks(worths, taken ? [taken] : [], top),
+        ...curveMarks(worths, [taken], top),
         takenName,
         ...angleNames(own, narrow),
         ...(worths.length === 0 ? [notUsed] : []),
@@ -137,12 +151,19 @@ export const worthByAngle: Figure = {
       return [
         name,
         `${brief(angle)}°`,
-        worth ? times(worth.card) : 'refused',
-        worth ? times(worth.life) : 'refused',
+        worth ? times(worth.card) : 'off the line',
+        worth ? times(worth.taken) : 'off the line',
+        worth ? times(worth.life) : 'off the line',
       ];
     };
     return {
-      columns: ['Where', 'Included angle', 'Card in a fixed number of strokes', 'Life to one stop'],
+      columns: [
+        'Where',
+        'Included angle',
+        'Card in a fixed number of strokes',
+        'Life to one end point, as taken',
+        'By the law of even blunting',
+      ],
       rows: [
         ...[20, 25, 30, 35, 40].map((angle) => row('both at', angle)),
         ...anglesShown(scene)

@@ -1,6 +1,7 @@
 import { steelNumbers } from './numbers.ts';
 import { steelWords } from './words.ts';
 import { steelWorked } from './worked.ts';
+import { cardByHardness } from './figure-card-by-hardness.ts';
 import { phaseBars } from './figure-phase-bars.ts';
 import { tieLines } from './figure-tie-lines.ts';
 import { worthByAngle } from './figure-worth-by-angle.ts';
@@ -12,5 +13,5 @@ export const topic: Topic = {
   words: steelWords,
   worked: steelWorked,
   guesses: { steel: ({ row }) => ({ answer: row.careful.families.steel, sum: null }) },
-  figures: [phaseBars, tieLines, worthByAngle],
+  figures: [phaseBars, tieLines, cardByHardness, worthByAngle],
 };

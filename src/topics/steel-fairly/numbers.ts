@@ -4,28 +4,29 @@ import {
   lifeRatioFromCardMm,
   nominal,
   parameters,
+  quartzHv,
   regression,
 } from '../../model/index.ts';
 import type { NumberOf } from '../base/numbers.ts';
 import { roomIn, roomOfFamilies } from '../../scene/ranges.ts';
 import { brief, percent, plain, times } from '../../scene/show.ts';
-import { steelsOf, takenAtDeg, tieSteelOf } from '../../scene/steel.ts';
-
-/** Hardness of quartz, HV: what the ratio to steel of 60 HRC was made with. */
-export const quartzHv = 1290;
+import { bendMm, lifeExponentOf, steelsOf, takenAtDeg, tieSteelOf } from '../../scene/steel.ts';
+import { overPhaseSaid } from './over-phase.ts';
 
 const { hrc, includedAngleDeg, leastMm } = regression;
 
 /** Two results of the card test, one twice the other: what they hide is the same for everybody. */
 const [shortMm, longMm] = [250, 500];
+const hiddenRatio = longMm / shortMm;
+const power = parameters.lifeExponent;
 
 /** The numbers of what a steel can do. */
 export const steelNumbers: Record<string, NumberOf> = {
   'subject.vickers': (scene) => `${plain(steelsOf(scene).subject.vickers)} HV`,
   'baseline.vickers': (scene) => `${plain(steelsOf(scene).baseline.vickers)} HV`,
-  'quartz.hardness': () => `${quartzHv} HV`,
-  'cementite.under': () => times(abrasiveOverPhase.cementite, 2),
-  'vanadium.under': () => times(abrasiveOverPhase.VC, 2),
+  'quartz.hardness': () => `${quartzHv.low} to ${quartzHv.high} HV`,
+  'cementite.under': () => overPhaseSaid(abrasiveOverPhase.cementite),
+  'vanadium.under': () => overPhaseSaid(abrasiveOverPhase.VC),
   'steel.careful': ({ row }) => times(row.careful.families.steel),
   'steel.quick': ({ row }) => times(row.quick.families.steel),
   'steel.room': ({ comparison }) => times(roomIn(roomOfFamilies(comparison).careful, 'steel').factor),
@@ -46,6 +47,15 @@ export const steelNumbers: Record<string, NumberOf> = {
     percent(nominal(comparison.assumptions?.residualCv ?? parameters.residualCv.default)),
   'hidden.short': () => `${shortMm} mm`,
   'hidden.long': () => `${longMm} mm`,
-  'hidden.card': () => times(longMm / shortMm),
-  'hidden.life': () => times(lifeRatioFromCardMm({ mm: longMm, baselineMm: shortMm })),
+  'hidden.card': () => `${plain(hiddenRatio, 2)} times`,
+  'hidden.life': () => `${plain(lifeRatioFromCardMm({ mm: longMm, baselineMm: shortMm }))} times`,
+  'hidden.taken': () => `${plain(hiddenRatio ** power.default, 2)} times`,
+  'hidden.taken.range': () =>
+    `${plain(hiddenRatio ** power.low, 2)} to ${plain(hiddenRatio ** power.high, 2)} times`,
+  'life.power': (scene) => brief(lifeExponentOf(scene)),
+  'life.power.usual': () => brief(power.default),
+  'life.power.range': () => `${brief(power.low)} to ${brief(power.high)}`,
+  'line.bend': () => `${bendMm} mm`,
+  'line.end.below': () => `${brief(hrc.low - 0.1)} HRC`,
+  'line.end': () => `${hrc.low} HRC`,
 };

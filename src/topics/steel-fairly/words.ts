@@ -1,6 +1,7 @@
 import {
   carbidesByDesignation,
   isUnknown,
+  lifeRatioFromCardMm,
   nominal,
   rangeOf,
   regression,
@@ -8,10 +9,20 @@ import {
 } from '../../model/index.ts';
 import type { Quantity } from '../../model/index.ts';
 import { carbideText, quantityText } from '../../phrases/measures.ts';
+import { unlessRefused } from '../../comparison/unless-refused.ts';
 import { list } from '../../phrases/list.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { brief, percent, plain, readsAsOne, short, times, units } from '../../scene/show.ts';
-import { cardOf, middleOf, steelsOf, tieSteelOf, worthAt, worthsOf } from '../../scene/steel.ts';
+import { brief, fixed, percent, plain, readsAsOne, short, units } from '../../scene/show.ts';
+import {
+  carbideAddsMm,
+  chainCardOf,
+  lifeExponentOf,
+  middleOf,
+  steelsOf,
+  takenAtDeg,
+  tieSteelOf,
+  worthsOf,
+} from '../../scene/steel.ts';
 import type { Steel } from '../../scene/steel.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
 
@@ -47,10 +58,10 @@ const hardness: WordsOf = (scene) => {
     notKnown.length === 0
       ? ''
       : `The hardness of ${list(notKnown)} is not known, and the middle of the stated range stands in.`,
-    // The square is what the quick estimate takes.
+    // The square is what the quick sum takes.
     readsAsOne(ratio ** 2) && readsAsOne(subject.vickers / baseline.vickers)
       ? `${subject.name} is as hard as ${baseline.name}, by either scale.`
-      : `${subject.name} has ${times(ratio)} the HRC of ${baseline.name}, but ${times(subject.vickers / baseline.vickers)} the Vickers. The square of the first, ${times(ratio ** 2)}, is the pocket reading’s stand-in for the second.`,
+      : `${subject.name} has ${short(ratio)} times the HRC of ${baseline.name}, but ${short(subject.vickers / baseline.vickers)} times the Vickers. The quick sum squares the first, which makes ${short(ratio ** 2)}, and lets that stand for the second.`,
   ];
 };
 
@@ -101,8 +112,8 @@ const tie: WordsOf = (scene) => {
     `By weight it is ${content(scene)}, the middle of what the standard allows (from memory).`,
     ...typicalSaid(steel.designation),
     ...middle.estimate.notes.filter((note) => !note.includes('hardening temperature is not known')),
-    steel.designation === 'AISI M2'
-      ? 'High-speed steels are hardened far hotter than the table reaches.'
+    middle.estimate.basis === 'table'
+      ? 'Such steels are hardened far hotter than the table of saturation reaches.'
       : '',
   ];
 };
@@ -126,29 +137,54 @@ export const byAngle: WordsOf = (scene) => {
       refused,
     ];
   return [
-    `At ${first.includedAngleDeg}° included ${subject.name} would cut ${times(first.card)} the card of ${baseline.name}, at ${last.includedAngleDeg}° ${times(last.card)}: the blunter the edge, the more the difference of steel weighs.`,
+    `At ${first.includedAngleDeg}° included ${subject.name} would cut ${plain(first.card)} times the card of ${baseline.name}, and ${plain(last.card)} times at ${last.includedAngleDeg}°: the blunter the edge, the more the difference of steel weighs.`,
     refused,
   ];
 };
 
-/** Card in a fixed number of strokes against life to one stop. */
+/** Card in a fixed number of strokes against life to one end point. */
 const compressed: WordsOf = (scene) => {
   const { subject, baseline } = steelsOf(scene);
-  const there = worthAt(scene, 30);
-  const [mm, baselineMm] = [cardOf(subject, subject), cardOf(baseline, baseline)];
-  if (!there || mm === null || baselineMm === null)
-    return [`For ${subject.name} against ${baseline.name} the line gives no card to count.`];
+  const [mm, baselineMm] = [subject, baseline].map((steel) => chainCardOf(scene, steel.hrc, steel)) as [
+    number,
+    number,
+  ];
+  const card = mm / baselineMm;
+  const opening = `At ${takenAtDeg}° included ${subject.name} counts with ${short(mm)} mm of card and ${baseline.name} with ${short(baselineMm)} mm.`;
+  if (readsAsOne(card)) return [opening, 'No difference is there to be compressed.'];
+  const ratio = `That is ${plain(card)} times in the fixed number of strokes`;
+  if (scene.comparison.outcome === 'fixed-strokes')
+    return [opening, `${ratio}, and this comparison asks for just that.`];
+  const p = lifeExponentOf(scene);
+  const life = unlessRefused(() => lifeRatioFromCardMm({ mm, baselineMm }));
   return [
-    `At 30° included the line has ${subject.name} at ${short(mm)} mm of card and ${baseline.name} at ${short(baselineMm)} mm.`,
-    readsAsOne(there.card)
-      ? 'No difference is there to be compressed.'
-      : `That is ${times(there.card)} in the fixed number of strokes. Had both gone on to one stop it might have been ${times(there.life)}.`,
+    opening,
+    `${ratio}. To one end point the careful estimate takes ${plain(card ** p)} times, by the power ${brief(p)}.`,
+    life === null ? '' : `By the law of even blunting it would be ${plain(life)} times.`,
   ];
 };
+
+/** Card on either side of the end of the published line: nothing jumps there. */
+const noJump: WordsOf = (scene) => {
+  const { subject, baseline } = steelsOf(scene);
+  const { low } = regression.hrc;
+  const cards = (carbide: Steel): string =>
+    list(
+      [low - 0.1, low].map((hrc) => `${fixed(chainCardOf(scene, hrc, carbide), 1)} mm at ${brief(hrc)} HRC`),
+    );
+  return [
+    `With the carbide of ${baseline.name} a knife counts with ${cards(baseline)}.`,
+    sameCarbide(subject, baseline) ? '' : `With that of ${subject.name} it is ${cards(subject)}.`,
+  ];
+};
+
+/** Whether two steels have the same card of their carbide. */
+export const sameCarbide = (a: Steel, b: Steel): boolean => carbideAddsMm(a) === carbideAddsMm(b);
 
 export const steelWords: Record<string, WordsOf> = {
   'steel-given': given,
   'steel-hardness': hardness,
   'steel-tie': tie,
   'steel-compressed': compressed,
+  'steel-no-jump': noJump,
 };

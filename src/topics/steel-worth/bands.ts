@@ -4,7 +4,7 @@ import { factorOf } from '../../comparison/found.ts';
 import { pairOf } from '../../scene/pair.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { ratiosAt } from '../../scene/sure.ts';
-import { takenAtDeg } from '../../scene/steel.ts';
+import { hardnessExponentOf, lifeExponentOf, takenAtDeg } from '../../scene/steel.ts';
 
 /** A ratio and the central 90 % of its samples. */
 export interface Banded {
@@ -14,11 +14,10 @@ export interface Banded {
 
 /** How far the worth of the steel can be off, and how much of that is each measure's own ±. */
 export interface SteelBands {
-  /** Everything: both ±, and how far single steels lie off the published line. */
+  /** Everything: both ±, how far single steels lie off the published line, and how card turns into life. */
   all: Banded;
   hardness: Banded;
-  /** Null where carbide is left out. */
-  carbide: Banded | null;
+  carbide: Banded;
 }
 
 const samples = 2000;
@@ -56,9 +55,17 @@ export const steelBandsOf = memoizeByObject((scene: Scene): SteelBands => {
     const [low = Number.NaN, high = Number.NaN] = ratiosAt(logs, [0.05, 0.95]);
     return { low, high };
   };
-  const onTheLine: Comparison = { ...pair, assumptions: { ...pair.assumptions, residualCv: 0 } };
+  // A measure's own ± leaves out what is not known of the line and of the way from card to life.
+  const onTheLine: Comparison = {
+    ...pair,
+    assumptions: {
+      ...pair.assumptions,
+      residualCv: 0,
+      lifeExponent: lifeExponentOf(scene),
+      hardnessExponent: hardnessExponentOf(scene),
+    },
+  };
   const { careful } = scene.row;
-  const carbide = factorOf(careful, 'carbide');
   const over = ({ low, high }: Banded, by: number): Banded => ({ low: low / by, high: high / by });
   const bands: SteelBands = {
     all: band(
@@ -73,21 +80,15 @@ export const steelBandsOf = memoizeByObject((scene: Scene): SteelBands => {
           carbideVolPercent: middleVolumes(carbideVolPercent),
         })),
       ),
-      carbide ?? 1,
+      factorOf(careful, 'carbide'),
     ),
-    carbide:
-      carbide === null
-        ? null
-        : over(
-            band(
-              'carbide',
-              steelsAlone(onTheLine, ({ hrc, carbideVolPercent }) => ({
-                hrc: nominal(hrc),
-                carbideVolPercent,
-              })),
-            ),
-            factorOf(careful, 'hardness'),
-          ),
+    carbide: over(
+      band(
+        'carbide',
+        steelsAlone(onTheLine, ({ hrc, carbideVolPercent }) => ({ hrc: nominal(hrc), carbideVolPercent })),
+      ),
+      factorOf(careful, 'hardness'),
+    ),
   };
   return bands;
 });

@@ -3,7 +3,8 @@ import type { Explanation, SolvableAttribute } from '../../model/index.ts';
 import { found } from '../../comparison/found.ts';
 import { runsOf } from '../../scene/runs.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { plain, times } from '../../scene/show.ts';
+import { ratioSaid } from '../../phrases/judged-runs.ts';
+import { plain } from '../../scene/show.ts';
 import { suspectsOf } from './values.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
 import { attributeName } from '../../phrases/attribute-names.ts';
@@ -20,7 +21,7 @@ function suspect(scene: Scene, { knife, attribute, from, to, withinStated, note 
     : note === 'below the floor'
       ? 'but an edge that slim breaks away'
       : note === 'out of the regression'
-        ? 'but there the published steels end'
+        ? 'but beyond the hardness of the published line'
         : 'outside what was entered';
   return `${what}: ${valueSaid(attribute, to)} in place of ${valueSaid(attribute, from)}, ${how}.`;
 }
@@ -51,9 +52,10 @@ export const suspectsWords: Record<string, WordsOf> = {
       ];
     return [
       predictionCheckOf(scene)?.needsExplaining === false
-        ? `Nothing needs explaining between the model and these runs of ${subject.name} and ${baseline.name}. The list below closes what gap there is.`
+        ? `The model and these runs of ${subject.name} and ${baseline.name} are not shown to disagree. The list below closes what gap there is.`
         : '',
-      `Each line changes one measure alone until the model says ${times(measured.ratio)} for ${subject.name} against ${baseline.name}. These are possibilities, nearest first, not findings: several measures may be off a little at once, the stop may have been judged differently, and the model itself may be wrong.`,
+      `Each line changes one measure alone until the model says that ${subject.name} lasts ${ratioSaid(measured.ratio)} times as long as ${baseline.name}, with all factors multiplied.`,
+      'These are possibilities, nearest first, not findings. Several measures may be off a little at once, and the end point may have been judged differently. The model itself may be wrong, or the factors combine in another way.',
     ];
   },
 };

@@ -16,7 +16,7 @@ type Route = 'wedge' | 'tooth' | 'wear' | 'full' | 'careful';
 /** The curves from the highest to the lowest at a slim edge, each with its own stroke (`kf-route-…`). */
 const curves: readonly { route: Route; name: string; short: string }[] = [
   { route: 'full', name: 'wedge × tooth, in full', short: 'both in full' },
-  { route: 'careful', name: 'wedge × apex, close reading', short: 'close reading' },
+  { route: 'careful', name: 'wedge × apex, as estimated', short: 'careful' },
   { route: 'wear', name: 'apex alone: steel to wear', short: 'apex: wear' },
   { route: 'tooth', name: 'apex alone: tooth depth', short: 'apex: tooth' },
   { route: 'wedge', name: 'wedge alone', short: 'wedge' },
@@ -75,7 +75,7 @@ export const twoRoutes: Figure = {
     `What the edge angle of ${subject.name} is worth against ${baseline.name}`,
   units: 'times as long, by degrees per side',
   scale: 'logarithmic axis upwards',
-  reading: () => 'in full, and close reading',
+  reading: () => 'in full, and careful estimate',
   source: 'factor model',
   options(scene, size) {
     const { narrow } = size;
@@ -116,7 +116,7 @@ export const twoRoutes: Figure = {
         'Apex: tooth depth',
         'Apex: steel to wear',
         'Wedge × tooth, in full',
-        'Close reading',
+        'Careful estimate',
       ],
       rows: [...listed, now]
         .sort((a, b) => a.angleDeg - b.angleDeg)
@@ -132,6 +132,6 @@ export const twoRoutes: Figure = {
   },
   caption(scene) {
     const { angleDeg, wedge, tooth, wear, full, careful } = routesOf(scene);
-    return `At ${short(angleDeg)}° per side ${scene.subject.name} has ${times(wedge)} by the wedge and at the apex ${times(tooth)} by tooth depth or ${times(wear)} by steel to wear. Wedge and tooth in full make ${times(full)}; the close reading, with E at ${brief(exponentsOf(scene).total)}, makes ${times(careful)}.`;
+    return `At ${short(angleDeg)}° per side ${scene.subject.name} has ${times(wedge)} by the wedge and at the apex ${times(tooth)} by tooth depth or ${times(wear)} by steel to wear. Wedge and tooth in full make ${times(full)}; the careful estimate, with E at ${brief(exponentsOf(scene).total)}, makes ${times(careful)}.`;
   },
 };

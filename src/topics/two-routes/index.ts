@@ -2,6 +2,7 @@ import { routesOf } from '../../scene/routes.ts';
 import { routesNumbers } from './numbers.ts';
 import { routesWords } from './words.ts';
 import { routesWorked } from './worked.ts';
+import { frictionSideBySide } from './figure-friction.ts';
 import { twoRoutes } from './figure-two-routes.ts';
 import { twoWedges } from './figure-two-wedges.ts';
 import type { Topic } from '../topic.ts';
@@ -12,5 +13,5 @@ export const topic: Topic = {
   words: routesWords,
   worked: routesWorked,
   guesses: { routes: (scene) => ({ answer: routesOf(scene).careful, sum: null }) },
-  figures: [twoRoutes, twoWedges],
+  figures: [twoRoutes, twoWedges, frictionSideBySide],
 };

@@ -9,6 +9,7 @@ import {
 import { factorOf } from '../../comparison/found.ts';
 import {
   anglesOf,
+  exponentReadAt,
   exponentsOf,
   frictionAngleAt,
   frictionLeft,
@@ -49,6 +50,8 @@ export const routesNumbers: Record<string, (scene: Scene) => string> = {
     `${plain(frictionAngleAt(scene, anglesOf(scene).baseline.bevel), 3)}°`,
   'exponent.angle': (scene) => plain(exponentsOf(scene).total, 3),
   'exponent.angle.range': () => `${brief(lowE)} to ${brief(highE)}`,
+  'exponent.read.friction': () => brief(exponentReadAt.friction),
+  'exponent.read.draw': () => brief(exponentReadAt.slicePush),
   'exponent.published.low': () => plain(publishedExponent(observedMm.most), 2),
   'exponent.published.high': () => plain(publishedExponent(observedMm.least), 2),
   'exponent.wedge': (scene) => plain(exponentsOf(scene).wedge, 3),

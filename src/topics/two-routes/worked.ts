@@ -1,5 +1,12 @@
 import { nominal } from '../../model/index.ts';
-import { anglesOf, exponentsOf, frictionAngleAt, frictionLeft, routesOf } from '../../scene/routes.ts';
+import {
+  anglesOf,
+  exponentReadAt,
+  exponentsOf,
+  frictionAngleAt,
+  frictionLeft,
+  routesOf,
+} from '../../scene/routes.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { brief, plain, times } from '../../scene/show.ts';
 import type { Worked, WorkedStep } from '../worked.ts';
@@ -38,7 +45,7 @@ function dampedSteps(scene: Scene): WorkedStep[] {
   const exponents = exponentsOf(scene);
   return [
     {
-      say: 'Near 15° the wedge counts with the first exponent below, and the tooth depth in full with the second. Multiplying factors adds exponents.',
+      say: `At 15°, with a friction of ${brief(exponentReadAt.friction)} and a draw of ${brief(exponentReadAt.slicePush)} to 1, the wedge has the first exponent below. The tooth depth in full has the second. Multiplying factors adds exponents.`,
       tex: '{{w}} + {{s}} \\approx {{sum}}',
       values: {
         w: plain(exponents.wedge),
@@ -47,7 +54,7 @@ function dampedSteps(scene: Scene): WorkedStep[] {
       },
     },
     {
-      say: `The angle in all is given the exponent E = ${brief(exponents.total)}. Take off the wedge’s, and divide by that of the tooth depth: the power that is left for the apex.`,
+      say: `The angle in all is given the exponent E = ${brief(exponents.total)}. Take off the wedge’s, and divide by that of the tooth depth: the power that is left for the apex. It stays the same at any friction.`,
       tex: '\\frac{{{total}} - {{w}}}{{{s}}} \\approx {{e}}',
       values: {
         total: brief(exponents.total),
@@ -57,14 +64,14 @@ function dampedSteps(scene: Scene): WorkedStep[] {
       },
     },
     {
-      say: `The close reading: the wedge in full, the apex damped to ${times(apex)}.`,
+      say: `The careful estimate: the wedge in full, the apex to that power, ${times(apex)}.`,
       tex: '{{wedge}} \\times {{tooth}}^{{{e}}} \\approx {{careful}}',
       values: { wedge: on(wedge), tooth: on(tooth), e: on(exponents.apex), careful: plain(careful) },
     },
   ];
 }
 
-/** Wedge, apex and their product; then the same with the apex damped as the published regression asks. */
+/** Wedge, apex and their product; then the same with the apex to the power that is left for it. */
 function twoRoutes(scene: Scene): Worked {
   const { entry, subject, baseline } = scene;
   const angles = anglesOf(scene);
@@ -90,7 +97,7 @@ function twoRoutes(scene: Scene): Worked {
         values: { a: brief(a.apex), b: brief(b.apex), tooth: on(tooth) },
       },
       {
-        say: 'Both in full: the second works on what the first left, so multiply.',
+        say: 'Both in full, if the second works on what the first left: multiply.',
         tex: '{{wedge}} \\times {{tooth}} \\approx {{full}}',
         values: { wedge: on(wedge), tooth: on(tooth), full: plain(full) },
       },

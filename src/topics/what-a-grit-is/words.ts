@@ -139,8 +139,8 @@ function factorSaid({ row, comparison, subject, baseline }: Scene): string {
   const exponent = nominal(comparison.assumptions?.finishExponent ?? parameters.finishExponent.default);
   const [quick, careful] = [factorOf(row.quick, 'finish'), factorOf(row.careful, 'finish')];
   return readsAsOne(careful)
-    ? `With the finish exponent at ${brief(exponent)} the close reading gives the finish no weight at all; the pocket reading still makes it ${times(quick)} for ${subject.name}.`
-    : `Raised to the power ${brief(exponent)} that makes a factor of ${times(careful)} by the close reading: by the finish alone ${subject.name} should cut ${ratioInWords(careful)} as ${baseline.name}. The pocket reading takes the sizes at face value, ${times(quick)}.`;
+    ? `With the finish exponent at ${brief(exponent)} the careful estimate gives the finish no weight at all. The quick sum still makes it ${times(quick)} for ${subject.name}.`
+    : `Raised to the power ${brief(exponent)} that makes a factor of ${times(careful)}: by the finish alone ${subject.name} should cut ${ratioInWords(careful)} as ${baseline.name}. The quick sum takes the sizes at face value, ${times(quick)}.`;
 }
 
 /** What the finishes of the comparison's own two knives come to. */
@@ -171,7 +171,7 @@ const ownKnives: WordsOf = (scene) => {
   const ratio = subject.um / baseline.um;
   if (readsAsOne(ratio)) {
     sentences.push(
-      'Both have the same grain, so the factor of the finish is 1 by either reading, and what this lesson says of ratios does not touch these two.',
+      'Both have the same grain, so the factor of the finish is 1. What this lesson says of ratios does not touch these two.',
     );
     return sentences;
   }

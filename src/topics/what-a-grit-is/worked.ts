@@ -27,7 +27,7 @@ function grits(scene: Scene): Worked {
         values: { a: short(subject.um), b: short(baseline.um), ratio: plain(ratio, 4) },
       },
       {
-        say: `What that is worth in a slice, by the close reading: the ratio to the power of the finish exponent, which is assumed, not measured.`,
+        say: `What that is worth in a slice, by the careful estimate: the ratio to the power of the finish exponent, which is assumed.`,
         tex: '{{ratio}}^{{{e}}} \\approx {{factor}}',
         values: { ratio: plain(ratio, 4), e: brief(exponent), factor: plain(ratio ** exponent) },
       },

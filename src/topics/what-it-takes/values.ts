@@ -40,14 +40,14 @@ export const askedFirst = ({ entry }: Scene): Asked => ({
 export const asEntered = ({ entry, comparison }: Scene): Comparison =>
   entry.madeEqual.length === 0 ? comparison : toModel({ ...entry, madeEqual: [] });
 
-/** How many times as long the knife of the question cuts as the other now, by the careful estimate. */
+/** How many times as long the knife of the question cuts as the other now, if the factors multiply, at the middle settings. */
 export function ratioNow(comparison: Comparison, { knife, against }: Asked): number {
   const { rows } = compare({ ...comparison, baseline: against });
-  return ofKnife(rows, knife).product;
+  return ofKnife(rows, knife).multiplied;
 }
 
 /**
- * What it takes of every attribute, by the careful estimate.
+ * What it takes of every attribute, if the factors multiply, at the middle settings.
  *
  * @throws RangeError for a question the model refuses
  */

@@ -22,8 +22,8 @@ export function askedSaid(scene: Scene, asked: Asked): string {
   const wanted = readsAsOne(asked.target)
     ? `would draw level with ${other}`
     : `would cut ${plain(asked.target)} times as long as ${other}`;
-  return `By the close reading ${name} now cuts ${ratioInWords(now)} as ${other} (${times(now)}). Each row changes one thing of ${name} and nothing else, to the value at which it ${wanted}.${
-    scene.entry.madeEqual.length === 0 ? '' : ' The knives count as entered, before anything is evened up.'
+  return `At the middle settings, if the factors multiply, ${name} now cuts ${ratioInWords(now)} as ${other} (${times(now)}). Each row changes one thing of ${name} and nothing else, to the value at which it ${wanted}. The band draws the settings and all three ways to combine.${
+    scene.entry.madeEqual.length === 0 ? '' : ' The knives count as entered, before anything is made equal.'
   }`;
 }
 
@@ -42,11 +42,11 @@ function valueCell(scene: Scene, asked: Asked, { attribute, now, answer, nearest
     note === 'below the floor'
       ? ', below the floor: such an edge breaks away'
       : note === 'out of the regression'
-        ? ', out of the regression: an assumed exponent stands in'
+        ? ', beyond the published line: an assumed exponent carries it on'
         : '';
   const refused = holds
     ? ''
-    : `: a line-up takes ${said(named.low)} to ${said(named.high)}, so this is not in reach either`;
+    : `: a comparison takes ${said(named.low)} to ${said(named.high)}, so this is not in reach either`;
   return `${said(value)}${grade}${noted}${refused}`;
 }
 
@@ -54,7 +54,7 @@ function valueCell(scene: Scene, asked: Asked, { attribute, now, answer, nearest
 function breaks(scene: Scene, { knife }: Asked, attribute: Take['attribute'], value: number): boolean {
   const own = knifeOf(scene, knife);
   if (attribute !== 'angleDeg' || own.microbevelAngleDeg !== undefined) return false;
-  return value < angleFloorDeg(vickersFromRockwellC(nominal(own.hrc)));
+  return value < angleFloorDeg(vickersFromRockwellC(nominal(own.hrc))).low;
 }
 
 /** The grade to buy, on the knife's own scale. */
@@ -73,9 +73,9 @@ export function bandCell(scene: Scene, attribute: Take['attribute'], band: Answe
   const said = (value: number): string => valueSaid(named, value, scene.entry);
   const outside =
     high < named.low || low > named.high
-      ? ['beyond what a line-up takes']
+      ? ['beyond what a comparison takes']
       : low < named.low || high > named.high
-        ? ['partly beyond what a line-up takes']
+        ? ['partly beyond what a comparison takes']
         : [];
   return [
     `${said(low)} to ${said(high)}`,
@@ -109,5 +109,5 @@ export function putDone(scene: Scene, asked: Asked, attribute: Take['attribute']
   const comparison = asEntered(scene);
   const value = valueSaid(named, named.now(knifeOf({ comparison }, asked.knife)), scene.entry);
   const now = times(ratioNow(comparison, asked));
-  return `${knifeName(scene, asked.knife)}, ${named.name.toLowerCase()}: ${value} is in the line-up. It now cuts ${now} as long as ${knifeName(scene, asked.against)}. Undo takes it back.`;
+  return `${knifeName(scene, asked.knife)}, ${named.name.toLowerCase()}: ${value} is in the comparison. It now cuts ${now} as long as ${knifeName(scene, asked.against)}. Undo takes it back.`;
 }

@@ -2,8 +2,10 @@ import * as Plot from '@observablehq/plot';
 import { edgeAngleRange } from '../../model/index.ts';
 import { floorDeg, limitsAt, limitsOf, sharedStretch, trials } from '../../scene/limits.ts';
 import type { Limits, Trial } from '../../scene/limits.ts';
+import type { Ends } from '../../model/index.ts';
+import { sideLoadInWords, sideLoadLabel, sideOf } from '../../phrases/side-load.ts';
 import { anglesOf, drivable } from '../../scene/routes.ts';
-import { brief, plain, short, times } from '../../scene/show.ts';
+import { brief, plain, ratioInWords, readAlike, short, times } from '../../scene/show.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { floorBand, floorEndDeg } from '../base/floor-band.ts';
 import type { Figure, Size } from '../../figure-kit/figure.ts';
@@ -19,8 +21,8 @@ const stepsOf = 52;
 
 const trialName: Record<Trial, string> = {
   slicing: 'slices',
-  rolling: 'before rolling',
-  chipping: 'before chipping',
+  rolling: 'rolling',
+  chipping: 'chipping',
 };
 
 type Stretch = ReturnType<typeof sharedStretch>;
@@ -28,7 +30,13 @@ type Stretch = ReturnType<typeof sharedStretch>;
 /** The trials of which something can be said. */
 const known = (now: Limits): Trial[] => trials.filter((trial) => now[trial] !== null);
 
-const valueOf = (at: Limits, trial: Trial): number => at[trial] ?? 1;
+/** Both ends of what is said of one trial: slicing has one value alone. */
+const endsOf = (at: Limits, trial: Trial): Ends =>
+  trial === 'slicing' ? { low: at.slicing, high: at.slicing } : (at.sideLoad[trial] ?? { low: 1, high: 1 });
+
+/** A range as a cell of the table. */
+const cell = ({ low, high }: Ends): string =>
+  readAlike(low, high) ? times(low) : `${times(low)} to ${times(high)}`;
 
 const shown = (angleDeg: number): string => brief(Number(plain(angleDeg)));
 
@@ -50,12 +58,12 @@ function layoutOf(scene: Scene, { width, narrow }: Size) {
   const tried = known(now);
   const { frame, inner } = frameOf(width, narrow ? 340 : 380, { top: 24, right: 10, bottom: 42, left: 46 });
   const atX = linearAt(from, to, inner.width);
-  const [keyPx, strokePx] = narrow ? [inner.width - 176, 26] : [inner.width - 216, 40];
+  const [keyPx, strokePx] = narrow ? [inner.width - 166, 26] : [inner.width - 206, 40];
   const keyTopPx = inner.height - 12 - 18 * tried.length;
   const inKey = ({ angleDeg }: Limits): boolean => angleDeg > atX(keyPx - 8);
 
   const values = (list: readonly Limits[]): number[] =>
-    list.flatMap((at) => tried.map((trial) => valueOf(at, trial)));
+    list.flatMap((at) => tried.flatMap((trial) => Object.values(endsOf(at, trial))));
   const all = [...curves, now];
   const high = Math.max(1, ...values(all)) * 1.2;
   // The axis goes on downwards until no curve reaches the key.
@@ -68,7 +76,7 @@ function layoutOf(scene: Scene, { width, narrow }: Size) {
   const key = tried.map((trial, index) => ({
     className: strokeOf(trial),
     y: atY(keyTopPx + 14 + 18 * index),
-    text: `${trialName[trial]} ${times(valueOf(now, trial))}`,
+    text: `${trialName[trial]} ${trial === 'slicing' ? times(now.slicing) : sideLoadLabel(endsOf(now, trial))}`,
   }));
   const strokes = [atX(keyPx), atX(keyPx + strokePx)] as const;
   // The line of the present angle ends above the key.
@@ -89,20 +97,44 @@ const stretchMarks = (shared: Stretch, from: number, to: number): Plot.Renderabl
     : [];
 
 /** The floor in words, right of it, between the curve that falls and those that rise. */
-function floorName(scene: Scene, floor: number): Plot.RenderableMark {
+function floorName(scene: Scene, { low, high }: Ends): Plot.RenderableMark {
   const there = limitsAt(scene, floorEndDeg);
-  const between = Math.sqrt(
-    valueOf(there, 'slicing') * Math.max(valueOf(there, 'rolling'), there.chipping ?? 0),
-  );
+  const loads = [endsOf(there, 'rolling'), ...(there.chipping === null ? [] : [endsOf(there, 'chipping')])];
+  const between = Math.sqrt(there.slicing * Math.max(...loads.map((load) => load.high)));
+  const said = plain(low) === plain(high) ? plain(low) : `${plain(low)}–${plain(high)}`;
   return Plot.text([{ x: floorEndDeg, y: between }], {
     x: 'x',
     y: 'y',
-    text: () => `floor ${plain(floor)}°`,
+    text: () => `floor ${said}°`,
     textAnchor: 'start',
     dx: 4,
     className: 'kf-faint kf-on-paper',
   });
 }
+
+/** A trial by the angle: slicing as one curve, a side load as the span between the two ends of its range. */
+const curvesOf = (curves: readonly Limits[], trial: Trial): Plot.RenderableMark[] => {
+  const end = (side: keyof Ends) =>
+    Plot.line(curves, {
+      x: 'angleDeg',
+      y: (at: Limits) => endsOf(at, trial)[side],
+      className: strokeOf(trial),
+    });
+  return trial === 'slicing' ? [end('low')] : [end('low'), end('high')];
+};
+
+/** What fills the spans of the side loads, below all curves. */
+const spansOf = (curves: readonly Limits[], tried: readonly Trial[]): Plot.RenderableMark[] =>
+  tried
+    .filter((trial) => trial !== 'slicing')
+    .map((trial) =>
+      Plot.areaY(curves, {
+        x: 'angleDeg',
+        y1: (at: Limits) => endsOf(at, trial).low,
+        y2: (at: Limits) => endsOf(at, trial).high,
+        className: 'kf-stop-band',
+      }),
+    );
 
 /** Slicing, rolling and chipping of the subject against the baseline, by the subject's edge angle. */
 export const threeLimits: Figure = {
@@ -111,7 +143,7 @@ export const threeLimits: Figure = {
     `${subject.name} against ${baseline.name} in three trials, by its edge angle`,
   units: 'times the baseline, by degrees per side',
   scale: 'logarithmic axis upwards',
-  reading: () => 'slicing: close reading',
+  reading: () => 'slicing: if the factors multiply, middle settings',
   source: 'derived; floor common practice',
   options(scene, size) {
     const { narrow } = size;
@@ -127,21 +159,16 @@ export const threeLimits: Figure = {
       y: ratioAxis(low, high, narrow, 'times the baseline'),
       marks: [
         floorBand(low, high),
+        ...spansOf(curves, tried),
         gridY(tickValues(low, high, narrow)),
         baselineY(1),
         ...stretchMarks(sharedStretch(scene), from, to),
-        Plot.ruleX([floor], { className: 'kf-centre' }),
+        Plot.ruleX([...new Set([floor.low, floor.high])], { className: 'kf-centre' }),
         Plot.ruleX([now.angleDeg], { y1: markFoot, y2: high, className: 'kf-dimension' }),
-        ...tried.map((trial) =>
-          Plot.line(curves, {
-            x: 'angleDeg',
-            y: (at: Limits) => valueOf(at, trial),
-            className: strokeOf(trial),
-          }),
-        ),
+        ...tried.flatMap((trial) => curvesOf(curves, trial)),
         ...strokeKey(key, strokes),
         Plot.dot(
-          tried.map((trial) => ({ x: now.angleDeg, y: valueOf(now, trial) })),
+          tried.flatMap((trial) => Object.values(endsOf(now, trial)).map((y) => ({ x: now.angleDeg, y }))),
           { x: 'x', y: 'y', r: 4, className: 'kf-answer' },
         ),
         floorName(scene, floor),
@@ -166,14 +193,24 @@ export const threeLimits: Figure = {
         .sort((a, b) => a.angleDeg - b.angleDeg)
         .map((at) => [
           `${shown(at.angleDeg)}°${at === now ? ` (${scene.subject.name})` : ''}${at.angleDeg <= 6 ? ', at the floor' : ''}`,
-          ...tried.map((trial) => times(valueOf(at, trial))),
+          ...tried.map((trial) => cell(endsOf(at, trial))),
         ]),
     };
   },
   caption(scene) {
-    const { slicing, rolling, chipping } = limitsOf(scene);
+    const { slicing, sideLoad } = limitsOf(scene);
     const { subject, baseline } = scene;
     const shared = sharedStretch(scene);
-    return `At ${short(anglesOf(scene).subject.bevel)}° per side ${subject.name} slices ${times(slicing)} as long as ${baseline.name}. It bears ${times(rolling)} the side load of ${baseline.name} before rolling${chipping === null ? '; chipping cannot be drawn without a toughness of both' : ` and ${times(chipping)} before chipping`}. ${shared && shared.highDeg - shared.lowDeg < 0.05 ? `Only at ${short(shared.lowDeg)}° is it behind in none of them.` : shared ? `Along the thick line, from ${short(shared.lowDeg)}° to ${short(shared.highDeg)}°, it is behind in none of them.` : 'At every angle it is behind in one of them.'}`;
+    const bears = (range: Ends): string =>
+      sideOf(range) === 'same' ? 'the side load' : `${sideLoadInWords(range)} the side load`;
+    return [
+      `At ${short(anglesOf(scene).subject.bevel)}° per side ${subject.name} slices ${ratioInWords(slicing)} as ${baseline.name}, if the factors multiply.`,
+      `It bears ${bears(sideLoad.rolling)} of ${baseline.name} before rolling${sideLoad.chipping === null ? '; chipping cannot be drawn without a toughness of both' : ` and ${bears(sideLoad.chipping)} before chipping`}.`,
+      shared && shared.highDeg - shared.lowDeg < 0.05
+        ? `Only at ${short(shared.lowDeg)}° is it behind in none of them, by the middles of the spans.`
+        : shared
+          ? `Along the thick line, from ${short(shared.lowDeg)}° to ${short(shared.highDeg)}°, it is behind in none of them, by the middles of the spans.`
+          : 'At every angle it is behind in one of them, by the middles of the spans.',
+    ].join(' ');
   },
 };

@@ -4,7 +4,8 @@ import type { Trial } from '../../scene/limits.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { allLevel, orders } from './orders.ts';
 import type { Placed } from './orders.ts';
-import { times } from '../../scene/show.ts';
+import { readAlike, times } from '../../scene/show.ts';
+import { sideLoadLabel } from '../../phrases/side-load.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { shortName } from '../../figure-kit/short-name.ts';
 
@@ -53,7 +54,16 @@ const names = (
   );
 
 const values = (places: readonly Place[], dy: number) =>
-  Plot.text(places, { ...at, text: ({ value }: Place) => times(value), dy, className: 'kf-on-paper' });
+  Plot.text(places, {
+    ...at,
+    text: (place: Place) => (place.trial === 'slicing' ? times(place.value) : sideLoadLabel(place)),
+    dy,
+    className: 'kf-on-paper',
+  });
+
+/** How many times the baseline, as a cell of the table. */
+const cell = ({ low, high }: Place): string =>
+  readAlike(low, high) ? times(low) : `${times(low)} to ${times(high)}`;
 
 /** Whether the lines of a place run on upwards from it rather than downwards: its value then stands below. */
 const runsUp =
@@ -72,7 +82,7 @@ export const turningOver: Figure = {
   title: ({ baseline }) => `The order of the knives in three trials, in times of ${baseline.name}`,
   units: 'rank, with times the baseline',
   scale: 'ranks, not to scale',
-  reading: () => 'slicing: close reading',
+  reading: () => 'slicing: if the factors multiply; side loads by their middle',
   source: 'derived',
   options(scene, { narrow }) {
     const places = placesOf(scene);
@@ -121,7 +131,7 @@ export const turningOver: Figure = {
         name ?? id,
         ...trials.map((trial) => {
           const place = places.find((candidate) => candidate.knife === id && candidate.trial === trial);
-          return place ? `${place.rank}, ${times(place.value)}` : 'no toughness to rank by';
+          return place ? `${place.rank}, ${cell(place)}` : 'no toughness to rank by';
         }),
       ]),
     };

@@ -1,5 +1,5 @@
 import { limitsControls } from './controls.ts';
-import { halved, limitsNumbers } from './numbers.ts';
+import { halved } from './values.ts';
 import { limitsWords } from './words.ts';
 import { limitsWorked } from './worked.ts';
 import { threeLimits } from './figure-three-limits.ts';
@@ -8,11 +8,10 @@ import type { Topic } from '../topic.ts';
 
 /** Where a lower angle stops paying: rolling, chipping, the floor, and work that wear does not end. */
 export const topic: Topic = {
-  numbers: limitsNumbers,
   words: limitsWords,
   worked: limitsWorked,
   controls: limitsControls,
-  // A quarter, which the square of a small angle makes, where half the angle is too low to be taken.
-  guesses: { limits: (scene) => ({ answer: halved(scene)?.rolling ?? 0.25, sum: null }) },
+  // At one depth from the tip: a quarter, which the square of a small angle makes, where half the angle is too low.
+  guesses: { limits: (scene) => ({ answer: halved(scene)?.rolling.low ?? 0.25, sum: null }) },
   figures: [threeLimits, turningOver],
 };

@@ -1,38 +1,36 @@
-import {
-  criticalFlawUm,
-  edgeAngleRange,
-  grainSizeUm,
-  isUnknown,
-  jobProfiles,
-  nominal,
-  scratchDepthUm,
-} from '../../model/index.ts';
-import type { JobProfile, Knife } from '../../model/index.ts';
+import { edgeAngleRange, isUnknown, jobProfiles, nominal } from '../../model/index.ts';
+import type { Ends, JobProfile, Knife } from '../../model/index.ts';
 import { jobOf } from '../../phrases/job.ts';
+import { sideLoadInWords, sideOf } from '../../phrases/side-load.ts';
 import { floorDeg, limitsOf, sharedStretch, stretchOf, trials } from '../../scene/limits.ts';
 import type { Stretch, Trial } from '../../scene/limits.ts';
-import { knockMpa } from './numbers.ts';
-import { allLevel, orders } from './orders.ts';
-import type { Placed } from './orders.ts';
-import { capital, list } from '../../phrases/list.ts';
+import { allLevel, inOrder, orders } from './orders.ts';
+import { halved } from './values.ts';
+import { capital } from '../../phrases/list.ts';
 import { anglesOf } from '../../scene/routes.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { plain, ratioInWords, readsAsOne, short, times } from '../../scene/show.ts';
+import { plain, ratioInWords, readsAsOne, short } from '../../scene/show.ts';
 
-/** Slicing as the comparison's terms allow. */
-const slices = ({ row, subject, baseline }: Scene): string => {
-  const { product, complete } = row.careful;
-  return `${subject.name} slices ${ratioInWords(product)} as ${baseline.name} (${times(product)}${complete ? '' : ', as far as the terms that stand go'})`;
-};
+/** Where a slicing ratio of this lesson stands. */
+const settings = 'if the factors multiply, at the middle settings';
+
+const slices = ({ row, subject, baseline }: Scene): string =>
+  `${subject.name} slices ${ratioInWords(row.careful.multiplied)} as ${baseline.name}`;
+
+/** The slicing ratio by every structure, as a range. */
+function slicingEnds({ row }: Scene): Ends {
+  const { multiplied, added, toLimit } = row.careful;
+  return { low: Math.min(multiplied, added, toLimit), high: Math.max(multiplied, added, toLimit) };
+}
 
 const bears = (scene: Scene, trial: 'rolling' | 'chipping'): string => {
   const { subject, baseline } = scene;
-  const ratio = limitsOf(scene)[trial];
-  if (ratio === null)
+  const range = limitsOf(scene).sideLoad[trial];
+  if (range === null)
     return `how ${subject.name} chips against ${baseline.name} cannot be said without a toughness of both`;
-  return readsAsOne(ratio)
+  return sideOf(range) === 'same'
     ? `${subject.name} and ${baseline.name} bear the same side load before ${trial}`
-    : `${subject.name} bears ${times(ratio)} the side load of ${baseline.name} before ${trial}`;
+    : `${subject.name} bears ${sideLoadInWords(range)} the side load of ${baseline.name} before ${trial}`;
 };
 
 const given = (name: string, knife: Knife): string => {
@@ -45,6 +43,19 @@ const given = (name: string, knife: Knife): string => {
     knife.toughness === undefined ? 'no toughness given' : `toughness ${short(nominal(knife.toughness))}`;
   return `${name} has ${short(nominal(knife.angleDeg))}° per side${micro}, ${hrc} HRC and ${tough}`;
 };
+
+/** What halving the angle makes of the knife looked at. */
+function half(scene: Scene): string[] {
+  const { subject } = scene;
+  const then = halved(scene);
+  if (!then) return [`Half the angle of ${subject.name} would lie below 4°, which the model refuses.`];
+  return [
+    `Halve the angle of ${subject.name}, to ${short(then.halfDeg)}°. It then slices ${plain(then.slicing, 2)} times as long as before, ${settings}.`,
+    sideOf(then.rolling) === 'same'
+      ? 'Its microbevel stays as it is, and so does the side load it bears before rolling.'
+      : `It bears ${sideLoadInWords(then.rolling)} the side load of before.`,
+  ];
+}
 
 const whole = ({ lowDeg, highDeg }: Stretch): boolean =>
   lowDeg <= edgeAngleRange.low && highDeg >= edgeAngleRange.high - 1;
@@ -72,18 +83,21 @@ function meeting(scene: Scene): string[] {
   const all = known.length === trials.length ? 'all three' : 'both';
   const now = anglesOf(scene).subject.bevel;
   const shared = sharedStretch(scene);
-  const sentences = [`${subject.name} ${list(known.map((trial) => where(scene, trial)))}.`];
+  const sentences = [
+    'The middle of each side load counts here.',
+    ...known.map((trial) => `${subject.name} ${where(scene, trial)}.`),
+  ];
   if (!shared)
     sentences.push(
-      `No angle of ${subject.name} holds its own in ${all}: what it gains in the one it pays for in the other.`,
+      `So ${subject.name} has no angle at which it is at least as good as ${baseline.name} in ${all}.`,
     );
   else if (shared.highDeg - shared.lowDeg < 0.05)
     sentences.push(
-      `Only at ${short(shared.lowDeg)}° does it hold its own in ${all}, and there it gains nothing.`,
+      `Only at ${short(shared.lowDeg)}° is it at least as good in ${all}, and there it gains nothing.`,
     );
   else
     sentences.push(
-      `From ${short(shared.lowDeg)}° to ${short(shared.highDeg)}° it holds its own in ${all}; at its ${short(now)}° it ${now < shared.lowDeg - 1e-6 || now > shared.highDeg + 1e-6 ? 'lies outside that' : 'lies within that'}.`,
+      `From ${short(shared.lowDeg)}° to ${short(shared.highDeg)}° it is at least as good in ${all}. Its ${short(now)}° ${now < shared.lowDeg - 1e-6 || now > shared.highDeg + 1e-6 ? 'lies outside that' : 'lies within that'}.`,
     );
   if (known.length < trials.length)
     sentences.push(
@@ -92,6 +106,10 @@ function meeting(scene: Scene): string[] {
   return sentences;
 }
 
+/** Where a floor lies: `from 4.84° to 4.92°`, or `at 5.00°` where both ends are shown alike. */
+const lies = ({ low, high }: Ends): string =>
+  plain(low) === plain(high) ? `at ${plain(low)}°` : `from ${plain(low)}° to ${plain(high)}°`;
+
 /** The floor for the hardness of either knife, and how far the subject stands above it. */
 function floors({ subject, baseline, subjectKnife, baselineKnife }: Scene): string[] {
   const [own, other] = [floorDeg(subjectKnife), floorDeg(baselineKnife)];
@@ -99,42 +117,20 @@ function floors({ subject, baseline, subjectKnife, baselineKnife }: Scene): stri
     nominal(subjectKnife.angleDeg),
     subjectKnife.microbevelAngleDeg === undefined ? 0 : nominal(subjectKnife.microbevelAngleDeg),
   );
+  const at = `At ${short(apex)}° ${subject.name}`;
   const stands =
-    apex <= own
-      ? `At ${short(apex)}° ${subject.name} is at or below it: such an edge breaks away before it wears.`
-      : apex <= 6
-        ? `At ${short(apex)}° ${subject.name} is within the doubtful degrees from 4° to 6°.`
-        : `At ${short(apex)}° ${subject.name} stands ${short(apex - own)}° above it.`;
+    apex < own.low
+      ? `${at} is below it: such an edge breaks away before it wears.`
+      : apex <= own.high
+        ? `${at} is on it: such an edge may break away before it wears.`
+        : apex <= 6
+          ? `${at} is within the doubtful degrees from 4° to 6°.`
+          : `${at} stands ${short(apex - own.high, 2)}° above it.`;
   return [
-    readsAsOne(own / other)
-      ? `With the hardness they share, the floor of ${subject.name} and of ${baseline.name} lies at ${plain(own)}° per side.`
-      : `For its hardness the floor of ${subject.name} lies at ${plain(own)}° per side, that of ${baseline.name} at ${plain(other)}°.`,
+    readsAsOne(own.high / other.high)
+      ? `With the hardness they share, ${subject.name} and ${baseline.name} have their floor ${lies(own)} per side.`
+      : `For its hardness ${subject.name} has its floor ${lies(own)} per side, and ${baseline.name} ${lies(other)}.`,
     stands,
-  ];
-}
-
-const flawOf = (knife: Knife): number | null =>
-  knife.toughness === undefined
-    ? null
-    : criticalFlawUm({ toughness: nominal(knife.toughness), stressMpa: knockMpa });
-
-/** The flaw that breaks a piece out, against the scratches that are there already. */
-function flaws({ subject, baseline, subjectKnife, baselineKnife }: Scene): string[] {
-  const [own, other] = [flawOf(subjectKnife), flawOf(baselineKnife)];
-  const { finish } = subjectKnife;
-  const scratch = scratchDepthUm(grainSizeUm('um' in finish ? { um: nominal(finish.um) } : finish));
-  const scratches = `The scratches of its own finish on ${subject.name} are some ${plain(scratch.low, 2)} to ${plain(scratch.high, 2)} µm deep`;
-  if (own === null || other === null) {
-    const missing = [...(own === null ? [subject.name] : []), ...(other === null ? [baseline.name] : [])];
-    return [
-      `Without a toughness of ${list(missing)} the flaw that breaks the edge cannot be compared.`,
-      `At 20 MPa√m, say, and ${knockMpa} MPa it would be ${plain(criticalFlawUm({ toughness: 20, stressMpa: knockMpa }), 2)} µm.`,
-      `${scratches}.`,
-    ];
-  }
-  return [
-    `If toughness is meant in MPa√m, a flaw of ${plain(own, 2)} µm is enough for ${subject.name} to lose a piece under ${knockMpa} MPa; for ${baseline.name} it takes one of ${plain(other, 2)} µm.`,
-    `${scratches}${scratch.high >= own ? ': deep enough to start a chip.' : scratch.high * 4 >= own ? ': not far from it.' : ', well short of that.'}`,
   ];
 }
 
@@ -147,19 +143,19 @@ const ends: Record<JobProfile['endsBy'], string> = {
 /** One kind of work: what ends the edge there, and what that makes of the two knives. */
 function job(scene: Scene, { id, name, reason, endsBy, slicingChain }: JobProfile): string {
   const outcome = endsBy === 'wear' ? slices(scene) : bears(scene, endsBy);
-  const mine = id === scene.entry.work ? ' (the work of this line-up)' : '';
-  return `${capital(name)}${mine}: ${reason}. Here ${ends[endsBy]}${slicingChain ? '' : ', and the slicing chain is refused'}: ${outcome}.`;
+  const mine = id === scene.entry.work ? ' (the work of this comparison)' : '';
+  return `${capital(name)}${mine}: ${reason}. ${slicingChain ? capital(outcome) : `The slicing chain is refused. ${capital(outcome)}`}.`;
 }
 
 /** The order of the whole comparison in each trial, and whether it turns over. */
 function turning(scene: Scene): string[] {
   const { baseline, subject } = scene;
   const { slicing, rolling, chipping } = orders(scene);
-  const said = (order: readonly Placed[]) =>
-    order.map(({ name, value }) => `${name} ${times(value)}`).join(', ');
   const [first, last] = [slicing[0]?.name ?? '', rolling[rolling.length - 1]?.name ?? ''];
   if ([slicing, rolling, chipping].every(allLevel))
-    return [`${subject.name} and ${baseline.name} stand level in everything that can be ranked.`];
+    return [
+      `All the knives, ${subject.name} and ${baseline.name} among them, stand level in everything that can be ranked.`,
+    ];
   const turned = allLevel(rolling)
     ? 'In rolling all stand level: nothing turns over there.'
     : allLevel(slicing)
@@ -168,7 +164,7 @@ function turning(scene: Scene): string[] {
         ? `${first}, first in slicing, is last in bearing a side load without rolling.`
         : `The first in slicing, ${first}, is not the last in rolling; that is ${last}.`;
   return [
-    `Against ${baseline.name}, best first. Slicing: ${said(slicing)}. Rolling: ${said(rolling)}.${chipping.length > 0 ? ` Chipping: ${said(chipping)}.` : ''}`,
+    `Best first, by the middle of each side load. Slicing: ${inOrder(slicing)}. Rolling: ${inOrder(rolling)}.${chipping.length > 0 ? ` Chipping: ${inOrder(chipping)}.` : ''}`,
     turned,
     chipping.length > 0
       ? ''
@@ -176,42 +172,56 @@ function turning(scene: Scene): string[] {
   ];
 }
 
+/** Whether slicing and side load speak for one knife, and whether rolling and chipping do. */
+function speaksFor(scene: Scene): string[] {
+  const { subject, baseline } = scene;
+  const { rolling, chipping } = limitsOf(scene).sideLoad;
+  const [inSlicing, inRolling] = [sideOf(slicingEnds(scene)), sideOf(rolling)];
+  const inChipping = chipping === null ? 'same' : sideOf(chipping);
+  const better = (side: 'more' | 'less'): string => (side === 'more' ? subject.name : baseline.name);
+  const says = (side: string): side is 'more' | 'less' => side === 'more' || side === 'less';
+  return [
+    says(inSlicing) && says(inRolling)
+      ? inSlicing === inRolling
+        ? `${better(inSlicing)} slices longer and rolls later: a change of the edge angle alone cannot do that.`
+        : `The better slicer of the two, ${better(inSlicing)}, is the one that rolls sooner.`
+      : inSlicing === 'open' && says(inRolling)
+        ? 'Which of the two slices longer depends on how the factors combine.'
+        : inRolling === 'open' && says(inSlicing)
+          ? 'Which of the two rolls first depends on where in its range the side load lies.'
+          : '',
+    says(inRolling) && says(inChipping) && inRolling !== inChipping
+      ? `Rolling and chipping part company: ${better(inRolling)} rolls later, ${better(inChipping)} chips later. Hardness and toughness decide that, not the angle.`
+      : '',
+  ];
+}
+
 /** The lesson told of a visitor's two knives. */
 function own(scene: Scene): string[] {
   const { entry, subject, baseline, subjectKnife, baselineKnife } = scene;
   const work = jobOf(entry);
-  const { bevel } = anglesOf(scene).subject;
   const angles = anglesOf(scene);
-  const { slicing, rolling, chipping } = limitsOf(scene);
+  const { bevel } = angles.subject;
+  const sliced = `${slices(scene)}, ${settings}`;
   const sentences = [
-    `The work is ${work.name}, where ${ends[work.endsBy]}. ${capital(work.endsBy === 'wear' ? slices(scene) : bears(scene, work.endsBy))}.`,
+    `The work is ${work.name}, where ${ends[work.endsBy]}. ${capital(work.endsBy === 'wear' ? sliced : bears(scene, work.endsBy))}.`,
   ];
-  if (readsAsOne(rolling) && angles.subject.apex === angles.baseline.apex)
+  if (sideOf(limitsOf(scene).sideLoad.rolling) === 'same' && angles.subject.apex === angles.baseline.apex)
     sentences.push(
-      `${subject.name} and ${baseline.name} have the same angle at the apex and the same hardness, so for rolling every factor is 1.`,
+      `${subject.name} and ${baseline.name} have the same angle at the apex and the same hardness, so they roll at the same side load.`,
     );
   else if (work.endsBy !== 'rolling') sentences.push(`${capital(bears(scene, 'rolling'))}.`);
   if (work.endsBy !== 'chipping') sentences.push(`${capital(bears(scene, 'chipping'))}.`);
-  if (work.endsBy !== 'wear') sentences.push(`In clean slicing, which this work is not, ${slices(scene)}.`);
-  if (!readsAsOne(slicing) && !readsAsOne(rolling))
-    sentences.push(
-      slicing > 1 === rolling > 1
-        ? `Slicing and side load speak for the same knife here, ${slicing > 1 ? subject.name : baseline.name}: that takes more than an angle.`
-        : `The better slicer of the two, ${slicing > 1 ? subject.name : baseline.name}, is the one that rolls sooner.`,
-    );
-  if (chipping !== null && !readsAsOne(chipping) && !readsAsOne(rolling) && chipping > 1 !== rolling > 1)
-    sentences.push(
-      `Rolling and chipping part company: ${rolling > 1 ? subject.name : baseline.name} rolls later, ${chipping > 1 ? subject.name : baseline.name} chips later, and only toughness can do that.`,
-    );
-  sentences.push(...meeting(scene), ...floors(scene));
+  if (work.endsBy !== 'wear') sentences.push(`In clean slicing, which this work is not, ${sliced}.`);
+  sentences.push(...speaksFor(scene), ...meeting(scene), ...floors(scene));
   if (subjectKnife.microbevelAngleDeg !== undefined || baselineKnife.microbevelAngleDeg !== undefined)
     sentences.push(
-      'A microbevel carries the side load at its own angle; the bevel behind it goes on deciding how the wedge slices.',
+      'A microbevel carries the side load at its own angle, and the bevel behind it still sets how the wedge slices.',
     );
   if ([subjectKnife, baselineKnife].some(({ hrc, angleDeg }) => isUnknown(hrc) || isUnknown(angleDeg)))
     sentences.push('Where angle or hardness is not known, the middle of its range stands for it.');
   if (bevel > 30) sentences.push(`At ${short(bevel)}° per side nothing here is near its floor.`);
-  return sentences;
+  return sentences.filter((sentence) => sentence !== '');
 }
 
 export const limitsWords: Record<string, (scene: Scene) => string[]> = {
@@ -220,13 +230,13 @@ export const limitsWords: Record<string, (scene: Scene) => string[]> = {
     `${given(subject.name, subjectKnife)}.`,
   ],
   'limits-now': (scene) => [
-    `At ${short(anglesOf(scene).subject.bevel)}° per side ${slices(scene)}.`,
+    `At ${short(anglesOf(scene).subject.bevel)}° per side ${slices(scene)}, ${settings}.`,
     `${capital(bears(scene, 'rolling'))}.`,
     `${capital(bears(scene, 'chipping'))}.`,
   ],
+  'limits-half': half,
   'limits-meeting': meeting,
   'limits-floor': floors,
-  'limits-flaw': flaws,
   'limits-jobs': (scene) => jobProfiles.map((profile) => job(scene, profile)),
   'limits-turning': turning,
   limits: own,

@@ -1,7 +1,6 @@
-import { criticalFlawUm, nominal, vickersFromRockwellC } from '../../model/index.ts';
-import type { Knife } from '../../model/index.ts';
+import { nominal, vickersFromRockwellC } from '../../model/index.ts';
+import type { Ends, Knife } from '../../model/index.ts';
 import { floorDeg, limitsOf } from '../../scene/limits.ts';
-import { knockMpa } from './numbers.ts';
 import { anglesOf } from '../../scene/routes.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { brief, plain } from '../../scene/show.ts';
@@ -15,16 +14,25 @@ const angle = (value: number): string => brief(Number(on(value)));
 
 const none = 'not known';
 
-/** Side load by the square of the tangent: rolling, chipping, and the angle at which the subject rolls no sooner. */
+/** Both ends of a side load: at equal depth, by the square of the tangents, and at equal width of the tip. */
+function bothEnds(range: Ends | null, tangents: number): { depth: string; width: string } {
+  if (range === null) return { depth: none, width: none };
+  const [depth, width] = tangents < 1 ? [range.low, range.high] : [range.high, range.low];
+  return { depth: plain(depth), width: plain(width) };
+}
+
+/** Side load by the tangent, or its square: rolling, chipping, and the angles at which the subject rolls no sooner. */
 function sideLoad(scene: Scene): Worked {
   const { subject, baseline, subjectKnife, baselineKnife } = scene;
   const { subject: a, baseline: b } = anglesOf(scene);
-  const { rolling, chipping } = limitsOf(scene);
+  const { rolling, chipping } = limitsOf(scene).sideLoad;
   const [va, vb] = [vickers(subjectKnife), vickers(baselineKnife)];
   const hardness = { ha: angle(nominal(subjectKnife.hrc)), hb: angle(nominal(baselineKnife.hrc)) };
   const angles = { a: angle(a.apex), b: angle(b.apex) };
-  const known = chipping !== null;
+  const tangents = tan(a.apex) / tan(b.apex);
   const toughness = ({ toughness: k }: Knife): string => (k === undefined ? none : angle(nominal(k)));
+  const meets = (power: number): string =>
+    plain((Math.atan(tan(b.apex) * (vb / va) ** power) * 180) / Math.PI);
   return {
     givens: `at the apex ${subject.name} has ${angles.a}° per side and ${hardness.ha} HRC, ${baseline.name} ${angles.b}° and ${hardness.hb} HRC.`,
     steps: [
@@ -34,35 +42,40 @@ function sideLoad(scene: Scene): Worked {
         values: {},
       },
       {
+        say: 'That compares two edges at one depth. Two edges that are equally sharp have one width b at the tip instead. The stress is then highest where the edge is twice as thick as its tip:',
+        tex: '\\sigma = \\frac{6 \\, F x}{w \\, (b + 2 x \\tan \\theta)^2} \\le \\frac{0.75 \\, F}{w \\, b \\tan \\theta}',
+        values: {},
+      },
+      {
         say: `It yields at a stress in proportion to its Vickers hardness. First ${subject.name}, then ${baseline.name}:`,
         tex: '\\begin{gathered} \\frac{223 \\times {{ha}} + 14500}{100 - {{ha}}} \\approx {{va}} \\\\ \\frac{223 \\times {{hb}} + 14500}{100 - {{hb}}} \\approx {{vb}} \\end{gathered}',
         values: { ...hardness, va: on(va), vb: on(vb) },
         unit: 'HV',
       },
       {
-        say: 'So the side load before rolling goes with the hardness and with the square of the tangent.',
-        tex: '\\frac{{{va}}}{{{vb}}} \\times \\left( \\frac{\\tan {{a}}^\\circ}{\\tan {{b}}^\\circ} \\right)^2 \\approx {{rolling}}',
-        values: { va: on(va), vb: on(vb), ...angles, rolling: plain(rolling) },
+        say: 'How the tangents compare.',
+        tex: '\\frac{\\tan {{a}}^\\circ}{\\tan {{b}}^\\circ} \\approx {{q}}',
+        values: { ...angles, q: on(tangents) },
+      },
+      {
+        say: 'So the side load before rolling goes with the hardness, and with the square of the tangents or with the tangents alone.',
+        tex: '\\begin{gathered} \\frac{{{va}}}{{{vb}}} \\times {{q}}^2 \\approx {{depth}} \\\\ \\frac{{{va}}}{{{vb}}} \\times {{q}} \\approx {{width}} \\end{gathered}',
+        values: { va: on(va), vb: on(vb), q: on(tangents), ...bothEnds(rolling, tangents) },
       },
       {
         say: 'For chipping the toughness takes the place of the hardness.',
-        tex: '\\frac{{{ka}}}{{{kb}}} \\times \\left( \\frac{\\tan {{a}}^\\circ}{\\tan {{b}}^\\circ} \\right)^2 \\approx {{chipping}}',
+        tex: '\\begin{gathered} \\frac{{{ka}}}{{{kb}}} \\times {{q}}^2 \\approx {{depth}} \\\\ \\frac{{{ka}}}{{{kb}}} \\times {{q}} \\approx {{width}} \\end{gathered}',
         values: {
           ka: toughness(subjectKnife),
           kb: toughness(baselineKnife),
-          ...angles,
-          chipping: known ? plain(chipping) : none,
+          q: on(tangents),
+          ...bothEnds(chipping, tangents),
         },
       },
       {
-        say: `Turned round: the angle at which ${subject.name}, with its own hardness, rolls no sooner than ${baseline.name}.`,
-        tex: '\\arctan \\left( \\tan {{b}}^\\circ \\times \\sqrt{\\frac{{{vb}}}{{{va}}}} \\right) \\approx {{meets}}^\\circ',
-        values: {
-          b: angles.b,
-          vb: on(vb),
-          va: on(va),
-          meets: plain((Math.atan(tan(b.apex) * Math.sqrt(vb / va)) * 180) / Math.PI),
-        },
+        say: `Turned round: the angle at which ${subject.name}, with its own hardness, rolls no sooner than ${baseline.name}, by the square and by the tangents alone.`,
+        tex: '\\begin{gathered} \\arctan \\left( \\tan {{b}}^\\circ \\times \\sqrt{\\frac{{{vb}}}{{{va}}}} \\right) \\approx {{square}}^\\circ \\\\ \\arctan \\left( \\tan {{b}}^\\circ \\times \\frac{{{vb}}}{{{va}}} \\right) \\approx {{alone}}^\\circ \\end{gathered}',
+        values: { b: angles.b, vb: on(vb), va: on(va), square: meets(0.5), alone: meets(1) },
       },
     ],
   };
@@ -70,47 +83,28 @@ function sideLoad(scene: Scene): Worked {
 
 /** The floor of the angle for the hardness of the subject. */
 function floor({ subject, subjectKnife }: Scene): Worked {
-  const own = floorDeg(subjectKnife);
+  const v = vickers(subjectKnife);
+  const { low, high } = floorDeg(subjectKnife);
+  // The root moves the tangent less: below 60 HRC it is the lower end, above it the upper.
+  const [root, alone] = v < 697 ? [low, high] : [high, low];
   return {
-    givens: `${subject.name}, ${angle(nominal(subjectKnife.hrc))} HRC, which is ${on(vickers(subjectKnife))} HV.`,
+    givens: `${subject.name}, ${angle(nominal(subjectKnife.hrc))} HRC, which is ${on(v)} HV.`,
     steps: [
       {
-        say: 'The same side load, a harder steel: the tangent may shrink with the root of the hardness.',
-        tex: '\\tan 5^\\circ \\times \\sqrt{\\frac{697}{{{v}}}} \\approx {{t}}',
-        values: { v: on(vickers(subjectKnife)), t: on(tan(own)) },
+        say: 'The same side load, another hardness: by the square the tangent goes with the root of the hardness, else with the hardness itself.',
+        tex: '\\begin{gathered} \\tan 5^\\circ \\times \\sqrt{\\frac{697}{{{v}}}} \\approx {{t}} \\\\ \\tan 5^\\circ \\times \\frac{697}{{{v}}} \\approx {{u}} \\end{gathered}',
+        values: { v: on(v), t: on(tan(root)), u: on(tan(alone)) },
       },
       {
-        say: 'Back from the tangent to the angle: the floor.',
-        tex: '\\arctan({{t}}) \\approx {{own}}^\\circ',
-        values: { t: on(tan(own)), own: plain(own) },
+        say: 'Back from the tangents to the angles: both ends of the floor.',
+        tex: '\\begin{gathered} \\arctan({{t}}) \\approx {{root}}^\\circ \\\\ \\arctan({{u}}) \\approx {{alone}}^\\circ \\end{gathered}',
+        values: { t: on(tan(root)), u: on(tan(alone)), root: plain(root), alone: plain(alone) },
       },
     ],
-  };
-}
-
-/** The flaw at which the edge breaks under a knock, subject and baseline. */
-function flaw({ subject, baseline, subjectKnife, baselineKnife }: Scene): Worked {
-  const step = (knife: Knife, name: string) => {
-    const k = knife.toughness === undefined ? null : nominal(knife.toughness);
-    return {
-      say: `${name}, the flaw in µm:`,
-      tex: '\\frac{10^6}{\\pi} \\times \\left( \\frac{{{k}}}{1.12 \\times {{s}}} \\right)^2 \\approx {{flaw}}',
-      values: {
-        k: k === null ? none : angle(k),
-        s: brief(knockMpa),
-        flaw: k === null ? none : plain(criticalFlawUm({ toughness: k, stressMpa: knockMpa })),
-      },
-      unit: 'µm' as const,
-    };
-  };
-  return {
-    givens: `toughness in MPa√m, and a stress of ${knockMpa} MPa at the edge of ${subject.name} and of ${baseline.name}.`,
-    steps: [step(subjectKnife, subject.name), step(baselineKnife, baseline.name)],
   };
 }
 
 export const limitsWorked: Record<string, (scene: Scene) => Worked> = {
   'limits-side-load': sideLoad,
   'limits-floor': floor,
-  'limits-flaw': flaw,
 };

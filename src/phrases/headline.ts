@@ -1,0 +1,28 @@
+import { headlineOf } from '../scene/headline.ts';
+import type { Headline } from '../scene/headline.ts';
+import type { Scene } from '../scene/scene.ts';
+import { short } from '../scene/show.ts';
+
+/** The range alone: “5 to 30 times”, or “2 times” where both ends are shown alike. */
+export const rangeInWords = ({ low, high }: Pick<Headline, 'low' | 'high'>): string =>
+  low === high ? `${short(low)} times` : `${short(low)} to ${short(high)} times`;
+
+/** The range with its middle, for the end of a sentence: “about 5 to 30 times as long; 10 is the middle”. */
+export const headlineInWords = (headline: Headline): string => {
+  const { low, middle, high } = headline;
+  const range = `about ${rangeInWords(headline)} as long`;
+  return low === high ? range : `${range}; ${short(middle)} is the middle`;
+};
+
+/** The answer a page gives first, in a sentence. */
+export const headlineSentence = (scene: Scene): string => {
+  const { subject, baseline } = scene;
+  const headline = headlineOf(scene);
+  const { low, middle, high } = headline;
+  const strokes = scene.comparison.outcome === 'fixed-strokes';
+  const [when, what] = strokes ? ['In a fixed number of strokes ', 'as much card as'] : ['', 'as long as'];
+  if (low === high && low === 1)
+    return `${when}${subject.name} and ${baseline.name} should cut about ${what} each other.`;
+  const range = `${when}${subject.name} should cut about ${rangeInWords(headline)} ${what} ${baseline.name}`;
+  return low === high ? `${range}.` : `${range}; ${short(middle)} is the middle.`;
+};
