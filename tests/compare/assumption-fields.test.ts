@@ -16,16 +16,30 @@ const typed = (name: Name, text: string, entry: ComparisonEntry = loft()): Compa
   return written.entry;
 };
 const shown = (name: Name, text: string): string => assumptionFields[name].show(typed(name, text));
-/** ln of the upper end over the lower, of Dunlin against Plover. */
-const width = (entry: ComparisonEntry): number => {
-  const found = predict(toModel(entry), { samples: 4000, seed: 1 }).find(({ knife }) => knife === 'dunlin');
+/** A value that is neither the field's own nor at an end of its range. */
+const another = (name: Name): string =>
+  name === 'angleExponent' || name === 'limitPower'
+    ? '1.2'
+    : name === 'structureWeights'
+      ? '2 : 1 : 1'
+      : '0.2';
+/** The fields of one number: they may be left open. */
+const numbers = names.filter((name) => name !== 'structureWeights');
+/** ln of the upper end over the lower, of Dunlin against Plover, in one structure: between them a wider ± may narrow it. */
+const width = (entry: ComparisonEntry, structure: [number, number, number]): number => {
+  const comparison = toModel(entry);
+  const one = {
+    ...comparison,
+    assumptions: { ...comparison.assumptions, structureWeights: structure },
+  };
+  const found = predict(one, { samples: 4000, seed: 1 }).find(({ knife }) => knife === 'dunlin');
   if (!found) throw new Error('no Dunlin');
   return Math.log(found.high / found.low);
 };
 
 describe.each(names)('%s', (name) => {
   test('what is shown, typed again, changes nothing', () => {
-    for (const text of [assumptionFields[name].show(loft()), '', '0.2']) {
+    for (const text of [assumptionFields[name].show(loft()), '', another(name)]) {
       const entry = typed(name, text);
       expect(assumptionFields[name].write(entry, assumptionFields[name].show(entry))).toEqual({
         ok: true,
@@ -33,14 +47,7 @@ describe.each(names)('%s', (name) => {
       });
       expect(validate(entry)).toEqual({ ok: true, entry });
     }
-    expect(typed(name, assumptionFields[name].show(loft()), typed(name, '0.2'))).toEqual(loft());
-  });
-
-  test('an empty field is not known: it says so, and the band is never narrower for it', () => {
-    expect(shown(name, '')).toMatch(/^not known \(/);
-    expect(typed(name, '')).toEqual(typed(name, '?'));
-    expect(width(typed(name, ''))).toBeGreaterThanOrEqual(width(typed(name, '0')));
-    expect(width(typed(name, ''))).toBeGreaterThanOrEqual(width(loft()) - 1e-9);
+    expect(typed(name, assumptionFields[name].show(loft()), typed(name, another(name)))).toEqual(loft());
   });
 
   test('refuses what is no number, and what lies outside, and says why', () => {
@@ -48,17 +55,40 @@ describe.each(names)('%s', (name) => {
     const outside = assumptionFields[name].write(loft(), '500');
     const checked = outside.ok ? validate(outside.entry) : undefined;
     const said = outside.ok ? checked?.ok === false && checked.problems[0]?.message : outside.message;
-    expect(said).toMatch(/500.* is not between/);
+    expect(said).toMatch(/500.* is not (?:between|three numbers)/);
   });
 });
 
-test('with every ± at 0 and every assumption fixed the band is the close value itself', () => {
+test.each(numbers)('%s left empty is not known: it says so, and the band is not narrower for it', (name) => {
+  expect(shown(name, '')).toMatch(/^not known \(/);
+  expect(typed(name, '')).toEqual(typed(name, '?'));
+  const exact = name === 'angleExponent' ? '1.2' : '0';
+  const structure: [number, number, number] = ['wedgingShare', 'limitPower'].includes(name)
+    ? [0, 0, 1]
+    : [1, 0, 0];
+  expect(width(typed(name, ''), structure)).toBeGreaterThanOrEqual(width(typed(name, exact), structure));
+  expect(width(typed(name, ''), structure)).toBeGreaterThanOrEqual(width(loft(), structure) - 1e-9);
+});
+
+test('the weights of the structures are three numbers, not all 0, and a third each if left empty', () => {
+  expect(typed('structureWeights', '2 : 1 : 0').assumptions.structureWeights).toEqual([2, 1, 0]);
+  expect(typed('structureWeights', '1:0:0').assumptions.structureWeights).toEqual([1, 0, 0]);
+  expect(typed('structureWeights', '')).toEqual(loft());
+  for (const text of ['1 : 2', '1 : 2 : 3 : 4', '0 : 0 : 0', '1 : −1 : 1', 'a : b : c'])
+    expect(assumptionFields.structureWeights.write(loft(), text)).toMatchObject({ ok: false });
+});
+
+test('with every ± at 0 and every assumption fixed the band is the careful estimate itself', () => {
   const exact: Partial<Record<Name, string>> = {
     angleExponent: '1.3',
     thicknessExponent: '0.5',
     finishExponent: '0.3',
     hardnessExponent: '1.2',
     residualCv: '0',
+    lifeExponent: '1.5',
+    wedgingShare: '0.35',
+    limitPower: '1.5',
+    structureWeights: '1 : 0 : 0',
   };
   const assumed = (Object.entries(exact) as [Name, string][]).reduce(
     (entry, [name, text]) => typed(name, text, entry),
@@ -77,7 +107,7 @@ test('with every ± at 0 and every assumption fixed the band is the close value 
   };
   const scene = sceneOf(entry);
   const { low, median, high, matters } = sureOf(scene);
-  expect([low, median, high]).toEqual(Array(3).fill(scene.row.careful.product));
+  for (const end of [low, median, high]) expect(end).toBeCloseTo(scene.row.careful.multiplied, 9);
   expect(matters).toEqual([]);
   // One thing left open again is all that the band is made of.
   const open = sureOf(sceneOf(typed('finishExponent', '', entry)));

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { compare, measuredRatio } from '../../src/model/index.ts';
+import { compare } from '../../src/model/index.ts';
 import { comparedSaid, correctionSentence, corrections, publishedIn } from '../../src/compare/corrections.ts';
 import { comparisonsFile } from '../../src/comparison/files.ts';
 import { decodeLink, encodeLink } from '../../src/comparison/link/codec.ts';
@@ -7,7 +7,7 @@ import { toModel } from '../../src/comparison/to-model.ts';
 import { validate } from '../../src/comparison/validate.ts';
 import type { ComparisonEntry } from '../../src/comparison/entry.ts';
 import { loftRuns } from '../../src/runs/invented.ts';
-import { livesOf } from '../../src/runs/lives.ts';
+import { judgeLog } from '../../src/runs/judge-log.ts';
 import { notRecorded } from '../../src/runs/log.ts';
 import type { Run } from '../../src/runs/log.ts';
 import { aRun } from '../runs/runs.ts';
@@ -21,7 +21,7 @@ const sentences = (old: ComparisonEntry, now: ComparisonEntry): string[] =>
 const mended: ComparisonEntry = {
   ...before,
   runs: (before.runs ?? []).map((run, index) =>
-    run.knife === 'Dunlin' && before.runs?.findIndex(({ knife }) => knife === 'Dunlin') === index
+    run.knife === 'dunlin' && before.runs?.findIndex(({ knife }) => knife === 'dunlin') === index
       ? { ...run, cuts: (run.cuts ?? 0) + 100 }
       : run,
   ),
@@ -36,18 +36,13 @@ describe('the sentences of a correction', () => {
   test('of a log name the run and what follows from it, and both numbers are those of the versions', () => {
     const found = corrections(before, mended);
     expect(found.map(({ what }) => what)).toEqual([
-      expect.stringMatching(/^Dunlin, coil 1, sharpening 1, until the stop, cuts$/),
+      expect.stringMatching(/^Dunlin, coil 1, sharpening 1, until the end point, cuts$/),
       'Dunlin against Plover, by the runs, times as long',
-      'Dunlin against Plover, by the runs, lower end of the 95 % interval',
-      'Dunlin against Plover, by the runs, upper end of the 95 % interval',
+      'Dunlin against Plover, by the runs, lower end of the interval',
+      'Dunlin against Plover, by the runs, upper end of the interval',
     ]);
     // Recomputed from the logs alone.
-    const ratio = ({ runs = [] }: ComparisonEntry) =>
-      measuredRatio({
-        x: livesOf(runs, 'Dunlin', 'cuts'),
-        y: livesOf(runs, 'Plover', 'cuts'),
-        withinBatches: true,
-      });
+    const ratio = ({ runs = [] }: ComparisonEntry) => judgeLog(runs, { knife: 'dunlin', against: 'plover' });
     expect(found[1]).toMatchObject({ before: ratio(before).ratio, now: ratio(mended).ratio });
     expect(found[2]).toMatchObject({ before: ratio(before).low, now: ratio(mended).low });
     expect(found[3]).toMatchObject({ before: ratio(before).high, now: ratio(mended).high });
@@ -61,12 +56,12 @@ describe('the sentences of a correction', () => {
     const product = (entry: ComparisonEntry, reading: 'careful' | 'quick') =>
       compare({ ...toModel(entry), baseline: 'plover' }, { reading }).rows.find(
         ({ knife }) => knife === 'dunlin',
-      )?.product;
+      )?.multiplied;
     const found = corrections(before, now);
     expect(found.map(({ what }) => what)).toEqual([
       'Dunlin, edge angle per side, °',
-      'Dunlin against Plover, by the close reading, times as long',
-      'Dunlin against Plover, by the pocket reading, times as long',
+      'Dunlin against Plover, by the careful estimate, times as long',
+      'Dunlin against Plover, by the quick sum, times as long',
     ]);
     expect(found[1]).toMatchObject({ before: product(before, 'careful'), now: product(now, 'careful') });
     expect(found[2]).toMatchObject({ before: product(before, 'quick'), now: product(now, 'quick') });
@@ -96,7 +91,7 @@ describe('what a log or a comparison leaves open', () => {
     const unmarked = { batch: notRecorded, sharpening: notRecorded } as const;
     expect(
       whats(log(unmarked, unmarked), log({ ...unmarked, cuts: 130 }, { ...unmarked, cuts: 140 })),
-    ).toEqual(['Plover, until the stop, cuts', 'Plover, run 2, until the stop, cuts']);
+    ).toEqual(['Plover, until the end point, cuts', 'Plover, run 2, until the end point, cuts']);
   });
 
   test('what was not recorded is no number, what was is one', () => {
@@ -128,8 +123,8 @@ describe('what a log or a comparison leaves open', () => {
       subject: 'curlew',
     };
     const all = whats(without, bare);
-    expect(all).toContain('Curlew against Plover, by the close reading, times as long');
-    expect(all).toContain('Dunlin against Plover, by the close reading, times as long');
+    expect(all).toContain('Curlew against Plover, by the careful estimate, times as long');
+    expect(all).toContain('Dunlin against Plover, by the careful estimate, times as long');
   });
 
   test('numbers that ten figures do not tell apart are given with ten', () => {

@@ -35,8 +35,11 @@ function written(name: string, text: string): ComparisonEntry {
   return { ...entry, knives: entry.knives.map((knife) => (knife.id === 'dunlin' ? dunlin : knife)) };
 }
 
+/** High over low in one structure: across the three a wider ± may narrow the band. */
 const width = (entry: ComparisonEntry): number => {
-  const { low, high } = sureOf(sceneOf(entry));
+  const { low, high } = sureOf(
+    sceneOf({ ...entry, assumptions: { ...entry.assumptions, structureWeights: [1, 0, 0] } }),
+  );
   return high / low;
 };
 

@@ -44,7 +44,7 @@ export const partsOf = (mdx: string): string[] =>
 export const TERMS = [
   'apex',
   'baseline',
-  'close reading',
+  'careful estimate',
   'confidence interval',
   'depth of contact',
   'edge angle',
@@ -53,10 +53,10 @@ export const TERMS = [
   'lever rule',
   'median particle size',
   'microbevel',
-  'pocket reading',
+  'quick sum',
   'primary grind',
   'push cut',
-  'rival',
+  'if the forces add',
   'thickness behind the edge',
 ];
 

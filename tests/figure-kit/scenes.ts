@@ -31,11 +31,11 @@ const against = (change: Partial<KnifeEntry>, more: Partial<ComparisonEntry> = {
 /** A visitor's own: an invented comparison without runs falls back on the loft's. */
 const { invented: _invented, runs: _runs, ...own } = against({});
 
-const birds: Record<string, string> = { Plover: 'One', Dunlin: 'Two' };
+const birds: Record<string, string> = { plover: 'one', dunlin: 'two' };
 
 /** The loft's invented runs under the names of the two knives. */
 const runs: Run[] = inventedRuns(loftTruths, 11).flatMap((run) => {
-  const knife = birds[run.knife];
+  const knife = typeof run.knife === 'string' ? birds[run.knife] : undefined;
   return knife === undefined ? [] : [{ ...run, knife }];
 });
 
@@ -79,10 +79,10 @@ export const scenes: Record<string, ComparisonEntry> = {
   'an empty chain': { ...base, faceValues: [] },
   'no runs at all': own,
   'runs of both': against({}, { runs }),
-  'runs of one': against({}, { runs: runs.filter(({ knife }) => knife === 'Two') }),
+  'runs of one': against({}, { runs: runs.filter(({ knife }) => knife === 'two') }),
   'a run of each': against(
     {},
-    { runs: ['One', 'Two'].flatMap((name) => runs.filter(({ knife }) => knife === name).slice(0, 1)) },
+    { runs: ['one', 'two'].flatMap((name) => runs.filter(({ knife }) => knife === name).slice(0, 1)) },
   ),
   'runs that all ended early': against(
     {},

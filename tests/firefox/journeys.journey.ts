@@ -5,7 +5,7 @@ import { makeSet, setCsv, setMarkdown } from '../../src/exercises/set/index.ts';
 import { FIRST_SET, setCode } from '../../src/teach/set/address.ts';
 import { decodeLink } from '../../src/comparison/link/codec.ts';
 import { sceneOf } from '../../src/scene/scene.ts';
-import { times } from '../../src/scene/show.ts';
+import { headlineSentence } from '../../src/phrases/headline.ts';
 import { hostOf } from '../site/static-host.ts';
 import type { StaticHost } from '../site/static-host.ts';
 import { visitorLink } from '../site/visitor.ts';
@@ -40,12 +40,11 @@ async function open(path: string): Promise<void> {
 }
 const live = 'document.documentElement.dataset.live === "on"';
 
-/** What Node makes of the comparison in a link: the ratio as a page writes it. */
-function ratioOf(link: string): string {
+/** What Node makes of the comparison in a link: the answer as a page writes it. */
+function answerOf(link: string): string {
   const opened = decodeLink(link.slice(link.indexOf('#')));
   if (!opened.ok) throw new Error(opened.why);
-  const { row } = sceneOf(opened.entry);
-  return times(row[opened.entry.reading].product);
+  return headlineSentence(sceneOf(opened.entry));
 }
 
 test('an angle typed on the Compare page moves answer and drawing, and its link shows the same anew', async () => {
@@ -60,7 +59,7 @@ test('an angle typed on the Compare page moves answer and drawing, and its link 
   await tab.until(`location.hash.startsWith('#with=')`);
   const answer = await tab.text('.live-answer');
   const link = await tab.read('location.href');
-  expect(answer).toContain(ratioOf(link));
+  expect(answer).toContain(answerOf(link));
   await tab.open('about:blank');
   await tab.open(link);
   await tab.until(live);
@@ -93,7 +92,7 @@ test('the explained page of a link says the ratio Node finds', async () => {
   await tab.until(live);
   const lead = await tab.text('.lead');
   expect(lead).toContain('Tern');
-  expect(lead).toContain(ratioOf(visitorLink));
+  expect(lead).toContain(answerOf(visitorLink));
 });
 
 test('cells of a spreadsheet are pasted, taken and judged', async () => {
@@ -114,7 +113,7 @@ test('cells of a spreadsheet are pasted, taken and judged', async () => {
   await tab.read(`String(${button('Put them in place of the log')}.focus())`);
   await tab.press(keys.enter);
   await tab.until(`document.querySelectorAll('[data-part=log] tbody tr').length === 6`);
-  await tab.until(`document.querySelector('.runs-verdict').textContent.includes('×2.00')`);
+  await tab.until(`document.querySelector('.runs-verdict').textContent.includes('2 is the middle')`);
 });
 
 test('a set of problems has the same bytes as in Node, sheet, key and table', async () => {

@@ -4,7 +4,6 @@ import { compared } from '../../src/comparison/compared.ts';
 import { termText } from '../../src/phrases/factor-words.ts';
 import { sceneOf } from '../../src/scene/scene.ts';
 import { times } from '../../src/scene/show.ts';
-import { standing } from '../../src/scene/terms.ts';
 import { chain } from '../../src/topics/overview/figure-chain.ts';
 import { words } from '../../src/topics/overview/words.ts';
 import { stack } from '../../src/topics/stack-them/figure-stack.ts';
@@ -20,8 +19,9 @@ function withStropping(row: Row, factor: number): Row {
   return {
     ...row,
     terms: [...row.terms, term],
-    product: row.product * factor,
-    rival: row.rival * factor,
+    multiplied: row.multiplied * factor,
+    added: row.added * factor,
+    toLimit: row.toLimit * factor,
     families: { ...row.families, finish: row.families.finish * factor },
   };
 }
@@ -41,28 +41,27 @@ const textOf = (of: string, scene: ReturnType<typeof sceneWith>): string =>
 describe('a factor the model’s table gains', () => {
   const factor = 1.3749;
   const scene = sceneWith(factor);
-  const total = times(sceneOf(loft()).row.careful.product * factor);
+  const total = times(sceneOf(loft()).row.careful.multiplied * factor);
 
   it('stands in the drawn chain and in its table with one number', () => {
     const { rows } = chain.table(scene);
     expect(rows.find(([name]) => name === 'Stropping')?.slice(1, 3)).toEqual(['finish', '×1.37']);
-    expect(rows.find(([name]) => name === 'Together')?.[2]).toBe(total);
-    expect(chain.caption(scene)).toContain(`(${total})`);
+    expect(rows.find(([name]) => name === 'Multiplied')?.[2]).toBe(total);
+    expect(chain.caption(scene)).toContain(`${total} if all factors multiply`);
   });
 
   it('has its column beside every knife of the stack', () => {
     const { columns, rows } = stack.table(scene);
     const at = columns.indexOf('Stropping');
-    const own = rows.find(([name, reading]) => name === scene.subject.name && reading === 'close');
+    const own = rows.find(([name, reading]) => name === scene.subject.name && reading === 'careful estimate');
     expect(own?.[at]).toBe('×1.37');
-    expect(own?.[columns.indexOf('Together')]).toBe(total);
+    expect(own?.[columns.indexOf('All multiplied')]).toBe(total);
   });
 
   it.each([
-    ['answer', total],
     ['reasons', 'its stropping (×1.37)'],
     ['stack', 'stropping ×1.37'],
-    ['stack', `Multiplied they make ${total}`],
+    ['stack', `If they multiply, they make ${total}`],
     ['percentages', 'stropping +37 %'],
     ['percentages', `multiplied it is ${total}`],
   ])('is in the sentences of “%s” as %s', (of, expected) => expect(textOf(of, scene)).toContain(expected));
@@ -78,7 +77,7 @@ describe('a factor the model’s table gains', () => {
     expect(textOf('stack', alike)).toContain('the same stropping');
     expect(textOf('reasons', alike)).toMatch(/In .*stropping.* alike/);
     expect(textOf('stack', alike)).not.toContain('×1.00');
-    expect(standing(alike.row.careful)).toHaveLength(standing(sceneOf(loft()).row.careful).length + 1);
+    expect(alike.row.careful.terms).toHaveLength(sceneOf(loft()).row.careful.terms.length + 1);
   });
 });
 
@@ -93,8 +92,9 @@ describe('differences that only show together', () => {
     const added = (row: Row): Row => ({
       ...row,
       terms: row.terms.map((term) => ({ ...term, factor: each })),
-      product: each ** row.terms.length,
-      rival: each ** row.terms.length,
+      multiplied: each ** row.terms.length,
+      added: each ** row.terms.length,
+      toLimit: each ** row.terms.length,
       logShares: null,
     });
     const rows = compared(comparison);

@@ -29,7 +29,7 @@ test('a question goes out without its answer open, and guesses come back as dots
   expect(await drawing.locator('circle').count()).toBe(10);
 
   await page.getByLabel('What was measured').fill('1,3');
-  await expect(caption).toContainText('×1.30 was measured');
+  await expect(caption).toContainText('Measured was 1.3');
   await page.getByLabel('What was measured').fill('soon');
   await expect(page.locator('[data-part=measured-problem]')).not.toBeEmpty();
   await field.fill('');

@@ -226,7 +226,7 @@ const struckComparison: ComparisonEntry = {
   ...visitorComparison,
   title: image,
   knives: visitorComparison.knives.map((knife, index) => ({ ...knife, name: [image, script][index] ?? '' })),
-  runs: [image, script].flatMap((knife, index) =>
+  runs: ['tern', 'knot'].flatMap((knife, index) =>
     [80, 90, 110].map((cuts, sharpening) =>
       aRun({
         knife,

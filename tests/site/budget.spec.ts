@@ -1,7 +1,7 @@
 import { brotliCompressSync } from 'node:zlib';
 import type { Page } from '@playwright/test';
 import { expect, live, test } from './test.ts';
-import { comesLive, isComparePage, isBook, isStart, kindsOfPage, lessons, oneIn } from './pages.ts';
+import { comesLive, isBook, isStart, kindsOfPage, lessons, oneIn } from './pages.ts';
 
 declare global {
   interface Window {
@@ -46,10 +46,8 @@ const sum = (parts: Fetched[], ...kinds: string[]): number =>
 
 const KB = 1024;
 
-/** The tools, which are no lessons: the Compare page, and the page of runs with its log, its tests and its plan. */
-const isTool = (path: string): boolean => isComparePage(path) || path === '/runs/';
-
-const scriptBar = (path: string): number => (isTool(path) ? 98 : 95);
+/** Of script, once a page has been touched. */
+const scriptBar = 100;
 
 /** Notes every layout shift from the start of the page. */
 const watchShifts = (page: Page): Promise<void> =>
@@ -112,7 +110,7 @@ for (const path of kindsOfPage()) {
 
     if (await touch(page)) expect(await shifts(page), 'moved at the first touch').toEqual([]);
     // What drags comes with a pointer near a figure, and is no part of the live half.
-    expect(sum(await parts(), 'script')).toBeLessThanOrEqual(scriptBar(path) * KB);
+    expect(sum(await parts(), 'script')).toBeLessThanOrEqual(scriptBar * KB);
   });
 }
 

@@ -10,9 +10,9 @@ test('a published comparison leads from its list to a page that stays its own, a
   const main = page.locator('main');
   for (const part of [
     'Invented',
-    'by the close reading',
-    '95 % confidence',
-    'What is left over',
+    'is the middle',
+    'by a 90% interval',
+    'Measured over predicted',
     'It arrived late',
   ])
     await expect(main).toContainText(part);

@@ -38,7 +38,7 @@ test('every comparison’s picture says its ratio, and every lesson’s its ques
       }));
   const compared = described(/^\/comparisons\/./);
   expect(compared.length).toBeGreaterThan(1);
-  for (const { alt } of compared) expect(alt).toMatch(/×[\d.]+/);
+  for (const { alt } of compared) expect(alt).toMatch(/[\d.]+ times as long as/);
   const lessons = described(/^\/lessons\/[^/]+\/$/).filter(({ title }) => title.trim().endsWith('?'));
   expect(lessons.length).toBeGreaterThan(11);
   for (const { alt, title } of lessons) expect(alt).toContain(title.trim());

@@ -45,20 +45,20 @@ test('cells pasted from a spreadsheet are shown, confirmed, taken, judged, linke
   await page.getByLabel('Column 4, “Winkel”, is').selectOption('angleDeg');
   await expect(page.locator('[data-part=found-said]')).toContainText('a decimal comma');
   await expect(page.locator('[data-part=found-said]')).toContainText(
-    'not recorded: sharpening, stop, looked every',
+    'not recorded: sharpening, end point, looked every',
   );
   await page.getByRole('button', { name: 'Put them in place of the log' }).click();
   await expect(page.locator('[data-part=import-said]')).toContainText('6 runs read, 1 problem');
   await expect(page.locator('[data-part=line-problems]')).toContainText('Line 8: cuts:');
   await expect(rows(page)).toHaveCount(6);
-  await expect(verdict(page)).toContainText('Apart: Dunlin lasts longer than Plover');
-  await expect(verdict(page)).toContainText('×2.00');
+  await expect(verdict(page)).toContainText('a real difference: Dunlin lasts longer');
+  await expect(verdict(page)).toContainText('2 is the middle');
   await expect(page.locator('[data-part=invented]')).toBeHidden();
 
   await expect(page).toHaveURL(/#with=/);
   const other = await (await browser.newContext()).newPage();
   await other.goto(page.url());
-  await expect(verdict(other)).toContainText('×2.00');
+  await expect(verdict(other)).toContainText('2 is the middle');
   await expect(other.locator('[data-part=log] tbody tr')).toHaveCount(6);
   await other.context().close();
 
@@ -79,7 +79,7 @@ test('a run is typed, changed and taken out by keyboard alone', async ({ page })
   await open(page);
   await page.getByRole('button', { name: 'Empty the log' }).focus();
   await page.keyboard.press('Enter');
-  await expect(verdict(page)).toContainText('no runs of Dunlin yet, and none of Plover');
+  await expect(verdict(page)).toContainText('no life of Dunlin and none of Plover yet');
   await page.locator('#run-knife').focus();
   await page.keyboard.press('D');
   await page.keyboard.press('Tab');
@@ -112,16 +112,16 @@ test('the plan follows its fields, and a bad number leaves the last good one', a
   const needed = page.locator('kf-words[of=runs-needed]');
   await page.locator('#plan-cv').fill('20');
   await page.locator('#plan-ratio').fill('1,2');
-  // Exact power of the pooled t test at CV 20 % and ratio 1.2: 20 a knife (design check value).
-  await expect(needed).toContainText('takes 20 sharpenings of each');
-  await expect(page.locator('[data-part=sheet] tbody tr')).toHaveCount(80);
+  // Exact power of the t test within three batches at CV 20 % and ratio 1.2, for six pairs at once: 31 a knife.
+  await expect(needed).toContainText('takes 31 sharpenings of each');
+  await expect(page.locator('[data-part=sheet] tbody tr')).toHaveCount(132);
   await page.locator('#plan-ratio').fill('0');
   await page.keyboard.press('Tab');
   await expect(page.locator('[data-field=ratio] .problem')).toContainText('not between 1.01 and 20');
-  await expect(needed).toContainText('takes 20 sharpenings of each');
+  await expect(needed).toContainText('takes 31 sharpenings of each');
   await expect(page.locator('kf-figure[of=plan-curve] .drawing:visible svg')).toHaveAttribute(
     'aria-label',
-    /20 sharpenings/,
+    /31 sharpenings/,
   );
 });
 
@@ -210,7 +210,7 @@ test('runs too many for a link come back after a reload, and in their file', asy
   await expect(page.locator('[data-part=import-said]')).toContainText('1,500 runs read');
   await expect(page.locator('[data-part=more-text]')).toContainText('The first 100 of 1500');
   await expect(page).toHaveURL(/#with=/);
-  await expect(verdict(page)).toContainText('Alike');
+  await expect(verdict(page)).toContainText('as good as equal');
   const described = await verdict(page).textContent();
   await page.reload();
   await live(page);
@@ -247,7 +247,7 @@ test('a million rows are read without the page standing still, and can be stoppe
   await expect(page.locator('[data-part=progress-said]')).toContainText(/\d,\d{3} rows read/);
   // The page goes on answering meanwhile.
   await page.getByLabel('Knife looked at').selectOption('curlew');
-  await expect(verdict(page)).toContainText('Curlew against Plover');
+  await expect(verdict(page)).toContainText('Curlew lasted');
   await page.getByRole('button', { name: 'Stop reading' }).click();
   await expect(page.locator('[data-part=import-said]')).toContainText('Stopped. Nothing was taken.');
 
@@ -288,11 +288,11 @@ test('what was published and is corrected is said number by number, and stays in
   );
   await page.getByRole('button', { name: 'Put them in place of the log' }).click();
   // Two knives by five runs: a verdict, an interval, the squared picture.
-  await expect(verdict(page)).toContainText('Apart: Dunlin lasts longer than Plover');
-  await expect(verdict(page)).toContainText('with 95 % confidence between');
+  await expect(verdict(page)).toContainText('a real difference: Dunlin lasts longer');
+  await expect(verdict(page)).toContainText('times as long as Plover');
   await expect(page.locator('kf-figure[of=squared] .drawing:visible svg')).toHaveAttribute(
     'aria-label',
-    /Left over|left over/,
+    /Measured over predicted/,
   );
   await expect(page).toHaveURL(/#with=/);
   const published = page.url();
@@ -308,7 +308,7 @@ test('what was published and is corrected is said number by number, and stays in
   await page.locator('#published').press('Enter');
   const changed = page.locator('[data-part=changed] li');
   await expect(changed.first()).toHaveText(
-    'Dunlin, sharpening 0, until the stop, cuts: 120 before, 125 now.',
+    'Dunlin, sharpening 0, until the end point, cuts: 120 before, 125 now.',
   );
   await expect(changed.nth(1)).toContainText('by the runs, times as long: 2 before, 2.02 now.');
   await page.getByRole('button', { name: 'Keep them' }).click();
@@ -335,7 +335,7 @@ test('the figures are numbered as they are read, with readings in the log and wi
   expect(await numbers(still)).toEqual(upTo(3));
   await without.close();
 
-  const runs = ['Tern', 'Knot'].map((knife, index) => {
+  const runs = ['tern', 'knot'].map((knife, index) => {
     const { cuts: _cuts, ...run } = aRun({ knife, sharpening: '1' });
     return {
       ...run,

@@ -23,13 +23,15 @@ test('a link of another model says what it said then, what is said now, and why;
     await page.goto('about:blank');
     await page.goto(`${path}${old}`);
     await expect(then, path).toContainText('factor model no. 1; this page has no.');
-    await expect(then).toContainText('Now, for Dunlin against Plover, it is ×12.5');
+    await expect(then).toContainText('Now it says, for Dunlin against Plover: about 5 to 30 times as long');
     await expect(then).toContainText('With no. 2, bands moved');
     await expect(page.locator('#address-message')).toBeHidden();
   }
   await page.goto('about:blank');
   await page.goto(`/telling/${madeWith('1', [9.87, 9.87, 9.87, 1])}`);
-  await expect(then).toContainText('Then it said, for Tern against Knot: ×9.87 by the close reading');
+  await expect(then).toContainText(
+    'Then it said, for Tern against Knot: 9.87 times as long by the careful estimate',
+  );
   await expect(page.locator('#address-message')).toHaveText(/runs .* stayed behind/);
   // Another one in the address of the open page, of this model: what was said of the first is taken back.
   await page.evaluate((hash) => (location.hash = hash), visitorLink);

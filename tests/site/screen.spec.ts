@@ -12,12 +12,12 @@ test('steps by key, remote and button, keeps the step and the comparison in the 
   await page.getByRole('link', { name: 'Show on a large screen' }).click();
   await expect(page).toHaveURL(/\/screen\/two-routes\/#with=/);
   const status = page.locator('.bar').locator(said);
-  await expect(status).toHaveText('Step 1 of 8');
+  await expect(status).toHaveText('Step 1 of 9');
   await live(page);
   await expect(page.locator('.whose.own').first()).toContainText('Tern');
 
   await page.keyboard.press('ArrowRight');
-  await expect(status).toHaveText('Step 2 of 8');
+  await expect(status).toHaveText('Step 2 of 9');
   await expect(page.locator('.step:visible')).toHaveCount(1);
   await expect(page.locator('.step:visible kf-call')).toBeVisible();
   await expect(page.locator('.step:visible')).toBeFocused();
@@ -33,15 +33,15 @@ test('steps by key, remote and button, keeps the step and the comparison in the 
   const before = await slider.inputValue();
   await page.keyboard.press('ArrowRight');
   expect(await slider.inputValue()).not.toBe(before);
-  await expect(status).toHaveText('Step 3 of 8');
+  await expect(status).toHaveText('Step 3 of 9');
   await page.keyboard.press('PageDown');
-  await expect(status).toHaveText('Step 4 of 8');
+  await expect(status).toHaveText('Step 4 of 9');
   await page.keyboard.press('PageUp');
-  await expect(status).toHaveText('Step 3 of 8');
+  await expect(status).toHaveText('Step 3 of 9');
 
   // Kept over a reload; the address of the step is a link like any other.
   await page.reload();
-  await expect(status).toHaveText('Step 3 of 8');
+  await expect(status).toHaveText('Step 3 of 9');
   await expect(page.locator('.step:visible figcaption')).toContainText('Tern');
   await page.locator('main').click({ position: { x: 2, y: 2 } });
   await page.keyboard.press('End');

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { firstPlan } from '../../src/comparison/first-plan.ts';
 import { closedSaid, closeLog, openLogAgain } from '../../src/test/close-log.ts';
 import { decodeLink, encodeLink } from '../../src/comparison/link/codec.ts';
 import { planOf, sheetOf } from '../../src/topics/plan/values.ts';
@@ -23,19 +24,13 @@ function coded(): { entry: ComparisonEntry; key: string[][] } {
   const runs = key.map(([order = '', code = ''], index) =>
     aRun({
       // A code is a code in small letters too.
-      knife: index === 0 ? code.toLowerCase() : code,
+      knife: { called: index === 0 ? code.toLowerCase() : code },
       cuts: 100 + Number(order),
       sharpening: notRecorded,
       batch: notRecorded,
     }),
   );
   return { entry: { ...loft(), runs }, key };
-}
-
-/** The plan a comparison has though none was entered: its scatter is not part of what is kept. */
-function planFrom(entry: ComparisonEntry) {
-  const { cv: _cv, from: _from, ...plan } = planOf(sceneOf(entry));
-  return plan;
 }
 
 test('a sheet in the open needs no key: it names the knives', () => {
@@ -53,7 +48,7 @@ describe('a blind log that is closed', () => {
     const closed = closeLog(sceneOf(entry));
     expect(validate(closed)).toMatchObject({ ok: true });
     expect(closed.runs?.map(({ knife, sharpening, batch }) => [knife, sharpening, batch])).toEqual(
-      key.map(([, code, knife], index) => [knife, code, sheet[index]?.[1]]),
+      key.map(([, code, knife], index) => [knife?.toLowerCase(), code, sheet[index]?.[1]]),
     );
     expect(runsOf(sceneOf(closed)).strangers).toEqual([]);
   });
@@ -70,19 +65,15 @@ describe('a blind log that is closed', () => {
     const { entry, key } = coded();
     const [, code = '', knife = ''] = key[0] ?? [];
     const runs = [
-      aRun({ knife: 'Dunlin', batch: notRecorded }),
-      aRun({ knife: code, batch: 'coil 9', sharpening: 'tenth' }),
-      aRun({ knife: 'ZZ88' }),
+      aRun({ knife: 'dunlin', batch: notRecorded }),
+      aRun({ knife: { called: code }, batch: 'coil 9', sharpening: 'tenth' }),
+      aRun({ knife: { called: 'ZZ88' } }),
     ];
-    expect(closeLog(sceneOf({ ...entry, runs })).runs).toEqual([runs[0], { ...runs[1], knife }, runs[2]]);
-    // A knife that is called like a code is that knife.
-    const [first, ...others] = entry.knives;
-    const called = {
-      ...entry,
-      runs: [aRun({ knife: code })],
-      knives: first ? [{ ...first, name: code }, ...others] : [],
-    };
-    expect(closeLog(sceneOf(called)).runs?.[0]?.knife).toBe(code);
+    expect(closeLog(sceneOf({ ...entry, runs })).runs).toEqual([
+      runs[0],
+      { ...runs[1], knife: knife.toLowerCase() },
+      runs[2],
+    ]);
   });
 
   test('can be opened again, which is said from then on, even once it is closed anew', () => {
@@ -110,8 +101,8 @@ describe('a blind log that is closed', () => {
   });
 
   test('closes where there is no sheet too', () => {
-    const knives = loft().knives.map((knife) => ({ ...knife, name: 'Plover' }));
-    const closed = closeLog(sceneOf({ ...loft(), knives, runs: loftRuns() }));
+    const plan = { ratio: 1.25, batches: 3, blind: true, seed: 1, control: 'Plover' };
+    const closed = closeLog(sceneOf({ ...loft(), plan, runs: loftRuns() }));
     expect(closed.plan?.closed).toBe(true);
     expect(closed.runs).toEqual(loftRuns());
     expect(sheetRows(sceneOf(closed))).toEqual({ sheet: [], key: [] });
@@ -120,7 +111,7 @@ describe('a blind log that is closed', () => {
   test('of a comparison without a plan can be opened as well', () => {
     const { plan: _plan, ...entry } = loft();
     const open = openLogAgain(entry);
-    expect(open.plan).toEqual({ ...planFrom(entry), reopened: true });
+    expect(open.plan).toEqual({ ...firstPlan, reopened: true });
     expect(validate(open)).toMatchObject({ ok: true });
   });
 });
@@ -130,16 +121,16 @@ test('an open log says which codes wait, and takes them for no knife it does not
   expect(said(entry)).toMatch(
     /^The log has .*Runs under \w{4}, .* more codes get their knives when the log is closed/,
   );
-  expect(said(entry)).not.toMatch(/No knife of the line-up/);
+  expect(said(entry)).not.toMatch(/No knife of the comparison/);
   const named = { ...entry, plan: { ratio: 1.25, batches: 3, blind: false, seed: 1 } };
-  expect(said(named)).toMatch(/No knife of the line-up is called/);
+  expect(said(named)).toMatch(/No knife of the comparison is called/);
   for (const [, code = ''] of key) expect(isSheetCode(code), code).toBe(true);
   for (const name of ['Dunlin', 'KM4', 'AB23', 'KM80', 'KM423']) expect(isSheetCode(name), name).toBe(false);
 });
 
 test('closing says how many runs had codes, where any had', () => {
-  const [one, other] = [aRun({ knife: 'AB12' }), aRun({ knife: 'Curlew' })];
-  expect(closedSaid([one, other], [{ ...one, knife: 'Avocet' }, other])).toContain(
+  const [one, other] = [aRun({ knife: { called: 'AB12' } }), aRun({ knife: 'curlew' })];
+  expect(closedSaid([one, other], [{ ...one, knife: 'avocet' }, other])).toContain(
     ' 1 of its runs had codes and have their knives now.',
   );
   expect(closedSaid([other], [other])).toBe('The log is closed and its key open. Undo takes it back.');

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { planFieldNamed, planFieldNames } from '../../src/test/plan-fields.ts';
 import { readRun, runFields, showRun } from '../../src/test/run-fields.ts';
 import type { RunTexts } from '../../src/test/run-fields.ts';
+import { namedRuns } from '../../src/comparison/knife-names.ts';
 import { firstPlan } from '../../src/comparison/first-plan.ts';
 import { aRun } from '../runs/runs.ts';
 import { anyEntry } from '../comparison/entries.ts';
@@ -12,8 +13,8 @@ const texts = (change: Partial<RunTexts> = {}): RunTexts => ({ ...showRun(aRun()
 describe('a run typed into fields', () => {
   test('comes back equal, whatever it is', () => {
     fc.assert(
-      fc.property(anyEntry, ({ runs = [] }) => {
-        for (const run of runs) expect(readRun(showRun(run))).toEqual({ ok: true, run });
+      fc.property(anyEntry, ({ runs = [], knives }) => {
+        for (const run of namedRuns(knives, runs)) expect(readRun(showRun(run))).toEqual({ ok: true, run });
       }),
       { numRuns: 60 },
     );
@@ -88,7 +89,16 @@ describe('a run typed into fields', () => {
 });
 
 describe('the plan’s fields', () => {
-  const shown = { ...firstPlan, cv: 0.2, from: 'assumed' as const };
+  const shown = {
+    ...firstPlan,
+    cv: 0.2,
+    from: 'assumed' as const,
+    seen: null,
+    usualLife: null,
+    total: 0.2,
+    looksRefused: null,
+    family: 1,
+  };
 
   test.each(planFieldNames.filter((name) => name !== 'cv'))('%s writes what it shows', (name) => {
     const field = planFieldNamed(name);

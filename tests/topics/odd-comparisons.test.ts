@@ -124,7 +124,7 @@ const ofNeither = [
 ];
 
 /** Of the whole comparison, whichever of its knives is looked at. */
-const ofTheComparison = ['band-nearest', 'runs-sheet', 'runs-start'];
+const ofTheComparison = ['band-nearest', 'limits-turning', 'runs-sheet', 'runs-start'];
 
 test('what all of them say was read and approved', async () => {
   await expect(written('What every comparison says', base)).toMatchFileSnapshot(`${folder}/base.md`);

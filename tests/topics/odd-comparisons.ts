@@ -166,7 +166,7 @@ export const oddComparisons: Record<string, ComparisonEntry> = {
   'much-slicing': pair(
     { angle: { deg: 10 } },
     {},
-    { slicePush: 10, assumptions: { rivalShares: { wedge: 0.8, thickness: 0.1, grind: 0.1 } } },
+    { slicePush: 10, assumptions: { structureWeights: [8, 1, 1] } },
   ),
   'friction-not-known': pair(better, {}, { slicePush: 0, friction: unknown(0.05, 0.6) }),
   'below-the-contact-depth': pair(

@@ -32,7 +32,12 @@ test('a run can be of each knife once, however its name is written, of those a l
       { ...two, name: 'Cafe\u0301' },
     ],
   } as ReturnType<typeof loft>;
-  expect(knifeChoices(entry, ['Ruff', 'Caf\u00e9'], ['K1', 'Ruff'])).toEqual(['Caf\u00e9', 'Ruff', 'K1']);
+  expect(knifeChoices(entry, ['Ruff', 'Caf\u00e9 (1)'], ['K1', 'Ruff'])).toEqual([
+    'Caf\u00e9 (1)',
+    'Caf\u00e9 (2)',
+    'Ruff',
+    'K1',
+  ]);
 });
 
 test('what is said of a run is its first four cells, and how many runs there are after one more', () => {

@@ -2,7 +2,6 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
 import { answersWords } from '../../../src/topics/answers/words.ts';
-import { bandWords } from '../../../src/topics/band/words.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
 import type { Scene } from '../../../src/scene/scene.ts';
 import type { ComparisonEntry } from '../../../src/comparison/entry.ts';
@@ -38,17 +37,11 @@ const opposed = (entry: ComparisonEntry): ComparisonEntry => ({
   madeEqual: [],
 });
 
-/** The ends of the band in what the Compare page says behind its answer; none where it says there is none. */
-const bandSaid = (entry: ComparisonEntry): string[] =>
-  bandWords['whole-band']?.(sceneFor(entry))
-    .join(' ')
-    .match(/sure only to between (×[\d.]+) and (×[\d.]+)/)
-    ?.slice(1) ?? [];
-
-/** Lower end, ratio and upper end of an answer by the careful estimate. */
-const withBand = (text: string): number[] => {
-  const [, ratio, low, high] = /×([\d.]+) \(band ×([\d.]+) to ×([\d.]+)\)/.exec(text) ?? [];
-  return [low, ratio, high].map(Number);
+/** Low, middle and high of the headline an answer opens with. */
+const headlineIn = (text: string): number[] => {
+  const [, low, high, middle] =
+    /about ([\d.]+) to ([\d.]+) times as long as \S+; ([\d.]+) is the middle\./.exec(text) ?? [];
+  return [low, middle, high].map(Number);
 };
 
 describe.each(names)('%s', (name) => {
@@ -57,25 +50,33 @@ describe.each(names)('%s', (name) => {
       for (const one of [entry, opposed(entry)]) expect(described(name, one).length).toBeLessThan(500);
   });
 
-  test('says the ratio with its band, as the Compare page has it', () => {
-    for (const entry of [loft(), opposed(loft()), ...Object.values(oddComparisons)] as ComparisonEntry[]) {
-      const [low, high] = bandSaid(entry);
-      if (low === undefined || high === undefined)
-        expect(described(name, entry)).toMatch(/\(no band\)|has none\)/);
-      else expect(described(name, entry)).toContain(` ${low} to ${high})`);
-    }
-    // The band runs about the ratio, and from the other knife it is the same turned over.
-    const [low = 0, ratio = 0, high = 0] = withBand(described(name, loft()));
-    expect(low).toBeLessThan(ratio);
-    expect(ratio).toBeLessThan(high);
-    const over = withBand(described(name, opposed(loft())));
-    expect(over[0]).toBeCloseTo(1 / high, 2);
-    expect(over[2]).toBeCloseTo(1 / low, 2);
+  test('opens with whom it covers, and the range and middle of the model', () => {
+    // The loft by an own calculation outside the model: low 4.4 to 4.8, middle 10.0 to 10.8, high 30 to 33.
+    expect(described(name, loft())).toMatch(
+      /^Dunlin should cut about 5 to 30 times as long as Plover; 10 is the middle\. /,
+    );
+    // From the other knife it is the same turned over, as near as the steps of a headline lie, up to 1.25 apart.
+    const [low = 0, middle = 0, high = 0] = headlineIn(described(name, loft()));
+    expect(described(name, opposed(loft()))).toMatch(/^Plover should cut about /);
+    const over = headlineIn(described(name, opposed(loft())));
+    for (const [turned, straight] of [
+      [over[0], high],
+      [over[1], middle],
+      [over[2], low],
+    ] as const)
+      expect(Math.abs(Math.log((turned ?? 0) * straight))).toBeLessThan(Math.log(1.25));
   });
 
-  test('opens with whom it covers', () => {
-    expect(described(name, loft())).toMatch(/^Dunlin against Plover, /);
-    expect(described(name, opposed(loft()))).toMatch(/^Plover against Dunlin, /);
+  test('says nothing that cannot be read, whatever the comparison', () => {
+    for (const entry of Object.values(oddComparisons))
+      expect(described(name, entry)).not.toMatch(/NaN|undefined|Infinity|null|\[object| {2}/);
+  });
+
+  test('keeps to one headline: the quick sum is named where it stands', () => {
+    const text = described(name, { ...loft(), reading: 'quick' });
+    expect(text).toMatch(/^Dunlin should cut about 5 to 30 times as long as Plover; 10 is the middle\. /);
+    // (24/14)²·(0.60/0.25)·…, 56 in all: by hand from the ratios of the measures.
+    if (/\b56\b/.test(text)) expect(text).toMatch(/[Qq]uick sum/);
   });
 });
 
@@ -93,24 +94,43 @@ const alikeBut = (
 test('the angle’s two routes are those one can work by hand', () => {
   const thin = alikeBut({ angle: { deg: 12 } }, { reading: 'quick' });
   // By hand: 24/12 = 2 by each route, 4 together.
-  expect(described('angle-twice', thin)).toContain('×2.00, at the apex that wears ×2.00: together ×4.00');
+  expect(described('angle-twice', thin)).toContain(
+    '2.0, at the apex that wears 2.0. Multiplied that is 4.0.',
+  );
   // By hand: arctan 0.25 = 14.036°; tan 38.036° / tan 26.036° = 0.7823 / 0.4885 = 1.601.
   const careful = { ...thin, reading: 'careful', slicePush: 0, friction: 0.25 } as const;
-  expect(described('angle-twice', careful)).toContain('As a wedge that opens the cut the angle makes ×1.60');
+  expect(described('angle-twice', careful)).toContain('As a wedge that opens the cut the angle makes 1.6,');
 });
 
-test('by the quick sum, which has no band, an answer names that of the careful one', () => {
-  const quick = described('all-steel', { ...loft(), reading: 'quick' });
-  expect(quick).toMatch(
-    /pocket reading: ×[\d.]+ \(no band; the close one’s ×[\d.]+ has ×[\d.]+ to ×[\d.]+\)\./,
+test('whether the order is sure depends on the band before it is rounded', () => {
+  const [, low = NaN, high = NaN] = (
+    /from ([\d.]+) to ([\d.]+)\. It does not hold 1/.exec(described('too-exact', loft())) ?? []
+  ).map(Number);
+  expect(low).toBeGreaterThan(4.4);
+  expect(low).toBeLessThan(4.8);
+  expect(high).toBeGreaterThan(30);
+  expect(high).toBeLessThan(33);
+  expect(described('too-exact', alikeBut({}))).toMatch(/It holds 1, so the order/);
+});
+
+// The loft by an own calculation outside the model: geometry ×4.87 multiplied and ×2.01 added, steel ×2.11.
+test('where adding turns geometry and steel round, the answer says so', () => {
+  expect(described('all-steel', loft())).toContain('steel makes 2.1, geometry 4.9 and finish 1.6.');
+  expect(described('all-steel', loft())).toContain(
+    'Geometry has the smaller effect of the two if the forces add (×2.0).',
   );
+  // The same thickness and finish, no harder: geometry stays the larger whichever way it is combined.
+  expect(described('all-steel', alikeBut({ angle: { deg: 8 }, hrc: 58 }))).not.toContain('effect of the two');
 });
 
-test('whether the order is sure depends on the band alone', () => {
-  const [low, , high] = withBand(described('too-exact', loft())) as [number, number, number];
-  expect(described('too-exact', loft())).toContain(low < 1 && high > 1 ? 'It holds 1' : 'It does not hold 1');
-  const alike = described('too-exact', alikeBut({}));
-  expect(alike).toMatch(/It holds 1, so the order/);
+// The same calculation: 16.06, 6.63 and 8.08 at the middle settings; the samples' own middles near 19, 8 and 8.
+test('the three ways are named, at the middle settings and by their samples', () => {
+  expect(described('only-a-model', loft())).toContain(
+    '16 if they multiply, 6.6 if the forces add and 8.1 if the force has a limit. The quick sum says 56.',
+  );
+  expect(described('forces-add', loft())).toContain(
+    'near 20 multiplied, 8 with the forces added and 8 with a force that has a limit',
+  );
 });
 
 test('one difference leaves nothing to add', () => {
@@ -123,13 +143,13 @@ test('one difference leaves nothing to add', () => {
 test('the price of a thin edge is owned up to, and not claimed where it is not paid', () => {
   expect(described('thin-rolls', loft())).toContain('So yes, that is the price');
   expect(described('thin-rolls', opposed(loft()))).toContain(
-    'this one bends later, and pays for it in slicing',
+    'this one rolls later, and pays for it in slicing',
   );
 });
 
 test('the runs it takes are those of the usual formula, to a run or two', () => {
-  const [, ratio = '', runs = ''] =
-    /says ×([\d.]+)\. .* takes (\d+) runs/.exec(
+  const [, runs = '', ratio = ''] =
+    /takes (\d+) runs of each to find a ratio of ([\d.]+)/.exec(
       described('no-difference', alikeBut({ finish: { scale: 'FEPA-P', grit: 400 } })),
     ) ?? [];
   // n = 2 (1.960 + 0.842)² σ² / ln² ratio, σ² = ln(1 + 0.2²): the normal sum of any textbook; the t test takes a little more.
@@ -140,6 +160,6 @@ test('the runs it takes are those of the usual formula, to a run or two', () => 
 
 test('a work that wear does not end is answered with it', () => {
   expect(described('other-work', { ...loft(), work: 'prying' })).toMatch(
-    /which this work is not.*Right: in /,
+    /^In clean slicing, which this work is not: .* Right: in /,
   );
 });

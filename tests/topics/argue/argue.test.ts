@@ -1,18 +1,57 @@
 import { expect, test } from 'vitest';
 import { compare, logSd, welch } from '../../../src/model/index.ts';
 import { argueChoices } from '../../../src/topics/argue/choices.ts';
+import { argueWords } from '../../../src/topics/argue/words.ts';
 import { assumedCv, ratioHeld, trialsOf, swings } from '../../../src/topics/argue/numbers.ts';
 import { decodeLink, encodeLink } from '../../../src/comparison/link/codec.ts';
+import type { ComparisonEntry } from '../../../src/comparison/entry.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
 import { validate } from '../../../src/comparison/validate.ts';
 import { loft } from '../../comparison/entries.ts';
 
 const scene = sceneOf(loft());
 
-test('nobody’s position is the careful estimate, and the rival where the forces add', () => {
-  expect(ratioHeld(scene)).toBeCloseTo(scene.row.careful.product, 10);
-  const adding = sceneOf(argueChoices['forces']?.write(loft(), 'add') ?? loft());
-  expect(ratioHeld(adding)).toBeCloseTo(adding.row.careful.rival, 10);
+test('nobody’s position multiplies, and each structure held gives its own total', () => {
+  expect(ratioHeld(scene)).toBeCloseTo(scene.row.careful.multiplied, 10);
+  for (const structure of ['multiplied', 'added', 'toLimit'] as const) {
+    const held = sceneOf(argueChoices['structure']?.write(loft(), structure) ?? loft());
+    expect(ratioHeld(held)).toBeCloseTo(held.row.careful[structure], 10);
+  }
+});
+
+// The loft at its middle settings by an own calculation outside the model: 16.06, 6.63 and 8.08.
+test('the swing of the structures is that of the three totals', () => {
+  const { options = [] } = swings(scene).find(({ dispute }) => dispute === 'structure') ?? {};
+  expect(options.map(({ value, ratio }) => [value, ratio.toFixed(2)])).toEqual([
+    ['multiplied', '16.06'],
+    ['added', '6.63'],
+    ['toLimit', '8.08'],
+  ]);
+});
+
+test('where the force has a limit the apex is said not to be held otherwise', () => {
+  const said = (position: ComparisonEntry['position'] & object): string =>
+    argueWords['argue-follows']?.(sceneOf({ ...loft(), position })).join(' ') ?? '';
+  expect(said({ structure: 'toLimit' })).toMatch(/the apex counts as steel to wear away/);
+  expect(said({ structure: 'toLimit', apex: 'wear' })).not.toMatch(/whatever is held of it/);
+  expect(said({ structure: 'added' })).not.toMatch(/whatever is held of it/);
+});
+
+// tan θf = tan 5°·(697/HV)^k, ASTM E140: 57 HRC 633 HV, 63 HRC 772 HV. The root is the least a moving floor says.
+test('the trial of the floor gives the least the moving floor says', () => {
+  const [row] = trialsOf(scene).filter(({ dispute }) => dispute === 'floor');
+  expect(row?.says[0]).toBeCloseTo(Math.sqrt(772 / 633), 2);
+});
+
+test('each pair of structures is settled by a trial', () => {
+  const rows = trialsOf(scene).filter(({ dispute }) => dispute === 'structure');
+  expect(rows.map(({ between }) => between.join(' '))).toEqual([
+    'multiplied added',
+    'multiplied toLimit',
+    'added toLimit',
+  ]);
+  const said = argueWords['argue-settle-structure']?.(scene).join(' ') ?? '';
+  expect(said.match(/sharpenings of each knife tell\./g)).toHaveLength(3);
 });
 
 test('a position goes into the comparison, along in a link, and out again', () => {
@@ -82,6 +121,6 @@ test('what the trial of the push would give is the statics of a wedge', () => {
 });
 
 test('every ratio stays what compare gives where nothing is disputed', () => {
-  for (const { knife, product } of compare(scene.comparison).rows)
-    if (knife === scene.entry.subject) expect(ratioHeld(scene)).toBeCloseTo(product, 10);
+  for (const { knife, multiplied } of compare(scene.comparison).rows)
+    if (knife === scene.entry.subject) expect(ratioHeld(scene)).toBeCloseTo(multiplied, 10);
 });

@@ -32,8 +32,8 @@ test('leaves out what is not there', () => {
   expect(rows.map(([what]) => what)).toEqual([
     'Guesses',
     'The guess in the middle',
-    'Gave the model’s answer',
+    'Gave the model’s middle',
     'Called the other knife',
-    'Model',
+    'Model, the middle of its range',
   ]);
 });

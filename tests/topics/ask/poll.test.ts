@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { tally } from '../../../src/topics/ask/guesses.ts';
 import { optionSaid, pollOf } from '../../../src/topics/ask/poll.ts';
+import { headlineOf } from '../../../src/scene/headline.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
 import { validate } from '../../../src/comparison/validate.ts';
 import { oddComparisons } from '../odd-comparisons.ts';
@@ -23,7 +24,7 @@ describe.each(Object.entries(oddComparisons))('the poll of %s', (_name, document
   });
 
   test('holds the answer in one of them, and gives each its own thought', () => {
-    const answer = scene.row[scene.entry.reading].product;
+    const answer = headlineOf(scene).middle;
     expect(options.filter(({ low, high }) => low <= answer && answer < high)).toHaveLength(1);
     expect(new Set(options.map(({ thought }) => thought)).size).toBe(5);
     for (const option of options)

@@ -2,7 +2,6 @@ import { describe, expect, test } from 'vitest';
 import { controls, knifeOf, showControl } from '../../../src/topics/base/controls.ts';
 import type { Control } from '../../../src/topics/base/controls.ts';
 import { differentControls } from '../../../src/topics/are-they-different/controls.ts';
-import { wedgeShare } from '../../../src/topics/stack-them/push-share.ts';
 import type { AngleEntry, ComparisonEntry, Placed } from '../../../src/comparison/entry.ts';
 import { sureControls } from '../../../src/topics/how-sure/controls.ts';
 import { loft, loftWith } from '../../comparison/entries.ts';
@@ -144,5 +143,4 @@ test('a choice is said by what is chosen', () => {
 test('a role no knife has is refused by its name', () => {
   const entry = { ...loft(), subject: 'heron' };
   expect(() => named('subject.angle').read(entry)).toThrow('subject heron is none of: plover, dunlin');
-  expect(wedgeShare.label(loft())).toBe('Wedge, in the push of Plover');
 });

@@ -4,6 +4,7 @@ import { behindControls } from '../../../src/topics/behind-the-edge/controls.ts'
 import { behindWords } from '../../../src/topics/behind-the-edge/words.ts';
 import { behindWorked } from '../../../src/topics/behind-the-edge/worked.ts';
 import {
+  behindAlone,
   behindFactors,
   behindOf,
   formsOf,
@@ -70,6 +71,27 @@ describe('what lies behind an edge', () => {
     const factor = (id: string) =>
       scene.row.careful.terms.find((term) => term.id === id)?.factor ?? Number.NaN;
     expect(behindFactors(scene).careful.both).toBeCloseTo(factor('thickness') * factor('grind'), 12);
+  });
+});
+
+describe('what lies behind an edge, alone', () => {
+  it('multiplies to thickness and grind of the chain, and is worth less if the forces add', () => {
+    const scene = sceneOf(loft());
+    const { multiplied, added } = behindAlone(scene);
+    expect(multiplied).toBeCloseTo(behindFactors(scene).careful.both, 12);
+    // The wedge of both is Plover’s, which adding goes on paying for (own calculation: a mean with an equal part in it).
+    expect(added).toBeGreaterThan(1);
+    expect(added).toBeLessThan(multiplied);
+    expect(said('behind', loft())).toMatch(/If the forces add, it should cut about [\d.]+ times as long\./);
+  });
+
+  // Own calculation: at T 3, H 14, draw 3 and the middle settings a thicker edge comes out better beyond 1.72 mm.
+  it('says where the model would have a thicker edge cut longer', () => {
+    const grind: Grind = { form: 'flat', spineMm: 3, heightMm: 14 };
+    const middle = { friction: 0.25, slicePush: 3, contactDepthMm: 8, assumptions: {} };
+    const warned = /would have a thicker edge on Dunlin cut longer/;
+    expect(said('behind', pair({ edgeMm: 1.74, grind }, {}, middle))).toMatch(warned);
+    expect(said('behind', pair({ edgeMm: 1.7, grind }, {}, middle))).not.toMatch(warned);
   });
 });
 
@@ -143,10 +165,8 @@ describe('the words of what lies behind', () => {
 
   it('say for whom a factor speaks, both ways round', () => {
     const thin = { edgeMm: 0.2, grind: flat };
-    expect(said('behind', pair(thin, alike))).toMatch(/×1\.58 by the close reading, which speaks for Dunlin/);
-    expect(said('behind', pair(alike, thin))).toMatch(
-      /×0\.632 by the close reading, which speaks for Plover/,
-    );
+    expect(said('behind', pair(thin, alike))).toMatch(/a factor of ×1\.58, in favour of Dunlin/);
+    expect(said('behind', pair(alike, thin))).toMatch(/a factor of ×0\.632, in favour of Plover/);
   });
 
   it('name a waist', () => {

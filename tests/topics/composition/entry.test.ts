@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import {
   carbideFromComposition,
+  carbideVolumePercent,
   carbidesByDesignation,
   compositionsByDesignation,
   designationsHold,
@@ -35,10 +36,39 @@ const published: CompositionTexts = {
 test.each([
   ['1000 °C', 15.4],
   ['1100', 11.8],
-])('as typed, hardened from %s, it is the published volume', (hardening, percent) => {
-  expect(Math.abs(hardenedOf({ ...published, carbon: '1.075', hardening }).percent - percent)).toBeLessThan(
-    0.2,
+])('as typed, hardened from %s, the published volume is that of its lever', (hardening, percent) => {
+  const hardened = hardenedOf({ ...published, carbon: '1.075', hardening });
+  const { plusMinus, tieLine, otherTieLine } = hardened.estimate;
+  const { whole: carbon, matrix: austeniteCarbon, formula: carbide } = tieLine;
+  expect(carbide).toBe('Cr23C6');
+  expect(carbideVolumePercent({ carbon, austeniteCarbon, carbide })).toBeCloseTo(percent, 1);
+  // Cr7C3 beside it is looked at too, and the ± covers both.
+  expect(otherTieLine?.formula).toBe('Cr7C3');
+  expect(Math.abs(hardened.percent - percent)).toBeLessThan(plusMinus);
+  expect(compositionSaid(hardened)[0]).toMatch(/, all of it Cr23C6 or Cr7C3\.$/);
+  expect(compositionLever(hardened).caption(sceneOf(loft()))).toContain('It may be Cr7C3 instead');
+});
+
+test('a steel like AISI M2 has the volume of the table, and every sentence says so', () => {
+  const hardened = hardenedOf({ ...textsOf('AISI M2'), hardening: '1220' });
+  // AISI M2 7–10, ±30 % (memory).
+  expect(hardened.percent).toBe(8.5);
+  expect(hardened.estimate.plusMinus).toBeCloseTo(2.55, 9);
+  const said = compositionSaid(hardened).join(' ');
+  expect(said).toContain('The range of the table for AISI M2 is used instead, from memory.');
+  expect(said).not.toContain('The matrix keeps');
+  expect(compositionLever(hardened).caption(sceneOf(loft()))).toContain(
+    'not read off this lever but taken from the table',
   );
+});
+
+test('what a plain steel is not said to have is not taken for tungsten', () => {
+  const plain = { ...published, carbon: '0.85', chromium: '0', molybdenum: '0', hardening: '' };
+  expect(carbideOf(hardenedOf(plain).estimate)).not.toEqual(
+    carbideOf(hardenedOf(textsOf('AISI M2')).estimate),
+  );
+  const empty = { carbon: '', chromium: '', vanadium: '', molybdenum: '', tungsten: '', hardening: '' };
+  expect(hardenedOf(empty).estimate.plusMinus).toBeGreaterThan(8);
 });
 
 test('an unknown hardening temperature widens the ±, and is said', () => {
@@ -152,7 +182,7 @@ test('in a comparison the wider ± of an unknown heat treatment or content makes
 });
 
 test('a steel without carbide says so, and the most it may have', () => {
-  // 0.3 % carbon is less than the austenite holds at 1000 °C (about 1.5 %): none is left for cementite.
+  // 0.3 % carbon is less than the austenite holds at 1000 °C (about 1.5 %, from memory): none is left for cementite.
   const soft = {
     carbon: '0.3',
     chromium: '0',

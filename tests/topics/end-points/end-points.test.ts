@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { sceneOf } from '../../../src/scene/scene.ts';
 import type { ComparisonEntry } from '../../../src/comparison/entry.ts';
-import { hasSeries } from '../../../src/scene/logged-name.ts';
+import { hasSeries } from '../../../src/scene/has-series.ts';
 import { endPointsWords } from '../../../src/topics/end-points/words.ts';
 import { endPointsOf } from '../../../src/topics/end-points/values.ts';
 import { decodeLink, encodeLink } from '../../../src/comparison/link/codec.ts';
@@ -22,7 +22,7 @@ function along(knife: string, sharpening: string, start: number, a: number, b: n
 
 // Starts of 100 and 92 as in the design's oracle; with b = 1 the ratio at a stop s is by hand
 // (100/s − 1)/(92/s − 1) · a₂/a₁.
-const runs = [along('Dunlin', '1', 100, 0.01, 1), along('Plover', '1', 92, 0.02, 1)];
+const runs = [along('dunlin', '1', 100, 0.01, 1), along('plover', '1', 92, 0.02, 1)];
 const byHand = (endPoint: number): number => ((100 / endPoint - 1) / (92 / endPoint - 1)) * 2;
 const entry: ComparisonEntry = { ...loft(), runs };
 
@@ -44,8 +44,8 @@ describe('the ratio at equal sharpness of a log', () => {
       ...entry,
       plan: { ratio: 1.25, batches: 1, blind: true, seed: 1, endPoint: 40 },
     });
-    expect(said).toMatch(/At a sharpness of 40 Dunlin has cut ×2\.31 as much as Plover\. One series/);
-    expect(said).toMatch(/The stop is part of the result/);
+    expect(said).toMatch(/At a sharpness of 40 Dunlin has cut 2\.3 times as much as Plover\. .*One series/);
+    expect(said).toMatch(/The end point is part of the result/);
   });
 
   test('is told at equal force where forces were read, which rise', () => {
@@ -54,22 +54,22 @@ describe('the ratio at equal sharpness of a log', () => {
       return { ...run, series: [0, 10, 30, 100, 300].map((cut) => ({ cut, sharpness: start + a * cut })) };
     };
     const plan = { ratio: 1.25, batches: 1, blind: true, seed: 1, endPoint: 6 };
-    const own = { ...loft(), plan, runs: [forced('Dunlin', 3, 0.02), forced('Plover', 4, 0.04)] };
+    const own = { ...loft(), plan, runs: [forced('dunlin', 3, 0.02), forced('plover', 4, 0.04)] };
     // By hand: (6 − 3)/0.02 = 150 cuts against (6 − 4)/0.04 = 50.
     expect(endPointsOf(sceneOf(own))).toMatchObject({
       read: 'force',
       chosen: { ratio: expect.closeTo(3, 6) as number },
     });
     const said = say('stops-ratio', own);
-    expect(said).toContain('At a force of 6 Dunlin has cut ×3.00 as much as Plover.');
+    expect(said).toContain('At a force of 6 Dunlin has cut 3 times as much as Plover.');
     expect(said).toMatch(/asked for no more than 4\.\d+ once, and for 9 in the end/);
     // Twice the first force: 3/0.02 against 4/0.04.
     expect(say('stops-loss', own)).toContain(
-      'Where each edge asks for twice its first force, Dunlin has cut ×1.50',
+      'Where each edge asks for twice its first force, Dunlin has cut 1.5 times as much',
     );
     expect(say('stops-curves', own)).toContain('Dunlin, sharpening 1: y₀ = 3');
 
-    const mixed = { ...own, runs: [forced('Dunlin', 3, 0.02), along('Plover', '1', 92, 0.02, 1)] };
+    const mixed = { ...own, runs: [forced('dunlin', 3, 0.02), along('plover', '1', 92, 0.02, 1)] };
     expect(endPointsOf(sceneOf(mixed)).read).toBeNull();
     expect(say('stops-ratio', mixed)).toContain('cannot be held against each other');
   });
@@ -81,8 +81,12 @@ describe('the ratio at equal sharpness of a log', () => {
   });
 
   test('says which series have no part in it', () => {
-    const flat = { ...along('Dunlin', '2', 100, 0.01, 1), series: [{ cut: 1, sharpness: 5 }] };
-    const { series, leftOut } = seriesOf([...runs, flat, along('Dunlin', '1', 90, 0.01, 1)], 'Dunlin');
+    const flat = { ...along('dunlin', '2', 100, 0.01, 1), series: [{ cut: 1, sharpness: 5 }] };
+    const { series, leftOut } = seriesOf(
+      [...runs, flat, along('dunlin', '1', 90, 0.01, 1)],
+      'dunlin',
+      'Dunlin',
+    );
     expect(series).toHaveLength(1);
     expect(leftOut).toEqual([
       'The series of Dunlin, 2, is left out: there are 1 readings, at least 3 are needed.',
@@ -90,7 +94,7 @@ describe('the ratio at equal sharpness of a log', () => {
     ]);
     const none = { ...entry, runs: [flat, ...runs.slice(1)] };
     expect(hasSeries(sceneOf(none))).toBe(true);
-    expect(say('stops-ratio', none)).toMatch(/have no stop in common/);
+    expect(say('stops-ratio', none)).toMatch(/have no end point in common/);
     for (const name of Object.keys(endPointsWords))
       expect(say(name, none)).not.toMatch(/NaN|undefined|Infinity|null/);
   });
@@ -107,8 +111,8 @@ test('without readings they are imagined after the careful estimate, and that is
   const { origin, half, byLoss, bySharpness } = endPointsOf(scene);
   expect(origin).toBe('imagined');
   // The stated truth lies in the band.
-  expect(half?.low).toBeLessThan(scene.row.careful.product);
-  expect(half?.high).toBeGreaterThan(scene.row.careful.product);
+  expect(half?.low).toBeLessThan(scene.row.careful.multiplied);
+  expect(half?.high).toBeGreaterThan(scene.row.careful.multiplied);
   expect(byLoss.length + bySharpness.length).toBeGreaterThan(40);
   expect(say('stops-given', loft())).toMatch(/imagined.*Nobody cut them/);
   // Above the sharpest reading of one edge, yet below the start of its curve.
@@ -133,7 +137,7 @@ describe('readings that say little', () => {
     plover: (cut: number) => number,
   ) => ({
     ...loft(),
-    runs: [readAt('Dunlin', cuts, dunlin), readAt('Plover', cuts, plover)],
+    runs: [readAt('dunlin', cuts, dunlin), readAt('plover', cuts, plover)],
   });
   const whole = [0, 10, 30, 100, 300, 1000];
   const plan = (endPoint: number) => ({ ratio: 1.25, batches: 1, blind: true, seed: 1, endPoint });
@@ -141,11 +145,11 @@ describe('readings that say little', () => {
   test('of two edges with one start depend on no stop, and one number says it', () => {
     // (100/s − 1)/a: the stop cancels, and a₂/a₁ is left.
     const said = say('stops-ratio', logged(whole, falls(100, 0.01), falls(100, 0.02)));
-    expect(said).toMatch(/At every stop between them it is about the same, ×2\.0\.$/);
-    expect(said).not.toContain('The stop is part of the result');
+    expect(said).toMatch(/At every end point between them it is about the same, about 2\.$/);
+    expect(said).not.toContain('The end point is part of the result');
     // A start a thousandth lower tells at the sharp end alone, where the edge has lost little more than that.
     expect(say('stops-ratio', logged(whole, falls(100, 0.01), falls(99.9, 0.02)))).toMatch(
-      /about the same, ×2\.1 to ×2\.0\.$/,
+      /about the same, 2 to 2\.1\.$/,
     );
   });
 
@@ -169,7 +173,7 @@ describe('readings that say little', () => {
   test('that end before half of the start say how far they go, and the ratio there', () => {
     // Of Dunlin 100/1.4 = 71.4 is left at last; (1/0.714 − 1)/0.0004 = 1000 cuts against half as many.
     expect(say('stops-loss', logged(whole, falls(100, 0.0004), falls(92, 0.0008)))).toBe(
-      'No stop at half of the start is common to all edges of Dunlin and Plover; with 71 % of it left the ratio is ×2.00.',
+      'No end point at half of the start is common to all edges of Dunlin and Plover. With 71 % of it left the ratio is 2.',
     );
   });
 
@@ -177,12 +181,12 @@ describe('readings that say little', () => {
     const rises = (start: number, a: number) => (cut: number) => start + a * cut;
     // Dunlin ends at 14/10 of its first force: 4/0.004 = 1000 cuts against 0.4 · 10.5/0.006 = 700.
     expect(say('stops-loss', logged(whole, rises(10, 0.004), rises(10.5, 0.006)))).toBe(
-      'No stop at twice the first force is common to all edges of Dunlin and Plover; at ×1.40 that force the ratio is ×1.43.',
+      'No end point at twice the first force is common to all edges of Dunlin and Plover. At 1.4 times that force the ratio is 1.4.',
     );
   });
 
   test('along many edges are named for a dozen, and the others counted', () => {
-    const many = ['Dunlin', 'Plover'].flatMap((knife) =>
+    const many = ['dunlin', 'plover'].flatMap((knife) =>
       Array.from({ length: 7 }, (_, place) => along(knife, `${place}`, 100 + place, 0.01, 1)),
     );
     const said = endPointsWords['stops-curves']?.(sceneOf({ ...entry, runs: many })) ?? [];

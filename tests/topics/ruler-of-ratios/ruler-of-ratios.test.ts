@@ -156,7 +156,7 @@ describe('the words of the ruler', () => {
       ...loft(),
       madeEqual: ['angleDeg', 'edgeMm', 'finish', 'grind', 'hrc', 'carbideVolPercent'],
     };
-    expect(said('ruler', equalised as ComparisonEntry)).toMatch(/do not differ in any term/);
+    expect(said('ruler', equalised as ComparisonEntry)).toMatch(/do not differ in any factor/);
   });
 });
 

@@ -1,8 +1,7 @@
 import { describe, expect, it, test } from 'vitest';
-import { carryRivalShares, compare } from '../../../src/model/index.ts';
+import { compare } from '../../../src/model/index.ts';
 import { controls } from '../../../src/topics/base/controls.ts';
-import { pushes, pushShares, subjectPush } from '../../../src/topics/stack-them/push.ts';
-import { wedgeShare } from '../../../src/topics/stack-them/push-share.ts';
+import { baselinePush, pushes, subjectPush } from '../../../src/topics/stack-them/push.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
 import type { KnifeEntry, ComparisonEntry } from '../../../src/comparison/entry.ts';
 import { ends, endsAdded, nearest, stackOf, ways } from '../../../src/scene/stack.ts';
@@ -26,20 +25,15 @@ describe('the stack', () => {
   it('holds every knife once, longest first, with the baseline at 1 by every way', () => {
     const knives = stackOf(sceneOf(loft()));
     expect(knives.map(({ id }) => id).sort()).toEqual(['avocet', 'curlew', 'dunlin', 'plover']);
-    expect([...knives].sort((a, b) => b.careful - a.careful)).toEqual(knives);
+    expect([...knives].sort((a, b) => b.multiplied - a.multiplied)).toEqual(knives);
     const baseline = knives.find(({ isBaseline }) => isBaseline);
     for (const way of ways) expect(baseline?.[way]).toBe(1);
   });
 
-  // a/b · b/c = a/c: anyone who is the baseline, the distances stay. The rival's shares are carried along.
+  // a/b · b/c = a/c, whichever knife is the baseline.
   it('keeps the distances when the baseline changes', () => {
     const scene = sceneOf(loft());
-    const carried = carryRivalShares(scene.comparison, 'curlew');
-    const moved = sceneOf({
-      ...loft(),
-      baseline: 'curlew',
-      assumptions: { rivalShares: carried.assumptions?.rivalShares ?? { wedge: 1, thickness: 1, grind: 1 } },
-    });
+    const moved = sceneOf({ ...loft(), baseline: 'curlew' });
     for (const way of ways) expect(ends(moved, way).ratio).toBeCloseTo(ends(scene, way).ratio, 9);
   });
 
@@ -60,54 +54,39 @@ describe('the stack', () => {
         finish: { um: 15.3 * 2 ** (1 / 0.3) },
       }),
     );
-    expect(ends(scene, 'careful').ratio).toBeCloseTo(4, 9);
+    expect(ends(scene, 'multiplied').ratio).toBeCloseTo(4, 9);
     expect(endsAdded(scene)).toBeCloseTo(3, 9);
   });
 });
 
 describe('the push', () => {
-  // Resistances side by side, written out: 1/(c_w/f_w + c_t/f_t + c_g/f_g), statics of forces along one line.
-  it('adds up to the force part of the model’s rival', () => {
-    for (const shares of [undefined, { wedge: 0.8, thickness: 0.15, grind: 0.05 }]) {
-      const scene = sceneOf({ ...loft(), assumptions: shares ? { rivalShares: shares } : {} });
-      const { rows } = compare(scene.comparison);
-      for (const push of pushes(scene)) {
-        const row = rows.find(({ knife }) => knife === push.id);
-        const rest = (row?.terms ?? [])
-          .filter(({ id }) => !['wedge', 'thickness', 'grind'].includes(id))
-          .reduce((product, { factor }) => product * (factor ?? 1), 1);
-        expect(rest / push.added).toBeCloseTo(row?.rival ?? Number.NaN, 12);
-        expect(rest / push.multiplied).toBeCloseTo(row?.product ?? Number.NaN, 12);
-      }
+  // Statics of forces along one line: the pushes add, and the rest of the chain multiplies.
+  it('adds up to the force part of the total with the forces added', () => {
+    const scene = sceneOf(loft());
+    const { rows } = compare(scene.comparison);
+    const other = baselinePush(scene);
+    for (const push of pushes(scene)) {
+      const row = rows.find(({ knife }) => knife === push.id);
+      const rest = (row?.terms ?? [])
+        .filter(({ id }) => !['wedge', 'thickness', 'grind'].includes(id))
+        .reduce((product, { factor }) => product * factor, 1);
+      expect((rest * other.added) / push.added).toBeCloseTo(row?.added ?? Number.NaN, 12);
+      expect((rest * other.multiplied) / push.multiplied).toBeCloseTo(row?.multiplied ?? Number.NaN, 12);
     }
   });
 
-  // Three equal forces, one of them halved: 1/3 + 1/3 + 1/6 = 5/6. Arithmetic.
-  it('keeps five sixths where one of three equal parts is halved', () => {
+  // An ordinary blade, 20°, 0.4 mm, flat 3 mm over 14 mm, pushes a third for each; a quarter as thick to the power ½ is
+  // half the push for thickness, on the same wedge of the grind, so five sixths are left. Arithmetic.
+  it('keeps five sixths where one of the ordinary blade’s equal parts is halved', () => {
     const entry = loftWith('dunlin', {
-      angle: { deg: 24 },
-      edgeMm: 0.15,
-      grind: { form: 'flat', spineMm: 2.55, heightMm: 14 },
+      angle: { deg: 20 },
+      edgeMm: 0.1,
+      grind: { form: 'flat', spineMm: 2.7, heightMm: 14 },
     });
-    // Thickness by its whole ratio: a quarter as thick to the power ½ is half the push.
     const { parts, added } = subjectPush(sceneOf(entry));
     expect(parts.thickness).toBeCloseTo(1 / 6, 12);
     expect(parts.wedge).toBeCloseTo(1 / 3, 12);
-    // The same wedge of the grind: (2.55 − 0.15)/14 = (3 − 0.60)/14.
     expect(added).toBeCloseTo(5 / 6, 9);
-  });
-
-  it('takes its shares from the slider, and the model’s own back from a third', () => {
-    const moved = wedgeShare.write(loft(), 60);
-    expect(pushShares(sceneOf(moved))).toEqual({ wedge: 0.6, thickness: 0.2, grind: 0.2 });
-    expect(wedgeShare.read(moved)).toBe(60);
-    expect(wedgeShare.write(moved, 33)).toEqual(loft());
-    const all = { ...loft(), assumptions: { rivalShares: { wedge: 1, thickness: 0, grind: 0 } } };
-    expect(pushShares(sceneOf(wedgeShare.write(all, 50)))).toEqual({
-      wedge: 0.5,
-      thickness: 0.25,
-      grind: 0.25,
-    });
   });
 });
 
@@ -117,31 +96,29 @@ describe('the words of the stack', () => {
     expect(described('stack', entry)).toMatch(/Both have .*the same finish.* these factors are 1/);
   });
 
-  it('say where the readings set the knives in another order', () => {
+  it('say where the quick sum sets the knives in another order', () => {
     const entry = against({ angle: { deg: 15 }, finish: { um: 5 } });
     const last = ways.map((way) => ends(sceneOf(entry), way).last.id);
     expect(last.slice(0, 2)).toEqual(['dunlin', 'plover']);
-    expect(described('stack-apart', entry)).toMatch(/The order is another by the pocket reading: Plover/);
+    expect(described('stack-apart', entry)).toMatch(/The order is another by the quick sum: Plover/);
   });
 
-  it('say what is left out, and that the total is a part', () => {
-    const soft = loftWith('dunlin', { hrc: 46 });
-    expect(described('stack', soft)).toMatch(/Left out, and not taken as 1: carbide/);
-    expect(described('stack-apart', soft)).toMatch(/carbide is left out for/);
+  it('have a factor for every steel, be it too soft for the published line', () => {
+    expect(described('stack', loftWith('dunlin', { hrc: 46 }))).toMatch(/hardness ×0\.\d+ and carbide ×/);
   });
 
   // 20 runs a knife tell 1.2 apart at CV 20 %, power 80 %, both tails 5 %: exact power by the noncentral t.
   it('give the runs that planning gives', () => {
     const um = 15.3 * 1.2 ** (1 / 0.3);
     expect(described('stack-near', against({ finish: { um } }))).toMatch(
-      /×1\.20 between them.*about 20 sharpenings/,
+      /one cuts 1\.2 times as long as the other.*about 20 sharpenings/,
     );
     expect(described('stack-near', against({}))).toMatch(/come out alike/);
   });
 });
 
 // Worked with the values the page shows: what a reader with a calculator gets.
-test('the worked chain and the worked rival can be followed with the numbers they show', () => {
+test('the worked chain, the forces added and the limit can be followed with the numbers they show', () => {
   for (const entry of [loft(), { ...loft(), subject: 'avocet', baseline: 'dunlin' }]) {
     const scene = sceneOf(entry);
     const shown = (name: string, step: number) =>
@@ -156,16 +133,36 @@ test('the worked chain and the worked rival can be followed with the numbers the
     expect((geometry * finish * steel) / (product['product'] ?? NaN)).toBeCloseTo(1, 2);
     const { tb = NaN, ta = NaN, e = NaN, thickness = NaN } = shown('stack-chain', 1);
     expect((tb / ta) ** e / thickness).toBeCloseTo(1, 2);
-    const { pw = NaN, pt = NaN, pg = NaN, added = NaN } = shown('stack-rival', 1);
-    expect((pw + pt + pg) / added).toBeCloseTo(1, 2);
-    const last = shown('stack-rival', 2);
-    const { force = NaN, apex = NaN, rival = NaN } = last;
-    expect((force * apex * finish * steel) / rival).toBeCloseTo(1, 2);
+    const {
+      bw = NaN,
+      bt = NaN,
+      bg = NaN,
+      b = NaN,
+      aw = NaN,
+      at = NaN,
+      ag = NaN,
+      a = NaN,
+    } = shown('stack-added', 0);
+    expect((bw + bt + bg) / b).toBeCloseTo(1, 2);
+    expect((aw + at + ag) / a).toBeCloseTo(1, 2);
+    const { force = NaN, apex = NaN, total = NaN } = shown('stack-added', 2);
+    expect(b / a / force).toBeCloseTo(1, 2);
+    expect((force * apex * finish * steel) / total).toBeCloseTo(1, 2);
+    const { s = NaN, rb = NaN, xb = NaN, ra = NaN, xa = NaN } = shown('stack-limit', 0);
+    expect((s * rb) / xb).toBeCloseTo(1, 2);
+    expect((s * ra) / xa).toBeCloseTo(1, 2);
+    const limit = shown('stack-limit', 3);
+    const { cot = NaN, ua = NaN, ub = NaN, m = NaN } = limit;
+    expect((cot * (ua / ub) ** m * finish * steel) / (limit['total'] ?? NaN)).toBeCloseTo(1, 2);
+    // The cotangents of the two angles, from the comparison itself.
+    const tan = (deg: number): number => Math.tan((deg * Math.PI) / 180);
+    const degOf = (id: string): number => ({ dunlin: 14, plover: 24, avocet: 17.5 })[id] ?? NaN;
+    expect(tan(degOf(entry.baseline)) / tan(degOf(entry.subject)) / cot).toBeCloseTo(1, 2);
   }
 });
 
 test('sliders of this lesson write what they read', () => {
-  for (const control of [wedgeShare, controls['subject.edge']]) {
+  for (const control of [controls['subject.angle'], controls['subject.edge']]) {
     const value = control?.read(loft()) ?? Number.NaN;
     expect(control?.read(control.write(loft(), value))).toBe(value);
   }

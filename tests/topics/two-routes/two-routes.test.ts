@@ -1,6 +1,8 @@
 import { describe, expect, it, test } from 'vitest';
 import { routesNumbers } from '../../../src/topics/two-routes/numbers.ts';
 import { exponentsOf, frictionAngleAt, routesAt, routesOf, wedgeSpan } from '../../../src/scene/routes.ts';
+import { sideBySide } from '../../../src/topics/two-routes/values.ts';
+import { frictionSideBySide } from '../../../src/topics/two-routes/figure-friction.ts';
 import { routesWords } from '../../../src/topics/two-routes/words.ts';
 import { routesWorked } from '../../../src/topics/two-routes/worked.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
@@ -71,13 +73,31 @@ describe('the routes of an angle', () => {
     expect(wear).toBeCloseTo(Math.sqrt(3), 12);
   });
 
-  it('add up in the exponent: the careful estimate has the slope E at 15°', () => {
-    const scene = sceneOf(withAngles(15, 24, { slicePush: 0, assumptions: { angleExponent: 1.4 } }));
-    const { careful: below } = routesAt(scene, 15 * Math.exp(-1e-5));
-    const { careful: above } = routesAt(scene, 15 * Math.exp(1e-5));
-    expect(Math.log(below / above) / 2e-5).toBeCloseTo(1.4, 6);
+  // Own calculation: d ln tan(θ + φ)/d ln θ is 2θ/sin 2(θ + φ), d ln sin θ/d ln θ is θ cot θ, at 15° with φ held.
+  it('add up in the exponent: wedge and apex have E at 15°, read at one friction and one draw', () => {
+    const scene = sceneOf(
+      withAngles(15, 24, { friction: 0, slicePush: 0, assumptions: { angleExponent: 1.4 } }),
+    );
+    const theta = Math.PI / 12;
+    const phi = Math.atan(0.25 / Math.sqrt(1 + 9 * Math.cos(theta) ** 2));
     const { wedge, tooth, apex, total } = exponentsOf(scene);
+    expect(wedge).toBeCloseTo((2 * theta) / Math.sin(2 * (theta + phi)), 4);
+    expect(tooth).toBeCloseTo(theta / Math.tan(theta), 12);
     expect(wedge + tooth * apex).toBeCloseTo(total, 12);
+    expect(total).toBe(1.4);
+  });
+
+  // Own calculation, made twice: the loft's angle alone, Dunlin against Plover, by friction.
+  it.each([
+    [0, 2.297],
+    [0.1, 2.205],
+    [0.25, 2.105],
+    [0.4, 2.036],
+    [0.8, 1.936],
+  ])('are worth another amount at a friction of %d', (friction, angle) => {
+    const routes = routesOf(sceneOf({ ...loft(), friction }));
+    expect(Math.abs(routes.careful - angle)).toBeLessThan(0.001);
+    expect(routes.apex).toBe(routesOf(sceneOf(loft())).apex);
   });
 
   it('leave the apex to a microbevel until the bevel is as steep', () => {
@@ -106,10 +126,50 @@ test('the published exponents are those of the regression over its observed span
   expect(routesNumbers['exponent.published.high']?.(scene)).toBe('2.2');
 });
 
+describe('friction', () => {
+  const said = (entry: ComparisonEntry): string =>
+    routesWords['routes-friction']?.(sceneOf(entry)).join(' ') ?? '';
+
+  it('stands side by side with none, and the model itself gives both', () => {
+    const both = sideBySide(sceneOf(loft()));
+    expect(both?.map(({ friction }) => friction)).toEqual([0, 0.4]);
+    for (const at of both ?? []) {
+      const { row } = sceneOf({ ...loft(), friction: at.friction });
+      expect(at.multiplied).toBe(row.careful.multiplied);
+      expect(at.added).toBe(row.careful.added);
+      expect(at.toLimit).toBe(row.careful.toLimit);
+    }
+    expect(said(loft())).toBe(
+      'By its angle alone Dunlin should cut 2.3 times as long as Plover without friction, 2.0 times at a friction of 0.4. Friction brings the wedge nearer to 1 and leaves the apex alone.',
+    );
+  });
+
+  it('says where one of the two could not be driven in', () => {
+    // 49.6 mm over 2 · 8 mm is arctan 3.1 = 72.1°, and arctan 0.4 = 21.8° more is past the upright.
+    const { knives } = loft();
+    const stout = knives.map((knife) =>
+      knife.id === 'dunlin'
+        ? { ...knife, edgeMm: 0.4, grind: { form: 'flat' as const, spineMm: 50, heightMm: 4 } }
+        : knife,
+    );
+    const entry = { ...loft(), knives: stout, slicePush: 0 };
+    expect(said(entry)).toBe('At a friction of 0.4 one of these edges could not be driven in.');
+    expect(frictionSideBySide.table(sceneOf(entry)).rows).toHaveLength(1);
+    expect(routesWords['two-routes']?.(sceneOf(entry)).join(' ')).toMatch(/could not be driven in\./);
+  });
+
+  it('takes two stout edges further apart, and does nothing between equal ones', () => {
+    // Own calculation: tan 45°/tan 35° is 1.43; with arctan 0.4 = 21.8° on both, tan 66.8°/tan 56.8° is 1.53.
+    expect(said(withAngles(35, 45, { slicePush: 0 }))).toMatch(/brings the wedge further from 1/);
+    expect(said(withAngles(17, 17))).toMatch(/whatever the friction: its factor stays at 1\.$/);
+    expect(said(microbevelled(withAngles(20, 20), 25))).toMatch(/Friction changes nothing about that\.$/);
+  });
+});
+
 describe('the words of the routes', () => {
   it('differ for a comparison and its opposite', () => {
-    expect(said(withAngles(14, 24))).toMatch(/speak for Dunlin, the slimmer edge/);
-    expect(said(withAngles(24, 14))).toMatch(/speak against Dunlin, the stouter edge/);
+    expect(said(withAngles(14, 24))).toMatch(/count for Dunlin, the slimmer edge/);
+    expect(said(withAngles(24, 14))).toMatch(/count against Dunlin, the stouter edge/);
   });
 
   it('say that equal angles have the factor 1', () => {

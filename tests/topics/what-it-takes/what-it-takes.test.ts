@@ -18,6 +18,7 @@ import {
   putSaid,
   takeCells,
 } from '../../../src/topics/what-it-takes/words.ts';
+import { loftWith } from '../../comparison/entries.ts';
 import { oddComparisons } from '../odd-comparisons.ts';
 
 const sceneNamed = (name: string): Scene => {
@@ -76,7 +77,7 @@ test('a value a comparison does not hold is not in reach either', () => {
   const level = askedFirst(scene);
   const thin = takesOf(scene, level).find(({ attribute }) => attribute === 'edgeMm');
   if (!thin) throw new Error('no row of the thickness');
-  expect(takeCells(scene, level, thin)[2]).toContain('a line-up takes 0.01 mm to 5 mm');
+  expect(takeCells(scene, level, thin)[2]).toContain('a comparison takes 0.01 mm to 5 mm');
   expect(canPut(thin)).toBe(false);
 });
 
@@ -96,16 +97,30 @@ test('lengths are said in the unit of the comparison', () => {
 test('what is made equal does not count, and that is said', () => {
   const equalised = sceneOf({ ...entry, madeEqual: ['angleDeg', 'hrc'] });
   expect(takesOf(equalised, asked)).toEqual(takesOf(scene, asked));
-  expect(askedSaid(equalised, asked)).toContain('before anything is evened up');
+  expect(askedSaid(equalised, asked)).toContain('before anything is made equal');
 });
 
 test('a band says where it leaves what a comparison takes', () => {
   const band = { low: 0.004, median: 0.006, high: 0.02, inReach: 1, belowFloor: 0 };
-  expect(bandCell(scene, 'edgeMm', band)).toBe('0.004 mm to 0.02 mm; partly beyond what a line-up takes');
-  expect(bandCell(scene, 'edgeMm', { ...band, high: 0.009 })).toContain('; beyond what a line-up takes');
+  expect(bandCell(scene, 'edgeMm', band)).toBe('0.004 mm to 0.02 mm; partly beyond what a comparison takes');
+  expect(bandCell(scene, 'edgeMm', { ...band, high: 0.009 })).toContain('; beyond what a comparison takes');
 });
 
-test('knives that only evening up made possible are refused by name', () => {
+// 61 HRC is 720 HV (ASTM E140): the floor is 4.84° to 4.92°, tan 5°·(697/720)^k, and only its low end counts as broken.
+test('an angle between the ends of the floor is not yet said to break away', () => {
+  const dunlin = { knife: 'dunlin', against: 'plover' };
+  const said = (deg: number): string => {
+    const at = sceneOf(loftWith('dunlin', { angle: { deg } }));
+    // Asked as much as that angle gives, it takes that angle.
+    const question = { ...dunlin, target: ratioNow(at.comparison, { ...dunlin, target: 1 }) };
+    const take = takesOf(scene, question).find(({ attribute }) => attribute === 'angleDeg');
+    return take ? takeCells(scene, question, take)[2] : '';
+  };
+  expect(said(4.88)).not.toContain('below the floor');
+  expect(said(4.8)).toContain('below the floor');
+});
+
+test('knives that only making equal made possible are refused by name', () => {
   const [plover, dunlin] = entry.knives;
   if (!plover || !dunlin) throw new Error('two knives are needed');
   // A microbevel below its own bevel is none; made equal to 14° the bevel lies below it.
