@@ -1,6 +1,6 @@
 /**
  * Leaves out of the browser's Plot what none of our figures uses: maps, colour schemes, dates, bent curves, legends, tips,
- * panels, markers, sums, symbols other than dots and scales of steps. Their modules are replaced by those in
+ * panels, markers, sums, rarer symbols and scales of steps. Their modules are replaced by those in
  * `plot-without`, which refuse. With the whole of Plot a page would have 36 KB (brotli) of script more than the budget lets
  * it: `npx playwright test budget` fails without this.
  */

@@ -6,6 +6,7 @@ import ts from 'typescript';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { writeModel } from '../../src/build/model/integration.mjs';
 import * as door from '../../src/model/index.ts';
+import { digestOf } from '../model/panel.ts';
 
 let folder: string;
 beforeAll(async () => {
@@ -75,6 +76,14 @@ test('the types beside model.js need no other file, and hold for a program that 
     .filter((file) => !program.isSourceFileDefaultLibrary(file))
     .map(({ fileName }) => fileName.replace(/^.*\//, ''));
   expect(read.sort()).toEqual(['model.d.ts', 'notebook.ts']);
+});
+
+test('the built script gives the results of the source, to the last digest', async () => {
+  const built = (await import(
+    /* @vite-ignore */ pathToFileURL(join(folder, 'model.js')).href
+  )) as typeof door;
+  expect(built.MODEL_NUMBER).toBe(door.MODEL_NUMBER);
+  expect(digestOf(built)).toBe(digestOf(door));
 });
 
 test('script and types have the names of the one door, no more and no fewer', async () => {

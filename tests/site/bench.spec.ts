@@ -2,7 +2,7 @@ import { expect, test } from '@playwright/test';
 import type { Page } from '@playwright/test';
 import { decodeLink } from '../../src/comparison/link/codec.ts';
 
-const answer = (page: Page) => page.locator('.live-answer');
+const answer = (page: Page) => page.locator('.live-answer p:not(.failed)');
 const field = (page: Page, knife: string, name: string) =>
   page.locator(`[data-knife=${knife}] [data-field=${name}]`);
 
