@@ -55,6 +55,8 @@ describe.each(figures.map((figure) => [figure.id, figure] as const))('figure %s'
       const scene = sceneFor(entry);
       const { columns, rows } = figure.table(scene);
       const said = [figure.title(scene), figure.caption(scene), figure.reading(scene), ...columns];
+      // An empty sentence leaves two blanks, or one at an end.
+      expect(figure.caption(scene)).not.toMatch(/^ | $| {2}/);
       for (const text of said) {
         expect(text).toMatch(/\S/);
         expect(text).not.toMatch(/NaN|undefined|Infinity|\bnull\b/);

@@ -63,7 +63,8 @@ test('an angle typed on the Compare page moves answer and drawing, and its link 
   await tab.open('about:blank');
   await tab.open(link);
   await tab.until(live);
-  expect(await tab.text('.live-answer')).toBe(answer);
+  // The answer takes samples, so it comes a moment after the page is live.
+  await tab.until(`document.querySelector('.live-answer').textContent === ${JSON.stringify(answer)}`);
 });
 
 test('a lesson opened with a link covers its knives, and a slider moves them by keyboard', async () => {

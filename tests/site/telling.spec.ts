@@ -58,7 +58,7 @@ test('the band is of the comparison in the address, and never of the example', a
 });
 
 test('a band that cannot be fetched is said, not left as the example', async ({ page }) => {
-  await page.route('**/_astro/sure*.js', (route) =>
+  await page.route('**/_astro/how-sure*.js', (route) =>
     route.fulfill({ status: 200, contentType: 'text/javascript', body: 'throw 0' }),
   );
   await page.goto(`/telling/${visitorLink}`);

@@ -116,5 +116,5 @@ export const predictionCheckFigure: Figure = {
       times(high),
     ]),
   }),
-  caption: (scene) => (predictionCheckWords['runs-square']?.(scene) ?? []).join(' '),
+  caption: (scene) => (predictionCheckWords['runs-square']?.(scene) ?? []).filter(Boolean).join(' '),
 };
