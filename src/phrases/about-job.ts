@@ -1,18 +1,12 @@
 import type { Ends } from '../model/index.ts';
 import type { Scene } from '../scene/scene.ts';
-import { readAlike, readsAsOne, short } from '../scene/show.ts';
 import { jobOf } from './job.ts';
+import { sideLoadInWords, sideOf } from './side-load.ts';
 
 /** What load a knife bears before its edge gives, beside the baseline. */
-export function resists(
-  { low, high }: Ends,
-  what: 'rolling' | 'chipping',
-  name: string,
-  baseline: string,
-): string {
-  if (readsAsOne(low) && readsAsOne(high)) return `${name} and ${baseline} bear the same load before ${what}`;
-  const share = readAlike(low, high) ? short(low, 2) : `${short(low, 2)} to ${short(high, 2)}`;
-  return `${name} bears ${share} times the load of ${baseline} before ${what}`;
+export function resists(load: Ends, what: 'rolling' | 'chipping', name: string, baseline: string): string {
+  if (sideOf(load) === 'same') return `${name} and ${baseline} bear the same load before ${what}`;
+  return `${name} bears ${sideLoadInWords(load)} the load of ${baseline} before ${what}`;
 }
 
 /** What the work says to the chain: refused, with the reason, where wear does not end the edge. */

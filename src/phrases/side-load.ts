@@ -1,11 +1,11 @@
 import type { Ends } from '../model/index.ts';
 import { plain, readsAsOne } from '../scene/show.ts';
 
-/** Which way a range of ratios speaks as a whole: `open` where it holds values on both sides of 1. */
+/** Which way a range of ratios points as a whole: `open` where it holds values on both sides of 1. */
 export type Side = 'more' | 'less' | 'same' | 'open';
 
 /**
- * Which way a range of ratios speaks.
+ * Which way a range of ratios points.
  *
  * @example sideOf({ low: 0.36, high: 0.64 }) // → 'less'
  * @example sideOf({ low: 0.9, high: 1.2 }) // → 'open'

@@ -48,3 +48,16 @@ const byName = new Map(
  */
 export const columnOf = (header: string): Column | null =>
   byName.get(plain(header)) ?? byName.get(plain(inMm(header))) ?? null;
+
+/** Columns a run may do without; the others read “not recorded” where a cell is empty. */
+export const optionalColumns: readonly Column[] = [
+  'cutMm',
+  'cuts',
+  'cycles',
+  'series',
+  'censored',
+  'order',
+  'date',
+  'remarks',
+  'leftOutBecause',
+];

@@ -1,4 +1,5 @@
 /** One row of cells as a run. */
+import { optionalColumns } from './columns.ts';
 import type { Column } from './columns.ts';
 import type { Found } from './csv-found.ts';
 import { mmPer } from './length-units.ts';
@@ -58,19 +59,6 @@ const readers: Record<Column, Read> = {
   censored: (cell) => (yes.test(cell) ? true : no.test(cell) ? undefined : cell),
 };
 
-/** Columns a run may do without; the others read “not recorded” where a cell is empty. */
-const optional: readonly Column[] = [
-  'cutMm',
-  'cuts',
-  'cycles',
-  'series',
-  'censored',
-  'order',
-  'date',
-  'remarks',
-  'leftOutBecause',
-];
-
 /**
  * A row of cells as a run, or what is wrong with it.
  *
@@ -86,13 +74,13 @@ export function runOf(
     return { ok: false, problems: [{ path: '', message }] };
   }
   const run: Record<string, unknown> = {};
-  for (const column of found.missing) if (!optional.includes(column)) run[column] = notRecorded;
+  for (const column of found.missing) if (!optionalColumns.includes(column)) run[column] = notRecorded;
   found.headers.forEach(({ column }, i) => {
     if (column === null) return;
     const cell = (cells[i] ?? '').trim();
     const value = cell === '' ? undefined : readers[column](cell, found.decimal);
     if (value !== undefined) run[column] = value;
-    else if (!optional.includes(column)) run[column] = notRecorded;
+    else if (!optionalColumns.includes(column)) run[column] = notRecorded;
   });
   if (run['knife'] === notRecorded)
     return { ok: false, problems: [{ path: 'knife', message: 'the knife is not named' }] };

@@ -54,7 +54,7 @@ export interface Run {
   /** Year, month, day. */
   readonly date?: string;
   readonly remarks?: string;
-  /** Why the run does not count, as whoever logged it says; the run stays in the log. */
+  /** Why the run does not count, in the words of the person who logged it; the run stays in the log. */
   readonly leftOutBecause?: string;
 }
 

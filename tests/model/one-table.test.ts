@@ -3,27 +3,12 @@ import type * as Model from '../../src/model/index.ts';
 import { structures } from '../../src/model/index.ts';
 import type { Comparison, Row, Structure } from '../../src/model/index.ts';
 import type { Factor } from '../../src/model/chain/factors.ts';
-import { logs } from '../../src/model/chain/loops.ts';
+import { eighth, worth } from './eighth-factor.ts';
 import { loft } from './loft.ts';
 import { exact } from './knives.ts';
 
 const table = '../../src/model/chain/factors.ts';
 let model: typeof Model;
-
-/** A made-up eighth factor: a knife cuts as long as its grind is high. It stands in the table, and nowhere else. */
-const eighth: Factor = {
-  id: 'height' as Factor['id'],
-  family: 'finish',
-  combines: 'multiplies',
-  quick: () => 0,
-  quickStatus: 'made up',
-  careful: (k) => {
-    const height = k.measured('heightMm');
-    return k.part('eighth', [height], (old) => logs(height, old));
-  },
-  parameters: [],
-  status: 'made up',
-};
 
 beforeAll(async () => {
   vi.resetModules();
@@ -39,8 +24,6 @@ afterAll(() => {
   vi.resetModules();
 });
 
-/** Dunlin's grind is 18 mm high, Plover's 14. */
-const worth = 18 / 14;
 const comparison: Comparison = { ...loft, ...exact };
 const row = (of: Comparison = comparison): Row => {
   const found = model.compare(of).rows.find(({ knife }) => knife === 'dunlin');

@@ -1,25 +1,10 @@
 import { parseHTML } from 'linkedom';
 import { afterAll, beforeAll, expect, test, vi } from 'vitest';
 import type { Factor } from '../../src/model/chain/factors.ts';
-import { logs } from '../../src/model/chain/loops.ts';
 import { loft } from '../comparison/entries.ts';
+import { eighth, worth } from '../model/eighth-factor.ts';
 
 const table = '../../src/model/chain/factors.ts';
-
-/** A made-up eighth factor: a knife cuts as long as its grind is high. It stands in the model's table, and nowhere else. */
-const eighth: Factor = {
-  id: 'height' as Factor['id'],
-  family: 'finish',
-  combines: 'multiplies',
-  quick: () => 0,
-  quickStatus: 'made up',
-  careful: (k) => {
-    const height = k.measured('heightMm');
-    return k.part('eighth', [height], (old) => logs(height, old));
-  },
-  parameters: [],
-  status: 'made up',
-};
 
 const site = async () => ({
   ...(await import('../../src/comparison/link/codec.ts')),
@@ -49,9 +34,6 @@ afterAll(() => {
   vi.doUnmock(table);
   vi.resetModules();
 });
-
-/** Dunlin's grind is 18 mm high, Plover's 14. */
-const worth = 18 / 14;
 
 test('a factor put into the table has one number in sentences, figure, table, link and headline', () => {
   const [before, scene] = [seven.sceneOf(loft()), eight.sceneOf(loft())];

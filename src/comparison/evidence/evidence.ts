@@ -35,7 +35,7 @@ export function evidenceOf(entry: ComparisonEntry, question: EvidenceQuestion): 
   const { knife, against, samples, seed } = question;
   for (const id of [knife, against])
     if (!entry.knives.some((candidate) => candidate.id === id))
-      throw new RangeError(`knife ${id} is not one of the line-up's`);
+      throw new RangeError(`knife ${id} is not one of the comparison's`);
   const comparison = { ...toModel(entry), baseline: against };
   const predicted = predict(comparison, { samples, seed }).find((prediction) => prediction.knife === knife);
   if (predicted === undefined) throw new RangeError(`knife ${knife} is not among the predicted`);

@@ -1,4 +1,5 @@
 import { thousands } from '../../scene/show.ts';
+import { optionalColumns } from '../../runs/columns.ts';
 import type { Column } from '../../runs/columns.ts';
 import type { Delimiter, Found } from '../../runs/csv-found.ts';
 import type { LengthUnit } from '../../runs/length-units.ts';
@@ -24,19 +25,6 @@ export const columnWord: Record<Column, string> = {
   remarks: 'remarks',
   leftOutBecause: 'left out because',
 };
-
-/** Columns a run may do without; what is not in the others counts as not recorded. */
-const mayLack: readonly Column[] = [
-  'cutMm',
-  'cuts',
-  'cycles',
-  'series',
-  'censored',
-  'order',
-  'date',
-  'remarks',
-  'leftOutBecause',
-];
 
 const delimiterWord: Record<Delimiter, string> = {
   ',': 'commas',
@@ -69,7 +57,7 @@ export function foundSaid({
     ...(quoted ? ['with cells in quotation marks'] : []),
     ...(lengthUnit === 'mm' ? [] : [`with lengths in ${lengthWord[lengthUnit]}, kept in millimetres`]),
   ];
-  const lacking = missing.filter((column) => !mayLack.includes(column));
+  const lacking = missing.filter((column) => !optionalColumns.includes(column));
   return `Read as ${headers.length} columns with ${delimiterWord[delimiter]} between them and a decimal ${[decimal, ...marks].join(', ')}. ${lacking.length > 0 ? `Not in the file, so not recorded: ${lacking.map((column) => columnWord[column]).join(', ')}. ` : ''}Set right what is not, then take the runs.`;
 }
 

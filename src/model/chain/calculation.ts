@@ -4,7 +4,7 @@ import { carbideKinds, regression } from '../steel/carbide.ts';
 import { grainSizeUm } from '../finish/finish.ts';
 import { exactGrind, measures, nominal, parameters } from '../quantities.ts';
 import type { ParameterId } from '../quantities.ts';
-import type { CarbideKind, Comparison, Knife, Outcome } from '../types.ts';
+import type { CarbideKind, Comparison, Knife, Quantity } from '../types.ts';
 import {
   apexExponents,
   grinds,
@@ -20,8 +20,27 @@ import {
 } from './loops.ts';
 import { weightedSum, type Values } from './values.ts';
 
-/** A parameter that is one value for all knives. */
-export type SharedId = Exclude<ParameterId, 'slicePush'>;
+/** The parameters a comparison states under `assumptions`. */
+export const assumedIds = [
+  'angleExponent',
+  'thicknessExponent',
+  'finishExponent',
+  'hardnessExponent',
+  'lifeExponent',
+  'wedgingShare',
+  'limitPower',
+  'residualCv',
+] as const satisfies readonly ParameterId[];
+
+/** The parameters that are one value for all knives. */
+export const sharedIds = ['contactDepthMm', 'friction', ...assumedIds] as const;
+export type SharedId = (typeof sharedIds)[number];
+
+/** What a comparison states of a parameter; undefined where the model's own stands. At fixed strokes a life is a card. */
+export function stated(comparison: Comparison, id: SharedId): Quantity | undefined {
+  if (id === 'lifeExponent' && comparison.outcome === 'fixed-strokes') return 1;
+  return id === 'contactDepthMm' || id === 'friction' ? comparison[id] : comparison.assumptions?.[id];
+}
 
 /**
  * A knife with its values at hand. `part` keeps what is made under a name for as long as what it is made of stays, so
@@ -30,7 +49,6 @@ export type SharedId = Exclude<ParameterId, 'slicePush'>;
 export interface Calculation {
   knife: Knife;
   slicePush: number;
-  outcome: Outcome;
   /** The value of a measure, such as `angleDeg`, `finish` (µm) or `carbideVolPercent.MC`. */
   measured: (name: string) => Values;
   /** How far its steel lies off the published line, in standard deviations; 0 at the middle values. */
@@ -79,26 +97,10 @@ export const carbidesOf = (knife: Knife): CarbideKind[] =>
   carbideKinds.filter((kind) => knife.carbideVolPercent[kind] !== undefined);
 
 /** The middle values of what all knives share. */
-export function middleShared(comparison: Comparison): Record<SharedId, number> {
-  const { assumptions = {}, friction, contactDepthMm } = comparison;
-  const middle = (id: SharedId): number => {
-    if (id === 'lifeExponent' && comparison.outcome === 'fixed-strokes') return 1;
-    const given = id === 'friction' ? friction : id === 'contactDepthMm' ? contactDepthMm : assumptions[id];
-    return given === undefined ? parameters[id].default : nominal(given);
-  };
-  return {
-    friction: middle('friction'),
-    contactDepthMm: middle('contactDepthMm'),
-    angleExponent: middle('angleExponent'),
-    thicknessExponent: middle('thicknessExponent'),
-    finishExponent: middle('finishExponent'),
-    hardnessExponent: middle('hardnessExponent'),
-    lifeExponent: middle('lifeExponent'),
-    wedgingShare: middle('wedgingShare'),
-    limitPower: middle('limitPower'),
-    residualCv: middle('residualCv'),
-  };
-}
+export const middleShared = (comparison: Comparison): Record<SharedId, number> =>
+  Object.fromEntries(
+    sharedIds.map((id) => [id, nominal(stated(comparison, id) ?? parameters[id].default)]),
+  ) as Record<SharedId, number>;
 
 /** A knife at its middle values, or with some of them changed. */
 export function middleCalculation(
@@ -112,7 +114,6 @@ export function middleCalculation(
   return {
     knife,
     slicePush: comparison.slicePush ?? 0,
-    outcome: comparison.outcome ?? 'end-point',
     measured: (name) => values[name] ?? 0,
     residual: 0,
     shared: (id) => shared[id],

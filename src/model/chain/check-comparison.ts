@@ -13,20 +13,9 @@ import {
   type ParameterId,
 } from '../quantities.ts';
 import type { Comparison, Knife, Quantity } from '../types.ts';
+import { assumedIds } from './calculation.ts';
 import { nameOf, pointOf, type Point } from './point.ts';
 import { weightsOf } from './structures.ts';
-
-/** The parameters a comparison states under `assumptions`. */
-export const assumedIds = [
-  'angleExponent',
-  'thicknessExponent',
-  'finishExponent',
-  'hardnessExponent',
-  'lifeExponent',
-  'wedgingShare',
-  'limitPower',
-  'residualCv',
-] as const;
 
 /**
  * The knives of a comparison that can be computed, each with its middle values.

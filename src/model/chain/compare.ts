@@ -2,7 +2,7 @@ import { refuse } from '../check.ts';
 import { parameters, rangeOf } from '../quantities.ts';
 import { signedShares } from '../ratio/log-shares.ts';
 import type { Comparison, Family, Knife, Reading, Row, Term } from '../types.ts';
-import { middleCalculation, middleShared, type Calculation, type SharedId } from './calculation.ts';
+import { middleCalculation, middleShared, stated, type Calculation, type SharedId } from './calculation.ts';
 import { checkedPoints, naming } from './check-comparison.ts';
 import { factors, type Factor } from './factors.ts';
 import { sideLoadRatios } from './limits.ts';
@@ -52,9 +52,7 @@ function lnFactor(factor: Factor, a: Calculation, b: Calculation): number {
 
 /** The stated range of a parameter in this comparison, within what the model takes. */
 function rangeOfParameter(comparison: Comparison, id: SharedId): { low: number; high: number } {
-  if (id === 'lifeExponent' && comparison.outcome === 'fixed-strokes') return { low: 1, high: 1 };
-  const { assumptions = {}, friction, contactDepthMm } = comparison;
-  const given = id === 'friction' ? friction : id === 'contactDepthMm' ? contactDepthMm : assumptions[id];
+  const given = stated(comparison, id);
   const { low, high, accepts } = parameters[id];
   if (given === undefined) return { low, high };
   const ends = rangeOf(given);

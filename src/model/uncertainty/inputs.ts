@@ -1,7 +1,7 @@
 /** Every input of a comparison that a run draws, and how it scatters. */
 
 import { refuse } from '../check.ts';
-import { carbidesOf, type SharedId } from '../chain/calculation.ts';
+import { carbidesOf, sharedIds, stated, type SharedId } from '../chain/calculation.ts';
 import { regression } from '../steel/carbide.ts';
 import { isUnknown, measures, nominal, parameters, rangeOf } from '../quantities.ts';
 import { NORMAL_95, spreadOf, type Limits, type Spread } from './sampling.ts';
@@ -15,20 +15,6 @@ export interface Input {
   name: string;
   spread: Spread;
 }
-
-/** What all knives share, in the order in which it is drawn. */
-export const sharedNames = [
-  'contactDepthMm',
-  'friction',
-  'angleExponent',
-  'thicknessExponent',
-  'finishExponent',
-  'hardnessExponent',
-  'lifeExponent',
-  'wedgingShare',
-  'limitPower',
-  'residualCv',
-] as const satisfies readonly SharedId[];
 
 /** What one gauge measures: a bias of its own goes into each of these of every knife. */
 export const gaugeNames = ['angleDeg', 'edgeMm', 'hrc'] as const;
@@ -53,7 +39,7 @@ export function inputsOf(comparison: Comparison): Input[] {
       inputs.push({ knife: knife.id, name, spread: spreadOf(quantity, limits) });
     }
   }
-  for (const name of sharedNames) inputs.push({ knife: null, name, spread: sharedSpread(comparison, name) });
+  for (const name of sharedIds) inputs.push({ knife: null, name, spread: sharedSpread(comparison, name) });
   for (const name of gaugeNames) {
     const plusMinus = comparison.gaugeBias?.[name] ?? 0;
     if (!(plusMinus >= 0 && plusMinus <= measures[name].high))
@@ -71,12 +57,10 @@ const evenly: Spread = { shape: 'uniform', low: 0, middle: 0.5, high: 1, allowed
 
 /** How a parameter that all knives share scatters. */
 function sharedSpread(comparison: Comparison, name: SharedId): Spread {
-  const { assumptions = {}, friction, contactDepthMm } = comparison;
   const { default: middle, low, high, accepts: allowed, ...entry } = parameters[name];
+  const given = stated(comparison, name);
   const fixed = (value: number): Spread => spreadOf(value, allowed);
-  if (name === 'lifeExponent' && comparison.outcome === 'fixed-strokes') return fixed(1);
-  if (name === 'contactDepthMm') return spreadOf(contactDepthMm ?? middle, allowed);
-  const given = name === 'friction' ? friction : assumptions[name];
+  if (name === 'contactDepthMm') return spreadOf(given ?? middle, allowed);
   const shape = 'shape' in entry ? entry.shape : 'triangular';
   // How far steels lie off the line is one size unless a comparison says how well it is known.
   if (name === 'residualCv' && given === undefined) return fixed(middle);

@@ -84,7 +84,6 @@ function calculationOf(
   return {
     knife,
     slicePush: comparison.slicePush ?? 0,
-    outcome: comparison.outcome ?? 'end-point',
     measured,
     residual: read(steelOwner, 'residual'),
     shared: (name) => read(null, name),

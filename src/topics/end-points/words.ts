@@ -20,7 +20,7 @@ function where(scene: Scene): string {
   const { bySharpness, read } = endPointsOf(scene);
   const [first, last] = [bySharpness[0], bySharpness.at(-1)];
   if (read === null)
-    return `Some of these readings fall and some rise: the sharpness of one edge and the force of another cannot be held against each other, so ${subject.name} and ${baseline.name} have no end point in common.`;
+    return `Some of these readings fall and some rise: the sharpness of one edge and the force of another cannot be compared, so ${subject.name} and ${baseline.name} have no end point in common.`;
   if (!first || !last)
     return `${subject.name} and ${baseline.name} have no end point in common: no ${read} was passed by all of their edges.`;
   const [from, to] = [first, last].map(({ endPoint }) => short(endPoint));

@@ -172,8 +172,8 @@ function turning(scene: Scene): string[] {
   ];
 }
 
-/** Whether slicing and side load speak for one knife, and whether rolling and chipping do. */
-function speaksFor(scene: Scene): string[] {
+/** Whether slicing and side load favour the same knife, and whether rolling and chipping do. */
+function favoured(scene: Scene): string[] {
   const { subject, baseline } = scene;
   const { rolling, chipping } = limitsOf(scene).sideLoad;
   const [inSlicing, inRolling] = [sideOf(slicingEnds(scene)), sideOf(rolling)];
@@ -213,7 +213,7 @@ function own(scene: Scene): string[] {
   else if (work.endsBy !== 'rolling') sentences.push(`${capital(bears(scene, 'rolling'))}.`);
   if (work.endsBy !== 'chipping') sentences.push(`${capital(bears(scene, 'chipping'))}.`);
   if (work.endsBy !== 'wear') sentences.push(`In clean slicing, which this work is not, ${sliced}.`);
-  sentences.push(...speaksFor(scene), ...meeting(scene), ...floors(scene));
+  sentences.push(...favoured(scene), ...meeting(scene), ...floors(scene));
   if (subjectKnife.microbevelAngleDeg !== undefined || baselineKnife.microbevelAngleDeg !== undefined)
     sentences.push(
       'A microbevel carries the side load at its own angle, and the bevel behind it still sets how the wedge slices.',
