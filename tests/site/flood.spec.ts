@@ -82,6 +82,8 @@ test('a long text in a field of one line is refused at the field', async ({ page
   await page.goto(`/bench/${visitorLink}`);
   await live(page);
   const answer = page.locator('kf-words').first();
+  // It takes samples, and is not shown before it is the visitor's own.
+  await expect.poll(() => answer.innerText()).toContain('Tern');
   const before = await answer.innerText();
   const name = page.locator('[data-knife="tern"] [data-field="name"]');
   await paste(page, name.locator('input'), 'n'.repeat(megabytes / 10));
