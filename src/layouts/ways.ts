@@ -8,51 +8,28 @@ export interface Way {
 
 const way = (page: string, says: string, carries = true): Way => ({ page, says, carries });
 
-/** The few in the header, where a phone has room for no more. */
-export const inHeader: readonly Way[] = [
+/** Where the site is used: first in the header. */
+export const rooms: readonly Way[] = [
+  way('compare/', 'Compare'),
+  way('test/', 'Test'),
   way('lessons/', 'Learn'),
-  way('bench/', 'Compare your knives'),
   way('class/', 'Teach', false),
-  way('words/', 'Words', false),
-  way('sources/', 'Sources', false),
 ];
 
-/** All of them, in the footer, by what a reader comes for. */
-export const inFooter: readonly { group: string; ways: readonly Way[] }[] = [
-  {
-    group: 'Compare',
-    ways: [
-      way('bench/', 'Enter your knives'),
-      way('telling/', 'The explanation'),
-      way('telling/ask/', 'Ask an audience'),
-      way('seal/', 'Seal a prediction'),
-      way('runs/', 'Log your runs'),
-      way('sheet/', 'One sheet, to print'),
-      way('drawer/', 'The drawer'),
-      way('comparisons/', 'Published comparisons', false),
-    ],
-  },
-  {
-    group: 'Learn',
-    ways: [
-      way('lessons/', 'Lessons'),
-      way('lessons/all/', 'The whole course, to print', false),
-      way('answers/', 'Short answers'),
-      way('argue/', 'Argue with it'),
-      way('plain/', 'Without knives', false),
-    ],
-  },
-  {
-    group: 'Teach',
-    ways: [
-      way('class/', 'Problem sets', false),
-      way('class/tally/', 'Tally of guesses', false),
-      way('class/notes/', 'Notes for each lesson', false),
-      way('class/paper/', 'Paper tools', false),
-    ],
-  },
-  {
-    group: 'Look up',
-    ways: [way('words/', 'Words', false), way('sources/', 'Sources', false)],
-  },
+/** Where something is looked up: last in the header. */
+export const looks: readonly Way[] = [
+  way('words/', 'Words', false),
+  way('sources/', 'Sources', false),
+  way('saved/', 'Saved'),
+];
+
+/** Everything else, in the footer. */
+export const inFooter: readonly Way[] = [
+  way('comparisons/', 'Published comparisons', false),
+  way('seal/', 'Seal a prediction'),
+  way('sheet/', 'One page to print'),
+  way('answers/', 'Short answers'),
+  way('argue/', 'Argue with it'),
+  way('lessons/all/', 'All lessons to print', false),
+  way('plain/', 'Without knives', false),
 ];

@@ -327,7 +327,7 @@ test('the figures are numbered as they are read, with readings in the log and wi
   baseURL,
 }) => {
   const numbers = (shown: Page) =>
-    shown.locator('.title-block .what dt').filter({ visible: true }).allInnerTexts();
+    shown.locator('.details [data-part="number"]').filter({ visible: true }).allInnerTexts();
   const upTo = (last: number) => Array.from({ length: last }, (_, index) => `Figure ${index + 1}`);
   const without = await browser.newContext({ javaScriptEnabled: false, ...(baseURL ? { baseURL } : {}) });
   const still = await without.newPage();

@@ -58,7 +58,7 @@ function showSheet(root: HTMLElement, now: Scene): void {
 /** Numbers the figures that are shown as they are read: those about readings come between the others. */
 function numberFigures(root: HTMLElement): void {
   root.querySelectorAll('section:not([hidden]) > kf-figure').forEach((figure, index) => {
-    writeText(figure.querySelector('.what dt'), `Figure ${index + 1}`);
+    writeText(figure.querySelector('[data-part="number"]'), `Figure ${index + 1}`);
     figure.querySelector('.scroll')?.setAttribute('aria-label', `Numbers of figure ${index + 1}`);
   });
 }
