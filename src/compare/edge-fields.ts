@@ -23,6 +23,9 @@ function withBevel(knife: KnifeEntry, way: string, bevelMm: Quantity, sideMm: Qu
 const angleWay = ({ angle }: KnifeEntry): string =>
   'deg' in angle ? 'typed' : 'heightMm' in angle ? 'height' : 'width';
 
+/** Grain size not known: from a fine to a very coarse finish, µm. */
+const unknownGrain = { low: 3, high: 80 } as const;
+
 const plainNumber = (value: Placed): number =>
   typeof value === 'number' ? value : 'value' in value ? value.value : Number.NaN;
 
@@ -30,11 +33,11 @@ const plainNumber = (value: Placed): number =>
 export const angleFields = {
   angleWay: {
     kind: 'choice',
-    label: 'Edge angle',
+    label: 'How the angle was found',
     choices: [
-      ['typed', 'typed, per side'],
-      ['width', 'from bevel width'],
-      ['height', 'from bevel height'],
+      ['typed', 'typed in'],
+      ['width', 'from A and B'],
+      ['height', 'from A and C'],
     ],
     show: angleWay,
     write(knife, way) {
@@ -54,7 +57,7 @@ export const angleFields = {
     set: (knife, deg) => ({ ...knife, angle: { deg } }),
   }),
   bevelThickness: quantityField({
-    label: 'Thickness at the shoulder (A)',
+    label: 'A, across the shoulder',
     hint: 'Across the blade, where the bevel begins. Empty: not known.',
     length: true,
     unknown: { low: 0.15, high: 0.9 },
@@ -63,7 +66,7 @@ export const angleFields = {
     set: (knife, value) => withBevel(knife, angleWay(knife), value as Quantity, bevelOf(knife).sideMm),
   }),
   bevelSide: quantityField({
-    label: 'Bevel width or height (B or C)',
+    label: 'B along the bevel, or C along the blade',
     hint: 'Width along the bevel (B), or height along the blade (C). Empty: not known.',
     length: true,
     unknown: { low: 0.4, high: 2.5 },
@@ -88,10 +91,10 @@ export const edgeFields = {
 export const finishFields = {
   finishScale: {
     kind: 'choice',
-    label: 'Finish: scale',
+    label: 'scale of the grit (P and F are FEPA)',
     choices: [
-      ['FEPA-P', 'FEPA P'],
-      ['FEPA-F', 'FEPA F'],
+      ['FEPA-P', 'P'],
+      ['FEPA-F', 'F'],
       ['JIS', 'JIS'],
       ['CAMI', 'CAMI'],
       ['um', 'µm'],
@@ -108,14 +111,15 @@ export const finishFields = {
   },
   finish: {
     kind: 'text',
-    label: 'Finish: grit or size',
+    label: 'Finish',
     hint: 'The grit of the last stone or belt, or the median size in µm. Empty: not known.',
-    unknown: { low: 3, high: 80 },
+    unknown: unknownGrain,
+    standsFor: () => showQuantity({ unknown: true, ...unknownGrain }, 4),
     show: ({ finish }) => ('um' in finish ? showQuantity(finish.um, 4) : String(finish.grit)),
     write(knife, text) {
       const read = readQuantity(text, {
         what: 'um' in knife.finish ? 'particle size' : 'grit',
-        unknown: { low: 3, high: 80 },
+        unknown: unknownGrain,
       });
       if (!read.ok) return bad(read.message);
       if ('um' in knife.finish || (typeof read.value === 'object' && 'unknown' in read.value))

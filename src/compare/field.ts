@@ -18,8 +18,10 @@ interface Shared {
 export interface TextField extends Shared {
   kind: 'text';
   unit?(entry: ComparisonEntry): string;
-  /** The range that stands for "not known": wide, stated, and shown in the field. */
+  /** The range that stands for "not known": wide and stated. */
   unknown?: { low: number; high: number };
+  /** What an empty field stands for, as the field reads it: `not known (12–28)`, or `none`. */
+  standsFor?(entry: ComparisonEntry): string;
 }
 
 export interface ChoiceField extends Shared {
@@ -31,3 +33,16 @@ export type Field = TextField | ChoiceField;
 
 export const good = (knife: KnifeEntry): Written => ({ ok: true, knife });
 export const bad = (message: string): Written => ({ ok: false, message });
+
+/**
+ * What stands in an input: its text, or nothing where an empty input says the same, which is then shown faintly.
+ */
+export function inInput(
+  field: Field,
+  knife: KnifeEntry,
+  entry: ComparisonEntry,
+): { text: string; placeholder: string } {
+  const text = field.show(knife, entry);
+  const placeholder = (field.kind === 'text' && field.standsFor?.(entry)) || '';
+  return { text: text === placeholder ? '' : text, placeholder };
+}

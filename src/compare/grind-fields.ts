@@ -22,7 +22,7 @@ const grindField = (
 export const grindFields = {
   grindForm: {
     kind: 'choice',
-    label: 'Primary grind',
+    label: 'Grind',
     choices: [
       ['flat', 'flat'],
       ['hollow', 'hollow'],

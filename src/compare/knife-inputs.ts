@@ -1,7 +1,7 @@
 /** The inputs of a knife on a page, from the table of its fields. */
 import type { Field } from './field.ts';
 import { knifeFieldsShown } from './knife-fields.ts';
-import type { KnifeFieldShown } from './knife-fields.ts';
+import type { EntryRow, Place } from './knife-fields.ts';
 
 const allShown = Object.values(knifeFieldsShown);
 
@@ -18,14 +18,6 @@ export function knifeInputNamed(name: string): Field {
   return input;
 }
 
-const namesIn = (group: KnifeFieldShown['group']): string[] =>
-  allShown.filter((field) => field.group === group).flatMap(({ inputs }) => Object.keys(inputs));
-
-/** The inputs above all headings. */
-export const ungroupedInputs: readonly string[] = namesIn(null);
-
-/** The inputs under their headings, in the order in which a person measures a knife. */
-export const inputGroups = (['Edge', 'Grind', 'Steel'] as const).map((title) => ({
-  title,
-  names: namesIn(title),
-}));
+/** The lines of the form at one place, in the order in which a person measures a knife. */
+export const rowsAt = (place: Place): readonly EntryRow[] =>
+  allShown.flatMap(({ asked }) => asked).filter((row) => row.place === place);

@@ -18,7 +18,7 @@ export const nameFields = {
 export const stateFields = {
   state: {
     kind: 'choice',
-    label: 'Edge as it is',
+    label: 'The edge is',
     choices: [
       ['as bought', 'as bought'],
       ['resharpened', 'resharpened'],

@@ -81,6 +81,10 @@ export function quantityField({
     ...(theUnit ? { unit: theUnit } : {}),
     ...(unknown ? { unknown } : {}),
     ...(applies ? { applies } : {}),
+    ...(none ? { standsFor: () => 'none' } : {}),
+    ...(unknown
+      ? { standsFor: (entry) => showPlaced(scaled({ unknown: true, ...unknown }, 1 / by(entry))) }
+      : {}),
     show(knife, entry) {
       const value = get(knife);
       return value === undefined ? '' : showPlaced(scaled(value, 1 / by(entry)));

@@ -65,7 +65,7 @@ export const carbideFields = {
     label: 'Steel',
     choices: [
       ['not known', 'not known'],
-      ['volume', 'carbide by volume'],
+      ['volume', 'by carbide'],
       ...Object.keys(carbidesByDesignation).map((designation): [string, string] => [
         designation,
         designation,

@@ -14,15 +14,20 @@ export const headlineInWords = (headline: Headline): string => {
   return low === high ? range : `${range}; ${short(middle)} is the middle`;
 };
 
-/** The answer a page gives first, in a sentence. */
-export const headlineSentence = (scene: Scene): string => {
+/** The answer in a sentence without its middle: “Dunlin should cut about 5 to 30 times as long as Plover.” */
+export const headlineRange = (scene: Scene): string => {
   const { subject, baseline } = scene;
-  const headline = headlineOf(scene);
-  const { low, middle, high } = headline;
+  const { low, high } = headlineOf(scene);
   const strokes = scene.comparison.outcome === 'fixed-strokes';
   const [when, what] = strokes ? ['In a fixed number of strokes ', 'as much card as'] : ['', 'as long as'];
-  if (low === high && low === 1)
-    return `${when}${subject.name} and ${baseline.name} should cut about ${what} each other.`;
-  const range = `${when}${subject.name} should cut about ${rangeInWords(headline)} ${what} ${baseline.name}`;
-  return low === high ? `${range}.` : `${range}; ${short(middle)} is the middle.`;
+  return low === high && low === 1
+    ? `${when}${subject.name} and ${baseline.name} should cut about ${what} each other.`
+    : `${when}${subject.name} should cut about ${rangeInWords({ low, high })} ${what} ${baseline.name}.`;
+};
+
+/** The answer a page gives first, in a sentence. */
+export const headlineSentence = (scene: Scene): string => {
+  const { low, middle, high } = headlineOf(scene);
+  const range = headlineRange(scene);
+  return low === high ? range : `${range.slice(0, -1)}; ${short(middle)} is the middle.`;
 };

@@ -1,15 +1,19 @@
-import { shownNames } from '../../comparison/knife-names.ts';
 import { effect } from '@preact/signals-core';
+import { inInput } from '../../compare/field.ts';
 import { knifeInputNamed } from '../../compare/knife-inputs.ts';
 import { workFieldNamed } from '../../compare/work-fields.ts';
 import { angleQuestions } from '../../comparison/angle-questions.ts';
-import type { Equalisable, KnifeEntry, ComparisonEntry } from '../../comparison/entry.ts';
-import { plain } from '../../scene/show.ts';
+import type { ComparisonEntry, Equalisable, KnifeEntry } from '../../comparison/entry.ts';
 import { keepsOwn, keptHere } from '../page/keep-own.ts';
-import { carriesComparison } from '../start/address.ts';
-import { becomesOwn, changeOwn, linkTo, store } from '../page/page.ts';
+import { becomesOwn, changeOwn, linkTo, scene, store } from '../page/page.ts';
 import { undoKey } from '../page/undo-key.ts';
+import { carriesComparison } from '../start/address.ts';
+import { createAnswer } from './answer-beside.ts';
+import { showGrid } from './entry-grid.ts';
 import { withAngle, withAnotherKnife, withKnife, withRole, withoutKnife } from './knives-changed.ts';
+import { showQuestions } from './angle-asked.ts';
+import { openPlace } from './open-place.ts';
+import { showRoles } from './question-line.ts';
 
 type Typed = HTMLInputElement | HTMLSelectElement;
 
@@ -24,6 +28,7 @@ export class CompareElement extends HTMLElement {
   #dispose: (() => void)[] = [];
   #timers = new Map<Element, number>();
   #save = keepsOwn((text) => this.#say(text));
+  #answer = createAnswer(this);
   /** The text field somebody is typing in: its text is theirs until they leave it. */
   #typing: Typed | null = null;
 
@@ -36,7 +41,7 @@ export class CompareElement extends HTMLElement {
     let first = true;
     this.#dispose.push(
       effect(() => {
-        this.#show(store.entry.value);
+        this.#show();
       }),
       effect(() => {
         const entry = store.entry.value;
@@ -47,7 +52,9 @@ export class CompareElement extends HTMLElement {
         this.#button('undo').disabled = !store.canUndo.value;
         this.#button('redo').disabled = !store.canRedo.value;
       }),
+      this.#answer.start(),
     );
+    openPlace(location.hash);
   }
 
   disconnectedCallback(): void {
@@ -75,7 +82,10 @@ export class CompareElement extends HTMLElement {
     this.#typing =
       event.type === 'input' && target instanceof HTMLInputElement && target.type === 'text' ? target : null;
     if (target.dataset['role']) {
-      this.#role(target.dataset['role'] as 'subject' | 'baseline', target.value);
+      changeOwn(
+        (entry) => withRole(entry, target.dataset['role'] as 'subject' | 'baseline', target.value),
+        target.dataset['role'],
+      );
     } else if (target.dataset['even'] !== undefined) {
       this.#even(
         [...this.querySelectorAll<HTMLInputElement>('[data-even]:checked')].map(
@@ -88,8 +98,7 @@ export class CompareElement extends HTMLElement {
   };
 
   #write(target: Typed, settled: boolean): void {
-    const place = target.closest<HTMLElement>('[data-field]');
-    const name = place?.dataset['field'] ?? '';
+    const name = target.closest<HTMLElement>('[data-field]')?.dataset['field'] ?? '';
     const id = target.closest<HTMLElement>('[data-knife]')?.dataset['knife'];
     const message =
       id === undefined ? this.#writeWork(name, target.value) : this.#writeKnife(id, name, target.value);
@@ -100,16 +109,25 @@ export class CompareElement extends HTMLElement {
         target,
         window.setTimeout(() => this.#problem(target, message), patienceMs),
       );
-    if (message === '' && settled) this.#show(store.entry.value);
+    if (message === '' && settled) this.#show();
   }
 
   #writeKnife(id: string, name: string, text: string): string {
-    const knife = store.entry.value.knives.find((candidate) => candidate.id === id);
+    const { value } = store.entry;
+    const knife = value.knives.find((candidate) => candidate.id === id);
     if (!knife) return '';
-    const written = knifeInputNamed(name).write(knife, text, store.entry.value);
-    return written.ok
+    const field = knifeInputNamed(name);
+    const written = field.write(knife, text, value);
+    const refused = written.ok
       ? changeOwn((entry) => withKnife(entry, written.knife), `${id}.${name}`)
       : written.message;
+    return refused === '' ? '' : `${knife.name}: ${refused}${/[.?!]$/.test(refused) ? '' : '.'} ${this.#keeps(knife, name)}`;
+  }
+
+  /** Which value the answer goes on with. */
+  #keeps(knife: KnifeEntry, name: string): string {
+    const { text, placeholder } = inInput(knifeInputNamed(name), knife, store.entry.value);
+    return `Until then the answer keeps ${text || placeholder}.`;
   }
 
   #writeWork(name: string, text: string): string {
@@ -119,42 +137,54 @@ export class CompareElement extends HTMLElement {
 
   #problem(target: Element, message: string): void {
     target.setAttribute('aria-invalid', String(message !== ''));
-    const place = target.closest('[data-field]')?.querySelector('[data-part="problem"]');
+    const place =
+      document.getElementById(`${target.id}-problem`) ??
+      target.closest('[data-field]')?.querySelector('[data-part="problem"]');
     if (place && place.textContent !== message) place.textContent = message;
-  }
-
-  #role(role: 'subject' | 'baseline', id: string): void {
-    changeOwn((entry) => withRole(entry, role, id), role);
+    this.#answer.keeps(this.querySelector('.entry [aria-invalid="true"]') !== null);
   }
 
   #even(madeEqual: Equalisable[]): void {
-    changeOwn((entry) => ({ ...entry, madeEqual }), 'even up');
+    changeOwn((entry) => ({ ...entry, madeEqual }), 'made equal');
   }
 
   #pressed = (event: Event): void => {
-    const button =
-      event.target instanceof Element ? event.target.closest<HTMLButtonElement>('[data-act]') : null;
+    const { target } = event;
+    if (!(target instanceof Element)) return;
+    const opens = target.closest<HTMLElement>('[data-opens]')?.dataset['opens'];
+    if (opens !== undefined) {
+      event.preventDefault();
+      openPlace(`#${opens}`);
+      return;
+    }
+    const button = target.closest<HTMLButtonElement>('[data-act]');
     if (!button) return;
     const id = button.closest<HTMLElement>('[data-knife]')?.dataset['knife'] ?? '';
     const acts: Record<string, () => unknown> = {
       undo: () => this.#step(store.undo),
       redo: () => this.#step(store.redo),
-      copy: () => this.#copy('bench/'),
-      'copy-telling': () => this.#copy('telling/'),
-      loft: () =>
-        store.replace(
-          JSON.parse(document.getElementById('page-line-up')?.textContent ?? 'null') as ComparisonEntry,
-        ),
+      copy: () => this.#copy('compare/'),
+      'copy-explained': () => this.#copy('explained/'),
+      'copy-percentages': () => this.#copy('lessons/forty-and-forty/'),
+      picture: () => openPlace('#figure-ruler'),
+      example: () => this.#begin(exampleOfPage()),
+      empty: () => void this.#empty(),
       add: () => this.#add(),
-      remove: () => this.#remove(id),
-      included: () => this.#answer(id, (deg) => ({ deg: deg / 2 })),
-      'per-side': () => this.#answer(id, (deg) => ({ deg, perSide: true })),
+      remove: () => this.#say(changeOwn((entry) => withoutKnife(entry, id), 'remove')),
+      included: () => this.#angle(id, (deg) => ({ deg: deg / 2 })),
+      'per-side': () => this.#angle(id, (deg) => ({ deg, perSide: true })),
       even: () => this.#even((button.dataset['evened'] ?? '').split(' ').filter(Boolean) as Equalisable[]),
+      answer: () => this.#answer.toggle(),
     };
     acts[button.dataset['act'] ?? '']?.();
+    button.closest<HTMLDetailsElement>('details.share')?.removeAttribute('open');
   };
 
   #key = (event: KeyboardEvent): void => {
+    if (event.key === 'Escape') {
+      this.#answer.close();
+      this.querySelector('details.share[open]')?.removeAttribute('open');
+    }
     const inText = event.target instanceof HTMLInputElement && event.target.type === 'text';
     const asked = undoKey(event, inText);
     if (!asked) return;
@@ -165,8 +195,27 @@ export class CompareElement extends HTMLElement {
   #step(step: () => void): void {
     this.#typing = null;
     step();
+    this.#clear();
+    this.#show();
+  }
+
+  /** No entry is in doubt any more: the fields show what the comparison holds. */
+  #clear(): void {
     for (const input of this.querySelectorAll('[aria-invalid="true"]')) this.#problem(input, '');
-    this.#show(store.entry.value);
+  }
+
+  #begin(entry: ComparisonEntry): void {
+    this.#typing = null;
+    store.replace(entry);
+    becomesOwn();
+    this.#clear();
+    this.#show();
+  }
+
+  async #empty(): Promise<void> {
+    const { emptyEntry } = await import('../../compare/empty-entry.ts');
+    this.#begin(emptyEntry(store.entry.value));
+    this.querySelector<HTMLInputElement>('[data-row="angle"] input')?.focus();
   }
 
   async #copy(page: string): Promise<void> {
@@ -177,7 +226,7 @@ export class CompareElement extends HTMLElement {
     }
     try {
       await navigator.clipboard.writeText(link);
-      this.#say(`The link is copied: ${link.length} characters. Whoever opens it sees this line-up.`);
+      this.#say(`The link is copied: ${link.length} characters. Anyone who opens it sees this comparison.`);
     } catch {
       this.#say(`The browser did not let the page copy. The link is: ${link}`);
     }
@@ -186,15 +235,15 @@ export class CompareElement extends HTMLElement {
   #add(): void {
     const added = withAnotherKnife(store.entry.value);
     if (!added) return;
-    this.#say(changeOwn(() => added.entry, 'add'));
-    this.querySelector<HTMLInputElement>(`[data-knife="${added.id}"] [data-field="name"] input`)?.focus();
+    const refused = changeOwn(() => withRole(added.entry, 'subject', added.id), 'add');
+    this.#say(refused);
+    if (refused !== '') return;
+    const name = this.querySelector<HTMLInputElement>(`[data-row="name"] [data-knife="${added.id}"] input`);
+    name?.focus();
+    name?.select();
   }
 
-  #remove(id: string): void {
-    this.#say(changeOwn((entry) => withoutKnife(entry, id), 'remove'));
-  }
-
-  #answer(id: string, angleOf: (deg: number) => KnifeEntry['angle']): void {
+  #angle(id: string, angleOf: (deg: number) => KnifeEntry['angle']): void {
     const question = angleQuestions(store.entry.value).find(({ knife }) => knife === id);
     if (!question) return;
     changeOwn((entry) => withAngle(entry, id, angleOf(question.deg)), 'question');
@@ -207,90 +256,31 @@ export class CompareElement extends HTMLElement {
 
   #button(act: string): HTMLButtonElement {
     const button = this.querySelector<HTMLButtonElement>(`[data-act="${act}"]`);
-    if (!button) throw new Error(`the bench has no button "${act}"`);
+    if (!button) throw new Error(`the Compare page has no button "${act}"`);
     return button;
   }
 
   /** Brings every field to what the comparison holds; a field being typed in, or with a problem, keeps its text. */
-  #show(entry: ComparisonEntry): void {
-    this.#cards(entry);
-    for (const place of this.querySelectorAll<HTMLElement>('.work[data-line-up] [data-field]')) {
-      this.#fill(place, workFieldNamed(place.dataset['field'] ?? '').show(entry));
-    }
-    const questions = angleQuestions(entry);
-    for (const knife of entry.knives) {
-      const card = this.querySelector<HTMLElement>(`[data-knife="${knife.id}"]`);
-      if (card)
-        this.#showKnife(
-          card,
-          knife,
-          entry,
-          questions.find((question) => question.knife === knife.id),
-        );
+  #show(): void {
+    const now = scene.value;
+    const { entry } = now;
+    showRoles(this, entry);
+    for (const grid of this.querySelectorAll<HTMLElement>('.entry-grid')) showGrid(grid, now, this.#typing);
+    showQuestions(this, entry);
+    for (const place of this.querySelectorAll<HTMLElement>('[data-comparison-fields] [data-field]')) {
+      const input = place.querySelector<Typed>('input, select');
+      const text = workFieldNamed(place.dataset['field'] ?? '').show(entry);
+      if (!input || input === this.#typing || input.getAttribute('aria-invalid') === 'true') continue;
+      if (input.value !== text) input.value = text;
     }
     for (const box of this.querySelectorAll<HTMLInputElement>('[data-even]'))
       box.checked = entry.madeEqual.includes(box.value as Equalisable);
-    const invented = this.querySelector<HTMLElement>('[data-part="invented"]');
-    if (invented) invented.hidden = entry.invented !== true;
-  }
-
-  #showKnife(
-    card: HTMLElement,
-    knife: KnifeEntry,
-    entry: ComparisonEntry,
-    question: ReturnType<typeof angleQuestions>[number] | undefined,
-  ): void {
-    for (const place of card.querySelectorAll<HTMLElement>('[data-field]')) {
-      const field = knifeInputNamed(place.dataset['field'] ?? '');
-      place.hidden = field.applies?.(knife) === false;
-      if (place.hidden) continue;
-      this.#fill(place, field.show(knife, entry));
-      const unit = place.querySelector('[data-part="unit"]');
-      if (unit && field.kind === 'text' && field.unit) unit.textContent = field.unit(entry);
-    }
-    for (const radio of card.querySelectorAll<HTMLInputElement>('[data-role]')) {
-      radio.checked = entry[radio.dataset['role'] as 'subject' | 'baseline'] === knife.id;
-    }
-    const legend = card.querySelector('[data-part="legend"]');
-    if (legend) legend.textContent = shownNames(entry.knives).get(knife.id) ?? knife.name;
-    const asked = card.querySelector<HTMLElement>('[data-part="question"]');
-    const text = card.querySelector('[data-part="question-text"]');
-    if (!asked || !text) return;
-    asked.hidden = question === undefined;
-    if (question) {
-      text.textContent = `${plain(question.deg)}° per side looks like an included angle. If it is, the angle per side is ${plain(question.perSideIfIncluded)}°. Which is it?`;
-    }
-  }
-
-  #fill(place: HTMLElement, text: string): void {
-    const input = place.querySelector<Typed>('input, select');
-    if (!input || input.value === text || input.getAttribute('aria-invalid') === 'true') return;
-    if (input === this.#typing) return;
-    input.value = text;
-  }
-
-  /** One card a knife, in the order of the comparison. */
-  #cards({ knives }: ComparisonEntry): void {
-    const holder = this.querySelector('.knives');
-    const template = this.querySelector<HTMLTemplateElement>('#knife-card');
-    if (!holder || !template) return;
-    for (const card of holder.querySelectorAll<HTMLElement>('[data-knife]')) {
-      if (!knives.some(({ id }) => id === card.dataset['knife'])) card.remove();
-    }
-    for (const { id } of knives) {
-      if (holder.querySelector(`[data-knife="${id}"]`)) continue;
-      const card = template.content.firstElementChild?.cloneNode(true);
-      if (!(card instanceof HTMLElement)) continue;
-      const old = card.dataset['knife'] ?? '';
-      card.dataset['knife'] = id;
-      for (const element of card.querySelectorAll('[id], [for], [aria-describedby], [data-role]')) {
-        for (const attribute of ['id', 'for', 'aria-describedby']) {
-          const value = element.getAttribute(attribute);
-          if (value) element.setAttribute(attribute, value.replaceAll(`${old}-`, `${id}-`));
-        }
-        if (element instanceof HTMLInputElement && element.dataset['role']) element.value = id;
-      }
-      holder.append(card);
-    }
+    this.querySelector('[data-part="invented"]')?.toggleAttribute('hidden', entry.invented !== true);
+    this.querySelector('[data-part="yours"]')?.toggleAttribute('hidden', entry.invented === true);
+    this.querySelector('[data-act="add"]')?.toggleAttribute('disabled', entry.knives.length >= 8);
   }
 }
+
+/** The comparison the page was built with. */
+const exampleOfPage = (): ComparisonEntry =>
+  JSON.parse(document.getElementById('page-comparison')?.textContent ?? 'null') as ComparisonEntry;
