@@ -155,7 +155,7 @@ describe('a published version is read', () => {
   const entry = loft();
 
   test('from its link, and says what stayed behind', () => {
-    expect(publishedIn(`https://example.org/bench/${encodeLink(entry)}`)).toEqual({
+    expect(publishedIn(`https://example.org/compare/${encodeLink(entry)}`)).toEqual({
       entry,
       runsLeftBehind: false,
     });

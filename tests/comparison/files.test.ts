@@ -57,7 +57,7 @@ describe('a file of comparisons', () => {
 });
 
 describe('a comparison as Markdown', () => {
-  const link = 'https://keenfold.example/bench/#with=2.x';
+  const link = 'https://keenfold.example/compare/#with=2.x';
 
   test.each(Object.entries(oddComparisons))('is a whole table for %s', (_name, entry) => {
     const text = comparisonMarkdown(sceneOf(entry), link);

@@ -62,7 +62,7 @@ test.beforeEach(async ({ context }) => {
 
 for (const [path, name] of [
   ['/class/tally/', 'before'],
-  ['/telling/ask/', 'guesses'],
+  ['/explained/ask/', 'guesses'],
 ] as const)
   test(`${path}: two megabytes pasted are kept out, and the guesses there stay`, async ({ page }) => {
     await page.goto(path);
@@ -79,7 +79,7 @@ for (const [path, name] of [
   });
 
 test('a long text in a field of one line is refused at the field', async ({ page }) => {
-  await page.goto(`/bench/${visitorLink}`);
+  await page.goto(`/compare/${visitorLink}`);
   await live(page);
   const answer = page.locator('kf-words').first();
   // It takes samples, and is not shown before it is the visitor's own.
@@ -101,12 +101,12 @@ test('a long text in a field of one line is refused at the field', async ({ page
 });
 
 test('a link that unpacks to millions of bytes is refused', async ({ page }) => {
-  await page.goto(`/telling/${bomb()}`);
+  await page.goto(`/explained/${bomb()}`);
   await expect(page.locator('#address-message')).toContainText('more than any line-up');
 });
 
 test('Saved refuses files that are none of its own, one by one, and takes no prototype', async ({ page }) => {
-  await page.goto(`/drawer/${visitorLink}`);
+  await page.goto(`/saved/${visitorLink}`);
   await live(page);
   await page.getByRole('button', { name: 'Put it in the drawer' }).click();
   for (const [name, buffer] of Object.entries(files)) {
@@ -123,7 +123,7 @@ test('Saved refuses files that are none of its own, one by one, and takes no pro
 test('the page of runs says what is wrong with files and texts dropped on it, and its log stays', async ({
   page,
 }) => {
-  await page.goto('/runs/');
+  await page.goto('/test/');
   await live(page);
   const log = await page.locator('[data-part=log]').first().innerText();
   for (const [name, buffer] of Object.entries(files)) {

@@ -79,7 +79,7 @@ test('a visited site opens whole without a network', async ({ page, host }) => {
     all,
   );
   expect(kept).toEqual(all.map((address) => [address, 200, true]));
-  for (const path of ['', 'bench/', 'runs/', 'telling/', 'argue/', 'class/', 'lessons/two-routes/']) {
+  for (const path of ['', 'compare/', 'test/', 'explained/', 'argue/', 'class/', 'lessons/two-routes/']) {
     expect((await page.goto(path || '.'))?.status(), path).toBe(200);
     await expect(page.locator('h1')).toBeVisible();
     const touched = page.locator('main [data-own] input, main [data-live] input').first();
@@ -87,9 +87,9 @@ test('a visited site opens whole without a network', async ({ page, host }) => {
     await touched.focus();
     await live(page);
   }
-  await page.goto(`telling/${visitorLink}`);
+  await page.goto(`explained/${visitorLink}`);
   await expect(page.locator('html')).toHaveAttribute('data-line-up', 'own');
-  expect((await page.goto('bench'))?.url()).toMatch(/\/bench\/$/);
+  expect((await page.goto('compare'))?.url()).toMatch(/\/compare\/$/);
 });
 
 test('an address that is nowhere says so without a network too', async ({ page, context, host }) => {
@@ -154,7 +154,7 @@ test.describe('below a path', () => {
     test.slow();
     await visit(page, 'lessons/forty-and-forty/');
     await host.endPoint();
-    await page.goto('bench/');
+    await page.goto('compare/');
     await live(page);
 
     const words = join(folder, 'words/index.html');
@@ -179,10 +179,10 @@ test.describe('below a path', () => {
 });
 
 test('hosts are asked for the headers a page cannot set itself', async ({ page, folder }) => {
-  const answer = await page.goto('bench/');
+  const answer = await page.goto('compare/');
   const headers = answer?.headers() ?? {};
   expect(headers['content-security-policy']).toBe("frame-ancestors 'none'");
   expect(headers['x-content-type-options']).toBe('nosniff');
   expect(Object.fromEntries(headersFor(folder, '/_astro/any.js'))['Cache-Control']).toContain('immutable');
-  expect(Object.fromEntries(headersFor(folder, '/bench/'))['Cache-Control']).toBeUndefined();
+  expect(Object.fromEntries(headersFor(folder, '/compare/'))['Cache-Control']).toBeUndefined();
 });

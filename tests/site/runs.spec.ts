@@ -10,7 +10,7 @@ const said = (page: Page) => page.locator('[data-part=said]').first();
 const rows = (page: Page) => page.locator('[data-part=log] tbody tr');
 
 async function open(page: Page, hash = ''): Promise<void> {
-  await page.goto(`/runs/${hash}`);
+  await page.goto(`/test/${hash}`);
   await live(page);
 }
 
@@ -331,7 +331,7 @@ test('the figures are numbered as they are read, with readings in the log and wi
   const upTo = (last: number) => Array.from({ length: last }, (_, index) => `Figure ${index + 1}`);
   const without = await browser.newContext({ javaScriptEnabled: false, ...(baseURL ? { baseURL } : {}) });
   const still = await without.newPage();
-  await still.goto('/runs/');
+  await still.goto('/test/');
   expect(await numbers(still)).toEqual(upTo(3));
   await without.close();
 

@@ -12,7 +12,7 @@ test('the comparison is copied as Markdown, and its sheet is reached from bench 
   baseURL,
 }) => {
   await context.grantPermissions(['clipboard-read', 'clipboard-write']);
-  await page.goto(`/bench/${visitorLink}`);
+  await page.goto(`/compare/${visitorLink}`);
   await live(page);
   await page.getByRole('link', { name: 'Print it on one sheet' }).click();
   await expect(page).toHaveURL(/\/sheet\/#with=/);
@@ -26,8 +26,8 @@ test('the comparison is copied as Markdown, and its sheet is reached from bench 
   const scene = sceneOf(visitorComparison);
   const band = bandBehind(scene, 'more');
   expect(band.join(' ')).toMatch(/nine chances in ten/);
-  expect(copied).toBe(comparisonMarkdown(scene, new URL(`/bench/${visitorLink}`, baseURL).href, band));
-  await page.goto('/telling/');
+  expect(copied).toBe(comparisonMarkdown(scene, new URL(`/compare/${visitorLink}`, baseURL).href, band));
+  await page.goto('/explained/');
   await expect(page.getByRole('link', { name: 'Print it on one sheet' })).toBeVisible();
 });
 

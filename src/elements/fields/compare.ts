@@ -139,8 +139,8 @@ export class CompareElement extends HTMLElement {
     const acts: Record<string, () => unknown> = {
       undo: () => this.#step(store.undo),
       redo: () => this.#step(store.redo),
-      copy: () => this.#copy('bench/'),
-      'copy-telling': () => this.#copy('telling/'),
+      copy: () => this.#copy('compare/'),
+      'copy-telling': () => this.#copy('explained/'),
       loft: () =>
         store.replace(
           JSON.parse(document.getElementById('page-line-up')?.textContent ?? 'null') as ComparisonEntry,

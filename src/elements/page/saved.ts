@@ -119,7 +119,7 @@ export class SavedElement extends SceneElement {
   }
 
   async #markdown({ name, entry }: SavedComparison): Promise<string> {
-    const link = `${location.origin}${document.documentElement.dataset['base'] ?? '/'}bench/${encodeLink(entry)}`;
+    const link = `${location.origin}${document.documentElement.dataset['base'] ?? '/'}compare/${encodeLink(entry)}`;
     const scene = sceneOf(entry);
     const text = comparisonMarkdown(scene, link, await bandOf(scene, 'more'));
     download(fileName(name, 'md'), text, 'text/markdown');
@@ -174,7 +174,7 @@ function fill(row: HTMLElement, { id, name, entry, changedAt, savedToFileAt }: S
     button.setAttribute('aria-label', `${button.textContent.trim()}: ${name}`);
   const link = row.querySelector('a');
   if (link) {
-    link.href = `${document.documentElement.dataset['base'] ?? '/'}bench/${encodeLink(entry)}`;
+    link.href = `${document.documentElement.dataset['base'] ?? '/'}compare/${encodeLink(entry)}`;
     link.setAttribute('aria-label', `Open on the bench: ${name}`);
   }
   const about = row.querySelector('[data-part=about]');

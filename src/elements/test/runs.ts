@@ -155,7 +155,7 @@ export class RunsElement extends HTMLElement {
   }
 
   #copy(): void {
-    this.#withFiles(async ({ copyLink }) => this.#parts.say(await copyLink(await linkTo('runs/'))));
+    this.#withFiles(async ({ copyLink }) => this.#parts.say(await copyLink(await linkTo('test/'))));
   }
 
   #saveFile(what: 'line-up' | 'log'): void {

@@ -14,7 +14,7 @@ import type { ComparisonEntry } from '../../../src/comparison/entry.ts';
 import { oddComparisons, pair } from '../odd-comparisons.ts';
 import { loft, loftWith } from '../../comparison/entries.ts';
 
-const link = 'https://keenfold.example/telling/#with=2.x';
+const link = 'https://keenfold.example/explained/#with=2.x';
 const opposed = () => ({ ...loft(), subject: loft().baseline, baseline: loft().subject });
 
 describe.each(depths.flatMap((depth) => textForms.map((form) => [depth, form] as const)))(

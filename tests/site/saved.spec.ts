@@ -7,7 +7,7 @@ const said = (page: Page) => page.locator('[data-part=said]');
 const rows = (page: Page) => page.locator('[data-kept]');
 
 async function open(page: Page): Promise<void> {
-  await page.goto(`/drawer/${visitorLink}`);
+  await page.goto(`/saved/${visitorLink}`);
   await live(page);
 }
 
@@ -53,7 +53,7 @@ test('a comparison is put in, renamed, saved, erased and taken from its file aga
   await expect(said(page)).toContainText('no line-ups');
 
   await page.getByRole('link', { name: 'Open on the bench' }).first().click();
-  await expect(page).toHaveURL(/\/bench\/#with=/);
+  await expect(page).toHaveURL(/\/compare\/#with=/);
 });
 
 test('without storage Saved goes on in memory and says so once', async ({ page }) => {
