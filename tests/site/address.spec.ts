@@ -47,7 +47,7 @@ const watch = (page: Page): Promise<void> =>
 const paths = ['/', ...oneIn(2, lessons()), '/explained/'];
 
 for (const path of paths) {
-  test(`${path} opened with a line-up never shows the example's numbers`, async ({ page }) => {
+  test(`${path} opened with a comparison never shows the example's numbers`, async ({ page }) => {
     await page.goto(path);
     const demo = await read(page);
 

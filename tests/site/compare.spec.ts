@@ -162,6 +162,6 @@ test('links of a page and steps within it keep the comparison', async ({ page })
   await page.keyboard.press('Enter');
   await expect(page.locator('main')).toBeFocused();
   await expect(page).toHaveURL(/#with=/);
-  await page.getByRole('link', { name: 'Open these knives on the bench' }).click();
+  await page.getByRole('link', { name: 'Open these knives in Compare' }).click();
   await expect(answer(page)).toHaveText(at13);
 });

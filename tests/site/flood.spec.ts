@@ -102,18 +102,20 @@ test('a long text in a field of one line is refused at the field', async ({ page
 
 test('a link that unpacks to millions of bytes is refused', async ({ page }) => {
   await page.goto(`/explained/${bomb()}`);
-  await expect(page.locator('#address-message')).toContainText('more than any line-up');
+  await expect(page.locator('#address-message')).toContainText('more than any comparison');
 });
 
 test('Saved refuses files that are none of its own, one by one, and takes no prototype', async ({ page }) => {
   await page.goto(`/saved/${visitorLink}`);
   await live(page);
-  await page.getByRole('button', { name: 'Put it in the drawer' }).click();
+  await page.getByRole('button', { name: 'Save it' }).click();
   for (const [name, buffer] of Object.entries(files)) {
     await page
-      .getByLabel('Take line-ups from files')
+      .getByLabel('Take comparisons from files')
       .setInputFiles({ name, mimeType: 'application/octet-stream', buffer });
-    await expect(page.locator('[data-part=said]'), name).toContainText(/not JSON|no line-ups|cannot be read/);
+    await expect(page.locator('[data-part=said]'), name).toContainText(
+      /not JSON|no comparisons|cannot be read/,
+    );
     await page.locator('[data-part=said]').evaluate((said) => said.replaceChildren());
   }
   await expect(page.locator('[data-kept]')).toHaveCount(1);

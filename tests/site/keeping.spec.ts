@@ -49,7 +49,7 @@ for (const [what, value] of Object.entries(damaged))
     await expect(page.locator('[data-part=kept]')).toContainText('Nothing yet');
     await page.goto('/saved/');
     await live(page);
-    await page.getByRole('button', { name: 'Put it in the drawer' }).click();
+    await page.getByRole('button', { name: 'Save it' }).click();
     await expect(page.locator('[data-kept]')).toHaveCount(1);
     // What could not be read stays, whole or as the parts it has.
     const left = await page.evaluate(
@@ -84,7 +84,7 @@ test('comparisons kept by the first version are read', async ({ page }) => {
   );
   await page.goto('/compare/');
   await live(page);
-  await expect(page.locator('html')).toHaveAttribute('data-line-up', 'own');
+  await expect(page.locator('html')).toHaveAttribute('data-comparison', 'own');
   await page.goto('/saved/');
   await live(page);
   await expect(page.getByRole('textbox', { name: 'Name of An old one' })).toHaveValue('An old one');
@@ -127,7 +127,7 @@ for (const [what, name] of [
     await expect(angle(page)).toHaveValue('16');
     await page.goto(`/saved/${new URL(page.url()).hash}`);
     await live(page);
-    await page.getByRole('button', { name: 'Put it in the drawer' }).click();
+    await page.getByRole('button', { name: 'Save it' }).click();
     await expect(said(page)).toContainText('Save it to a file');
     const saving = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Save all' }).click();
@@ -142,7 +142,7 @@ test('a comparison kept last that cannot be read is kept aside, and Saved saves 
   await page.evaluate((text) => localStorage.setItem('keenfold.line-up', text), later);
   await page.goto('/compare/');
   await live(page);
-  await expect(said(page)).toContainText('It is kept aside: the drawer saves it to a file.');
+  await expect(said(page)).toContainText('It is kept aside: on the page Saved you can save it to a file.');
   await angle(page).fill('17');
   await angle(page).press('Tab');
   await expect.poll(() => page.evaluate(() => localStorage.getItem('keenfold.line-up'))).not.toBe(later);
@@ -155,10 +155,10 @@ test('a comparison kept last that cannot be read is kept aside, and Saved saves 
   expect(readFileSync(await (await saving).path(), 'utf8')).toBe(later);
   await section.getByRole('button', { name: 'Erase' }).press('Enter');
   await expect(section).toBeHidden();
-  await expect(page.getByRole('heading', { name: 'In the drawer' })).toBeFocused();
+  await expect(page.getByRole('heading', { name: 'What is saved here' })).toBeFocused();
   await page.reload();
   await live(page);
-  await expect(page.locator('[data-part=state]')).toContainText('The drawer is empty');
+  await expect(page.locator('[data-part=state]')).toContainText('Nothing is saved here yet');
   await expect(section).toBeHidden();
 });
 
@@ -181,7 +181,7 @@ test('comparisons of Saved that cannot be read are saved as they were found, and
     await expect(section).toBeHidden();
     await page.reload();
     await live(page);
-    await expect(page.locator('[data-part=state]')).toHaveText('The drawer is empty.');
+    await expect(page.locator('[data-part=state]')).toHaveText('Nothing is saved here yet.');
     await expect(section).toBeHidden();
   }
 });

@@ -88,7 +88,7 @@ test('a visited site opens whole without a network', async ({ page, host }) => {
     await live(page);
   }
   await page.goto(`explained/${visitorLink}`);
-  await expect(page.locator('html')).toHaveAttribute('data-line-up', 'own');
+  await expect(page.locator('html')).toHaveAttribute('data-comparison', 'own');
   expect((await page.goto('compare'))?.url()).toMatch(/\/compare\/$/);
 });
 

@@ -257,7 +257,7 @@ test('a million rows are read without the page standing still, and can be stoppe
   await page.getByRole('button', { name: 'Add these runs' }).click();
   await expect(page.locator('[data-part=import-said]')).toContainText('3,000 runs read');
   await expect(page.locator('[data-part=import-said]')).toContainText(
-    'Nothing was taken: a line-up carries at most 2,000',
+    'Nothing was taken: a comparison carries at most 2,000',
   );
 
   // Pasted, such a text never enters the field, which would stand still with it.
@@ -303,7 +303,7 @@ test('what was published and is corrected is said number by number, and stays in
   await page.locator('#run-reach').press('Enter');
   await page.locator('#published').fill('no link');
   await page.getByRole('button', { name: 'What changed?' }).click();
-  await expect(page.locator('#published-problem')).toContainText('no link of a line-up');
+  await expect(page.locator('#published-problem')).toContainText('no link of a comparison');
   await page.locator('#published').fill(published);
   await page.locator('#published').press('Enter');
   const changed = page.locator('[data-part=changed] li');

@@ -19,7 +19,7 @@ test('the comparison is copied as Markdown, and its sheet is reached from bench 
   await live(page);
   await expect(page.locator('h1')).toHaveText(visitorComparison.title);
   await expect(page.locator('[data-part=invented]')).toBeHidden();
-  await expect(page.getByRole('img', { name: 'A code that opens this line-up' })).toBeVisible();
+  await expect(page.getByRole('img', { name: 'A code that opens this comparison' })).toBeVisible();
   await page.getByRole('button', { name: 'Copy as Markdown' }).press('Enter');
   await expect(page.locator('[data-part=said]')).toContainText('Copied');
   const copied = await page.evaluate(() => navigator.clipboard.readText());

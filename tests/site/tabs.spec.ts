@@ -58,7 +58,7 @@ test('what two tabs put into Saved is all kept, and each tab shows it', async ({
     [page, 'From the first again'],
   ] as const) {
     await tab.getByLabel('Name', { exact: true }).fill(name);
-    await tab.getByRole('button', { name: 'Put it in the drawer' }).click();
+    await tab.getByRole('button', { name: 'Save it' }).click();
   }
   for (const tab of [page, other]) {
     await expect(tab.locator('[data-kept]')).toHaveCount(3);
@@ -100,7 +100,7 @@ for (const path of ['/lessons/how-sure/', '/explained/', '/compare/'])
     await page.goBack();
     await shows([], 'Tern');
     await expect.poll(said).toEqual(demo);
-    await expect(page.locator('html')).not.toHaveAttribute('data-line-up', 'own');
+    await expect(page.locator('html')).not.toHaveAttribute('data-comparison', 'own');
     expect(
       await page
         .locator('a[data-carries]')
@@ -119,9 +119,9 @@ for (const path of ['/compare/', '/test/'])
     const bare = page.url();
     const kept = () => page.evaluate(() => localStorage.getItem('keenfold.line-up'));
     await page.evaluate((hash) => (location.hash = hash), visitorLink);
-    await expect(page.locator('html')).toHaveAttribute('data-line-up', 'own');
+    await expect(page.locator('html')).toHaveAttribute('data-comparison', 'own');
     await page.goBack();
-    await expect(page.locator('html')).not.toHaveAttribute('data-line-up', 'own');
+    await expect(page.locator('html')).not.toHaveAttribute('data-comparison', 'own');
     // Longer than the pause after which the address follows a change.
     await page.waitForTimeout(600);
     expect(page.url()).toBe(bare);
@@ -132,7 +132,7 @@ for (const path of ['/compare/', '/test/'])
       .locator(path === '/compare/' ? '[data-field=name] input' : '[data-field=ratio] input')
       .first();
     await page.goForward();
-    await expect(page.locator('html')).toHaveAttribute('data-line-up', 'own');
+    await expect(page.locator('html')).toHaveAttribute('data-comparison', 'own');
     await name.evaluate((input: HTMLInputElement, hash) => {
       input.value = '2';
       input.dispatchEvent(new Event('input', { bubbles: true }));
@@ -149,9 +149,9 @@ for (const path of ['/compare/', '/test/'])
   }) => {
     await page.goto(path + visitorLink);
     await live(page);
-    await expect(page.locator('html')).toHaveAttribute('data-line-up', 'own');
+    await expect(page.locator('html')).toHaveAttribute('data-comparison', 'own');
     await page.evaluate(() => (location.hash = ''));
-    await expect(page.locator('html')).not.toHaveAttribute('data-line-up', 'own');
+    await expect(page.locator('html')).not.toHaveAttribute('data-comparison', 'own');
     await live(page);
     await expect(page.locator('main')).not.toContainText('Tern');
   });

@@ -140,10 +140,10 @@ export class CompareElement extends HTMLElement {
       undo: () => this.#step(store.undo),
       redo: () => this.#step(store.redo),
       copy: () => this.#copy('compare/'),
-      'copy-telling': () => this.#copy('explained/'),
+      'copy-explained': () => this.#copy('explained/'),
       loft: () =>
         store.replace(
-          JSON.parse(document.getElementById('page-line-up')?.textContent ?? 'null') as ComparisonEntry,
+          JSON.parse(document.getElementById('page-comparison')?.textContent ?? 'null') as ComparisonEntry,
         ),
       add: () => this.#add(),
       remove: () => this.#remove(id),
@@ -177,7 +177,7 @@ export class CompareElement extends HTMLElement {
     }
     try {
       await navigator.clipboard.writeText(link);
-      this.#say(`The link is copied: ${link.length} characters. Whoever opens it sees this line-up.`);
+      this.#say(`The link is copied: ${link.length} characters. Anyone who opens it sees this comparison.`);
     } catch {
       this.#say(`The browser did not let the page copy. The link is: ${link}`);
     }
@@ -207,14 +207,14 @@ export class CompareElement extends HTMLElement {
 
   #button(act: string): HTMLButtonElement {
     const button = this.querySelector<HTMLButtonElement>(`[data-act="${act}"]`);
-    if (!button) throw new Error(`the bench has no button "${act}"`);
+    if (!button) throw new Error(`Compare has no button "${act}"`);
     return button;
   }
 
   /** Brings every field to what the comparison holds; a field being typed in, or with a problem, keeps its text. */
   #show(entry: ComparisonEntry): void {
     this.#cards(entry);
-    for (const place of this.querySelectorAll<HTMLElement>('.work[data-line-up] [data-field]')) {
+    for (const place of this.querySelectorAll<HTMLElement>('.work[data-comparison] [data-field]')) {
       this.#fill(place, workFieldNamed(place.dataset['field'] ?? '').show(entry));
     }
     const questions = angleQuestions(entry);

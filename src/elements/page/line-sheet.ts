@@ -57,7 +57,7 @@ export class LineSheetElement extends SceneElement {
     const said = await copyText(
       text,
       `Copied: ${text.length} characters, the link among them.`,
-      'The browser did not let the page copy. The drawer saves the same as a file.',
+      'The browser did not let the page copy. Saved keeps the same as a file.',
     );
     this.#write('said', said);
   }

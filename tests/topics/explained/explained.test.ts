@@ -117,7 +117,7 @@ test('runs that go along are counted by knife', () => {
     judge: notRecorded,
   });
   const scene = sceneOf({ ...loft(), runs: [run('dunlin'), run('dunlin'), run('plover'), run('Heron')] });
-  expect(explainedWords['telling-runs']?.(scene)[0]).toBe(
+  expect(explainedWords['explained-runs']?.(scene)[0]).toBe(
     '4 measured runs go along with this comparison: 2 runs of Dunlin, one run of Plover.',
   );
 });
