@@ -156,6 +156,8 @@ test.describe('below a path', () => {
     await host.endPoint();
     await page.goto('compare/');
     await live(page);
+    await page.goto(`bench/?x=1${visitorLink}`, { waitUntil: 'commit' });
+    await expect(page).toHaveURL(`${host.address}compare/?x=1${visitorLink}`);
 
     const words = join(folder, 'words/index.html');
     writeFileSync(words, readFileSync(words, 'utf8').replace(/<h1[^>]*>/, '$&New: '));
