@@ -127,10 +127,10 @@ export function publishedIn(given: string): { entry: ComparisonEntry; runsLeftBe
     const file = readComparisons(given);
     if (!file.ok) return file.message;
     const [first] = file.comparisons;
-    return first ?? (file.problems.join(' ') || 'The file holds no line-up.');
+    return first ?? (file.problems.join(' ') || 'The file holds no comparison.');
   }
   const at = given.indexOf('#with=');
-  if (at < 0) return 'This is no link of a line-up: it has “#with=” in it.';
+  if (at < 0) return 'This is no link of a comparison: it has “#with=” in it.';
   const link = decodeLink(given.slice(at));
   return link.ok ? { entry: link.entry, runsLeftBehind: link.runsLeftBehind ?? false } : link.why;
 }

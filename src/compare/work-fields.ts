@@ -19,7 +19,7 @@ const percentPattern = /[,;]\s+|\s*;\s*|\s+(?=[+−-])|\s*\n\s*/;
 const workFields = {
   title: {
     kind: 'text',
-    label: 'Title of the line-up',
+    label: 'Title of the comparison',
     show: ({ title }) => title,
     write: (entry, text) => good({ ...entry, title: text.trim() }),
   },
@@ -98,7 +98,7 @@ const workFields = {
   faceValues: {
     kind: 'text',
     label: 'Percentages, one after another',
-    hint: 'For example +40 %, +40 %, −10 %. Empty: the line-up’s own factors.',
+    hint: 'For example +40 %, +40 %, −10 %. Empty: the comparison’s own factors.',
     show: ({ faceValues }) => faceValues?.map(typedPercent).join(', ') ?? '',
     write(entry, text) {
       if (text.trim() === '') return good({ ...entry, faceValues: null });

@@ -23,8 +23,8 @@ import { assumed, knifeId, number, oneOf, quantity, words } from './schema-parts
 export const listOfKnives = (one: v.GenericSchema<KnifeEntry>): v.GenericSchema<readonly KnifeEntry[]> =>
   v.pipe(
     v.array(one, 'the knives must be a list'),
-    v.minLength(2, ({ input }) => `a line-up has two to eight knives, not ${input.length}`),
-    v.maxLength(8, ({ input }) => `a line-up has two to eight knives, not ${input.length}`),
+    v.minLength(2, ({ input }) => `a comparison has two to eight knives, not ${input.length}`),
+    v.maxLength(8, ({ input }) => `a comparison has two to eight knives, not ${input.length}`),
   );
 
 export const knifeSchema = schemaOf<KnifeEntry>(knifeFields);
@@ -162,7 +162,7 @@ export const comparisonFields: FieldTable<ComparisonEntry> = {
     unpack: (packed, whole) => each(runPacking(idsIn(whole))).unpack(packed),
     schema: v.pipe(
       v.array(runSchema, 'the runs must be a list'),
-      v.maxLength(2000, ({ input }) => `there are ${input.length} runs; a line-up carries at most 2000`),
+      v.maxLength(2000, ({ input }) => `there are ${input.length} runs; a comparison carries at most 2000`),
     ),
     position: 16,
     optional: true,

@@ -45,13 +45,13 @@ export const comparisonsFile = (comparisons: readonly Named[]): string =>
  */
 export function readComparisons(text: string): ReadFile {
   const no = (message: string): ReadFile => ({ ok: false, message });
-  if (text.length > longestFile) return no('The file is larger than any drawer of this site.');
+  if (text.length > longestFile) return no('The file is larger than any this site saves.');
   const document = parsed(text);
   if (document === undefined) return no('The file is not JSON: it may have been cut short or changed.');
   const { keenfold, version } = document;
   const stored = comparisonsIn(document);
   if ((keenfold !== 'comparisons' && keenfold !== 'line-ups') || !stored)
-    return no('The file holds no line-ups of this site.');
+    return no('The file holds no comparisons of this site.');
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1)
     return no('The file does not say its version.');
   if (version > documentVersion)
@@ -66,7 +66,7 @@ export function readComparisons(text: string): ReadFile {
     if (checked.ok) read.push({ name: tidyName(name, checked.entry.title), entry: checked.entry });
     else
       problems.push(
-        `Line-up ${index + 1} of the file cannot be read: ${checked.problems[0]?.message ?? 'it is empty'}.`,
+        `Comparison ${index + 1} of the file cannot be read: ${checked.problems[0]?.message ?? 'it is empty'}.`,
       );
   });
   return { ok: true, comparisons: read, problems };

@@ -47,7 +47,7 @@ export function readPublished(file: string, text: string): PublishedComparison {
   }
   const value: unknown = parsed.toJS();
   if (typeof value !== 'object' || value === null || Array.isArray(value))
-    return fail('', 'it holds no line-up', 'Save one from the bench or the drawer and put it here.');
+    return fail('', 'it holds no comparison', 'Save one from Compare or from Saved and put it here.');
   const { note, revisions, ...rest } = value as Record<string, unknown>;
   return {
     name,
@@ -70,11 +70,11 @@ const failIn =
 
 function saved(fail: Fail, document: Record<string, unknown>): ComparisonEntry {
   const read = readComparisons(JSON.stringify(document));
-  if (!read.ok) return fail('', read.message, 'Save the line-up again.');
+  if (!read.ok) return fail('', read.message, 'Save the comparison again.');
   const stored = comparisonsIn(document) ?? [];
   const list = 'comparisons' in document ? 'comparisons' : 'lineUps';
   if (stored.length !== 1)
-    return fail(list, `it holds ${stored.length} line-ups`, 'A page shows one: save that one alone.');
+    return fail(list, `it holds ${stored.length} comparisons`, 'A page shows one: save that one alone.');
   const below = list === 'comparisons' ? 'comparisons.0.comparison' : 'lineUps.0.lineUp';
   return own(fail, migrate(documentIn(stored[0]), document['version'] as number), below);
 }
@@ -86,7 +86,7 @@ function own(fail: Fail, comparison: unknown, below = ''): ComparisonEntry {
 
 function refuse(fail: Fail, [first]: readonly Problem[], below: string): never {
   // Unreachable: what is no comparison has a problem at least.
-  const { path, message } = first ?? { path: '', message: 'it holds no line-up' };
+  const { path, message } = first ?? { path: '', message: 'it holds no comparison' };
   return fail([below, path].filter(Boolean).join('.'), message, fixOf(message));
 }
 
@@ -131,6 +131,6 @@ function fixOf(message: string): string {
     return 'Change it to one that is allowed.';
   if (/ is not a field /.test(message)) return 'Take it out, or mend its name.';
   if (/ is missing /.test(message))
-    return 'public/line-up.schema.json has what belongs there; or save the line-up from the bench again.';
-  return 'Mend it, or save the line-up from the bench again.';
+    return 'public/comparison.schema.json has what belongs there; or save the comparison from Compare again.';
+  return 'Mend it, or save the comparison from Compare again.';
 }

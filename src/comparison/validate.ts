@@ -52,7 +52,8 @@ export type Validated = { ok: true; entry: ComparisonEntry } | { ok: false; prob
  * @returns The entry, or every problem found, each with the path of its field and a sentence in plain words.
  */
 export function validate(input: unknown): Validated {
-  if (Array.isArray(input)) return { ok: false, problems: [{ path: '', message: 'this is not a line-up' }] };
+  if (Array.isArray(input))
+    return { ok: false, problems: [{ path: '', message: 'this is not a comparison' }] };
   const read = v.safeParse(readSchema, input, { abortPipeEarly: true });
   if (!read.success) return { ok: false, problems: read.issues.map(problemOf) };
   const entry: ComparisonEntry = read.output;
@@ -64,10 +65,11 @@ export function validate(input: unknown): Validated {
 function problemOf(issue: v.BaseIssue<unknown>): Problem {
   const path = issue.path?.map(({ key }) => String(key)).join('.') ?? '';
   if (issue.type !== 'strict_object') return { path, message: issue.message };
-  if (issue.expected === 'never') return { path, message: `${path} is not a field of a line-up` };
+  if (issue.expected === 'never') return { path, message: `${path} is not a field of a comparison` };
   return {
     path,
-    message: path === '' ? 'this is not a line-up' : `${path} is missing or not what a line-up holds there`,
+    message:
+      path === '' ? 'this is not a comparison' : `${path} is missing or not what a comparison holds there`,
   };
 }
 

@@ -2,7 +2,7 @@ const base = import.meta.env.BASE_URL.endsWith('/')
   ? import.meta.env.BASE_URL
   : `${import.meta.env.BASE_URL}/`;
 
-/** The address of a page of this site below whatever base it is served from: `to('bench/')`. */
+/** The address of a page of this site below whatever base it is served from: `to('compare/')`. */
 export const to = (path: string): string => `${base}${path}`;
 
 /**

@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { minifySync, transformSync } from 'rolldown/utils';
 import arrivingSource from './inline/arriving.ts?raw';
 import earlySource from './inline/early.ts?raw';
+import movedSource from './inline/moved.ts?raw';
 
 /** A script that stands in the page itself, and what the content security policy knows it by. */
 interface Inlined {
@@ -27,3 +28,6 @@ export const arriving = inlined('arriving.ts', arrivingSource);
 
 /** Keeps the page's own example from being taken for the visitor's while the comparison in the address is read. */
 export const early = inlined('early.ts', earlySource);
+
+/** Leads on from an old address to the one the page has now. */
+export const movedOn = inlined('moved.ts', movedSource);

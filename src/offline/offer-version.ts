@@ -9,7 +9,7 @@ export function offerVersion(use: () => void): void {
   requestAnimationFrame(() => {
     const text = document.createElement('p');
     text.textContent =
-      'A newer version of these pages is ready. Opening it loads this page again; what you keep on the bench stays.';
+      'A newer version of these pages is ready. Opening it loads this page again; what you entered in Compare stays.';
     bar.append(
       text,
       button('Open it', use),

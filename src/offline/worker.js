@@ -82,7 +82,7 @@ const missing = async () => {
 async function answer(request, path) {
   if (alone.has(path)) return request.destination === 'document' ? opened(request, path) : fetch(request);
   if (hashes.has(path)) return (await find(root + path, [kept])) ?? fetch(request);
-  if (hashes.has(`${path}/`)) return Response.redirect(`${root}${path}/`);
+  if (hashes.has(`${path}/`)) return Response.redirect(`${root}${path}/${new URL(request.url).search}`);
   const earlier = await find(root + path, (await ours()).reverse());
   if (earlier) return earlier;
   return fetch(request).catch(() => (request.mode === 'navigate' ? missing() : Response.error()));

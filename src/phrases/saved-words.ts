@@ -3,15 +3,15 @@ import { counted } from './counted.ts';
 /**
  * How many comparisons Saved holds, and how many it holds that this page cannot read.
  *
- * @example savedWords(0, 1) // → 'The drawer holds one line-up that this page cannot read; it is left as it is.'
+ * @example savedWords(0, 1) // → 'Saved here: one comparison that this page cannot read; it is left as it is.'
  */
 export function savedWords(read: number, unread: number): string {
-  if (read + unread === 0) return 'The drawer is empty.';
+  if (read + unread === 0) return 'Nothing is saved here yet.';
   const left = unread === 1 ? 'it is left as it is' : 'they are left as they are';
-  const more = read > 0 ? counted(unread, 'more', 'more') : counted(unread, 'line-up');
+  const more = read > 0 ? counted(unread, 'more', 'more') : counted(unread, 'comparison');
   const parts = [
-    ...(read > 0 ? [counted(read, 'line-up')] : []),
+    ...(read > 0 ? [counted(read, 'comparison')] : []),
     ...(unread > 0 ? [`${more} that this page cannot read; ${left}`] : []),
   ];
-  return `The drawer holds ${parts.join(', and ')}.`;
+  return `Saved here: ${parts.join(', and ')}.`;
 }

@@ -5,4 +5,4 @@ const mostBytes = 2331;
 
 /** A link as a QR code; nothing where it is longer than a code holds. */
 export const linkCode = (link: string): string =>
-  link.length > mostBytes ? '' : qrSvg(link, 'A code that opens this line-up');
+  link.length > mostBytes ? '' : qrSvg(link, 'A code that opens this comparison');

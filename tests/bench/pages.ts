@@ -212,8 +212,8 @@ const subjects: Subject[] = [
     url: `${site}/lessons/forty-and-forty/`,
     moved: { slider: 'kf-figure input[type=range] >> nth=0' },
   },
-  { name: 'bench', url: `${site}/bench/`, moved: { field: '[data-knife=dunlin] [data-field=angle] input' } },
-  { name: 'telling', url: `${site}/telling/` },
+  { name: 'compare', url: `${site}/compare/`, moved: { field: '[data-knife=dunlin] [data-field=angle] input' } },
+  { name: 'explained', url: `${site}/explained/` },
 ];
 const executablePath = findBrowser();
 const browser = await chromium.launch({

@@ -4,7 +4,7 @@
  * Every time is taken only once the drawing has changed: a page that draws nothing measures fast. Beside each stands
  * what part it is of 20,000 samples drawn and plotted the plain way on the same machine in the same run.
  *
- * A measurement, not a test: `npm run bench -- redraw` on a quiet machine, after a build; `npm run bench -- redraw /bench/`
+ * A measurement, not a test: `npm run bench -- redraw` on a quiet machine, after a build; `npm run bench -- redraw /compare/`
  * measures that page alone.
  */
 import { existsSync, readdirSync } from 'node:fs';

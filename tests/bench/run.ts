@@ -1,6 +1,6 @@
 /**
  * Every measurement, or the parts that are named: `npm run bench`, `npm run bench -- model pages`. Each is a program of
- * its own, which is given the addresses named beside it: `npm run bench -- redraw /bench/`. None of it is a test: times depend on the machine, which is why most are told as ratios within one run.
+ * its own, which is given the addresses named beside it: `npm run bench -- redraw /compare/`. None of it is a test: times depend on the machine, which is why most are told as ratios within one run.
  */
 import { spawnSync } from 'node:child_process';
 import { cpus, loadavg } from 'node:os';

@@ -155,7 +155,7 @@ describe('a published version is read', () => {
   const entry = loft();
 
   test('from its link, and says what stayed behind', () => {
-    expect(publishedIn(`https://example.org/bench/${encodeLink(entry)}`)).toEqual({
+    expect(publishedIn(`https://example.org/compare/${encodeLink(entry)}`)).toEqual({
       entry,
       runsLeftBehind: false,
     });
@@ -170,11 +170,15 @@ describe('a published version is read', () => {
   });
 
   test.each([
-    ['of another place', 'https://example.org/', /no link of a line-up/],
+    ['of another place', 'https://example.org/', /no link of a comparison/],
     ['cut short', encodeLink(entry).slice(0, 60), /./],
     ['that is no JSON', '{', /not JSON/],
-    ['whose line-up cannot be read', comparisonsFile([{ name: 'a', entry: { ...entry, knives: [] } }]), /a/],
-    ['with no line-up', comparisonsFile([]), /^The file holds no line-up\.$/],
+    [
+      'whose comparison cannot be read',
+      comparisonsFile([{ name: 'a', entry: { ...entry, knives: [] } }]),
+      /a/,
+    ],
+    ['with no comparison', comparisonsFile([]), /^The file holds no comparison\.$/],
   ])('or says why not, %s', (_what, given, why) => expect(publishedIn(given)).toMatch(why));
 });
 

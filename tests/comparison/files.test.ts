@@ -29,15 +29,15 @@ describe('a file of comparisons', () => {
     const read = readComparisons(file.replace('"reading": "careful"', '"reading": "sideways"'));
     if (!read.ok) throw new Error(read.message);
     expect(read.comparisons.map(({ name }) => name)).toEqual(['two']);
-    expect(read.problems).toEqual([expect.stringMatching(/Line-up 1.*sideways/)]);
+    expect(read.problems).toEqual([expect.stringMatching(/Comparison 1.*sideways/)]);
   });
 
   const file = comparisonsFile([{ name: 'loft', entry: loft() }]);
   test.each([
     ['empty', '', /not JSON/],
     ['cut short', file.slice(0, 300), /not JSON/],
-    ['of another kind', '{"type":"FeatureCollection"}', /no line-ups/],
-    ['a list', '[]', /no line-ups/],
+    ['of another kind', '{"type":"FeatureCollection"}', /no comparisons/],
+    ['a list', '[]', /no comparisons/],
     ['of a version to come', file.replace(/"version": \d+/, '"version": 99'), /version 99/],
     ['of no version', file.replace(/"version": \d+/, '"version": "x"'), /does not say/],
     ['of a version before the first', file.replace(/"version": \d+/, '"version": 0'), /does not say/],
@@ -57,7 +57,7 @@ describe('a file of comparisons', () => {
 });
 
 describe('a comparison as Markdown', () => {
-  const link = 'https://keenfold.example/bench/#with=2.x';
+  const link = 'https://keenfold.example/compare/#with=2.x';
 
   test.each(Object.entries(oddComparisons))('is a whole table for %s', (_name, entry) => {
     const text = comparisonMarkdown(sceneOf(entry), link);

@@ -148,7 +148,7 @@ describe('a field that is only in the two tables', () => {
 
   test('is in the published JSON schema, with its name and unit', async () => {
     const { jsonSchema } = await import('../../src/comparison/json-schema.ts');
-    expect(jsonSchema()).toMatchObject({
+    expect(jsonSchema('comparison.schema.json')).toMatchObject({
       properties: {
         knives: {
           items: {

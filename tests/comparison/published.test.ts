@@ -52,7 +52,7 @@ describe('a comparison', () => {
     }[];
   const first = (document: Record<string, unknown>) => {
     const [item] = comparisons(document);
-    if (!item) throw new Error('the saved file holds no line-up');
+    if (!item) throw new Error('the saved file holds no comparison');
     return item;
   };
   const knife = (document: Record<string, unknown>) =>
@@ -73,19 +73,19 @@ describe('a comparison', () => {
       /comparisons\.0\.comparison\.knives\.1\.hrc: .*80 HRC is not between 20 HRC and 68 HRC\. Change it/,
     ],
     [
-      'nothing where its line-up stands',
+      'nothing where its comparison stands',
       (d) => ({ ...d, comparisons: [null] }),
-      /own\.json: comparisons\.0\.comparison: .*not a line-up\. Mend it/,
+      /own\.json: comparisons\.0\.comparison: .*not a comparison\. Mend it/,
     ],
     [
       'a field there is not',
       (d) => void (knife(d)['brand'] = 'x'),
-      /knives\.1\.brand: .* is not a field of a line-up\. Take it out/,
+      /knives\.1\.brand: .* is not a field of a comparison\. Take it out/,
     ],
     [
       'a field that is missing',
       (d) => void delete knife(d)['hrc'],
-      /knives\.1\.hrc: .* is missing .*line-up\.schema\.json/,
+      /knives\.1\.hrc: .* is missing .*comparison\.schema\.json/,
     ],
     [
       'a baseline that is not there',
@@ -93,12 +93,12 @@ describe('a comparison', () => {
       /baseline: .*“tern” is not among the knives/,
     ],
     [
-      'two line-ups',
+      'two comparisons',
       (d) => void comparisons(d).push(first(d)),
-      /comparisons: it holds 2 line-ups\. A page shows one/,
+      /comparisons: it holds 2 comparisons\. A page shows one/,
     ],
-    ['no line-up', () => [], /it holds no line-up\. Save one/],
-    ['another file', () => ({ keenfold: 'seal' }), /holds no line-ups of this site\. Save/],
+    ['no comparison', () => [], /it holds no comparison\. Save one/],
+    ['another file', () => ({ keenfold: 'seal' }), /holds no comparisons of this site\. Save/],
     ['a file from later', (d) => void (d['version'] = 99), /version 99/],
     ['a note that is none', (d) => void (d['note'] = 3), /note: it is not text/],
     ['revisions that are no list', (d) => void (d['revisions'] = 'none'), /revisions: they are not a list/],
@@ -139,7 +139,7 @@ describe('a comparison', () => {
     [
       'a finish that is a word',
       { knives: [{ ...loft().knives[0], finish: 'fine' }, loft().knives[1]] },
-      /knives\.0\.finish: .* Mend it, or save the line-up from the bench again\.$/,
+      /knives\.0\.finish: .* Mend it, or save the comparison from Compare again\.$/,
     ],
   ])('with %s stops the build too', (_what, change, message) => {
     expect(() => read({ ...loftDocument(), ...change })).toThrow(message);

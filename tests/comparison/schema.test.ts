@@ -3,7 +3,7 @@ import { Ajv2020 } from 'ajv/dist/2020.js';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { attributesOf, compare, jobProfiles, parameters } from '../../src/model/index.ts';
-import { jsonSchema } from '../../src/comparison/json-schema.ts';
+import { jsonSchema, schemaFiles } from '../../src/comparison/json-schema.ts';
 import { angleQuestions } from '../../src/comparison/angle-questions.ts';
 import { equalisable } from '../../src/comparison/entry.ts';
 import { toModel } from '../../src/comparison/to-model.ts';
@@ -129,7 +129,7 @@ describe('what is refused, where and why', () => {
     ['a blank name', loftWith('plover', { name: ' ' }), 'knives.0.name', 'the name is empty'],
     ['half a character', loftWith('plover', { name: '\ud800' }), 'knives.0.name', 'cannot be shown'],
     ['a control character', loftWith('plover', { name: 'Plo\u0000ver' }), 'knives.0.name', 'cannot be shown'],
-    ['a field of its own', { ...loft(), prize: 1 }, 'prize', 'prize is not a field of a line-up'],
+    ['a field of its own', { ...loft(), prize: 1 }, 'prize', 'prize is not a field of a comparison'],
     [
       'two knives of one id',
       { ...loft(), knives: loft().knives.map((one) => ({ ...one, id: 'plover' })), subject: 'plover' },
@@ -163,9 +163,9 @@ describe('what is refused, where and why', () => {
       'at most ten percentages, not 11',
     ],
     ['−100 %', { ...loft(), faceValues: [-100] }, 'faceValues.0', '-100 % leaves nothing'],
-    ['a list', [], '', 'not a line-up'],
-    ['nothing', null, '', 'not a line-up'],
-    ['text', 'line-up', '', 'not a line-up'],
+    ['a list', [], '', 'not a comparison'],
+    ['nothing', null, '', 'not a comparison'],
+    ['text', 'comparison', '', 'not a comparison'],
   ])('%s', (_, input, path, message) => {
     const found = problems(input);
     expect(found.map((problem) => problem.path)).toContain(path);
@@ -349,11 +349,11 @@ describe('what was read once', () => {
   });
 });
 
-describe('the JSON Schema', () => {
-  const committed = JSON.parse(readFileSync('public/line-up.schema.json', 'utf8')) as object;
+describe.each(schemaFiles)('the JSON Schema %s', (file) => {
+  const committed = JSON.parse(readFileSync(`public/${file}`, 'utf8')) as object;
   const accepts = new Ajv2020({ strict: true, allowUnionTypes: true }).compile(committed);
 
-  test('in public/ is up to date (npm run schema)', () => expect(committed).toEqual(jsonSchema()));
+  test('in public/ is up to date (npm run schema)', () => expect(committed).toEqual(jsonSchema(file)));
   test('takes the loft', () => expect(accepts(loftDocument())).toBe(true));
   test('takes every comparison the check takes', () =>
     fc.assert(fc.property(anyEntry, (entry) => accepts(entry))));

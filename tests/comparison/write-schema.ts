@@ -1,13 +1,15 @@
 import { writeFileSync } from 'node:fs';
 import prettier from 'prettier';
-import { jsonSchema } from '../../src/comparison/json-schema.ts';
+import { jsonSchema, schemaFiles } from '../../src/comparison/json-schema.ts';
 
-/** Writes public/line-up.schema.json anew; a test fails while it is stale. */
-const path = 'public/line-up.schema.json';
-writeFileSync(
-  path,
-  await prettier.format(JSON.stringify(jsonSchema()), {
-    ...(await prettier.resolveConfig(path)),
-    parser: 'json',
-  }),
-);
+/** Writes the published schema anew, under each of its names; a test fails while one is stale. */
+for (const file of schemaFiles) {
+  const path = `public/${file}`;
+  writeFileSync(
+    path,
+    await prettier.format(JSON.stringify(jsonSchema(file)), {
+      ...(await prettier.resolveConfig(path)),
+      parser: 'json',
+    }),
+  );
+}

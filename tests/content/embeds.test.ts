@@ -22,7 +22,7 @@ describe.each(figures)('the figure %s alone', (id) => {
     expect(document.querySelector('figcaption')?.textContent).toMatch(/\S.{30,}\./);
     expect(document.querySelectorAll('tbody tr').length).toBeGreaterThan(0);
     expect(document.querySelectorAll('header, footer, nav, .skip').length).toBe(0);
-    expect(document.getElementById('page-line-up')?.textContent).toContain('"knives"');
+    expect(document.getElementById('page-comparison')?.textContent).toContain('"knives"');
     const ways = [...document.querySelectorAll('a')];
     expect(ways.length).toBe(1);
     const [back] = ways;

@@ -8,7 +8,7 @@ export function proseOf(mdx: string): string {
     .replace(/<Guess[\s\S]*?ask="([^"]*)"[\s\S]*?\/>/g, '$1\n')
     .replace(/<Figure[\s\S]*?(?:<\/Figure>|\/>)/g, '')
     .replace(/<(?:Worked|Words|Check|Code)\b[^>]*\/>/g, '')
-    // A number is read as one word of one syllable: what it is changes with the line-up.
+    // A number is read as one word of one syllable: what it is changes with the comparison.
     .replace(/<Num\b[^>]*\/>/g, 'ten')
     .replace(/\s*\(?<Cite\b[^>]*\/>\)?/g, '')
     .replace(/<[^>]+>/g, '')

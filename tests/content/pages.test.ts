@@ -62,7 +62,7 @@ describe.each(pages)('the built page $file', ({ file, html }) => {
   // The live half begins with it and does not judge it once more.
   it('was built with a comparison the model can compute, if with one', () => {
     const { document } = parseHTML(html);
-    const text = document.getElementById('page-line-up')?.textContent;
+    const text = document.getElementById('page-comparison')?.textContent;
     const percentages = document.getElementById('page-percentages')?.textContent;
     const entry: unknown = text
       ? JSON.parse(text)

@@ -7,7 +7,7 @@ import type { Run } from '../../src/runs/log.ts';
 
 const first = (entry: ComparisonEntry): KnifeEntry => {
   const [knife] = entry.knives;
-  if (!knife) throw new Error('a line-up without knives');
+  if (!knife) throw new Error('a comparison without knives');
   return knife;
 };
 export const base = loft();

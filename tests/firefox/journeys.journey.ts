@@ -48,7 +48,7 @@ function answerOf(link: string): string {
 }
 
 test('an angle typed on the Compare page moves answer and drawing, and its link shows the same anew', async () => {
-  await open('bench/');
+  await open('compare/');
   await tab.until(live);
   const before = await tab.text('.live-answer');
   await tab.type('[data-knife=dunlin] [data-field=angle] input', '13');
@@ -89,7 +89,7 @@ test('a lesson opened with a link covers its knives, and a slider moves them by 
 });
 
 test('the explained page of a link says the ratio Node finds', async () => {
-  await open(`telling/${visitorLink}`);
+  await open(`explained/${visitorLink}`);
   await tab.until(live);
   const lead = await tab.text('.lead');
   expect(lead).toContain('Tern');
@@ -97,7 +97,7 @@ test('the explained page of a link says the ratio Node finds', async () => {
 });
 
 test('cells of a spreadsheet are pasted, taken and judged', async () => {
-  await open('runs/');
+  await open('test/');
   await tab.until(live);
   const cells = [
     'knife,lot,cuts',

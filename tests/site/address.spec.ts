@@ -44,10 +44,10 @@ const watch = (page: Page): Promise<void> =>
     .then(() => undefined);
 
 // What follows a comparison is hidden by one script until it does, whatever the page shows.
-const paths = ['/', ...oneIn(2, lessons()), '/telling/'];
+const paths = ['/', ...oneIn(2, lessons()), '/explained/'];
 
 for (const path of paths) {
-  test(`${path} opened with a line-up never shows the example's numbers`, async ({ page }) => {
+  test(`${path} opened with a comparison never shows the example's numbers`, async ({ page }) => {
     await page.goto(path);
     const demo = await read(page);
 

@@ -40,7 +40,7 @@ async function watch(page: Page): Promise<void> {
   }, parts);
 }
 
-for (const path of ['/', '/telling/', '/lessons/forty-and-forty/', `/telling/${visitorLink}`])
+for (const path of ['/', '/explained/', '/lessons/forty-and-forty/', `/explained/${visitorLink}`])
   test(`${path.slice(0, 40)} comes in pieces, from its top, and nothing that is there moves`, async ({
     page,
   }) => {

@@ -6,7 +6,7 @@ test('a question goes out without its answer open, and guesses come back as dots
   context,
 }) => {
   await context.grantPermissions(['clipboard-read', 'clipboard-write']);
-  await page.goto(`/telling/ask/${visitorLink}`);
+  await page.goto(`/explained/ask/${visitorLink}`);
   await live(page);
   const answer = page.locator('.reveal kf-words[of=answer]');
   await expect(answer).toBeHidden();
@@ -17,7 +17,7 @@ test('a question goes out without its answer open, and guesses come back as dots
   await expect(page.locator('[data-part=copied]')).toContainText('copied');
   const poll = (await page.evaluate(() => navigator.clipboard.readText())).split('\n');
   expect(poll).toHaveLength(7);
-  expect(poll.at(-1)).toContain('/telling/ask/#with=');
+  expect(poll.at(-1)).toContain('/explained/ask/#with=');
 
   const field = page.getByLabel('What came back');
   await field.fill('A 3\nB 5\n2.5\n+40 %\nherring');

@@ -134,7 +134,7 @@ async function strike(page: Page, which: string) {
       /** What a page shows once nothing of it comes late. Only where fields write into the comparison does anything. */
       const results = async () => {
         let last = shown();
-        if (!document.getElementById('page-line-up')) return last;
+        if (!document.getElementById('page-comparison')) return last;
         for (let waits = 0; waits < 20; waits += 1) {
           await new Promise((done) => setTimeout(done, 800));
           const now = shown();
@@ -243,13 +243,13 @@ const struckComparison: ComparisonEntry = {
 
 /** Pages that show a comparison of their address; of the lessons, whose elements are the same, one. */
 const withComparison = kindsOfPage().filter(
-  (page) => built(page).includes('id="page-line-up"') && !/^\/(lessons|answers|class)\//.test(page),
+  (page) => built(page).includes('id="page-comparison"') && !/^\/(lessons|answers|class)\//.test(page),
 );
 
 test('names that are markup stay text on every page that a link opens', async ({ page }) => {
   for (const path of [...withComparison, '/lessons/how-sure/', '/embed/opened/']) {
     await page.goto(path + encodeLink(struckComparison));
-    await expect(page.locator('html'), path).toHaveAttribute('data-line-up', 'own');
+    await expect(page.locator('html'), path).toHaveAttribute('data-comparison', 'own');
     await unfold(page);
     await expect(page.locator('main'), path).toContainText(image);
     await expect(page.locator('[data-struck], [src=x]'), path).toHaveCount(0);

@@ -5,7 +5,7 @@ test('a comparison in the address goes along through header, list, neighbours an
   page,
   context,
 }) => {
-  await page.goto(`/bench/${visitorLink}`);
+  await page.goto(`/compare/${visitorLink}`);
   await live(page);
   const learn = page.locator('header.site').getByRole('link', { name: 'Learn' });
   await expect(learn).toHaveAttribute('href', /lessons\/#with=/);
@@ -55,15 +55,15 @@ test('without a comparison of a visitor no way on carries one, and knives kept o
   await page.waitForTimeout(500);
   expect(await page.locator('[data-carries][href*="#with="]').count()).toBe(0);
 
-  await page.goto('/bench/');
+  await page.goto('/compare/');
   await live(page);
   const explained = page.locator('footer').getByRole('link', { name: 'The explanation' });
-  await expect(explained).toHaveAttribute('href', '/telling/');
+  await expect(explained).toHaveAttribute('href', '/explained/');
   await page.locator('[data-field="name"] input').first().fill('Whimbrel');
-  await expect(explained).toHaveAttribute('href', /\/telling\/#with=/);
+  await expect(explained).toHaveAttribute('href', /\/explained\/#with=/);
   await page.goto('/');
-  await page.goto('/bench/');
-  await expect(explained).toHaveAttribute('href', /\/telling\/#with=/);
+  await page.goto('/compare/');
+  await expect(explained).toHaveAttribute('href', /\/explained\/#with=/);
   await explained.click();
   await expect(page.locator('main')).toContainText('Whimbrel');
 });

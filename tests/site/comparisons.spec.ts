@@ -22,6 +22,6 @@ test('a published comparison leads from its list to a page that stays its own, a
   await page.getByText('details and numbers').first().click();
   expect(await main.textContent()).toBe(before);
 
-  await page.getByRole('link', { name: 'Open these knives on the bench' }).click();
+  await page.getByRole('link', { name: 'Open these knives in Compare' }).click();
   await expect(page.locator('.live-answer')).toContainText('Curlew should cut');
 });

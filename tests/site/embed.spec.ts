@@ -55,7 +55,7 @@ plain(
       `<iframe src="${site.address}${path}" title="${path}" width="600" height="300"></iframe>`;
     writeFileSync(
       join(folder, 'index.html'),
-      `<!doctype html><html lang="en"><title>Around</title><link rel="icon" href="data:,"><body><script>heard = []; addEventListener('message', ({ data, origin }) => heard.push({ data, origin }))</script>${frame(`embed/growing-bars/${visitorLink}`)}${frame('bench/')}</body></html>`,
+      `<!doctype html><html lang="en"><title>Around</title><link rel="icon" href="data:,"><body><script>heard = []; addEventListener('message', ({ data, origin }) => heard.push({ data, origin }))</script>${frame(`embed/growing-bars/${visitorLink}`)}${frame('compare/')}</body></html>`,
     );
     writeFileSync(join(folder, '_headers'), '');
     writeFileSync(join(folder, '404.html'), '');
@@ -91,7 +91,7 @@ plain(
       await expect(caption).not.toHaveText(before);
 
       const frames = page.frames().map((each) => each.url());
-      expect(frames.some((url) => url.startsWith(`${site.address}bench/`))).toBe(false);
+      expect(frames.some((url) => url.startsWith(`${site.address}compare/`))).toBe(false);
       expect(complaints.filter((text) => !/frame-ancestors|X-Frame-Options/i.test(text))).toEqual([]);
       expect(complaints.some((text) => /frame-ancestors/.test(text))).toBe(true);
     } finally {

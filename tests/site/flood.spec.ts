@@ -62,7 +62,7 @@ test.beforeEach(async ({ context }) => {
 
 for (const [path, name] of [
   ['/class/tally/', 'before'],
-  ['/telling/ask/', 'guesses'],
+  ['/explained/ask/', 'guesses'],
 ] as const)
   test(`${path}: two megabytes pasted are kept out, and the guesses there stay`, async ({ page }) => {
     await page.goto(path);
@@ -79,7 +79,7 @@ for (const [path, name] of [
   });
 
 test('a long text in a field of one line is refused at the field', async ({ page }) => {
-  await page.goto(`/bench/${visitorLink}`);
+  await page.goto(`/compare/${visitorLink}`);
   await live(page);
   const answer = page.locator('kf-words').first();
   // It takes samples, and is not shown before it is the visitor's own.
@@ -101,19 +101,21 @@ test('a long text in a field of one line is refused at the field', async ({ page
 });
 
 test('a link that unpacks to millions of bytes is refused', async ({ page }) => {
-  await page.goto(`/telling/${bomb()}`);
-  await expect(page.locator('#address-message')).toContainText('more than any line-up');
+  await page.goto(`/explained/${bomb()}`);
+  await expect(page.locator('#address-message')).toContainText('more than any comparison');
 });
 
 test('Saved refuses files that are none of its own, one by one, and takes no prototype', async ({ page }) => {
-  await page.goto(`/drawer/${visitorLink}`);
+  await page.goto(`/saved/${visitorLink}`);
   await live(page);
-  await page.getByRole('button', { name: 'Put it in the drawer' }).click();
+  await page.getByRole('button', { name: 'Save it' }).click();
   for (const [name, buffer] of Object.entries(files)) {
     await page
-      .getByLabel('Take line-ups from files')
+      .getByLabel('Take comparisons from files')
       .setInputFiles({ name, mimeType: 'application/octet-stream', buffer });
-    await expect(page.locator('[data-part=said]'), name).toContainText(/not JSON|no line-ups|cannot be read/);
+    await expect(page.locator('[data-part=said]'), name).toContainText(
+      /not JSON|no comparisons|cannot be read/,
+    );
     await page.locator('[data-part=said]').evaluate((said) => said.replaceChildren());
   }
   await expect(page.locator('[data-kept]')).toHaveCount(1);
@@ -123,7 +125,7 @@ test('Saved refuses files that are none of its own, one by one, and takes no pro
 test('the page of runs says what is wrong with files and texts dropped on it, and its log stays', async ({
   page,
 }) => {
-  await page.goto('/runs/');
+  await page.goto('/test/');
   await live(page);
   const log = await page.locator('[data-part=log]').first().innerText();
   for (const [name, buffer] of Object.entries(files)) {

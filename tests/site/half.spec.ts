@@ -47,7 +47,7 @@ const notDefined = (page: Page) =>
     ),
   );
 
-const paths = ['/bench/', '/lessons/how-sure/', '/telling/', '/runs/'];
+const paths = ['/compare/', '/lessons/how-sure/', '/explained/', '/test/'];
 
 for (const path of paths)
   test(`${path}: where no further script comes the page stays and says so, and the next touch asks again`, async ({

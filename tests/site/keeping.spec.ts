@@ -17,7 +17,7 @@ const angle = (page: Page) => page.locator('[data-field=angle] input').first();
 const said = (page: Page) => page.locator('[data-part=said]').first();
 
 /** Pages that read what is kept. */
-const reads = ['/bench/', '/runs/', '/drawer/', '/lessons/'];
+const reads = ['/compare/', '/test/', '/saved/', '/lessons/'];
 
 const damaged: Record<string, string> = {
   'half a link': visitorLink.slice(0, 90),
@@ -43,13 +43,13 @@ for (const [what, value] of Object.entries(damaged))
     for (const path of reads) {
       await page.goto(path);
       if (path !== '/lessons/') await live(page);
-      if (path === '/bench/' || path === '/runs/')
+      if (path === '/compare/' || path === '/test/')
         await expect(said(page), path).toContainText('cannot be read');
     }
     await expect(page.locator('[data-part=kept]')).toContainText('Nothing yet');
-    await page.goto('/drawer/');
+    await page.goto('/saved/');
     await live(page);
-    await page.getByRole('button', { name: 'Put it in the drawer' }).click();
+    await page.getByRole('button', { name: 'Save it' }).click();
     await expect(page.locator('[data-kept]')).toHaveCount(1);
     // What could not be read stays, whole or as the parts it has.
     const left = await page.evaluate(
@@ -57,12 +57,12 @@ for (const [what, value] of Object.entries(damaged))
       keys,
     );
     expect(left.some((text) => text?.includes(value) || text?.includes('__proto__'))).toBe(true);
-    await page.goto('/bench/');
+    await page.goto('/compare/');
     await live(page);
     await angle(page).fill('17');
     await angle(page).press('Tab');
     await expect(page).toHaveURL(/#with=/);
-    await page.goto('/bench/');
+    await page.goto('/compare/');
     await live(page);
     await expect(angle(page)).toHaveValue('17');
   });
@@ -82,10 +82,10 @@ test('comparisons kept by the first version are read', async ({ page }) => {
     },
     [link, visitorComparison] as const,
   );
-  await page.goto('/bench/');
+  await page.goto('/compare/');
   await live(page);
-  await expect(page.locator('html')).toHaveAttribute('data-line-up', 'own');
-  await page.goto('/drawer/');
+  await expect(page.locator('html')).toHaveAttribute('data-comparison', 'own');
+  await page.goto('/saved/');
   await live(page);
   await expect(page.getByRole('textbox', { name: 'Name of An old one' })).toHaveValue('An old one');
 });
@@ -108,7 +108,7 @@ for (const [what, name] of [
           },
         });
     }, name);
-    await page.goto('/bench/');
+    await page.goto('/compare/');
     await live(page);
     await angle(page).fill('17');
     await angle(page).press('Tab');
@@ -125,9 +125,9 @@ for (const [what, name] of [
     await page.reload();
     await live(page);
     await expect(angle(page)).toHaveValue('16');
-    await page.goto(`/drawer/${new URL(page.url()).hash}`);
+    await page.goto(`/saved/${new URL(page.url()).hash}`);
     await live(page);
-    await page.getByRole('button', { name: 'Put it in the drawer' }).click();
+    await page.getByRole('button', { name: 'Save it' }).click();
     await expect(said(page)).toContainText('Save it to a file');
     const saving = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Save all' }).click();
@@ -140,14 +140,14 @@ test('a comparison kept last that cannot be read is kept aside, and Saved saves 
   const later = visitorLink.replace(/^#with=\d+/, '#with=99');
   await page.goto('/class/');
   await page.evaluate((text) => localStorage.setItem('keenfold.line-up', text), later);
-  await page.goto('/bench/');
+  await page.goto('/compare/');
   await live(page);
-  await expect(said(page)).toContainText('It is kept aside: the drawer saves it to a file.');
+  await expect(said(page)).toContainText('It is kept aside: on the page Saved you can save it to a file.');
   await angle(page).fill('17');
   await angle(page).press('Tab');
   await expect.poll(() => page.evaluate(() => localStorage.getItem('keenfold.line-up'))).not.toBe(later);
 
-  await page.goto('/drawer/');
+  await page.goto('/saved/');
   await live(page);
   const section = page.getByRole('region', { name: 'Kept aside' });
   const saving = page.waitForEvent('download');
@@ -155,10 +155,10 @@ test('a comparison kept last that cannot be read is kept aside, and Saved saves 
   expect(readFileSync(await (await saving).path(), 'utf8')).toBe(later);
   await section.getByRole('button', { name: 'Erase' }).press('Enter');
   await expect(section).toBeHidden();
-  await expect(page.getByRole('heading', { name: 'In the drawer' })).toBeFocused();
+  await expect(page.getByRole('heading', { name: 'What is saved here' })).toBeFocused();
   await page.reload();
   await live(page);
-  await expect(page.locator('[data-part=state]')).toContainText('The drawer is empty');
+  await expect(page.locator('[data-part=state]')).toContainText('Nothing is saved here yet');
   await expect(section).toBeHidden();
 });
 
@@ -171,7 +171,7 @@ test('comparisons of Saved that cannot be read are saved as they were found, and
     ['{"items":[', '{"items":['],
   ] as const) {
     await page.evaluate((text) => localStorage.setItem('keenfold.drawer', text), stored);
-    await page.goto('/drawer/');
+    await page.goto('/saved/');
     await live(page);
     const section = page.getByRole('region', { name: 'Kept aside' });
     const saving = page.waitForEvent('download');
@@ -181,7 +181,7 @@ test('comparisons of Saved that cannot be read are saved as they were found, and
     await expect(section).toBeHidden();
     await page.reload();
     await live(page);
-    await expect(page.locator('[data-part=state]')).toHaveText('The drawer is empty.');
+    await expect(page.locator('[data-part=state]')).toHaveText('Nothing is saved here yet.');
     await expect(section).toBeHidden();
   }
 });

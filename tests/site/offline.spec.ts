@@ -79,7 +79,7 @@ test('a visited site opens whole without a network', async ({ page, host }) => {
     all,
   );
   expect(kept).toEqual(all.map((address) => [address, 200, true]));
-  for (const path of ['', 'bench/', 'runs/', 'telling/', 'argue/', 'class/', 'lessons/two-routes/']) {
+  for (const path of ['', 'compare/', 'test/', 'explained/', 'argue/', 'class/', 'lessons/two-routes/']) {
     expect((await page.goto(path || '.'))?.status(), path).toBe(200);
     await expect(page.locator('h1')).toBeVisible();
     const touched = page.locator('main [data-own] input, main [data-live] input').first();
@@ -87,9 +87,9 @@ test('a visited site opens whole without a network', async ({ page, host }) => {
     await touched.focus();
     await live(page);
   }
-  await page.goto(`telling/${visitorLink}`);
-  await expect(page.locator('html')).toHaveAttribute('data-line-up', 'own');
-  expect((await page.goto('bench'))?.url()).toMatch(/\/bench\/$/);
+  await page.goto(`explained/${visitorLink}`);
+  await expect(page.locator('html')).toHaveAttribute('data-comparison', 'own');
+  expect((await page.goto('compare'))?.url()).toMatch(/\/compare\/$/);
 });
 
 test('an address that is nowhere says so without a network too', async ({ page, context, host }) => {
@@ -154,8 +154,10 @@ test.describe('below a path', () => {
     test.slow();
     await visit(page, 'lessons/forty-and-forty/');
     await host.endPoint();
-    await page.goto('bench/');
+    await page.goto('compare/');
     await live(page);
+    await page.goto(`bench/?x=1${visitorLink}`, { waitUntil: 'commit' });
+    await expect(page).toHaveURL(`${host.address}compare/?x=1${visitorLink}`);
 
     const words = join(folder, 'words/index.html');
     writeFileSync(words, readFileSync(words, 'utf8').replace(/<h1[^>]*>/, '$&New: '));
@@ -179,10 +181,10 @@ test.describe('below a path', () => {
 });
 
 test('hosts are asked for the headers a page cannot set itself', async ({ page, folder }) => {
-  const answer = await page.goto('bench/');
+  const answer = await page.goto('compare/');
   const headers = answer?.headers() ?? {};
   expect(headers['content-security-policy']).toBe("frame-ancestors 'none'");
   expect(headers['x-content-type-options']).toBe('nosniff');
   expect(Object.fromEntries(headersFor(folder, '/_astro/any.js'))['Cache-Control']).toContain('immutable');
-  expect(Object.fromEntries(headersFor(folder, '/bench/'))['Cache-Control']).toBeUndefined();
+  expect(Object.fromEntries(headersFor(folder, '/compare/'))['Cache-Control']).toBeUndefined();
 });

@@ -1,4 +1,5 @@
 import { readdirSync } from 'node:fs';
+import { moved } from '../../src/build/moved.mjs';
 
 /** Where the built site lies. */
 export const dist = 'dist';
@@ -20,6 +21,9 @@ export function pages(): string[] {
   return (known = found);
 }
 
+/** The old address of a page that has moved: it leads on at once, and has a test of its own. */
+export const isMoved = (page: string): boolean => page.slice(1) in moved;
+
 /**
  * One page of every kind: of the short answers, which differ only in their words, and of the comparisons, which differ
  * only in their comparison, the first. For tests of what a layout does, which would say the same twelve times.
@@ -30,7 +34,7 @@ export function kindsOfPage(): string[] {
   const others = /^\/(embed|screen)\//;
   const alike = [/^\/answers\/./, /^\/comparisons\/./];
   return all.filter((page) => {
-    if (others.test(page)) return false;
+    if (others.test(page) || isMoved(page)) return false;
     const kind = alike.find((pattern) => pattern.test(page));
     return kind === undefined || all.find((other) => kind.test(other)) === page;
   });
@@ -62,11 +66,11 @@ export const oneIn = (many: number, all: readonly string[]): string[] =>
   all.filter((_path, index) => index % many === 0);
 
 /** The tool among the pages: its allowance of script is its own. */
-export const isComparePage = (page: string): boolean => page === '/bench/';
+export const isComparePage = (page: string): boolean => page === '/compare/';
 
 /** Pages whose live half is their content, and comes with them: the Compare page's fields, Saved's list, the log of runs. */
 export const comesLive = (page: string): boolean =>
-  isComparePage(page) || page === '/drawer/' || page === '/runs/';
+  isComparePage(page) || page === '/saved/' || page === '/test/';
 
 /** Whether a script is of those every page runs before it is touched. */
 export const isStart = (url: string): boolean => /\/_astro\/(Boot|start)\./.test(url);

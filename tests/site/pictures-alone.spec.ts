@@ -56,7 +56,7 @@ test('a visitor’s own figure as an SVG that stands alone looks as it does on t
   context,
 }) => {
   const scene = sceneOf(visitorComparison);
-  await page.goto(`/telling/${visitorLink}`);
+  await page.goto(`/explained/${visitorLink}`);
   await live(page);
   const sheet = page.locator('#figure-chain');
   const svg = (await saved(await menuOf(sheet), 'Save as SVG')).toString();

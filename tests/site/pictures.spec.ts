@@ -13,7 +13,7 @@ const chain = everything.figure('chain');
 
 /** Opens the explained page with a visitor's comparison, and the menu of its chain, by keyboard. */
 async function menu(page: Page): Promise<Locator> {
-  await page.goto(`/telling/${visitorLink}`);
+  await page.goto(`/explained/${visitorLink}`);
   await live(page);
   return menuOf(page.locator('#figure-chain'));
 }

@@ -17,7 +17,7 @@ async function shown(
   const page = await context.newPage();
   await page.clock.setFixedTime(new Date(Date.UTC(year, 0, 1, 23, 30)));
   const texts: string[] = [];
-  for (const path of ['/telling/', '/bench/', '/runs/']) {
+  for (const path of ['/explained/', '/compare/', '/test/']) {
     await page.goto(path + visitorLink);
     await live(page);
     const main = page.locator('main');

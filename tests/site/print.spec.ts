@@ -4,7 +4,7 @@ import { lessons } from './pages.ts';
 import { expectWholeOnPaper } from './paper.ts';
 
 /** Of these the PDF is read too: it takes long, and says of other pages what the layout says. */
-const onPaper = ['/', '/bench/', '/runs/', '/telling/', ...lessons().slice(0, 1)];
+const onPaper = ['/', '/compare/', '/test/', '/explained/', ...lessons().slice(0, 1)];
 
 const plain = (text: string): string => text.replaceAll(/[^\p{L}\p{N}]/gu, '');
 

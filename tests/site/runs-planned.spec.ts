@@ -8,7 +8,7 @@ const verdict = (page: Page) => page.locator('.runs-verdict');
 const said = (page: Page) => page.locator('[data-part=said]').first();
 
 async function open(page: Page, hash: string): Promise<void> {
-  await page.goto(`/runs/${hash}`);
+  await page.goto(`/test/${hash}`);
   await live(page);
 }
 

@@ -10,7 +10,7 @@ const said = (page: Page) => page.locator('[data-part=said]').first();
 const rows = (page: Page) => page.locator('[data-part=log] tbody tr');
 
 async function open(page: Page, hash = ''): Promise<void> {
-  await page.goto(`/runs/${hash}`);
+  await page.goto(`/test/${hash}`);
   await live(page);
 }
 
@@ -257,7 +257,7 @@ test('a million rows are read without the page standing still, and can be stoppe
   await page.getByRole('button', { name: 'Add these runs' }).click();
   await expect(page.locator('[data-part=import-said]')).toContainText('3,000 runs read');
   await expect(page.locator('[data-part=import-said]')).toContainText(
-    'Nothing was taken: a line-up carries at most 2,000',
+    'Nothing was taken: a comparison carries at most 2,000',
   );
 
   // Pasted, such a text never enters the field, which would stand still with it.
@@ -303,7 +303,7 @@ test('what was published and is corrected is said number by number, and stays in
   await page.locator('#run-reach').press('Enter');
   await page.locator('#published').fill('no link');
   await page.getByRole('button', { name: 'What changed?' }).click();
-  await expect(page.locator('#published-problem')).toContainText('no link of a line-up');
+  await expect(page.locator('#published-problem')).toContainText('no link of a comparison');
   await page.locator('#published').fill(published);
   await page.locator('#published').press('Enter');
   const changed = page.locator('[data-part=changed] li');
@@ -331,7 +331,7 @@ test('the figures are numbered as they are read, with readings in the log and wi
   const upTo = (last: number) => Array.from({ length: last }, (_, index) => `Figure ${index + 1}`);
   const without = await browser.newContext({ javaScriptEnabled: false, ...(baseURL ? { baseURL } : {}) });
   const still = await without.newPage();
-  await still.goto('/runs/');
+  await still.goto('/test/');
   expect(await numbers(still)).toEqual(upTo(3));
   await without.close();
 

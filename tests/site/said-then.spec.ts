@@ -19,7 +19,7 @@ test('a link of another model says what it said then, what is said now, and why;
   page,
 }) => {
   const then = page.locator('#address-then');
-  for (const path of ['/bench/', '/lessons/stack-them/', '/telling/', '/argue/', '/runs/']) {
+  for (const path of ['/compare/', '/lessons/stack-them/', '/explained/', '/argue/', '/test/']) {
     await page.goto('about:blank');
     await page.goto(`${path}${old}`);
     await expect(then, path).toContainText('factor model no. 1; this page has no.');
@@ -28,7 +28,7 @@ test('a link of another model says what it said then, what is said now, and why;
     await expect(page.locator('#address-message')).toBeHidden();
   }
   await page.goto('about:blank');
-  await page.goto(`/telling/${madeWith('1', [9.87, 9.87, 9.87, 1])}`);
+  await page.goto(`/explained/${madeWith('1', [9.87, 9.87, 9.87, 1])}`);
   await expect(then).toContainText(
     'Then it said, for Tern against Knot: 9.87 times as long by the careful estimate',
   );

@@ -12,22 +12,22 @@ test('the comparison is copied as Markdown, and its sheet is reached from bench 
   baseURL,
 }) => {
   await context.grantPermissions(['clipboard-read', 'clipboard-write']);
-  await page.goto(`/bench/${visitorLink}`);
+  await page.goto(`/compare/${visitorLink}`);
   await live(page);
   await page.getByRole('link', { name: 'Print it on one sheet' }).click();
   await expect(page).toHaveURL(/\/sheet\/#with=/);
   await live(page);
   await expect(page.locator('h1')).toHaveText(visitorComparison.title);
   await expect(page.locator('[data-part=invented]')).toBeHidden();
-  await expect(page.getByRole('img', { name: 'A code that opens this line-up' })).toBeVisible();
+  await expect(page.getByRole('img', { name: 'A code that opens this comparison' })).toBeVisible();
   await page.getByRole('button', { name: 'Copy as Markdown' }).press('Enter');
   await expect(page.locator('[data-part=said]')).toContainText('Copied');
   const copied = await page.evaluate(() => navigator.clipboard.readText());
   const scene = sceneOf(visitorComparison);
   const band = bandBehind(scene, 'more');
   expect(band.join(' ')).toMatch(/nine chances in ten/);
-  expect(copied).toBe(comparisonMarkdown(scene, new URL(`/bench/${visitorLink}`, baseURL).href, band));
-  await page.goto('/telling/');
+  expect(copied).toBe(comparisonMarkdown(scene, new URL(`/compare/${visitorLink}`, baseURL).href, band));
+  await page.goto('/explained/');
   await expect(page.getByRole('link', { name: 'Print it on one sheet' })).toBeVisible();
 });
 

@@ -15,7 +15,7 @@ test('the band comes with another comparison, never with the example’s numbers
 }) => {
   const fetched: string[] = [];
   page.on('request', (request) => fetched.push(request.url()));
-  await page.goto('/bench/');
+  await page.goto('/compare/');
   await live(page);
   await page.waitForLoadState('networkidle');
   await expect(band(page)).toContainText('nine chances in ten that Dunlin cuts');
@@ -48,7 +48,7 @@ const alike: ComparisonEntry = {
 
 for (const path of ['/lessons/forty-and-forty/', '/lessons/where-it-stops/', '/embed/chain/'])
   test(`${path} says the visitor’s whole ratio with its band, as the bench does`, async ({ page }) => {
-    await page.goto(`/bench/${visitorLink}`);
+    await page.goto(`/compare/${visitorLink}`);
     await expect(answer(page)).toContainText('Tern');
     const [span = 'none'] =
       /[\d.]+ to [\d.]+ times as long as Knot; [\d.]+ is the middle/.exec(
@@ -62,7 +62,7 @@ for (const path of ['/lessons/forty-and-forty/', '/lessons/where-it-stops/', '/e
   });
 
 test('two knives whose bands overlap are said not to be distinguished', async ({ page }) => {
-  await page.goto(`/bench/${encodeLink(alike)}`);
+  await page.goto(`/compare/${encodeLink(alike)}`);
   await live(page);
   await expect(band(page)).toContainText('By the model Tern and Knot can’t be told apart');
   await expect(headline(page)).toContainText('Tern and Knot can’t be told apart');
@@ -76,7 +76,7 @@ test('two knives whose bands overlap are said not to be distinguished', async ({
 test('the fields of the assumptions: exact ones leave no band, a cleared one widens it, a bad one says why', async ({
   page,
 }) => {
-  await page.goto('/bench/');
+  await page.goto('/compare/');
   await live(page);
   const ofKnife = (knife: string, name: string) =>
     page.locator(`[data-knife=${knife}] [data-field=${name}] :is(input, select)`);
@@ -141,7 +141,7 @@ const plusMinusOf = async (said: Locator): Promise<number> =>
 test('carbide from composition: typed by keyboard, drawn, put into the comparison with its ±, and undone', async ({
   page,
 }) => {
-  await page.goto('/bench/');
+  await page.goto('/compare/');
   await live(page);
   const part = page.locator('kf-composition');
   const said = part.locator('[data-part=said]');
@@ -197,7 +197,7 @@ test('carbide from composition: typed by keyboard, drawn, put into the compariso
 test('the steel of the loft is worked out without script', async ({ browser, baseURL }) => {
   const context = await browser.newContext({ javaScriptEnabled: false, baseURL: baseURL ?? '' });
   const page = await context.newPage();
-  await page.goto('/bench/');
+  await page.goto('/compare/');
   const part = page.locator('section:has(#composition-title)');
   await expect(part.locator('noscript p')).toBeVisible();
   await expect(part.locator('[data-part=said]')).toContainText('Carbide with the temperature not known');

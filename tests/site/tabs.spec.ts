@@ -18,11 +18,11 @@ test('of two tabs of the Compare page the later change is kept, and each tab hol
   page,
   context,
 }) => {
-  await page.goto(`/bench/${visitorLink}`);
+  await page.goto(`/compare/${visitorLink}`);
   await live(page);
   await type(page, '17');
   const other = await context.newPage();
-  await other.goto('/bench/');
+  await other.goto('/compare/');
   await live(other);
   await expect(angle(other)).toHaveValue('17');
   await type(other, '16');
@@ -36,7 +36,7 @@ test('of two tabs of the Compare page the later change is kept, and each tab hol
   const third = await context.newPage();
   await expect
     .poll(async () => {
-      await third.goto('/bench/');
+      await third.goto('/compare/');
       await live(third);
       return angle(third).inputValue();
     })
@@ -49,7 +49,7 @@ test('of two tabs of the Compare page the later change is kept, and each tab hol
 test('what two tabs put into Saved is all kept, and each tab shows it', async ({ page, context }) => {
   const other = await context.newPage();
   for (const tab of [page, other]) {
-    await tab.goto(`/drawer/${visitorLink}`);
+    await tab.goto(`/saved/${visitorLink}`);
     await live(tab);
   }
   for (const [tab, name] of [
@@ -58,7 +58,7 @@ test('what two tabs put into Saved is all kept, and each tab shows it', async ({
     [page, 'From the first again'],
   ] as const) {
     await tab.getByLabel('Name', { exact: true }).fill(name);
-    await tab.getByRole('button', { name: 'Put it in the drawer' }).click();
+    await tab.getByRole('button', { name: 'Save it' }).click();
   }
   for (const tab of [page, other]) {
     await expect(tab.locator('[data-kept]')).toHaveCount(3);
@@ -72,7 +72,7 @@ const secondLink = encodeLink({
   knives: visitorComparison.knives.map((knife) => ({ ...knife, name: `${knife.name} 2nd` })),
 });
 
-for (const path of ['/lessons/how-sure/', '/telling/', '/bench/'])
+for (const path of ['/lessons/how-sure/', '/explained/', '/compare/'])
   test(`${path}: back and forward show what the address carries`, async ({ page }) => {
     await page.goto(path);
     if (comesLive(path)) await live(page);
@@ -100,7 +100,7 @@ for (const path of ['/lessons/how-sure/', '/telling/', '/bench/'])
     await page.goBack();
     await shows([], 'Tern');
     await expect.poll(said).toEqual(demo);
-    await expect(page.locator('html')).not.toHaveAttribute('data-line-up', 'own');
+    await expect(page.locator('html')).not.toHaveAttribute('data-comparison', 'own');
     expect(
       await page
         .locator('a[data-carries]')
@@ -110,7 +110,7 @@ for (const path of ['/lessons/how-sure/', '/telling/', '/bench/'])
     ).toBe(0);
   });
 
-for (const path of ['/bench/', '/runs/'])
+for (const path of ['/compare/', '/test/'])
   test(`${path}: an address gone to meanwhile is not written over, nor what was kept by a link that is looked at`, async ({
     page,
   }) => {
@@ -119,9 +119,9 @@ for (const path of ['/bench/', '/runs/'])
     const bare = page.url();
     const kept = () => page.evaluate(() => localStorage.getItem('keenfold.line-up'));
     await page.evaluate((hash) => (location.hash = hash), visitorLink);
-    await expect(page.locator('html')).toHaveAttribute('data-line-up', 'own');
+    await expect(page.locator('html')).toHaveAttribute('data-comparison', 'own');
     await page.goBack();
-    await expect(page.locator('html')).not.toHaveAttribute('data-line-up', 'own');
+    await expect(page.locator('html')).not.toHaveAttribute('data-comparison', 'own');
     // Longer than the pause after which the address follows a change.
     await page.waitForTimeout(600);
     expect(page.url()).toBe(bare);
@@ -129,10 +129,10 @@ for (const path of ['/bench/', '/runs/'])
 
     // The address changes while the last change still waits to be written into it.
     const name = page
-      .locator(path === '/bench/' ? '[data-field=name] input' : '[data-field=ratio] input')
+      .locator(path === '/compare/' ? '[data-field=name] input' : '[data-field=ratio] input')
       .first();
     await page.goForward();
-    await expect(page.locator('html')).toHaveAttribute('data-line-up', 'own');
+    await expect(page.locator('html')).toHaveAttribute('data-comparison', 'own');
     await name.evaluate((input: HTMLInputElement, hash) => {
       input.value = '2';
       input.dispatchEvent(new Event('input', { bubbles: true }));
@@ -143,15 +143,15 @@ for (const path of ['/bench/', '/runs/'])
     expect(new URL(page.url()).hash).toBe(secondLink);
   });
 
-for (const path of ['/bench/', '/runs/'])
+for (const path of ['/compare/', '/test/'])
   test(`${path}: opened by a link and then by its bare address, it shows what it shows without a link`, async ({
     page,
   }) => {
     await page.goto(path + visitorLink);
     await live(page);
-    await expect(page.locator('html')).toHaveAttribute('data-line-up', 'own');
+    await expect(page.locator('html')).toHaveAttribute('data-comparison', 'own');
     await page.evaluate(() => (location.hash = ''));
-    await expect(page.locator('html')).not.toHaveAttribute('data-line-up', 'own');
+    await expect(page.locator('html')).not.toHaveAttribute('data-comparison', 'own');
     await live(page);
     await expect(page.locator('main')).not.toContainText('Tern');
   });

@@ -6,7 +6,7 @@ test('what it takes is fetched when it is touched, follows the question, and can
   const scripts: string[] = [];
   page.on('response', (response) => scripts.push(response.url()));
   const fetched = () => scripts.some((url) => /\/takes\.[^/]*js$/.test(url));
-  await page.goto('/bench/');
+  await page.goto('/compare/');
   await live(page);
   const row = (name: string) => page.locator(`[data-attribute=${name}]`);
   await expect(row('angleDeg')).toContainText('not in reach: at 4° it comes to');
@@ -45,7 +45,7 @@ test('what it takes is fetched when it is touched, follows the question, and can
 });
 
 test('offers are typed, worked out, drawn and refused, and stay out of the comparison', async ({ page }) => {
-  await page.goto('/bench/');
+  await page.goto('/compare/');
   await live(page);
   const address = page.url();
   const cost = page.locator('table.cost');
@@ -86,7 +86,7 @@ test('offers are typed, worked out, drawn and refused, and stay out of the compa
 test('with a comparison of one’s own it says nothing of the loft, and covers the knives when one comes near', async ({
   page,
 }) => {
-  await page.goto('/bench/');
+  await page.goto('/compare/');
   await live(page);
   await page.locator('#plover-angle').fill('15');
   const waiting = page.locator('kf-late[data-waiting]:has(> kf-takes, > kf-cost)');

@@ -35,7 +35,7 @@ test('a slider moved many steps is told once, after a pause, by what it came to'
 
 test('a number typed on the Compare page, and a choice, are told by what they come to', async ({ page }) => {
   for (const [path, change] of [
-    ['/bench/', () => page.locator('[data-knife=dunlin] [data-field=angle] input').fill('17')],
+    ['/compare/', () => page.locator('[data-knife=dunlin] [data-field=angle] input').fill('17')],
     ['/argue/', () => page.locator('kf-choice[of=apex] input').last().check()],
   ] as const) {
     await page.goto(path);

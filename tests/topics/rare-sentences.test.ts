@@ -95,7 +95,7 @@ describe('the chain', () => {
     ['nothing but steel', 'answer-all-steel', pair({ hrc: 63 }), /it is the steel, and nothing else\.$/],
     [
       'two effects so small that adding does no harm',
-      'telling-surprise',
+      'explained-surprise',
       pair({ edgeMm: 0.36, finish: { scale: 'FEPA-P', grit: 360 } }),
       /Here the two all but agree, which is chance\./,
     ],
@@ -135,7 +135,7 @@ describe('the chain', () => {
     ],
     [
       'no carbide',
-      'telling-compared',
+      'explained-compared',
       pair({ carbide: { volPercent: {} } }),
       /Dunlin: .*hardness 59 HRC, no carbide\. Plover/,
     ],
@@ -294,13 +294,13 @@ describe('a log', () => {
     ],
     [
       'with one run',
-      'telling-runs',
+      'explained-runs',
       withRuns(cut('dunlin', [120])),
       /^One measured run goes along with this comparison: one run of Dunlin, 0 runs of Plover\./,
     ],
     [
       'of a knife whose name is written from right to left',
-      'telling-runs',
+      'explained-runs',
       { ...real(pair({ name: 'סכין' })), runs: cut('dunlin', [120, 130]) },
       /^2 measured runs go along with this comparison: 2 runs of \u2068סכין\u2069, 0 runs of Plover\./,
     ],
@@ -392,7 +392,7 @@ test('a comparison that is not invented is not called so, in any text', () => {
     const texts = [
       explainedText(scene, 'one sentence', 'plain text', 'https://keenfold.example/'),
       comparisonMarkdown(scene, 'https://keenfold.example/'),
-      described('telling-compared', one),
+      described('explained-compared', one),
       described('whose', one),
     ];
     for (const text of texts) expect(/invented/i.test(text), text).toBe(invented);

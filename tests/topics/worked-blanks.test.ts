@@ -60,7 +60,7 @@ const typed = (value: number): string => String(value).replace(/e(.*)/, ' × 10^
 
 test.each(names)('every step of %s has the blanks its formula shows', (name) => {
   const entry = oddComparisons[name];
-  if (!entry) throw new Error(`no line-up ${name}`);
+  if (!entry) throw new Error(`no comparison ${name}`);
   const scene = sceneOf(entry);
   let blanks = 0;
   for (const of of all) {
@@ -96,7 +96,7 @@ test.each(names)('every step of %s has the blanks its formula shows', (name) => 
 
 test('every worked example has blanks where all is known', () => {
   const known = oddComparisons['toughness-known'];
-  if (!known) throw new Error('no line-up');
+  if (!known) throw new Error('no comparison');
   const scene = sceneOf(known);
   for (const of of all)
     expect(everything.worked(of)(scene).steps.flatMap(resultsOf).length, of).toBeGreaterThan(0);

@@ -65,7 +65,7 @@ function compared(name: string, scene: Scene): Preview {
       title: `${subject.name} against ${baseline.name}: ${entry.title}`,
       drawing: drawn('chain', scene),
       foot: invented(scene),
-      alt: [...everything.words('telling-sentence')(scene), ...bandBehind(scene, 'more')].join(' '),
+      alt: [...everything.words('explained-sentence')(scene), ...bandBehind(scene, 'more')].join(' '),
     },
   };
 }

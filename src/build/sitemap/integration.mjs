@@ -1,6 +1,7 @@
 import { writeFileSync } from 'node:fs';
+import { moved } from '../moved.mjs';
 
-/** The addresses a site map lists, as the text of a `sitemap.xml`; pages that only answer for missing ones are left out. */
+/** The addresses a site map lists, as the text of a `sitemap.xml`; pages that only answer for missing or moved ones are left out. */
 const sitemapOf = (addresses) => `<?xml version="1.0" encoding="UTF-8"?>
 <urlset xmlns="http://www.sitemaps.org/schemas/sitemap/0.9">
 ${addresses.map((address) => `  <url><loc>${address}</loc></url>`).join('\n')}
@@ -23,7 +24,7 @@ export function sitemap() {
       'astro:build:done': ({ dir, pages }) => {
         const addresses = pages
           .map(({ pathname }) => pathname)
-          .filter((path) => !path.startsWith('404'))
+          .filter((path) => !path.startsWith('404') && !(path in moved))
           .map((path) => new URL(path, root).href)
           .sort();
         writeFileSync(new URL('sitemap.xml', dir), sitemapOf(addresses));

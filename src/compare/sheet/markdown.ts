@@ -28,7 +28,7 @@ export function comparisonMarkdown(scene: Scene, link: string, band: readonly st
     say('notes')
       .map((note) => `- ${escapeMarkdown(note)}`)
       .join('\n'),
-    `An estimate by Keenfold’s factor model no. ${MODEL_NUMBER}, not a measurement. [Open the line-up](${link})`,
+    `An estimate by Keenfold’s factor model no. ${MODEL_NUMBER}, not a measurement. [Open the comparison](${link})`,
   ]
     .filter((part) => part !== '')
     .join('\n\n')}\n`;

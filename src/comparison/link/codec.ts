@@ -26,7 +26,7 @@ const mostPackedBytes = 8 * 1024;
 const mostUnpackedBytes = 256 * 1024;
 
 export type LinkTrouble =
-  'not a line-up' | 'cut short' | 'altered' | 'newer version' | 'too large' | 'not valid';
+  'not a comparison' | 'cut short' | 'altered' | 'newer version' | 'too large' | 'not valid';
 
 export interface OpenedLink extends Said {
   ok: true;
@@ -91,16 +91,16 @@ function fragmentOf(packed: Uint8Array): string {
  * @returns The comparison and the number of the model it was made with, or what is wrong, in words.
  */
 export function decodeLink(fragment: string): DecodedLink {
-  if (!fragment.startsWith(opening)) return trouble('not a line-up', 'The address carries no line-up.');
+  if (!fragment.startsWith(opening)) return trouble('not a comparison', 'The address carries no comparison.');
   if (fragment.length > opening.length + (mostPackedBytes * 4) / 3 + 40) {
-    return trouble('too large', 'The link is longer than any line-up of this site.');
+    return trouble('too large', 'The link is longer than any comparison of this site.');
   }
   const text = fragment.slice(opening.length).replace(/[^A-Za-z0-9_-]+$/, '');
   if (text === '')
-    return trouble('cut short', 'The link ends before its line-up begins. Copy it again, whole.');
+    return trouble('cut short', 'The link ends before its comparison begins. Copy it again, whole.');
   const [, digits, payload] = /^(\d{1,6})(?:\.(.*))?$/s.exec(text) ?? [];
   if (digits === undefined || digits.startsWith('0')) {
-    return trouble('not a line-up', 'The link does not begin like one of this site’s line-ups.');
+    return trouble('not a comparison', 'The link does not begin like one of this site’s comparisons.');
   }
   const version = Number(digits);
   if (version > documentVersion) {
@@ -109,7 +109,8 @@ export function decodeLink(fragment: string): DecodedLink {
       `The link says it is of version ${version}; this page reads versions up to ${documentVersion}. Reload the page for a newer one, or copy the link again if it was altered.`,
     );
   }
-  if (!payload) return trouble('cut short', 'The link ends before its line-up begins. Copy it again, whole.');
+  if (!payload)
+    return trouble('cut short', 'The link ends before its comparison begins. Copy it again, whole.');
   const packed = payloadBytes(payload, version);
   return packed instanceof Uint8Array ? opened(packed, version) : packed;
 }
@@ -142,18 +143,18 @@ const checksum = (packed: Uint8Array, version: number): number =>
 function opened(packed: Uint8Array, version: number): DecodedLink {
   const unpacked = inflateRaw(packed, mostUnpackedBytes);
   if (unpacked === 'too large')
-    return trouble('too large', 'The link unpacks to more than any line-up holds.');
+    return trouble('too large', 'The link unpacks to more than any comparison holds.');
   if (unpacked === 'damaged') return trouble('altered', 'The link was altered: it cannot be unpacked.');
   const [modelNumber, ...after] = listOf(parsed(unpacked));
   const [head, rest] = version === 1 ? [undefined, after] : [after[0], after.slice(1)];
   const read = readers[version];
   if (typeof modelNumber !== 'string' || modelNumber.length > 24 || !read) {
-    return trouble('not valid', 'The link unpacks, but not to a line-up.');
+    return trouble('not valid', 'The link unpacks, but not to a comparison.');
   }
   const checked = validate(migrate(read(rest), version));
   if (!checked.ok) {
     const message = checked.problems[0]?.message ?? 'it is empty';
-    return trouble('not valid', `The line-up in the link cannot be used: ${message}.`);
+    return trouble('not valid', `The comparison in the link cannot be used: ${message}.`);
   }
   return {
     ok: true,

@@ -5,5 +5,5 @@ export const fileName = (title: string, ending: string): string =>
       .toLowerCase()
       .replace(/[^\p{L}\p{N}]+/gu, '-')
       .replace(/^-+|-+$/g, '')
-      .slice(0, 60) || 'line-up'
+      .slice(0, 60) || 'comparison'
   }.${ending}`;

@@ -25,9 +25,9 @@ export interface ComparisonStorage {
 
 const messages: Record<StorageTrouble, string> = {
   denied:
-    'This browser does not let the page keep your line-up. It is here until you close the page; copy its link to keep it.',
-  full: 'There is no room left on this machine to keep your line-up. It is here until you close the page; copy its link to keep it.',
-  corrupted: 'The line-up kept from your last visit cannot be read.',
+    'This browser does not let the page keep your comparison. It is here until you close the page; copy its link to keep it.',
+  full: 'There is no room left on this machine to keep your comparison. It is here until you close the page; copy its link to keep it.',
+  corrupted: 'The comparison kept from your last visit cannot be read.',
 };
 
 /** The part of the browser's `Storage` that is used. */
@@ -71,7 +71,9 @@ export function createStorage(openStorage: () => TextStorage = () => localStorag
       if (text === null) return { ok: true, entry: null };
       const read = readStored(text);
       if (read.ok) return read;
-      const aside = storeUnread(storage, text) ? ' It is kept aside: the drawer saves it to a file.' : '';
+      const aside = storeUnread(storage, text)
+        ? ' It is kept aside: on the page Saved you can save it to a file.'
+        : '';
       return notSaved('corrupted', `${read.why}${aside}`);
     },
   };

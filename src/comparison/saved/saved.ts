@@ -34,7 +34,7 @@ export interface SavedList {
 }
 
 const notSavedComparison =
-  ' This browser does not keep the drawer, or has no room for it: it is here until you close the page. Save it to a file.';
+  ' This browser does not keep what you save, or has no room for it: it is here until you close the page. Save it to a file.';
 
 const same = (one: ComparisonEntry, other: ComparisonEntry): boolean =>
   JSON.stringify(one) === JSON.stringify(other);
@@ -137,7 +137,7 @@ class StoredList implements SavedList {
     }
     const taken = all.length - items.length;
     const said = [
-      `${taken === 1 ? 'One line-up was' : `${taken} line-ups were`} taken from the file.`,
+      `${taken === 1 ? 'One comparison was' : `${taken} comparisons were`} taken from the file.`,
       here > 0 ? `${here} ${here === 1 ? 'was' : 'were'} here already.` : '',
       ...read.problems,
     ].filter((sentence) => sentence !== '');
@@ -147,7 +147,7 @@ class StoredList implements SavedList {
   #add(comparison: Named): Outcome {
     const { items, unread } = this.#store.look();
     const item = this.#fresh(items, comparison);
-    return this.#write({ items: [...items, item], unread }, `“${item.name}” is in the drawer.`);
+    return this.#write({ items: [...items, item], unread }, `“${item.name}” is saved.`);
   }
 
   #fresh(items: readonly SavedComparison[], { name, entry }: Named): SavedComparison {

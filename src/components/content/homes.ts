@@ -23,7 +23,9 @@ const texts: readonly (Omit<Home, 'sliders'> & { file: string })[] = [
       lesson: lessonOf(file),
       file: `${lessonFolder}/${file}`,
     })),
-  ...['bench', 'runs', 'argue'].map((name) => ({ page: `${name}/`, file: `src/pages/${name}.astro` })),
+  { page: 'compare/', file: 'src/pages/compare.astro' },
+  { page: 'test/', file: 'src/pages/test/index.astro' },
+  { page: 'argue/', file: 'src/pages/argue.astro' },
 ];
 
 /** Figures whose caption gives the whole ratio of the two knives: where one stands alone its band goes below it. */
@@ -52,5 +54,5 @@ export function homeOf(figure: string): Home {
     const sliders = [...(found[1] ?? '').matchAll(/<Slider of="([^"]+)"/g)].map(([, name = '']) => name);
     return { ...page, sliders };
   }
-  return { page: 'bench/', sliders: [] };
+  return { page: 'compare/', sliders: [] };
 }

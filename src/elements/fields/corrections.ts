@@ -68,7 +68,7 @@ export class CorrectionsElement extends HTMLElement {
         .join('; ');
     this.#problem('corrected-on', of('date'));
     this.#problem('corrected-why', of('reason'));
-    if (changed.ok) this.#say('Kept in the line-up, its link and its file. Undo takes it out again.');
+    if (changed.ok) this.#say('Kept in the comparison, its link and its file. Undo takes it out again.');
     else this.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus();
   };
 

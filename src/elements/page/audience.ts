@@ -103,7 +103,7 @@ export class AudienceElement extends SceneElement {
 async function copyQuestion(scene: Scene, isPoll: boolean): Promise<string> {
   const question = registry().words('ask-question')(scene).join(' ');
   const options = pollOf(scene).map(optionSaid);
-  const link = await linkTo('telling/ask/');
+  const link = await linkTo('explained/ask/');
   return copyText(
     isPoll ? [question, ...options, link].join('\n') : link,
     isPoll ? 'The poll is copied, with its link.' : 'The link to the question is copied.',

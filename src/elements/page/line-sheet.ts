@@ -30,7 +30,7 @@ export class LineSheetElement extends SceneElement {
     fillHeads(table, columns);
     fillRows(table, rows);
     this.#write('title', scene.entry.title);
-    void linkTo('bench/').then(
+    void linkTo('compare/').then(
       (link) => scene === this.#scene && this.#showCode(linkCode(link)),
       () => scene === this.#scene && this.#showCode(''),
     );
@@ -53,11 +53,11 @@ export class LineSheetElement extends SceneElement {
   async #copy(): Promise<void> {
     const scene = this.#scene;
     if (!scene) return;
-    const text = comparisonMarkdown(scene, await linkTo('bench/'), await bandOf(scene, 'more'));
+    const text = comparisonMarkdown(scene, await linkTo('compare/'), await bandOf(scene, 'more'));
     const said = await copyText(
       text,
       `Copied: ${text.length} characters, the link among them.`,
-      'The browser did not let the page copy. The drawer saves the same as a file.',
+      'The browser did not let the page copy. Saved keeps the same as a file.',
     );
     this.#write('said', said);
   }

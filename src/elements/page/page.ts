@@ -18,7 +18,7 @@ import { Pause } from './pause.ts';
  */
 const read = (id: string): unknown => JSON.parse(document.getElementById(id)?.textContent ?? 'null');
 /** Null on a page without knives, which holds percentages alone and opens no comparison from its address. */
-const own = read('page-line-up') as ComparisonEntry | null;
+const own = read('page-comparison') as ComparisonEntry | null;
 const given = own ?? plainEntry((read('page-percentages') ?? []) as number[]);
 
 export const store = createStore(given);
@@ -62,9 +62,9 @@ export function start(): void {
 /** The links of the page follow the comparison after this pause: they are followed, not watched. */
 const linksMs = 300;
 const links = new Pause(linksMs, () => {
-  if (root.dataset['lineUp'] !== 'own') return;
+  if (root.dataset['comparison'] !== 'own') return;
   fetchLinks().then(
-    ({ encodeLink }) => root.dataset['lineUp'] === 'own' && carry(encodeLink(store.entry.value)),
+    ({ encodeLink }) => root.dataset['comparison'] === 'own' && carry(encodeLink(store.entry.value)),
     // A link that is followed fetches it again.
     () => undefined,
   );
@@ -78,12 +78,12 @@ function carryAlong(): void {
 
 /** What the page shows is the visitor's own, from the address or kept on this machine. */
 export function becomesOwn(): void {
-  root.dataset['lineUp'] = 'own';
+  root.dataset['comparison'] = 'own';
 }
 
 /** Whether the link takes the comparison of the page along. */
 const takesAlong = ({ dataset: { page, carries } }: HTMLAnchorElement): boolean =>
-  page !== undefined || (carries !== undefined && root.dataset['lineUp'] === 'own');
+  page !== undefined || (carries !== undefined && root.dataset['comparison'] === 'own');
 
 const linkAt = ({ target }: Event): HTMLAnchorElement | null =>
   target instanceof Element
@@ -153,7 +153,7 @@ export function writeAddress(link: string): void {
 /** Opens the comparison in the address, or says why it cannot and goes on with the one there is. */
 function openAddress(change?: HashChangeEvent): void {
   const { act, leaves } = addressStep(location.hash, change && new URL(change.oldURL).hash);
-  if (leaves) without = { entry: store.entry.value, whose: root.dataset['lineUp'] };
+  if (leaves) without = { entry: store.entry.value, whose: root.dataset['comparison'] };
   if (act === 'go back') goBack();
   if (act !== 'open') return;
   const { hash } = location;
@@ -162,7 +162,7 @@ function openAddress(change?: HashChangeEvent): void {
   else
     fetchLinks().then(
       ({ decodeLink }) => location.hash === hash && show(decodeLink(hash)),
-      () => say(refusedSaid('a part of the page did not come.', root.dataset['lineUp'] === 'own')),
+      () => say(refusedSaid('a part of the page did not come.', root.dataset['comparison'] === 'own')),
     );
 }
 
@@ -177,8 +177,8 @@ function show(read: DecodedLink): void {
   } else {
     latest = undefined;
     tell('address-then', '');
-    const kept = root.dataset['lineUp'] === 'own';
-    if (!kept) root.dataset['lineUp'] = 'refused';
+    const kept = root.dataset['comparison'] === 'own';
+    if (!kept) root.dataset['comparison'] = 'refused';
     say(refusedSaid(read.why, kept));
   }
 }
@@ -195,8 +195,8 @@ function goBack(): void {
   }
   store.replace(without.entry);
   ofAddress = store.entry.value;
-  if (without.whose === undefined) delete root.dataset['lineUp'];
-  else root.dataset['lineUp'] = without.whose;
+  if (without.whose === undefined) delete root.dataset['comparison'];
+  else root.dataset['comparison'] = without.whose;
   if (without.whose !== 'own') carry('');
 }
 

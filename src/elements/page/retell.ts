@@ -44,7 +44,7 @@ export class RetellElement extends SceneElement {
       this.querySelector<HTMLInputElement>(`input[name="${name}"]:checked`)?.value ?? '';
     const depth = chosen('depth') as Depth;
     const band = depth === 'one sentence' ? [] : await bandOf(scene, 'more');
-    return explainedText(scene, depth, chosen('form') as TextForm, await linkTo('telling/'), band);
+    return explainedText(scene, depth, chosen('form') as TextForm, await linkTo('explained/'), band);
   }
 
   #copy = (event: Event): void => {

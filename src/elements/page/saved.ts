@@ -15,7 +15,7 @@ import { SceneElement } from './scene-element.ts';
 
 /** Saved: lists what is kept, and binds its buttons to it. What is kept lives in Saved, not here. */
 export class SavedElement extends SceneElement {
-  #drawer = createSavedList();
+  #saved = createSavedList();
   #scene: Scene | undefined;
 
   override connectedCallback(): void {
@@ -43,18 +43,18 @@ export class SavedElement extends SceneElement {
     const act = button?.dataset['act'];
     if (!button || act === undefined) return;
     const id = button.closest<HTMLElement>('[data-kept]')?.dataset['kept'] ?? '';
-    const item = this.#drawer.items().find((kept) => kept.id === id);
+    const item = this.#saved.items().find((kept) => kept.id === id);
     const acts: Record<string, () => string> = {
       put: () => this.#put(),
-      copy: () => this.#drawer.copy(id).message,
-      erase: () => this.#drawer.erase(id).message,
-      'put-back': () => this.#drawer.putBack().message,
+      copy: () => this.#saved.copy(id).message,
+      erase: () => this.#saved.erase(id).message,
+      'put-back': () => this.#saved.putBack().message,
       file: () => (item ? this.#save([item], fileName(item.name, 'json')) : ''),
-      'all-file': () => this.#save(this.#drawer.items(), 'keenfold-drawer.json'),
+      'all-file': () => this.#save(this.#saved.items(), 'keenfold-saved.json'),
       'aside-file': () => this.#saveAside(),
       'aside-erase': () => {
         // First: what stands in Saved's own place is laid aside whenever it is looked at.
-        const { message } = this.#drawer.eraseUnread();
+        const { message } = this.#saved.eraseUnread();
         eraseUnreadTexts();
         return `What was kept aside is erased.${message}`;
       },
@@ -82,12 +82,12 @@ export class SavedElement extends SceneElement {
     if (!(input instanceof HTMLInputElement)) return;
     if (input.type === 'file') {
       void Promise.all([...(input.files ?? [])].map((file) => file.text())).then((texts) => {
-        this.#after(texts.map((text) => this.#drawer.take(text).message).join(' '));
+        this.#after(texts.map((text) => this.#saved.take(text).message).join(' '));
         input.value = '';
       });
     } else if (input.name === 'kept-name') {
       const id = input.closest<HTMLElement>('[data-kept]')?.dataset['kept'] ?? '';
-      this.#after(this.#drawer.rename(id, input.value).message);
+      this.#after(this.#saved.rename(id, input.value).message);
     }
   };
 
@@ -95,16 +95,16 @@ export class SavedElement extends SceneElement {
     const entry = this.#scene?.entry;
     const name = this.querySelector<HTMLInputElement>('[name=new-name]');
     if (!entry) return '';
-    const { message } = this.#drawer.put(entry, name?.value);
+    const { message } = this.#saved.put(entry, name?.value);
     if (name) name.value = '';
     return message;
   }
 
   #save(items: readonly SavedComparison[], name: string): string {
-    if (items.length === 0) return 'The drawer is empty.';
+    if (items.length === 0) return 'Nothing is saved here yet.';
     download(name, comparisonsFile(items));
-    const { message } = this.#drawer.markSaved(items.map(({ id }) => id));
-    return `${items.length === 1 ? 'One line-up is' : `${items.length} line-ups are`} in the file ${name}.${message}`;
+    const { message } = this.#saved.markSaved(items.map(({ id }) => id));
+    return `${items.length === 1 ? 'One comparison is' : `${items.length} comparisons are`} in the file ${name}.${message}`;
   }
 
   #saveAside(): string {
@@ -115,11 +115,11 @@ export class SavedElement extends SceneElement {
 
   /** All that cannot be read, as it was found. */
   #aside(): string {
-    return [unreadTexts(), this.#drawer.unreadText()].filter((text) => text !== '').join('\n');
+    return [unreadTexts(), this.#saved.unreadText()].filter((text) => text !== '').join('\n');
   }
 
   async #markdown({ name, entry }: SavedComparison): Promise<string> {
-    const link = `${location.origin}${document.documentElement.dataset['base'] ?? '/'}bench/${encodeLink(entry)}`;
+    const link = `${location.origin}${document.documentElement.dataset['base'] ?? '/'}compare/${encodeLink(entry)}`;
     const scene = sceneOf(entry);
     const text = comparisonMarkdown(scene, link, await bandOf(scene, 'more'));
     download(fileName(name, 'md'), text, 'text/markdown');
@@ -134,7 +134,7 @@ export class SavedElement extends SceneElement {
 
   /** Every comparison as a row; a row that stays keeps its fields, and with them the focus. */
   #list = (): void => {
-    const items = this.#drawer.items();
+    const items = this.#saved.items();
     const list = this.place('list');
     const template = this.querySelector('template');
     if (!list || !template) return;
@@ -154,7 +154,7 @@ export class SavedElement extends SceneElement {
     const aside = this.place('aside');
     if (aside) aside.hidden = this.#aside() === '';
     const state = this.place('state');
-    if (state) state.textContent = savedWords(items.length, this.#drawer.unread());
+    if (state) state.textContent = savedWords(items.length, this.#saved.unread());
   };
 }
 
@@ -174,8 +174,8 @@ function fill(row: HTMLElement, { id, name, entry, changedAt, savedToFileAt }: S
     button.setAttribute('aria-label', `${button.textContent.trim()}: ${name}`);
   const link = row.querySelector('a');
   if (link) {
-    link.href = `${document.documentElement.dataset['base'] ?? '/'}bench/${encodeLink(entry)}`;
-    link.setAttribute('aria-label', `Open on the bench: ${name}`);
+    link.href = `${document.documentElement.dataset['base'] ?? '/'}compare/${encodeLink(entry)}`;
+    link.setAttribute('aria-label', `Open in Compare: ${name}`);
   }
   const about = row.querySelector('[data-part=about]');
   if (about)

@@ -20,4 +20,4 @@ export function addressStep(
 
 /** Why the comparison of an address is not shown, and what is shown in its place. */
 export const refusedSaid = (why: string, isOwn: boolean): string =>
-  `The line-up in this address could not be opened: ${why} What you see is ${isOwn ? 'the line-up opened before' : "the page's own example"}.`;
+  `The comparison in this address could not be opened: ${why} What you see is ${isOwn ? 'the comparison opened before' : "the page's own example"}.`;

@@ -15,10 +15,10 @@ let loading: Promise<unknown> | undefined;
 const large: Record<string, () => Promise<CustomElementConstructor>> = {
   'kf-answer': async () => (await import('../page/answer.ts')).AnswerElement,
   'kf-audience': async () => (await import('../page/audience.ts')).AudienceElement,
-  'kf-bench': async () => (await import('../fields/compare.ts')).CompareElement,
+  'kf-compare': async () => (await import('../fields/compare.ts')).CompareElement,
   'kf-choice': async () => (await import('../figure/choice.ts')).ChoiceElement,
   'kf-corrections': async () => (await import('../fields/corrections.ts')).CorrectionsElement,
-  'kf-drawer': async () => (await import('../page/saved.ts')).SavedElement,
+  'kf-saved': async () => (await import('../page/saved.ts')).SavedElement,
   'kf-figure': async () => (await import('../figure/figure.ts')).FigureElement,
   'kf-forms': async () => (await import('../teach/forms.ts')).FormsElement,
   'kf-late': async () => (await import('../page/late.ts')).LateElement,
@@ -62,7 +62,7 @@ async function fetchAll(): Promise<void> {
 function load(): Promise<unknown> {
   loading ??= fetchAll().catch((error: unknown) => {
     loading = undefined;
-    if (carriesComparison(location.hash)) root.dataset['lineUp'] = 'failed';
+    if (carriesComparison(location.hash)) root.dataset['comparison'] = 'failed';
     throw error;
   });
   return loading;
@@ -84,7 +84,7 @@ async function fetched(name: string, fetchIt: () => Promise<unknown>): Promise<b
   );
   if (came) missing.delete(name);
   else missing.add(name);
-  root.toggleAttribute('data-unloaded', missing.size > 0 && root.dataset['lineUp'] !== 'failed');
+  root.toggleAttribute('data-unloaded', missing.size > 0 && root.dataset['comparison'] !== 'failed');
   return came;
 }
 const liveHalf = () => fetched('live', load);
@@ -129,14 +129,14 @@ for (const type of ['pointerover', 'pointerdown', 'focusin', 'input', 'change', 
 }
 /** The address carries a comparison, or a set of problems or forms on the page that makes them. */
 const carried = () =>
-  (carriesComparison(location.hash) && document.getElementById('page-line-up') !== null) ||
+  (carriesComparison(location.hash) && document.getElementById('page-comparison') !== null) ||
   (carriesSet(location.hash) && document.querySelector('kf-set, kf-forms') !== null);
 const opened = () => {
   if (carried() && root.dataset['live'] !== 'on') void liveHalf();
 };
 addEventListener('hashchange', opened);
 // A page that shows no comparison passes on the one in its address.
-if (carriesComparison(location.hash) && !document.getElementById('page-line-up')) carry(location.hash);
+if (carriesComparison(location.hash) && !document.getElementById('page-comparison')) carry(location.hash);
 if (carried() || root.hasAttribute('data-live-at-once')) void liveHalf();
 // What has been done is kept on the reader's machine, so the page cannot be built with it.
 if (document.querySelector('kf-course')) fetchAlone('kf-course').catch(() => undefined);

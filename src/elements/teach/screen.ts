@@ -24,7 +24,7 @@ export class ScreenElement extends HTMLElement {
     addEventListener('keydown', this.#key);
     document.addEventListener('fullscreenchange', this.#sayFull);
     // A step about the visitor's own knives comes and goes with them.
-    this.#whose.observe(document.documentElement, { attributeFilter: ['data-line-up'] });
+    this.#whose.observe(document.documentElement, { attributeFilter: ['data-comparison'] });
     const full = this.#button('full');
     if (full) full.hidden = !document.fullscreenEnabled;
     this.#show();
@@ -38,7 +38,7 @@ export class ScreenElement extends HTMLElement {
   }
 
   get #steps(): HTMLElement[] {
-    const own = document.documentElement.dataset['lineUp'] === 'own';
+    const own = document.documentElement.dataset['comparison'] === 'own';
     return [...document.querySelectorAll<HTMLElement>('.step')].filter(
       (step) => own || step.dataset['own'] === undefined,
     );

@@ -39,7 +39,7 @@ export class WorkedBlanks {
     this.#clear();
     this.#build(worked);
     this.#next(0, focused);
-    if (this.#left()) this.#say('The numbers have changed with the line-up, so the steps begin again.');
+    if (this.#left()) this.#say('The numbers have changed with the comparison, so the steps begin again.');
   }
 
   /** Shows it whole, as it was. */
@@ -156,7 +156,7 @@ export class WorkedBlanks {
     const right = this.#steps.filter(({ item }) => item.dataset['blank'] === 'right').length;
     this.#say(
       of === 0
-        ? 'No step has a number to find with this line-up, so it is shown whole.'
+        ? 'No step has a number to find with this comparison, so it is shown whole.'
         : `That was the last step. ${right} of ${of} you found yourself.`,
     );
   }

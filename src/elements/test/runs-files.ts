@@ -10,7 +10,7 @@ import { download } from '../page/download.ts';
 /** Saves a comparison with its runs and plan; what to say of it. */
 export function saveComparison(entry: ComparisonEntry): string {
   download(fileName(entry.title, 'json'), comparisonsFile([{ name: entry.title, entry }]));
-  return 'Saved: the line-up, its runs and its plan. “From a spreadsheet” opens it again.';
+  return 'Saved: the comparison, its runs and its plan. “From a spreadsheet” opens it again.';
 }
 
 /** Saves a comparison's runs alone; what to say of it. */

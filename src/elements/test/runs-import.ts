@@ -185,14 +185,14 @@ export class Import {
     }
     const [first, ...others] = read.comparisons;
     if (!first) {
-      this.#parts.problem(read.problems.join(' ') || 'The file holds no line-up.');
+      this.#parts.problem(read.problems.join(' ') || 'The file holds no comparison.');
       return;
     }
     const refused = this.#taking.takeComparison(first.entry);
     this.#parts.write(
       'import-said',
       refused ||
-        `“${first.name}” is open, with ${first.entry.runs?.length ?? 0} runs.${others.length > 0 ? ` The file holds ${others.length} more line-ups; the drawer takes them all.` : ''}`,
+        `“${first.name}” is open, with ${first.entry.runs?.length ?? 0} runs.${others.length > 0 ? ` The file holds ${others.length} more comparisons; the page Saved takes them all.` : ''}`,
     );
     this.#parts.items('line-problems', read.problems);
   }
@@ -216,7 +216,7 @@ export class Import {
     const many = read.tally.runs;
     if (many + before.length > mostRuns) {
       this.#leave(
-        `${said} Nothing was taken: a line-up carries at most ${thousands(mostRuns)} runs. Bring one line a sharpening, not one a cut, or take the file in parts.`,
+        `${said} Nothing was taken: a comparison carries at most ${thousands(mostRuns)} runs. Bring one line a sharpening, not one a cut, or take the file in parts.`,
       );
       return;
     }

@@ -111,7 +111,7 @@ export class RunsElement extends HTMLElement {
   /** What the buttons do, by their names; those of a row of the log with its place. */
   #acts: Record<string, (index: number) => void> = {
     copy: () => this.#copy(),
-    file: () => this.#saveFile('line-up'),
+    file: () => this.#saveFile('comparison'),
     csv: () => this.#saveFile('log'),
     undo: () => this.#step(store.undo),
     redo: () => this.#step(store.redo),
@@ -155,10 +155,10 @@ export class RunsElement extends HTMLElement {
   }
 
   #copy(): void {
-    this.#withFiles(async ({ copyLink }) => this.#parts.say(await copyLink(await linkTo('runs/'))));
+    this.#withFiles(async ({ copyLink }) => this.#parts.say(await copyLink(await linkTo('test/'))));
   }
 
-  #saveFile(what: 'line-up' | 'log'): void {
+  #saveFile(what: 'comparison' | 'log'): void {
     const entry = store.entry.value;
     this.#withFiles(({ saveComparison, saveLog }) =>
       this.#parts.say(what === 'log' ? saveLog(entry) : saveComparison(entry)),

@@ -5,8 +5,8 @@
 (() => {
   const { dataset } = document.documentElement;
   if (!location.hash.startsWith('#with=')) return;
-  dataset['lineUp'] = 'loading';
+  dataset['comparison'] = 'loading';
   setTimeout(() => {
-    if (dataset['lineUp'] === 'loading') dataset['lineUp'] = 'failed';
+    if (dataset['comparison'] === 'loading') dataset['comparison'] = 'failed';
   }, 8000);
 })();

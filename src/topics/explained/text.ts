@@ -30,25 +30,25 @@ const say = (name: string, scene: Scene): string[] =>
 function sections(scene: Scene, depth: Depth, band: readonly string[]): Section[] {
   const paragraph = (...names: string[]) =>
     names.map((name) => say(name, scene).join(' ')).filter((text) => text !== '');
-  if (depth === 'one sentence') return [{ paragraphs: paragraph('telling-sentence') }];
+  if (depth === 'one sentence') return [{ paragraphs: paragraph('explained-sentence') }];
   const sure = band.length > 0 ? [band.join(' ')] : [];
   if (depth === 'one paragraph')
-    return [{ paragraphs: [[...paragraph('telling-paragraph'), ...sure].join(' ')] }];
+    return [{ paragraphs: [[...paragraph('explained-paragraph'), ...sure].join(' ')] }];
   return [
-    { heading: say('question', scene).join(' '), paragraphs: paragraph('telling-compared', 'job') },
+    { heading: say('question', scene).join(' '), paragraphs: paragraph('explained-compared', 'job') },
     {
       heading: 'The answer',
-      paragraphs: [...paragraph('answer'), ...paragraph('telling-factors', 'reasons')],
+      paragraphs: [...paragraph('answer'), ...paragraph('explained-factors', 'reasons')],
     },
     {
       heading: 'Factor by factor',
-      list: factorIds.map((id) => `${factorWords(id).title}: ${say(`telling-${id}`, scene).join(' ')}`),
+      list: factorIds.map((id) => `${factorWords(id).title}: ${say(`explained-${id}`, scene).join(' ')}`),
     },
-    { heading: 'Why not add?', paragraphs: paragraph('telling-surprise') },
+    { heading: 'Why not add?', paragraphs: paragraph('explained-surprise') },
     { heading: 'Geometry against steel', paragraphs: paragraph('families', 'shares') },
     { heading: 'How sure is that?', paragraphs: [...sure, ...paragraph('readings')] },
-    { heading: 'What was measured', paragraphs: paragraph('telling-runs') },
-    { heading: 'What it does not say', list: [...say('telling-not-said', scene), ...say('notes', scene)] },
+    { heading: 'What was measured', paragraphs: paragraph('explained-runs') },
+    { heading: 'What it does not say', list: [...say('explained-not-said', scene), ...say('notes', scene)] },
   ].filter(({ paragraphs = [], list = [] }) => paragraphs.length + list.length > 0);
 }
 

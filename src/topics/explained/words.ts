@@ -83,7 +83,7 @@ function runs({ entry, subject, baseline }: Scene): string[] {
 
 export const explainedWords: Record<string, WordsOf> = {
   /** What was compared, by its measures. */
-  'telling-compared': ({ entry, subject, baseline, subjectKnife, baselineKnife }) => {
+  'explained-compared': ({ entry, subject, baseline, subjectKnife, baselineKnife }) => {
     const work = jobOf(entry).name;
     return [
       `${subject.name} is compared with ${baseline.name}, in ${work}.`,
@@ -93,17 +93,17 @@ export const explainedWords: Record<string, WordsOf> = {
     ];
   },
 
-  'telling-refused': (scene) => [refusedWork(scene)],
+  'explained-refused': (scene) => [refusedWork(scene)],
 
   ...Object.fromEntries(
-    factorIds.map((id): [string, WordsOf] => [`telling-${id}`, (scene) => termText(scene, id)]),
+    factorIds.map((id): [string, WordsOf] => [`explained-${id}`, (scene) => termText(scene, id)]),
   ),
 
-  'telling-factors': settings,
-  'telling-surprise': surprise,
-  'telling-runs': runs,
+  'explained-factors': settings,
+  'explained-surprise': surprise,
+  'explained-runs': runs,
 
-  'telling-not-said': ({ comparison, subject, baseline }) => [
+  'explained-not-said': ({ comparison, subject, baseline }) => [
     `It does not say how long ${subject.name} cuts, only how many times as long as ${baseline.name}, in the same hands and work.`,
     comparison.outcome === 'fixed-strokes'
       ? '“As long” means how much card is cut in a fixed number of strokes.'
@@ -112,8 +112,8 @@ export const explainedWords: Record<string, WordsOf> = {
     `It takes the edges of ${baseline.name} and ${subject.name} as ground well: a burr left on, or an edge overheated, undoes these numbers.`,
   ],
 
-  /** The shortest telling. */
-  'telling-sentence': (scene) => {
+  /** The shortest explanation. */
+  'explained-sentence': (scene) => {
     const { entry, subject, baseline } = scene;
     const job = jobOf(entry);
     return !job.slicingChain
@@ -124,7 +124,7 @@ export const explainedWords: Record<string, WordsOf> = {
   },
 
   /** The explained page in one paragraph. */
-  'telling-paragraph': (scene) => [
+  'explained-paragraph': (scene) => [
     ...answerOf(scene),
     ...settings(scene),
     ...said('reasons', scene),

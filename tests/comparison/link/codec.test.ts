@@ -258,7 +258,7 @@ describe('damage', () => {
 
   test('cut short at any length, it never opens and says so', () => {
     for (let length = 0; length < link.length; length += 1) {
-      expect(kindOf(link.slice(0, length))).toBe(length < '#with='.length ? 'not a line-up' : 'cut short');
+      expect(kindOf(link.slice(0, length))).toBe(length < '#with='.length ? 'not a comparison' : 'cut short');
     }
   });
 
@@ -304,11 +304,11 @@ describe('damage', () => {
   );
 
   test.each([
-    ['', 'not a line-up'],
-    ['#', 'not a line-up'],
-    ['#results', 'not a line-up'],
-    ['#with=hello', 'not a line-up'],
-    ['#with=0.abc', 'not a line-up'],
+    ['', 'not a comparison'],
+    ['#', 'not a comparison'],
+    ['#results', 'not a comparison'],
+    ['#with=hello', 'not a comparison'],
+    ['#with=0.abc', 'not a comparison'],
     ['#with=5.AAAA', 'newer version'],
     ['#with=999.AAAA', 'newer version'],
     ['#with=1.', 'cut short'],
@@ -377,7 +377,7 @@ describe('links made to do harm', () => {
     const own = JSON.stringify(runList({}));
     expect(text).toContain(own);
     const read = decodeLink(crafted(text.replace(own, JSON.stringify(damaged)), 2));
-    const why = `The line-up in the link cannot be used: ${message}.`;
+    const why = `The comparison in the link cannot be used: ${message}.`;
     expect(read).toEqual({ ok: false, kind: 'not valid', why });
   });
 

@@ -82,7 +82,9 @@ describe('a comparison that cannot be read is stored under another key', () => {
 
   test('as it was found, and stays there when another is stored', () => {
     const own = textStorage({ 'keenfold.line-up': damaged });
-    expect(loaded(own)).toMatch(/cannot be read\. .+ It is kept aside: the drawer saves it to a file\.$/);
+    expect(loaded(own)).toMatch(
+      /cannot be read\. .+ It is kept aside: on the page Saved you can save it to a file\.$/,
+    );
     createStorage(() => own).save(loft());
     expect(unreadTexts(() => own)).toBe(damaged);
     expect(loaded(own)).toBe('');

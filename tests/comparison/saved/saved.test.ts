@@ -90,7 +90,7 @@ describe('what is stored and cannot be read', () => {
     ['has the id of the one before', (item) => item],
     ['has no version', ({ version: _version, ...item }) => ({ ...item, id: '2' })],
     ['has half a version', (item) => ({ ...item, id: '2', version: 1.5 })],
-    ['holds no line-up', (item) => ({ ...item, id: '2', comparison: {} })],
+    ['holds no comparison', (item) => ({ ...item, id: '2', comparison: {} })],
   ])('%s: it is left as it is, beside what can', (_how, damage) => {
     const item = stored();
     const damaged = damage(item);
@@ -161,7 +161,7 @@ describe('a file', () => {
     const savedList = savedListOn(textStorage());
     savedList.put(loft(), 'a');
     const file = comparisonsFile(savedList.items());
-    expect(savedList.take(file).message).toBe('0 line-ups were taken from the file. 1 was here already.');
+    expect(savedList.take(file).message).toBe('0 comparisons were taken from the file. 1 was here already.');
     savedList.take(comparisonsFile([{ name: 'a', entry: { ...loft(), reading: 'quick' } }]));
     expect(names(savedList)).toEqual(['a', 'a (2)']);
   });

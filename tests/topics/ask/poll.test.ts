@@ -8,7 +8,7 @@ import { oddComparisons } from '../odd-comparisons.ts';
 
 describe.each(Object.entries(oddComparisons))('the poll of %s', (_name, document) => {
   const checked = validate(document);
-  if (!checked.ok) throw new Error('the line-up is not valid');
+  if (!checked.ok) throw new Error('the comparison is not valid');
   const scene = sceneOf(checked.entry);
   const options = pollOf(scene);
 

@@ -14,7 +14,7 @@ import type { ComparisonEntry } from '../../../src/comparison/entry.ts';
 import { oddComparisons, pair } from '../odd-comparisons.ts';
 import { loft, loftWith } from '../../comparison/entries.ts';
 
-const link = 'https://keenfold.example/telling/#with=2.x';
+const link = 'https://keenfold.example/explained/#with=2.x';
 const opposed = () => ({ ...loft(), subject: loft().baseline, baseline: loft().subject });
 
 describe.each(depths.flatMap((depth) => textForms.map((form) => [depth, form] as const)))(
@@ -117,7 +117,7 @@ test('runs that go along are counted by knife', () => {
     judge: notRecorded,
   });
   const scene = sceneOf({ ...loft(), runs: [run('dunlin'), run('dunlin'), run('plover'), run('Heron')] });
-  expect(explainedWords['telling-runs']?.(scene)[0]).toBe(
+  expect(explainedWords['explained-runs']?.(scene)[0]).toBe(
     '4 measured runs go along with this comparison: 2 runs of Dunlin, one run of Plover.',
   );
 });

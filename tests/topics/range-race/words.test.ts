@@ -116,13 +116,13 @@ test('an angle of drawing level below the floor is named as such in its example'
 
 test.each([
   ['The loft’s two!', 'the-loft-s-two.json'],
-  ['***', 'line-up.json'],
+  ['***', 'comparison.json'],
   ['Ножи 2', 'ножи-2.json'],
 ])('a file of “%s” is named %s', (title, name) => {
   expect(fileName(title, 'json')).toBe(name);
 });
 
 test('what a code holds, and what it does not, is said', () => {
-  expect(codeSaid(true)).toContain('opens this line-up');
+  expect(codeSaid(true)).toContain('opens this comparison');
   expect(codeSaid(false)).toContain('longer than a code holds');
 });

@@ -7,7 +7,7 @@ const said = (page: Page) => page.locator('[data-part=said]');
 const rows = (page: Page) => page.locator('[data-kept]');
 
 async function open(page: Page): Promise<void> {
-  await page.goto(`/drawer/${visitorLink}`);
+  await page.goto(`/saved/${visitorLink}`);
   await live(page);
 }
 
@@ -38,22 +38,22 @@ test('a comparison is put in, renamed, saved, erased and taken from its file aga
   await page.getByRole('button', { name: 'Put back' }).press('Enter');
   await expect(rows(page)).toHaveCount(2);
   await page.getByRole('button', { name: 'Erase: Blades of mine', exact: true }).click();
-  await page.getByLabel('Take line-ups from files').setInputFiles({
+  await page.getByLabel('Take comparisons from files').setInputFiles({
     name: 'drawer.json',
     mimeType: 'application/json',
     buffer: await readFile(file),
   });
-  await expect(said(page)).toContainText('One line-up was taken');
+  await expect(said(page)).toContainText('One comparison was taken');
   await expect(rows(page)).toHaveCount(2);
-  await page.getByLabel('Take line-ups from files').setInputFiles({
+  await page.getByLabel('Take comparisons from files').setInputFiles({
     name: 'other.json',
     mimeType: 'application/json',
     buffer: Buffer.from('{"type":"FeatureCollection"}'),
   });
-  await expect(said(page)).toContainText('no line-ups');
+  await expect(said(page)).toContainText('no comparisons');
 
-  await page.getByRole('link', { name: 'Open on the bench' }).first().click();
-  await expect(page).toHaveURL(/\/bench\/#with=/);
+  await page.getByRole('link', { name: 'Open in Compare' }).first().click();
+  await expect(page).toHaveURL(/\/compare\/#with=/);
 });
 
 test('without storage Saved goes on in memory and says so once', async ({ page }) => {
@@ -65,7 +65,7 @@ test('without storage Saved goes on in memory and says so once', async ({ page }
     }),
   );
   await open(page);
-  const put = page.getByRole('button', { name: 'Put it in the drawer' });
+  const put = page.getByRole('button', { name: 'Save it' });
   await put.click();
   await expect(said(page)).toContainText('Save it to a file');
   await put.click();
@@ -73,5 +73,5 @@ test('without storage Saved goes on in memory and says so once', async ({ page }
   await expect(said(page)).not.toContainText('Save it to a file');
   const saving = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Save all' }).click();
-  expect((await saving).suggestedFilename()).toBe('keenfold-drawer.json');
+  expect((await saving).suggestedFilename()).toBe('keenfold-saved.json');
 });

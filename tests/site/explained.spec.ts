@@ -2,7 +2,7 @@ import { expect, live, test, unfold } from './test.ts';
 import { visitorLink, visitorComparison } from './visitor.ts';
 
 test('a call made first is kept beside the answer, by keyboard alone', async ({ page }) => {
-  await page.goto(`/telling/${visitorLink}`);
+  await page.goto(`/explained/${visitorLink}`);
   await live(page);
   const field = page.locator('kf-call input');
   await field.focus();
@@ -20,7 +20,7 @@ test('the explained page is copied at three depths, each with the link that show
   context,
 }) => {
   await context.grantPermissions(['clipboard-read', 'clipboard-write']);
-  await page.goto(`/telling/${visitorLink}`);
+  await page.goto(`/explained/${visitorLink}`);
   await live(page);
   // Fetched when the reader comes near.
   await page.locator('kf-late:has(kf-retell)').scrollIntoViewIfNeeded();
@@ -30,7 +30,7 @@ test('the explained page is copied at three depths, each with the link that show
     await page.getByRole('button', { name: 'Copy it with its link' }).click();
     await expect(page.locator('kf-retell [data-part=said]')).toContainText('Copied');
     const copied = await page.evaluate(() => navigator.clipboard.readText());
-    expect(copied).toContain('/telling/#with=');
+    expect(copied).toContain('/explained/#with=');
     expect(copied).toContain(visitorComparison.knives[0]?.name ?? '?');
     const range =
       /[\d.]+ to [\d.]+ times as long/.exec((await page.locator('.lead').textContent()) ?? '')?.[0] ?? '?';
@@ -45,7 +45,7 @@ test('the explained page is copied at three depths, each with the link that show
 
 test('the band is of the comparison in the address, and never of the example', async ({ page }) => {
   const band = page.locator('kf-words[of=band]');
-  await page.goto('/telling/');
+  await page.goto('/explained/');
   await expect(band).toContainText('nine chances in ten that Dunlin cuts ');
   const example = (await band.textContent()) ?? '';
   // Touched, but with nothing changed, it stays as it was built.
@@ -61,7 +61,7 @@ test('a band that cannot be fetched is said, not left as the example', async ({ 
   await page.route('**/_astro/how-sure*.js', (route) =>
     route.fulfill({ status: 200, contentType: 'text/javascript', body: 'throw 0' }),
   );
-  await page.goto(`/telling/${visitorLink}`);
+  await page.goto(`/explained/${visitorLink}`);
   const band = page.locator('kf-words[of=band]');
   await expect(band.locator('.failed')).toBeVisible();
   await expect(band.getByText('Dunlin')).toBeHidden();

@@ -13,7 +13,7 @@ const carried = (page: Page) => {
 };
 
 async function open(page: Page): Promise<void> {
-  await page.goto('/bench/');
+  await page.goto('/compare/');
   await page.waitForSelector('html[data-live=on]');
 }
 
@@ -38,7 +38,7 @@ test('an angle typed moves the answer, the drawing and the table, and its link s
   const other = await (await browser.newContext()).newPage();
   await other.goto(page.url());
   await expect(answer(other)).toHaveText(at13);
-  await other.goto(page.url().replace('/bench/', '/telling/'));
+  await other.goto(page.url().replace('/compare/', '/explained/'));
   await expect(other.locator('.lead')).toHaveText(at13);
   await other.context().close();
 
@@ -142,7 +142,7 @@ test('a damaged link says what is wrong, and the page goes on', async ({ page })
   await field(page, 'dunlin', 'angle').locator('input').fill('13');
   await expect(page).toHaveURL(/#with=/);
   const link = page.url();
-  for (const damaged of [link.slice(0, -9), '/bench/#with=1.!!', '/bench/#with=']) {
+  for (const damaged of [link.slice(0, -9), '/compare/#with=1.!!', '/compare/#with=']) {
     await page.goto('about:blank');
     await page.goto(damaged);
     await expect(page.locator('#address-message')).toContainText('could not be opened');
@@ -156,12 +156,12 @@ test('links of a page and steps within it keep the comparison', async ({ page })
   await expect(page).toHaveURL(/#with=/);
   const at13 = (await answer(page).textContent()) ?? '';
   await page.getByRole('link', { name: 'as an explanation for others' }).click();
-  await expect(page).toHaveURL(/\/telling\/#with=/);
+  await expect(page).toHaveURL(/\/explained\/#with=/);
   await page.waitForSelector('html[data-live=on]');
   await page.locator('.skip').focus();
   await page.keyboard.press('Enter');
   await expect(page.locator('main')).toBeFocused();
   await expect(page).toHaveURL(/#with=/);
-  await page.getByRole('link', { name: 'Open these knives on the bench' }).click();
+  await page.getByRole('link', { name: 'Open these knives in Compare' }).click();
   await expect(answer(page)).toHaveText(at13);
 });
