@@ -9,20 +9,62 @@ export interface FactorName {
   own: string;
   /** Of two knives that do not differ in it: what both have. */
   shared: string;
+  /** Beside its row on a ruler, in a few words. */
+  onRuler: string;
+  /** The same where there is little room. */
+  onNarrowRuler: string;
 }
 
 const names: Record<TermId, FactorName> = {
-  wedge: { name: 'Wedge', own: 'its edge angle as a wedge', shared: 'the same edge angle' },
-  apex: { name: 'Apex', own: 'its angle at the apex', shared: 'the same angle at the apex' },
+  wedge: {
+    name: 'Wedge',
+    own: 'its edge angle as a wedge',
+    shared: 'the same edge angle',
+    onRuler: 'Angle, as a wedge',
+    onNarrowRuler: 'Angle: wedge',
+  },
+  apex: {
+    name: 'Apex',
+    own: 'its angle at the apex',
+    shared: 'the same angle at the apex',
+    onRuler: 'Angle, as it wears',
+    onNarrowRuler: 'Angle: wear',
+  },
   thickness: {
     name: 'Thickness',
     own: 'its thickness behind the edge',
     shared: 'the same thickness behind the edge',
+    onRuler: 'Behind the edge',
+    onNarrowRuler: 'Behind edge',
   },
-  grind: { name: 'Grind', own: 'its primary grind', shared: 'the same wedge of the primary grind' },
-  finish: { name: 'Finish', own: 'the finish of its edge', shared: 'the same finish' },
-  hardness: { name: 'Hardness', own: 'its hardness', shared: 'the same hardness' },
-  carbide: { name: 'Carbide', own: 'its carbide', shared: 'the same carbide' },
+  grind: {
+    name: 'Grind',
+    own: 'its primary grind',
+    shared: 'the same wedge of the primary grind',
+    onRuler: 'Grind',
+    onNarrowRuler: 'Grind',
+  },
+  finish: {
+    name: 'Finish',
+    own: 'the finish of its edge',
+    shared: 'the same finish',
+    onRuler: 'Finish',
+    onNarrowRuler: 'Finish',
+  },
+  hardness: {
+    name: 'Hardness',
+    own: 'its hardness',
+    shared: 'the same hardness',
+    onRuler: 'Hardness',
+    onNarrowRuler: 'Hardness',
+  },
+  carbide: {
+    name: 'Carbide',
+    own: 'its carbide',
+    shared: 'the same carbide',
+    onRuler: 'Carbide',
+    onNarrowRuler: 'Carbide',
+  },
 };
 
 /**
@@ -36,4 +78,6 @@ export const factorName = (id: string): FactorName =>
     name: capital(id),
     own: `its ${id}`,
     shared: `the same ${id}`,
+    onRuler: capital(id),
+    onNarrowRuler: capital(id),
   };

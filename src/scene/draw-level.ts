@@ -1,6 +1,5 @@
 import {
   makeEqual,
-  memoizeByObject,
   nominal,
   ratioCurve,
   sideLoadRatios,
@@ -9,6 +8,7 @@ import {
 } from '../model/index.ts';
 import type { Answer, Comparison, Ends } from '../model/index.ts';
 import { pairOf } from './pair.ts';
+import { memoizeByScene } from './guessed.ts';
 import type { Scene } from './scene.ts';
 
 /** What the baseline would need to draw level with a rival knife by its angle alone. */
@@ -35,7 +35,7 @@ export interface DrawLevel {
  * The edge angles at which the baseline draws level with the subject, and with the subject's steel alone, by the close
  * reading, and what they cost. The flanks above the bevel count as parallel.
  */
-export const drawLevel = memoizeByObject((scene: Scene): DrawLevel => {
+export const drawLevel = memoizeByScene((scene: Scene): DrawLevel => {
   const comparison = pairOf(scene);
   const found = {
     whole: levelIn(scene, comparison),

@@ -1,13 +1,13 @@
 import {
   angleFloorDeg,
   edgeAngleRange,
-  memoizeByObject,
   nominal,
   sideLoadRatios,
   vickersFromRockwellC,
 } from '../model/index.ts';
 import type { Ends, Knife, Row } from '../model/index.ts';
 import { anglesOf, drivable, routesAt, routesOf } from './routes.ts';
+import { memoizeByScene } from './guessed.ts';
 import type { Scene } from './scene.ts';
 
 /** What may end an edge, and so what one edge can be better in than another. */
@@ -57,7 +57,7 @@ export function limitsAt(scene: Scene, angleDeg: number): Limits {
 export const middleOf = ({ low, high }: Ends): number => Math.sqrt(low * high);
 
 /** The three ratios at the angle the subject has. */
-export const limitsOf = memoizeByObject((scene: Scene): Limits =>
+export const limitsOf = memoizeByScene((scene: Scene): Limits =>
   limitsAt(scene, anglesOf(scene).subject.bevel),
 );
 
@@ -102,7 +102,7 @@ export function stretchOf(scene: Scene, trial: Trial): Stretch | null {
 }
 
 /** The angles at which the subject is no worse than the baseline in all that can be said of it; null where there are none. */
-export const sharedStretch = memoizeByObject((scene: Scene): Stretch | null => {
+export const sharedStretch = memoizeByScene((scene: Scene): Stretch | null => {
   const known = trials.filter((trial) => limitsOf(scene)[trial] !== null);
   const stretches = known.map((trial) => stretchOf(scene, trial));
   return stretches.reduce<Stretch | null>(

@@ -3,13 +3,13 @@ import {
   apexFactors,
   effectiveFriction,
   frictionAngleDeg,
-  memoizeByObject,
   nominal,
   parameters,
   wedgeFactorRange,
   wedgeResistance,
 } from '../model/index.ts';
 import type { Knife } from '../model/index.ts';
+import { memoizeByScene } from './guessed.ts';
 import type { Scene } from './scene.ts';
 
 /** What one edge angle of the subject is worth against the baseline, by each route and by both. */
@@ -30,7 +30,7 @@ export interface Routes {
 }
 
 /** Friction, speed ratio and exponent at the middle of what the comparison gives. */
-const workOf = memoizeByObject(
+const workOf = memoizeByScene(
   ({ entry, comparison }: Scene): { friction: number; slicePush: number; total: number } => ({
     friction: nominal(entry.friction),
     slicePush: entry.slicePush,
@@ -53,7 +53,7 @@ const apexAngleDeg = ({ microbevelAngleDeg }: Knife, angleDeg: number): number =
   microbevelAngleDeg === undefined ? angleDeg : Math.max(angleDeg, nominal(microbevelAngleDeg));
 
 /** Edge angle and angle at the apex of subject and baseline, degrees per side, at the middle of their ranges. */
-export const anglesOf = memoizeByObject(
+export const anglesOf = memoizeByScene(
   ({
     subjectKnife,
     baselineKnife,
@@ -88,7 +88,7 @@ export function routesAt(scene: Scene, angleDeg: number): Routes {
 }
 
 /** The routes of the subject's edge angle as it is. */
-export const routesOf = memoizeByObject((scene: Scene): Routes =>
+export const routesOf = memoizeByScene((scene: Scene): Routes =>
   routesAt(scene, anglesOf(scene).subject.bevel),
 );
 
@@ -100,7 +100,7 @@ export const exponentReadAt = { friction: parameters.friction.default, slicePush
  * the wedge, `tooth` that of the tooth depth in full, and `apex` the power the tooth depth is raised to, so that
  * wedge + apex × tooth = total. Another friction or draw changes the wedge and leaves that power as it is.
  */
-export const exponentsOf = memoizeByObject(
+export const exponentsOf = memoizeByScene(
   (scene: Scene): Record<'total' | 'wedge' | 'tooth' | 'apex', number> => {
     const { total } = workOf(scene);
     const theta = Math.PI / 12;

@@ -1,4 +1,4 @@
-import { batchDrift, ended, memoizeByObject } from '../model/index.ts';
+import { batchDrift, ended } from '../model/index.ts';
 import type { Drift, Life } from '../model/index.ts';
 import { judged } from '../comparison/judged.ts';
 import { measuredOf } from '../runs/judge-log.ts';
@@ -9,6 +9,7 @@ import type { Run } from '../runs/log.ts';
 import { unlessRefused } from '../comparison/unless-refused.ts';
 import { promisedOf } from './promise.ts';
 import type { Promised } from './promise.ts';
+import { memoizeByScene } from './guessed.ts';
 import type { Scene } from './scene.ts';
 
 /** What the log holds of one of the two knives. */
@@ -59,7 +60,7 @@ export const middleOf = ({ lives }: KnifeRuns): number | null => {
 };
 
 /** What the runs say, computed once for a scene. */
-export const runsOf = memoizeByObject(read);
+export const runsOf = memoizeByScene(read);
 
 function read({ entry, subject, baseline }: Scene): RunsOfTwo {
   const runs = entry.runs ?? [];

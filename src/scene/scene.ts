@@ -25,6 +25,8 @@ export interface Scene {
   /** The row of the knife looked at, by reading. */
   row: Record<Reading, Row>;
   readonly rankings: Rankings;
+  /** What the reader expects, times as long; null before a guess. */
+  guess: number | null;
 }
 
 /** A name written from right to left, kept from turning round the number that follows it. */
@@ -59,5 +61,6 @@ export function sceneOf(entry: ComparisonEntry, rowsOf: typeof compared = compar
     get rankings() {
       return (ranked ??= rankings(comparison));
     },
+    guess: null,
   };
 }

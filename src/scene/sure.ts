@@ -1,8 +1,9 @@
-import { createPredictor, firstOrderBand, memoizeByObject, quantiles } from '../model/index.ts';
+import { createPredictor, firstOrderBand, quantiles } from '../model/index.ts';
 import type { Band, Family, FirstOrderBand, Predictor, Structure } from '../model/index.ts';
 import { found, ofKnife } from '../comparison/found.ts';
 import { pairIn, predictedOf, predictor, samples } from '../comparison/predicted.ts';
 import { pairOf } from './pair.ts';
+import { memoizeByScene } from './guessed.ts';
 import type { Scene } from './scene.ts';
 import { nearest } from './stack.ts';
 import { inDecimals, readsAsNone } from './show.ts';
@@ -34,7 +35,7 @@ export interface Sure extends Band {
 let neighbours: Predictor | undefined;
 
 /** How sure the ratio is, computed once for a scene; the draws are the same for every scene, so a slider moves it smoothly. */
-export const sureOf = memoizeByObject((scene: Scene): Sure => {
+export const sureOf = memoizeByScene((scene: Scene): Sure => {
   const pair = pairOf(scene);
   const { subject } = scene.entry;
   const { low, median, high, beatsBaseline, byStructure, variance } = predictedOf(scene.comparison, subject);
