@@ -212,7 +212,11 @@ const subjects: Subject[] = [
     url: `${site}/lessons/forty-and-forty/`,
     moved: { slider: 'kf-figure input[type=range] >> nth=0' },
   },
-  { name: 'compare', url: `${site}/compare/`, moved: { field: '[data-knife=dunlin] [data-field=angle] input' } },
+  {
+    name: 'compare',
+    url: `${site}/compare/`,
+    moved: { field: '[data-knife=dunlin] [data-field=angle] input' },
+  },
   { name: 'explained', url: `${site}/explained/` },
 ];
 const executablePath = findBrowser();

@@ -94,7 +94,7 @@ for (const [what, name] of [
   ['denied', 'SecurityError'],
   ['full', 'QuotaExceededError'],
 ] as const)
-  test(`where storage is ${what} the bench says so once, and its address and the drawer's file keep it`, async ({
+  test(`where storage is ${what} Compare says so once, and its address and the file of Saved keep it`, async ({
     page,
   }) => {
     await page.addInitScript((error) => {

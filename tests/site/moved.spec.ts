@@ -46,9 +46,10 @@ test.describe('without script', () => {
 });
 
 test.describe('without a network', () => {
-  const kept = test.extend<{ host: StaticHost }>({
-    host: async ({}, use) => {
-      const host = await hostOf(dist);
+  const kept = test.extend<{ base: string; host: StaticHost }>({
+    base: ['/', { option: true }],
+    host: async ({ base }, use) => {
+      const host = await hostOf(dist, base);
       await use(host);
       await host.endPoint();
     },

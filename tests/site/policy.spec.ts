@@ -4,7 +4,7 @@ import { live, test, unfold } from './test.ts';
 import { visitorLink } from './visitor.ts';
 
 // What is forbidden is watched for in every test of the site, by the fixture of test.ts; what the built pages say of
-// it is asked by tests/content/policy.test.ts. Lessons, home and telling are opened with a comparison elsewhere, and
+// it is asked by tests/content/policy.test.ts. Lessons, home and the explanation are opened with a comparison elsewhere, and
 // every-page.spec.ts opens all pages without one: of those that no comparison changes there is no more to ask.
 const opened = ['/', ...lessons(), '/explained/'];
 const follows = (path: string): boolean =>

@@ -39,7 +39,7 @@ test('a comparison is put in, renamed, saved, erased and taken from its file aga
   await expect(rows(page)).toHaveCount(2);
   await page.getByRole('button', { name: 'Erase: Blades of mine', exact: true }).click();
   await page.getByLabel('Take comparisons from files').setInputFiles({
-    name: 'drawer.json',
+    name: 'saved.json',
     mimeType: 'application/json',
     buffer: await readFile(file),
   });

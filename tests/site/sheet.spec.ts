@@ -6,7 +6,7 @@ import { encodeLink } from '../../src/comparison/link/codec.ts';
 import { comparisonMarkdown } from '../../src/compare/sheet/markdown.ts';
 import { sceneOf } from '../../src/scene/scene.ts';
 
-test('the comparison is copied as Markdown, and its sheet is reached from bench and telling', async ({
+test('the comparison is copied as Markdown, and its sheet is reached from Compare and the explanation', async ({
   page,
   context,
   baseURL,

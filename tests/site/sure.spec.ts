@@ -47,7 +47,7 @@ const alike: ComparisonEntry = {
 };
 
 for (const path of ['/lessons/forty-and-forty/', '/lessons/where-it-stops/', '/embed/chain/'])
-  test(`${path} says the visitor’s whole ratio with its band, as the bench does`, async ({ page }) => {
+  test(`${path} says the visitor’s whole ratio with its band, as Compare does`, async ({ page }) => {
     await page.goto(`/compare/${visitorLink}`);
     await expect(answer(page)).toContainText('Tern');
     const [span = 'none'] =

@@ -149,7 +149,7 @@ test('without a word about where, it is the browser’s own storage', () => {
 });
 
 describe('a file', () => {
-  test('of the whole drawer fills an empty one equal', () => {
+  test('of all that is saved fills an empty list equal', () => {
     const one = savedListOn(textStorage());
     Object.entries(oddComparisons).forEach(([name, entry]) => one.put(entry, name));
     const other = savedListOn(textStorage());
