@@ -1,6 +1,7 @@
 import { effect } from '@preact/signals-core';
 import type { Scene } from '../../scene/scene.ts';
 import { afterDrawing } from './after-drawing.ts';
+import { isFolded } from './folded.ts';
 import { atNextTouch } from './next-touch.ts';
 import { example, isOfAddress, scene } from './page.ts';
 import { Pause } from './pause.ts';
@@ -31,6 +32,7 @@ export abstract class SceneElement extends HTMLElement {
     }
     this.#dispose = effect(() => {
       const now = scene.value;
+      if (isFolded(this)) return;
       if (!this.#waits) this.show(now);
       else if (now.entry !== example) this.fetchLate();
     });
