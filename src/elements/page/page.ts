@@ -4,6 +4,7 @@ import { createStore } from '../../comparison/store.ts';
 import type { DecodedLink, OpenedLink } from '../../comparison/link/codec.ts';
 import { plainEntry } from '../../comparison/plain-entry.ts';
 import { fetchCurvesBy } from '../../runs/curves-at-hand.ts';
+import { withGuess } from '../../scene/guessed.ts';
 import { sceneOf } from '../../scene/scene.ts';
 import type { Scene } from '../../scene/scene.ts';
 import type { ComparisonEntry } from '../../comparison/entry.ts';
@@ -39,11 +40,17 @@ fetchCurvesBy(() => {
   );
 });
 
-/** What the page shows. The store lets nothing in that the model cannot compute. */
-export const scene: ReadonlySignal<Scene> = computed(() => {
+/** What the reader expects of the comparison, times as long; null before a guess. Only the strip of guesses writes it. */
+export const guess = signal<number | null>(null);
+
+/** The store lets nothing in that the model cannot compute. */
+const computedScene = computed(() => {
   void curvesHere.value;
   return sceneOf(store.entry.value);
 });
+
+/** What the page shows. */
+export const scene: ReadonlySignal<Scene> = computed(() => withGuess(computedScene.value, guess.value));
 
 /** What opens the comparison of the address, where it carries one: the page shows nothing else before. */
 export async function ready(): Promise<void> {

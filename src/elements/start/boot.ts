@@ -21,6 +21,7 @@ const large: Record<string, () => Promise<CustomElementConstructor>> = {
   'kf-saved': async () => (await import('../page/saved.ts')).SavedElement,
   'kf-figure': async () => (await import('../figure/figure.ts')).FigureElement,
   'kf-forms': async () => (await import('../teach/forms.ts')).FormsElement,
+  'kf-guess-strip': async () => (await import('../page/guess-strip.ts')).GuessStripElement,
   'kf-late': async () => (await import('../page/late.ts')).LateElement,
   'kf-line-sheet': async () => (await import('../page/line-sheet.ts')).LineSheetElement,
   'kf-runs': async () => (await import('../test/runs.ts')).RunsElement,

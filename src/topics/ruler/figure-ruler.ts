@@ -1,5 +1,5 @@
 import * as Plot from '@observablehq/plot';
-import type { TermId } from '../../model/index.ts';
+import type { Family, TermId } from '../../model/index.ts';
 import type { Drawing, Figure, Size } from '../../figure-kit/figure.ts';
 import { hatch, ink } from '../../figure-kit/inks.ts';
 import { textWidthPx } from '../../figure-kit/text-width.ts';
@@ -125,24 +125,24 @@ function stepMarks({ steps, scale, pen, type, size }: Laid, stripEnd: number): P
   }));
   return [
     pen.lines(leads, 'kf-ruler-lead'),
-    ...families(bars),
+    hatched(
+      bars.filter(({ step }) => differs(step)).map(({ step, ...box }) => ({ ...box, family: step.family })),
+      pen,
+    ),
     ...pen.labels(names),
     ...pen.labels(values),
   ];
-
-  function families(of: typeof bars): Plot.RenderableMark[] {
-    const drawn = of.filter(({ step }) => differs(step));
-    return drawn.length === 0
-      ? []
-      : [
-          pen.boxes(drawn, {
-            fill: ({ step }: (typeof bars)[number]) => hatch(step.family),
-            stroke: ({ step }: (typeof bars)[number]) => ink(step.family),
-            strokeWidth: 1.3,
-          }),
-        ];
-  }
 }
+
+type FamilyBox = Line & { family: Family };
+
+/** Boxes in the ink and the hatch of their families. */
+const hatched = (boxes: readonly FamilyBox[], pen: Pen): Plot.RenderableMark =>
+  pen.boxes(boxes, {
+    fill: ({ family }: FamilyBox) => hatch(family),
+    stroke: ({ family }: FamilyBox) => ink(family),
+    strokeWidth: 1.3,
+  });
 
 /** The label of the total: left of its mark, else right of it, else below it where neither side has room. */
 function totalLabel({ total, scale, type, size }: Laid, y: number): { label: Label; below: boolean } {
@@ -175,9 +175,12 @@ function totalMarks(laid: Laid, scene: Scene, strip: number, stripEnd: number): 
   ];
 }
 
+/** Whether a family makes a difference. */
+const isFelt = ({ product }: FamilySteps): boolean => differs({ factor: product });
+
 /** Brackets at the right, each with what its family makes. */
 function bracketMarks({ families, scale, pen, type }: Laid, stripEnd: number): Plot.RenderableMark[] {
-  const felt = families.filter(({ product }) => differs({ factor: product }));
+  const felt = families.filter(isFelt);
   const [near, far] = [scale.toPx + overhangPx + 4, scale.toPx + overhangPx + 10];
   const lines = felt.flatMap(({ first, count }): Line[] => {
     const [y1, y2] = [rowY(stripEnd, first) - 7, rowY(stripEnd, first + count - 1) + 7];
@@ -215,7 +218,7 @@ function bracketMarks({ families, scale, pen, type }: Laid, stripEnd: number): P
 function keyItems({ families, type, size }: Laid): { item: FamilySteps; x: number; line: number }[] {
   const sizePx = type.word;
   let [x, line] = [2, 0];
-  return families.map((item) => {
+  return families.filter(isFelt).map((item) => {
     const width = 24 + textWidthPx(keyText(item), sizePx) + 10;
     if (x > 2 && x + width - 10 > size.width) [x, line] = [2, line + 1];
     const placed = { item, x, line };
@@ -231,13 +234,9 @@ function keyMarks(laid: Laid, top: number): Plot.RenderableMark[] {
   const { pen, type } = laid;
   const items = keyItems(laid).map(({ item, x, line }) => ({ item, x, y: top + line * 20 }));
   return [
-    pen.boxes(
-      items.map(({ item, x, y }) => ({ item, x1: x, x2: x + 18, y1: y - 6, y2: y + 6 })),
-      {
-        fill: ({ item }: { item: FamilySteps }) => hatch(item.family),
-        stroke: ({ item }: { item: FamilySteps }) => ink(item.family),
-        strokeWidth: 1.3,
-      },
+    hatched(
+      items.map(({ item: { family }, x, y }) => ({ family, x1: x, x2: x + 18, y1: y - 6, y2: y + 6 })),
+      pen,
     ),
     ...pen.labels(
       items.map(({ item, x, y }) => ({
@@ -257,7 +256,7 @@ function drawn(laid: Laid, scene: Scene): Drawing {
   const head = rulerHead({ headline, guess, far, scale, pen, type, names });
   const totalY = rowY(head.endPx, steps.length);
   const below = totalY + (totalLabel(laid, totalY).below ? 20 : 0) + 12;
-  const keyLines = size.narrow ? 1 + Math.max(0, ...keyItems(laid).map(({ line }) => line)) : 0;
+  const keyLines = size.narrow ? 1 + Math.max(-1, ...keyItems(laid).map(({ line }) => line)) : 0;
   const grid = labelledTicks(scale, type.tick).map((tick) => {
     const x = scale.px(tick);
     return { x1: x, y1: head.endPx, x2: x, y2: below };

@@ -48,6 +48,8 @@ function drawn(scene: Scene, { width, narrow }: Size) {
   const beside = Math.max(...bars.map(({ text }) => textWidthPx(text, sizePx + 1, true)));
   const most = Math.max(1, ...bars.map(({ value }) => value)) * 1.02;
   const words = { sizePx, y: 'y', text: 'name', textAnchor: 'end', fontSize: sizePx } as const;
+  const toPx = Math.max(fromPx + 90, width - beside - 12);
+  const onePx = fromPx + (toPx - fromPx) / most;
   const axisPx = 90;
   const rule = { y1: 2, y2: axisPx };
   return {
@@ -56,7 +58,7 @@ function drawn(scene: Scene, { width, narrow }: Size) {
     x: {
       type: 'linear',
       domain: [0, most],
-      range: [fromPx, Math.max(fromPx + 90, width - beside - 12)],
+      range: [fromPx, toPx],
       axis: null,
     },
     y: { type: 'linear', domain: [0, 112], range: [0, 112], axis: null },
@@ -80,8 +82,8 @@ function drawn(scene: Scene, { width, narrow }: Size) {
         x: 1,
         y: axisPx + 12,
         text: () => '1 = no difference',
-        textAnchor: fromPx > width / 2 ? 'end' : 'start',
-        dx: -6,
+        textAnchor: onePx > width / 2 ? 'end' : 'start',
+        dx: onePx > width / 2 ? 4 : -4,
         fontSize: sizePx - 1,
         className: 'kf-faint',
       }),

@@ -27,6 +27,12 @@ const structureName: Record<Structure, string> = {
   toLimit: 'to a limit',
 };
 const quickName = 'quick sum';
+/** The same in fewer words, for marks that stand too near to each other. */
+const briefly: Readonly<Record<string, string>> = {
+  'if all multiply': 'multiply',
+  'if the forces add': 'forces add',
+  'to a limit': 'limit',
+};
 
 /** A mark below the ruler, with all that stands at it. */
 export interface WayMark {
@@ -65,6 +71,8 @@ const namesText = (names: readonly string[]): string => {
 };
 
 const markLabel = ({ names, ratio }: WayMark): string => `${namesText(names)}: ${markText(ratio)}`;
+const briefLabel = ({ names, ratio }: WayMark): string =>
+  `${names.length < 3 ? list(names.map((name) => briefly[name] ?? name)) : namesText(names)}: ${markText(ratio)}`;
 
 /** A quick sum this much beyond all else would press the rest together: an arrow leads to it instead. */
 const mostBeyond = 4;
@@ -81,13 +89,29 @@ function onRuler(marks: readonly WayMark[], { low, high }: Headline): { on: WayM
 
 const rowPx = 20;
 
+/** The words of the marks with their places: in full where they fit, else in fewer words. */
+function placedTexts(marks: readonly WayMark[], scale: LogScale, sizePx: number, widthPx: number) {
+  const inFull = marks.map(markLabel);
+  const inBrief = marks.map(briefLabel);
+  const placesOf = (texts: readonly string[]) =>
+    placeLabels(
+      texts.map((text, index) => ({
+        x: scale.px(marks[index]?.ratio ?? 1),
+        widthPx: textWidthPx(text, sizePx),
+      })),
+      widthPx,
+    );
+  const places = placesOf(inFull);
+  if (places) return { texts: inFull, places };
+  return {
+    texts: inBrief,
+    places: placesOf(inBrief) ?? marks.map((_, row) => ({ row, side: 'right' as const })),
+  };
+}
+
 /** The stems below the strip with their points and words. */
 function stemsOf(marks: readonly WayMark[], scale: LogScale, sizePx: number, widthPx: number, top: number) {
-  const wanted = marks.map((mark) => ({
-    x: scale.px(mark.ratio),
-    widthPx: textWidthPx(markLabel(mark), sizePx),
-  }));
-  const places = placeLabels(wanted, widthPx);
+  const { texts, places } = placedTexts(marks, scale, sizePx, widthPx);
   const rows = 1 + Math.max(-1, ...places.map(({ row }) => row));
   const stems: Line[] = [];
   const labels: Label[] = [];
@@ -97,7 +121,7 @@ function stemsOf(marks: readonly WayMark[], scale: LogScale, sizePx: number, wid
     const y = top + 16 + row * rowPx;
     stems.push({ x1: x, y1: top, x2: x, y2: y + 5 });
     const [at, anchor] = side === 'left' ? ([x - 6, 'end'] as const) : ([x + 6, 'start'] as const);
-    labels.push({ x: at, y, text: markLabel(mark), anchor, sizePx });
+    labels.push({ x: at, y, text: texts[index] ?? '', anchor, sizePx });
   });
   return { stems, labels, rows };
 }
@@ -105,7 +129,7 @@ function stemsOf(marks: readonly WayMark[], scale: LogScale, sizePx: number, wid
 function drawn(scene: Scene, size: Size, headline: Headline): Drawing {
   const type = typeOf(size.narrow);
   const { on, off } = onRuler(wayMarks(scene), headline);
-  const [fromPx, toPx] = [10, size.width - 10];
+  const [fromPx, toPx] = [20, size.width - 20];
   const scale = scaleFor(
     [...headClaims(headline, null, type), ...on.map(({ ratio }) => ({ at: ratio, leftPx: 4, rightPx: 4 }))],
     [fromPx, toPx],

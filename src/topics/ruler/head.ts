@@ -161,6 +161,11 @@ function stripMarks(scale: LogScale, pen: Pen, type: TypeSizes, top: number): Re
     return { x1: x, y1: top, x2: x, y2: top + lengthPx };
   };
   const [x1, x2] = [scale.fromPx - overhangPx, scale.toPx + overhangPx];
+  // A long number at an end of the strip would run off it.
+  const staysOn = (at: number): boolean => {
+    const half = textWidthPx(brief(at), type.tick) / 2;
+    return scale.px(at) - half >= x1 - 1.5 && scale.px(at) + half <= x2 + 1.5;
+  };
   return [
     pen.boxes([{ x1, y1: top, x2, y2: top + stripPx }], { className: 'kf-ruler-strip' }),
     pen.lines(
@@ -172,7 +177,7 @@ function stripMarks(scale: LogScale, pen: Pen, type: TypeSizes, top: number): Re
       'kf-ruler-tick',
     ),
     ...pen.labels(
-      labelled.map((at) => ({
+      labelled.filter(staysOn).map((at) => ({
         x: scale.px(at),
         y: top + 25,
         text: brief(at),

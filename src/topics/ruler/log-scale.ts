@@ -22,7 +22,7 @@ export interface Claim {
 }
 
 /** Where a ruler may begin and end, in every power of ten: numbers that have a tick of their own. */
-const ends = [1, 1.5, 2, 3, 5];
+const ends = [1, 1.5, 2, 3, 5, 7];
 /** The least stretch of a ruler: of equal knives too it shows what twice as long would be. */
 const least = 4;
 
@@ -79,13 +79,13 @@ export function scaleFor(
 /** Labelled ticks, from sparse to dense: the steps within a power of ten, or so many powers of ten apart. */
 const tiers: readonly { steps: readonly number[]; every: number }[] = [
   ...[4, 3, 2].map((every) => ({ steps: [1], every })),
-  ...[[1], [1, 3], [1, 2, 5], [1, 2, 3, 5], [1, 1.5, 2, 3, 5, 7], [1, 1.2, 1.5, 2, 2.5, 3, 4, 5, 6, 8]].map(
+  ...[[1], [1, 3], [1, 2, 5], [1, 2, 3, 5], [1, 1.5, 2, 3, 5], [1, 1.2, 1.5, 2, 2.5, 3, 4, 5, 6, 8]].map(
     (steps) => ({ steps, every: 1 }),
   ),
 ];
 
 /** What stands between two labels at least, px. */
-const gapPx = 7;
+const gapPx = 11;
 
 /** The ratios of the ruler at the given steps within every power of ten. */
 function stepsOn({ low, high }: LogScale, steps: readonly number[], every = 1): number[] {

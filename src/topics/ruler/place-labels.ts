@@ -36,14 +36,14 @@ function keepClear(a: Box, b: Box): boolean {
  *
  * @param wanted from left to right
  * @param widthPx of the drawing
+ * @returns null where there are no such places
  */
-export function placeLabels(wanted: readonly Wanted[], widthPx: number): Placed[] {
+export function placeLabels(wanted: readonly Wanted[], widthPx: number): Placed[] | null {
   for (let rows = 1; rows <= wanted.length + 1; rows += 1) {
     const placed = placeIn(wanted, rows, widthPx, []);
     if (placed) return placed.map(({ row, side }) => ({ row, side }));
   }
-  // A label wider than half of the sheet on both sides: one row each, and it runs over the edge.
-  return wanted.map(({ x }, row) => ({ row, side: x > widthPx / 2 ? 'left' : 'right' }));
+  return null;
 }
 
 function placeIn(

@@ -1,0 +1,120 @@
+import { guessInRange } from '../../phrases/guess-in-range.ts';
+import type { ComparisonEntry } from '../../comparison/entry.ts';
+import type { Scene } from '../../scene/scene.ts';
+import { guessKeeper } from './guesses-kept.ts';
+import { fetchLinks } from './links.ts';
+import { guess } from './page.ts';
+import { SceneElement } from './scene-element.ts';
+import { writeText } from './write-text.ts';
+
+/**
+ * A strip of a ruler that a guess is tapped on, above the fold that holds the answer. The guess itself is the page's; the
+ * fold opens with it, and with a click on its summary.
+ */
+export class GuessStripElement extends SceneElement {
+  #scene: Scene | undefined;
+  #entry: ComparisonEntry | undefined;
+  #keeper = guessKeeper();
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.addEventListener('click', this.#pressed);
+    this.addEventListener('submit', this.#typed);
+    addEventListener('beforeprint', this.#open);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.removeEventListener('click', this.#pressed);
+    this.removeEventListener('submit', this.#typed);
+    removeEventListener('beforeprint', this.#open);
+  }
+
+  #open = (): void => {
+    const fold = this.querySelector('details');
+    if (fold) fold.open = true;
+  };
+
+  #close(): void {
+    const fold = this.querySelector('details');
+    if (fold) fold.open = false;
+  }
+
+  protected override show(scene: Scene): void {
+    const before = this.#entry;
+    this.#scene = scene;
+    this.#entry = scene.entry;
+    if (scene.entry !== before) this.#begin(scene.entry, before === undefined);
+    this.#say(scene);
+  }
+
+  /** Another comparison: its answer waits for a guess, unless one is kept on this machine. */
+  #begin(entry: ComparisonEntry, isFirst: boolean): void {
+    // What was opened before the page was live stays open.
+    if (!isFirst) {
+      guess.value = null;
+      this.#close();
+    }
+    if (!this.#keeper.any()) return;
+    fetchLinks().then(
+      ({ encodeLink }) => {
+        const kept = this.#keeper.load(encodeLink(entry));
+        if (kept === null || entry !== this.#entry || guess.peek() !== null) return;
+        guess.value = kept;
+        this.#open();
+      },
+      // Without it the reader guesses anew.
+      () => undefined,
+    );
+  }
+
+  /** What stands on the page of the guess there is. */
+  #say(scene: Scene): void {
+    const { guess: mine } = scene;
+    this.toggleAttribute('data-guessed', mine !== null);
+    if (mine === null) this.removeAttribute('data-changing');
+    for (const chip of this.querySelectorAll<HTMLElement>('button[value]'))
+      chip.setAttribute('aria-pressed', String(mine !== null && Number(chip.getAttribute('value')) === mine));
+    writeText(this.place('verdict'), mine === null ? '' : guessInRange(mine, scene));
+  }
+
+  #pressed = (event: Event): void => {
+    const button = event.target instanceof Element ? event.target.closest('button') : null;
+    if (!button) return;
+    if (button.value !== '') this.#guess(Number(button.value));
+    else if (button.dataset['act'] === 'change') {
+      this.toggleAttribute('data-changing', true);
+      (this.querySelector<HTMLElement>('[aria-pressed=true]') ?? this.querySelector('input'))?.focus();
+    }
+  };
+
+  #typed = (event: Event): void => {
+    event.preventDefault();
+    const input = this.querySelector('input');
+    if (!input) return;
+    import('../../exercises/reader/index.ts').then(
+      ({ readAnswer }) => {
+        const read = readAnswer(input.value, 'times as long');
+        input.toggleAttribute('aria-invalid', false);
+        if (!read.ok) input.setAttribute('aria-invalid', 'true');
+        writeText(this.place('problem'), read.ok ? '' : read.message);
+        if (read.ok) this.#guess(read.value);
+      },
+      () => writeText(this.place('problem'), 'Your guess could not be read. Check the connection and save it again.'),
+    );
+  };
+
+  #guess(value: number): void {
+    const entry = this.#entry;
+    if (!this.#scene || !entry) return;
+    this.removeAttribute('data-changing');
+    writeText(this.place('problem'), '');
+    guess.value = value;
+    this.#open();
+    fetchLinks().then(
+      ({ encodeLink }) => this.#keeper.keep(encodeLink(entry), value),
+      // It then stands until the page is left.
+      () => undefined,
+    );
+  }
+}
