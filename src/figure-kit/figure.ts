@@ -32,7 +32,13 @@ export interface Place {
  * What a reader takes hold of in a drawing: a control of the page, with its value where the pointer is. Where that is no
  * plain sum, a measure that goes one way with the control says it instead.
  */
-export type Handle = { control: string } & (
+export type Handle = {
+  control: string;
+  /** It can also be taken where its number is typed into a field of the page, without a slider. */
+  typed?: true;
+  /** How far it goes, where that is further than the slider does. */
+  within?: { low: number; high: number };
+} & (
   | { value(at: Place): number }
   | {
       /** The measure where the pointer is; without it, its place along x. */

@@ -16,6 +16,12 @@ const hatch: Record<Family, string> = {
     '<path d="M0 0V7M0 0H7" class="line-steel"></path></pattern>',
 };
 
+/** Steel cut through, where it stands for no family. */
+const blade =
+  '<pattern id="hatch-blade" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">' +
+  '<rect width="7" height="7" class="ground-blade"></rect>' +
+  '<line x1="0" y1="0" x2="0" y2="7" class="line-blade"></line></pattern>';
+
 /** The hatches that drawings refer to by `url(#hatch-…)`, as the definitions of an SVG. */
 export const hatches = (of: readonly Family[] = families): string =>
-  `<defs>${of.map((family) => hatch[family]).join('')}</defs>`;
+  `<defs>${of.map((family) => hatch[family]).join('')}${blade}</defs>`;

@@ -14,7 +14,10 @@ import { inDecimals } from '../../scene/show.ts';
  * @throws RangeError where the model refuses a value that is looked at
  */
 export function valueAt(handle: Handle, control: Control, entry: ComparisonEntry, at: Place): number {
-  if ('value' in handle) return settled(control, entry, handle.value(at));
+  if ('value' in handle) {
+    const { low: min = control.min, high: max = control.max } = handle.within ?? {};
+    return settled({ ...control, min, max }, entry, handle.value(at));
+  }
   const aim = handle.aim ? handle.aim(at) : at.x;
   const valueOf = (step: number): number => inDecimals(control.min + step * control.step, 6);
   const beyond = (step: number): number =>

@@ -1,10 +1,11 @@
 import * as Plot from '@observablehq/plot';
-import { exactGrind, grindThicknessMm, nominal } from '../../model/index.ts';
+import { nominal } from '../../model/index.ts';
 import type { Knife } from '../../model/index.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { brief, plain } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { gridY } from '../../figure-kit/grid.ts';
+import { edgeShape, halfOutline, thicknessAboveApexMm } from '../../figure-kit/outline.ts';
 
 interface Point {
   x: number;
@@ -14,31 +15,6 @@ interface Point {
 
 /** How far above the apex the section is drawn, mm. */
 const drawnMm = 10;
-
-/** The half outline of a section from the apex up: bevel, microbevel where there is one, primary grind. */
-function halfOutline(knife: Knife, upTo: number): { upMm: number; halfMm: number }[] {
-  const edgeMm = nominal(knife.edgeMm);
-  const bevelDeg = nominal(knife.angleDeg);
-  const tan = (degrees: number) => Math.tan((degrees * Math.PI) / 180);
-  const bevelHeightMm = edgeMm / 2 / tan(bevelDeg);
-  const outline = [{ upMm: 0, halfMm: 0 }];
-  // A microbevel is drawn over the lowest tenth of the bevel's thickness; its true width is rarely known.
-  if (knife.microbevelAngleDeg !== undefined) {
-    const halfMm = edgeMm / 20;
-    outline.push({ upMm: halfMm / tan(nominal(knife.microbevelAngleDeg)), halfMm });
-  }
-  outline.push({ upMm: bevelHeightMm, halfMm: edgeMm / 2 });
-  const steps = 40;
-  for (let step = 1; step <= steps; step += 1) {
-    const upMm = bevelHeightMm + ((upTo - bevelHeightMm) * step) / steps;
-    if (upMm <= bevelHeightMm) continue;
-    outline.push({
-      upMm,
-      halfMm: grindThicknessMm({ ...exactGrind(knife.grind), edgeMm }, upMm - bevelHeightMm) / 2,
-    });
-  }
-  return outline;
-}
 
 /** As much of a name as fits beside its section; the caption and the table have it whole. */
 const shortened = (name: string, most: number): string => {
@@ -117,14 +93,7 @@ export const sections: Figure = {
       of(baselineKnife),
       of(subjectKnife),
     ];
-    const at = (upMm: number) => (knife: Knife) => {
-      const outline = halfOutline(knife, drawnMm);
-      const above = outline.findIndex((point) => point.upMm >= upMm);
-      const [a, b] = [outline[above - 1], outline[above]];
-      if (!a || !b) return '';
-      const part = (upMm - a.upMm) / (b.upMm - a.upMm);
-      return `${plain(2 * (a.halfMm + part * (b.halfMm - a.halfMm)), 2)} mm`;
-    };
+    const at = (upMm: number) => (knife: Knife) => `${plain(thicknessAboveApexMm(knife, upMm), 2)} mm`;
     return {
       columns: ['Measure', scene.baseline.name, scene.subject.name],
       rows: [
@@ -132,11 +101,7 @@ export const sections: Figure = {
         ['Thickness behind the edge', ...column(scene, (knife) => `${plain(nominal(knife.edgeMm))} mm`)],
         [
           'Height of the bevel',
-          ...column(
-            scene,
-            (knife) =>
-              `${plain(nominal(knife.edgeMm) / 2 / Math.tan((nominal(knife.angleDeg) * Math.PI) / 180))} mm`,
-          ),
+          ...column(scene, (knife) => `${plain(edgeShape(knife).shoulder.upMm)} mm`),
         ],
         ...[1, 2, 4, 6, 8].map((up) => [`Thickness ${up} mm above the apex`, ...column(scene, at(up))]),
       ],
