@@ -101,7 +101,7 @@ export class CompareElement extends HTMLElement {
     const name = target.closest<HTMLElement>('[data-field]')?.dataset['field'] ?? '';
     const id = target.closest<HTMLElement>('[data-knife]')?.dataset['knife'];
     const message =
-      id === undefined ? this.#writeWork(name, target.value) : this.#writeKnife(id, name, target.value);
+      id === undefined ? this.#writeWork(name, target.value) : this.#writeKnife(id, name, target);
     clearTimeout(this.#timers.get(target));
     if (message === '' || settled) this.#problem(target, message);
     else
@@ -112,12 +112,13 @@ export class CompareElement extends HTMLElement {
     if (message === '' && settled) this.#show();
   }
 
-  #writeKnife(id: string, name: string, text: string): string {
+  #writeKnife(id: string, name: string, typed: Typed): string {
     const { value } = store.entry;
     const knife = value.knives.find((candidate) => candidate.id === id);
     if (!knife) return '';
     const field = knifeInputNamed(name);
-    const written = field.write(knife, text, value);
+    const beside = typed.closest('.inputs')?.querySelector('select');
+    const written = field.write(knife, typed.value, value, beside === typed ? undefined : beside?.value);
     const refused = written.ok
       ? changeOwn((entry) => withKnife(entry, written.knife), `${id}.${name}`)
       : written.message;
