@@ -5,9 +5,8 @@ import { workFieldNamed } from '../../compare/work-fields.ts';
 import { angleQuestions } from '../../comparison/angle-questions.ts';
 import type { Equalisable, KnifeEntry, ComparisonEntry } from '../../comparison/entry.ts';
 import { plain } from '../../scene/show.ts';
-import { keepsOwn, keptHere } from '../page/keep-own.ts';
-import { carriesComparison } from '../start/address.ts';
-import { becomesOwn, changeOwn, linkTo, store } from '../page/page.ts';
+import { OwnKeeper } from '../page/keep-own.ts';
+import { changeOwn, example, linkTo, store } from '../page/page.ts';
 import { undoKey } from '../page/undo-key.ts';
 import { withAngle, withAnotherKnife, withKnife, withRole, withoutKnife } from './knives-changed.ts';
 
@@ -23,12 +22,13 @@ const isTyped = (target: EventTarget | null): target is Typed =>
 export class CompareElement extends HTMLElement {
   #dispose: (() => void)[] = [];
   #timers = new Map<Element, number>();
-  #save = keepsOwn((text) => this.#say(text));
+  #keeper = new OwnKeeper();
   /** The text field somebody is typing in: its text is theirs until they leave it. */
   #typing: Typed | null = null;
 
   connectedCallback(): void {
-    this.#recall();
+    const trouble = this.#keeper.begin();
+    if (trouble !== '') this.#say(trouble);
     this.addEventListener('input', this.#typed);
     this.addEventListener('change', this.#typed);
     this.addEventListener('click', this.#pressed);
@@ -40,7 +40,7 @@ export class CompareElement extends HTMLElement {
       }),
       effect(() => {
         const entry = store.entry.value;
-        if (!first) this.#save(entry);
+        if (!first) this.#keeper.follow(entry);
         first = false;
       }),
       effect(() => {
@@ -52,21 +52,11 @@ export class CompareElement extends HTMLElement {
 
   disconnectedCallback(): void {
     for (const dispose of this.#dispose.splice(0)) dispose();
+    this.#keeper.end();
     this.removeEventListener('input', this.#typed);
     this.removeEventListener('change', this.#typed);
     this.removeEventListener('click', this.#pressed);
     this.removeEventListener('keydown', this.#key);
-  }
-
-  /** Without a comparison in the address, the last one kept on this machine comes back. */
-  #recall(): void {
-    if (carriesComparison(location.hash)) return;
-    const kept = keptHere();
-    if (!kept.ok) this.#say(kept.message);
-    else if (kept.entry) {
-      store.replace(kept.entry);
-      becomesOwn();
-    }
   }
 
   #typed = (event: Event): void => {
@@ -141,10 +131,10 @@ export class CompareElement extends HTMLElement {
       redo: () => this.#step(store.redo),
       copy: () => this.#copy('bench/'),
       'copy-telling': () => this.#copy('telling/'),
-      loft: () =>
-        store.replace(
-          JSON.parse(document.getElementById('page-line-up')?.textContent ?? 'null') as ComparisonEntry,
-        ),
+      loft: () => {
+        this.#keeper.beginAnew();
+        store.replace(example);
+      },
       add: () => this.#add(),
       remove: () => this.#remove(id),
       included: () => this.#answer(id, (deg) => ({ deg: deg / 2 })),
