@@ -133,7 +133,9 @@ class World {
     const present = [
       this.kept() ?? '',
       ...this.saved(),
-      ...this.tabs.flatMap(({ past, shown, future }) => [...past, shown, ...future].map(({ title }) => title)),
+      ...this.tabs.flatMap(({ past, shown, future }) =>
+        [...past, shown, ...future].map(({ title }) => title),
+      ),
     ];
     const reached = new Set<string>();
     for (let title of present)
@@ -172,12 +174,21 @@ const commands: Record<string, Command> = {
 };
 
 /** So that most sequences come to more than a page looked at. */
-const often = ['open', 'open a link', 'change and rest', 'change and rest', 'close', 'put back', 'allow storage'];
+const often = [
+  'open',
+  'open a link',
+  'change and rest',
+  'change and rest',
+  'close',
+  'put back',
+  'allow storage',
+];
 
-const sequence = fc.array(
-  fc.tuple(fc.constantFrom(...Object.keys(commands), ...often), fc.nat(2)),
-  { minLength: 10, maxLength: 30, size: 'max' },
-);
+const sequence = fc.array(fc.tuple(fc.constantFrom(...Object.keys(commands), ...often), fc.nat(2)), {
+  minLength: 10,
+  maxLength: 30,
+  size: 'max',
+});
 
 test('whatever is opened, changed, undone, closed or denied, what was kept is in a tab, kept or in Saved', () => {
   fc.assert(
