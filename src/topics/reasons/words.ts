@@ -128,13 +128,13 @@ function reasonSaid(reason: Reason, scene: Scene): string[] {
 
 /** What is said where no reason makes a difference that can be seen. */
 const nothing = (scene: Scene): string[] => [
-  'Nothing sets them apart: no reason makes a difference of its own.',
+  `Nothing sets ${scene.subject.name} apart from ${scene.baseline.name}: no reason makes a difference of its own.`,
   onlyTogether(scene, scene.row.careful),
 ];
 
 /** That there is one reason only, or that all of them are losses. */
-function pulledOneWay(all: readonly Reason[], { subject }: Scene): string[] {
-  if (all.length === 1) return ['Nothing else makes a difference of its own.'];
+function pulledOneWay(all: readonly Reason[], { subject, baseline }: Scene): string[] {
+  if (all.length === 1) return [`Nothing else sets ${subject.name} apart from ${baseline.name}.`];
   const lost = all.length > 0 && all.every(({ factor }) => factor < 1);
   return lost ? [`${all.length === 2 ? 'Both' : 'All of them'} count against ${subject.name}.`] : [];
 }
@@ -169,7 +169,11 @@ export const words: Record<string, WordsOf> = {
       others.length === 1
         ? 'One smaller reason'
         : `The ${countInWords(others.length)} smaller reasons together`;
-    return [readsAsOne(rest) ? `${which}: no difference.` : `${which}: ${ratioSaid(rest)} times as long.`];
+    return [
+      readsAsOne(rest)
+        ? `${which}: no difference for ${scene.subject.name}.`
+        : `${which}: ${ratioSaid(rest)} times as long.`,
+    ];
   },
 
   /** Where there is one reason only, all are losses, or the work is not the one they hold in. */
@@ -178,7 +182,7 @@ export const words: Record<string, WordsOf> = {
     const clean =
       all.length === 0 || jobOf(scene.entry).slicingChain
         ? ''
-        : 'All this would hold in clean slicing, which this work is not.';
+        : `All this holds for ${scene.subject.name} and ${scene.baseline.name} in clean slicing, which this work is not.`;
     return [...pulledOneWay(all, scene), clean];
   },
 };

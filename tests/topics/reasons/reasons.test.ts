@@ -109,7 +109,9 @@ test('a tie has no reason, and says so', () => {
   const tie = scene({});
   expect(reasonsOf(tie)).toEqual([]);
   expect(said('reasons-heading', tie)).toBe('');
-  expect(said('reason-1', tie)).toBe('Nothing sets them apart: no reason makes a difference of its own.');
+  expect(said('reason-1', tie)).toBe(
+    'Nothing sets Dunlin apart from Plover: no reason makes a difference of its own.',
+  );
 });
 
 describe('the steel', () => {
@@ -166,5 +168,5 @@ describe('what is not known', () => {
 
 test('a work that is no slicing is said to be none', () =>
   expect(said('reasons-note', scene({ angle: { deg: 14 }, edgeMm: 0.2 }, {}, { work: 'prying' }))).toBe(
-    'All this would hold in clean slicing, which this work is not.',
+    'All this holds for Dunlin and Plover in clean slicing, which this work is not.',
   ));
