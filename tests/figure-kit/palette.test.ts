@@ -48,6 +48,8 @@ describe.each([
     ['paper', 'accent'],
     ['warn', 'sheet'],
     ['warn', 'paper'],
+    ['text', 'blade'],
+    ['text', 'rope'],
   ])('%s on %s is text: 7:1', (front, back) => {
     expect(contrast(of(front), of(back))).toBeGreaterThanOrEqual(7);
   });
