@@ -70,3 +70,11 @@ export const live = async (page: Page): Promise<void> => {
   await expect(page.locator('html')).toHaveAttribute('data-live', 'on');
   await expect(page.locator('kf-figure[data-stale=yes]:not([data-late])')).toHaveCount(0);
 };
+
+/** Opens folds of a page by their ids, the outer one first; every fold there is where none is named. */
+export async function unfold(page: Page, ...ids: readonly string[]): Promise<void> {
+  await page.evaluate((wanted) => {
+    for (const fold of document.querySelectorAll<HTMLDetailsElement>('main details.fold'))
+      if (wanted.length === 0 || wanted.includes(fold.id)) fold.open = true;
+  }, ids);
+}
