@@ -24,6 +24,7 @@ const large: Record<string, () => Promise<CustomElementConstructor>> = {
   'kf-guess-strip': async () => (await import('../page/guess-strip.ts')).GuessStripElement,
   'kf-late': async () => (await import('../page/late.ts')).LateElement,
   'kf-line-sheet': async () => (await import('../page/line-sheet.ts')).LineSheetElement,
+  'kf-poll': async () => (await import('../page/poll.ts')).PollElement,
   'kf-runs': async () => (await import('../test/runs.ts')).RunsElement,
   'kf-seal': async () => (await import('../page/seal.ts')).SealElement,
   'kf-snippet': async () => (await import('../page/snippet.ts')).SnippetElement,

@@ -20,7 +20,7 @@ function further(total: number, other: number): boolean {
 
 export const words: Record<string, WordsOf> = {
   question: ({ subject, baseline }) => [
-    `How many times as long does ${subject.name} cut as ${baseline.name}?`,
+    `How many times as long should ${subject.name} cut as ${baseline.name}?`,
   ],
 
   job: aboutJob,
