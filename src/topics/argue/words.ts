@@ -177,6 +177,14 @@ export const argueWords: Record<string, WordsOf> = {
   'argue-swings': swung,
   'argue-floor': floors,
 
+  /** The position taken in each dispute, in a few words. */
+  ...Object.fromEntries(
+    (['apex', 'push', 'structure', 'floor'] as const).map((dispute): [string, WordsOf] => [
+      `argue-held-${dispute}`,
+      (scene) => [nameOf(dispute, positionOf(scene)[dispute])],
+    ]),
+  ),
+
   ...Object.fromEntries(
     (['apex', 'push', 'structure', 'floor'] as const).map((dispute): [string, WordsOf] => [
       `argue-settle-${dispute}`,
