@@ -88,6 +88,13 @@ export const edgeFields = {
   }),
 } satisfies Record<string, Field>;
 
+const noGrain = ({ finish }: KnifeEntry): boolean =>
+  'um' in finish && typeof finish.um === 'object' && 'unknown' in finish.um;
+
+/** The scale a finish is on; P, which most belts and papers are marked with, where it is not known. */
+const scaleOf = (knife: KnifeEntry): GritScale | 'um' =>
+  noGrain(knife) ? 'FEPA-P' : 'um' in knife.finish ? 'um' : knife.finish.scale;
+
 export const finishFields = {
   finishScale: {
     kind: 'choice',
@@ -99,15 +106,20 @@ export const finishFields = {
       ['CAMI', 'CAMI'],
       ['um', 'µm'],
     ],
-    show: ({ finish }) => ('um' in finish ? 'um' : finish.scale),
+    open: noGrain,
+    show: scaleOf,
     write: (knife, scale) =>
-      good({
-        ...knife,
-        finish:
-          scale === 'um'
-            ? { um: 'um' in knife.finish ? knife.finish.um : 15 }
-            : { scale: scale as GritScale, grit: 'um' in knife.finish ? 400 : knife.finish.grit },
-      }),
+      good(
+        noGrain(knife)
+          ? knife
+          : {
+              ...knife,
+              finish:
+                scale === 'um'
+                  ? { um: 'um' in knife.finish ? knife.finish.um : 15 }
+                  : { scale: scale as GritScale, grit: 'um' in knife.finish ? 400 : knife.finish.grit },
+            },
+      ),
   },
   finish: {
     kind: 'text',
@@ -116,15 +128,16 @@ export const finishFields = {
     unknown: unknownGrain,
     standsFor: () => showQuantity({ unknown: true, ...unknownGrain }, 4),
     show: ({ finish }) => ('um' in finish ? showQuantity(finish.um, 4) : String(finish.grit)),
-    write(knife, text) {
+    write(knife, text, _entry, beside) {
+      const scale = beside ?? scaleOf(knife);
       const read = readQuantity(text, {
-        what: 'um' in knife.finish ? 'particle size' : 'grit',
+        what: scale === 'um' ? 'particle size' : 'grit',
         unknown: unknownGrain,
       });
       if (!read.ok) return bad(read.message);
-      if ('um' in knife.finish || (typeof read.value === 'object' && 'unknown' in read.value))
+      if (scale === 'um' || (typeof read.value === 'object' && 'unknown' in read.value))
         return good({ ...knife, finish: { um: read.value } });
-      return good({ ...knife, finish: { ...knife.finish, grit: plainNumber(read.value) } });
+      return good({ ...knife, finish: { scale: scale as GritScale, grit: plainNumber(read.value) } });
     },
   },
 } satisfies Record<string, Field>;

@@ -12,7 +12,8 @@ interface Shared {
   /** True where the field has a meaning for this knife; the others are not shown. */
   applies?(knife: KnifeEntry): boolean;
   show(knife: KnifeEntry, entry: ComparisonEntry): string;
-  write(knife: KnifeEntry, text: string, entry: ComparisonEntry): Written;
+  /** @param beside what is chosen in the input beside it, where there is one */
+  write(knife: KnifeEntry, text: string, entry: ComparisonEntry, beside?: string): Written;
 }
 
 export interface TextField extends Shared {
@@ -27,6 +28,8 @@ export interface TextField extends Shared {
 export interface ChoiceField extends Shared {
   kind: 'choice';
   choices: readonly (readonly [value: string, label: string])[];
+  /** True where the knife says nothing about it: the choice is then left as it stands on the page. */
+  open?(knife: KnifeEntry): boolean;
 }
 
 export type Field = TextField | ChoiceField;
@@ -34,15 +37,14 @@ export type Field = TextField | ChoiceField;
 export const good = (knife: KnifeEntry): Written => ({ ok: true, knife });
 export const bad = (message: string): Written => ({ ok: false, message });
 
-/**
- * What stands in an input: its text, or nothing where an empty input says the same, which is then shown faintly.
- */
+/** What stands in an input: its text, or nothing where an empty input says the same. */
 export function inInput(
   field: Field,
   knife: KnifeEntry,
   entry: ComparisonEntry,
 ): { text: string; placeholder: string } {
   const text = field.show(knife, entry);
-  const placeholder = (field.kind === 'text' && field.standsFor?.(entry)) || '';
-  return { text: text === placeholder ? '' : text, placeholder };
+  if (field.kind === 'choice') return { text, placeholder: '' };
+  const stands = field.standsFor?.(entry) ?? '';
+  return { text: text === stands ? '' : text, placeholder: field.unknown ? 'not known' : stands };
 }

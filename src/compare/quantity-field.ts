@@ -53,6 +53,8 @@ export interface QuantityFieldOptions {
   set(knife: KnifeEntry, value: Placed): KnifeEntry;
   /** Where given, an empty field is allowed and means there is none. */
   none?: (knife: KnifeEntry) => KnifeEntry;
+  /** What an empty field is called then; “none” where nothing is given. */
+  empty?: string;
   /** True where three readings along the edge make sense. */
   placed?: boolean;
 }
@@ -68,6 +70,7 @@ export function quantityField({
   get,
   set,
   none,
+  empty,
   placed,
 }: QuantityFieldOptions): TextField {
   const by = (entry: ComparisonEntry) => (length ? scaleOf(entry) : 1);
@@ -81,16 +84,16 @@ export function quantityField({
     ...(theUnit ? { unit: theUnit } : {}),
     ...(unknown ? { unknown } : {}),
     ...(applies ? { applies } : {}),
-    ...(none ? { standsFor: () => 'none' } : {}),
     ...(unknown
       ? { standsFor: (entry) => showPlaced(scaled({ unknown: true, ...unknown }, 1 / by(entry))) }
       : {}),
+    ...(none ? { standsFor: () => empty ?? 'none' } : {}),
     show(knife, entry) {
       const value = get(knife);
-      return value === undefined ? '' : showPlaced(scaled(value, 1 / by(entry)));
+      return value === undefined ? (none ? (empty ?? 'none') : '') : showPlaced(scaled(value, 1 / by(entry)));
     },
     write(knife, text, entry) {
-      if (none && text.trim() === '') return good(none(knife));
+      if (none && (text.trim() === '' || text === (empty ?? 'none'))) return good(none(knife));
       const expected: Expected = {
         what: label.toLowerCase(),
         ...(length ? { unit: entry.lengthUnit } : {}),

@@ -94,5 +94,6 @@ export const toughnessFields = {
     get: ({ toughness }) => toughness,
     set: (knife, value) => ({ ...knife, toughness: value as Quantity }),
     none: ({ toughness: _gone, ...rest }) => rest,
+    empty: 'not known',
   }),
 } satisfies Record<string, Field>;

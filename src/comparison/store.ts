@@ -11,8 +11,11 @@ export type Changed = { ok: true } | { ok: false; problems: Problem[] };
 /** The one state of a page. Only controls and fields write it. */
 export interface Store {
   entry: ReadonlySignal<ComparisonEntry>;
-  /** Changes the comparison. Changes in a row with the same label, each within 800 ms of the last, undo as one. */
-  change(update: (entry: ComparisonEntry) => ComparisonEntry, label: string): Changed;
+  /**
+   * Changes the comparison. Changes in a row with the same label undo as one: each within 800 ms of the last, or, while
+   * something is held, however long that takes.
+   */
+  change(update: (entry: ComparisonEntry) => ComparisonEntry, label: string, held?: boolean): Changed;
   /** Puts another comparison in its place, as one step to undo. */
   replace(entry: ComparisonEntry): Changed;
   undo(): void;
@@ -69,14 +72,14 @@ export function createStore(initial: ComparisonEntry, now: () => number = () => 
 
   return {
     entry,
-    change(update, label) {
+    change(update, label, held = false) {
       const proposed = attempt(() => update(entry.value));
       if (!proposed.ok) return refuse(proposed.problems);
       if (proposed.entry === entry.value) return { ok: true };
       const checked = validate(proposed.entry);
       if (!checked.ok) return refuse(checked.problems);
       const at = now();
-      const merge = label === last.label && at - last.at <= mergeWithinMs;
+      const merge = label === last.label && (held || at - last.at <= mergeWithinMs);
       last = { label, at };
       return accept(checked.entry, merge);
     },

@@ -14,7 +14,8 @@ const isSum = (guess: number, sum: number): boolean => sum > 0 && inFigures(gues
  */
 export function guessInRange(guess: number, scene: Scene): string {
   const mine = `Your guess, ${short(guess)},`;
-  if (!jobOf(scene.entry).slicingChain) return `${mine} has no range beside it: this work has no slicing estimate.`;
+  if (!jobOf(scene.entry).slicingChain)
+    return `${mine} has no range beside it: this work has no slicing estimate.`;
   const { low, high } = headlineOf(scene);
   const side = guess < low ? 'below' : guess > high ? 'above' : 'inside';
   const said = `${mine} is ${side} the range.`;

@@ -28,7 +28,7 @@ type WithHandle = ComparisonEntry['knives'][number] & { handleMm?: number };
 const handleOf = (knife: object): number | undefined => (knife as WithHandle).handleMm;
 
 const madeUpShown: KnifeFieldShown = {
-  group: 'Edge',
+  asked: [{ place: 'more', title: 'Handle', inputs: ['handle'] }],
   inputs: {
     handle: {
       kind: 'text',
@@ -137,8 +137,8 @@ describe('a field that is only in the two tables', () => {
   });
 
   test('is an input of the form, which shows and writes it', async () => {
-    const { inputGroups, knifeInputNamed } = await import('../../src/compare/knife-inputs.ts');
-    expect(inputGroups.find(({ title }) => title === 'Edge')?.names).toContain('handle');
+    const { rowsAt, knifeInputNamed } = await import('../../src/compare/knife-inputs.ts');
+    expect(rowsAt('more').find(({ title }) => title === 'Handle')?.inputs).toEqual(['handle']);
     const [plover] = withHandle(110).knives;
     if (!plover) throw new Error('the loft has no knife');
     const input = knifeInputNamed('handle');

@@ -19,7 +19,7 @@ test('a published comparison leads from its list to a page that stays its own, a
   const before = await main.textContent();
   // Another comparison in the address, and a touch, change nothing.
   await page.goto(`/comparisons/curlew-and-avocet/${visitorLink}`);
-  await page.getByText('details and numbers').first().click();
+  await page.getByText('Details and numbers').first().click();
   expect(await main.textContent()).toBe(before);
 
   await page.getByRole('link', { name: 'Open these knives in Compare' }).click();

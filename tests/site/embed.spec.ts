@@ -83,7 +83,7 @@ plain(
       const [first] = await page.evaluate(() => window.heard);
       expect(Object.keys(first?.data as object).sort()).toEqual(['heightPx', 'keenfold']);
       // It follows what is opened in it, and listens to nobody.
-      await figure.getByText('details and numbers').click();
+      await figure.getByText('Details and numbers').click();
       await expect.poll(async () => ((await heights()).at(-1) ?? 0) > tall).toBe(true);
       const caption = figure.locator('figcaption');
       const before = await caption.innerText();

@@ -1,105 +1,104 @@
+import { pack } from '../link/packing.ts';
 import { decodeLink, encodeLink } from '../link/codec.ts';
 import { validate } from '../validate.ts';
+import type { Kept, Stored, Version } from './keeper.ts';
+import { exampleOrigin } from './keeper.ts';
 import { lastKey } from './last-key.ts';
+import { layAside } from './lay-aside.ts';
 import type { ComparisonEntry } from '../entry.ts';
 
 /** Where the text of one that cannot be read is stored, so that nothing writes over it. */
 export const unreadKey = 'keenfold.line-up.unread';
 
-export type StorageTrouble = 'denied' | 'full' | 'corrupted';
-
-/** Trouble with the storage. `first` is true once for each kind, so that the page says it once. */
-export interface NotSaved {
-  ok: false;
-  kind: StorageTrouble;
-  message: string;
-  first: boolean;
-}
-
-/** Stores the last comparison on the visitor's machine. Never throws: without storage the page goes on in memory. */
-export interface ComparisonStorage {
-  save(entry: ComparisonEntry): { ok: true } | NotSaved;
-  /** The stored comparison, null where there is none yet. */
-  load(): { ok: true; entry: ComparisonEntry | null } | NotSaved;
-}
-
-const messages: Record<StorageTrouble, string> = {
-  denied:
-    'This browser does not let the page keep your comparison. It is here until you close the page; copy its link to keep it.',
-  full: 'There is no room left on this machine to keep your comparison. It is here until you close the page; copy its link to keep it.',
-  corrupted: 'The comparison kept from your last visit cannot be read.',
-};
-
 /** The part of the browser's `Storage` that is used. */
 export type TextStorage = Pick<Storage, 'getItem' | 'setItem'>;
+
+/** The comparison kept last, as it is found; of a text that cannot be read also why. */
+export type Found = Exclude<Stored, { is: 'unreadable' }> | { is: 'unreadable'; text: string; why: string };
+
+/** Stores the last comparison on the visitor's machine. Never throws. It writes over whatever is there: `Keeping` asks first. */
+export interface LastStorage {
+  look(): Found;
+  /** @returns what went wrong; null where it is stored */
+  write(kept: Kept): 'denied' | 'full' | null;
+  /** Stores a text that cannot be read elsewhere. @returns whether it is there now */
+  layAside(text: string): boolean;
+}
+
+/** A comparison as the keeper sees it. */
+export const versionOf = (entry: ComparisonEntry): Version => ({
+  entry,
+  key: JSON.stringify(pack(entry)),
+  worth: entry.invented !== true && !isEmpty(entry),
+});
+
+const ofNobody = new Set(['id', 'name', 'state']);
+
+/** Whether nothing was measured, cut or typed. */
+const isEmpty = ({ knives, runs, faceValues }: ComparisonEntry): boolean =>
+  (runs ?? []).length === 0 &&
+  faceValues === null &&
+  knives.every((knife) =>
+    Object.entries(knife).every(([name, value]) => ofNobody.has(name) || value === undefined || value === null),
+  );
 
 /**
  * @param openStorage Opens the storage. A function, since a browser that denies storage throws on the mere mention of it.
  */
-export function createStorage(openStorage: () => TextStorage = () => localStorage): ComparisonStorage {
-  const known = new Set<StorageTrouble>();
-  const notSaved = (kind: StorageTrouble, detail = ''): NotSaved => {
-    const first = !known.has(kind);
-    known.add(kind);
-    return {
-      ok: false,
-      kind,
-      message: detail === '' ? messages[kind] : `${messages[kind]} ${detail}`,
-      first,
-    };
-  };
+export function lastStorage(openStorage: () => TextStorage = () => localStorage): LastStorage {
+  /** The text read last, and what it came to: most looks find it as it was. */
+  let known: { text: string; found: Found } | undefined;
   return {
-    save(entry) {
-      try {
-        // A link may leave runs behind; the storage must not.
-        const runs = entry.runs ? `\n${JSON.stringify(entry.runs)}` : '';
-        openStorage().setItem(lastKey, encodeLink(entry) + runs);
-        return { ok: true };
-      } catch (error) {
-        return notSaved(isFull(error) ? 'full' : 'denied');
-      }
-    },
-    load() {
-      let storage: TextStorage;
+    look() {
       let text: string | null;
       try {
-        storage = openStorage();
-        text = storage.getItem(lastKey);
+        text = openStorage().getItem(lastKey);
       } catch {
-        return notSaved('denied');
+        return { is: 'denied' };
       }
-      if (text === null) return { ok: true, entry: null };
-      const read = readStored(text);
-      if (read.ok) return read;
-      const aside = storeUnread(storage, text)
-        ? ' It is kept aside: on the page Saved you can save it to a file.'
-        : '';
-      return notSaved('corrupted', `${read.why}${aside}`);
+      if (text === null) return { is: 'nothing' };
+      if (known?.text !== text) known = { text, found: foundIn(text) };
+      return known.found;
+    },
+    write(kept) {
+      try {
+        openStorage().setItem(lastKey, storedText(kept));
+        return null;
+      } catch (error) {
+        return isFull(error) ? 'full' : 'denied';
+      }
+    },
+    layAside(text) {
+      try {
+        return layAside(openStorage(), unreadKey, text);
+      } catch {
+        return false;
+      }
     },
   };
 }
 
-/**
- * Stores a text that cannot be read under a key of its own, before another comparison is stored in its place. One that is
- * there already stays until it is erased.
- *
- * @returns whether the text is there now
- */
-function storeUnread(storage: TextStorage, text: string): boolean {
-  try {
-    if (storage.getItem(unreadKey) === null) storage.setItem(unreadKey, text);
-    return storage.getItem(unreadKey) === text;
-  } catch {
-    return false;
-  }
+/** A link; below it the runs, which a link may leave behind and the storage must not; below them where it comes from. */
+const storedText = ({ entry, origin, line }: Kept): string =>
+  [encodeLink(entry), entry.runs ? JSON.stringify(entry.runs) : '', `${origin} ${line}`].join('\n');
+
+function foundIn(text: string): Found {
+  const [link = '', runs = '', from = ''] = text.split('\n', 3);
+  const read = readStored(link, runs);
+  if (!read.ok) return { is: 'unreadable', text, why: read.why };
+  const version = versionOf(read.entry);
+  // Before origins were stored, what was kept was the visitor's own.
+  const [origin = '', line = ''] = from.split(' ');
+  return { is: 'kept', ...version, origin: origin || (version.worth ? 'own' : exampleOrigin), line };
 }
 
-/** The comparison of a stored text: a link, and below it the runs where there are any. */
-function readStored(text: string): { ok: true; entry: ComparisonEntry } | { ok: false; why: string } {
-  const [link = '', runs] = text.split('\n', 2);
+function readStored(
+  link: string,
+  runs: string,
+): { ok: true; entry: ComparisonEntry } | { ok: false; why: string } {
   const read = decodeLink(link);
   if (!read.ok) return read;
-  if (runs === undefined) return { ok: true, entry: read.entry };
+  if (runs === '') return { ok: true, entry: read.entry };
   const whole = validate({ ...read.entry, runs: parsed(runs) });
   return whole.ok
     ? whole

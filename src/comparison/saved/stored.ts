@@ -1,6 +1,7 @@
 import { tidyName } from '../files.ts';
 import type { Named } from '../files.ts';
 import type { TextStorage } from './last.ts';
+import { layAside } from './lay-aside.ts';
 import { documentVersion, documentIn, migrate } from '../migrations.ts';
 import { validate } from '../validate.ts';
 
@@ -41,6 +42,11 @@ export class SavedStore {
     // Another page of the site may have written meanwhile.
     this.#memory = found ? { mine: merged(before, mine, found), stored: found } : { mine, stored: before };
     return this.#memory.mine;
+  }
+
+  /** Whether what is stored can be looked at, so that nothing of it is lost when something is written. */
+  isReadable(): boolean {
+    return this.#stored() !== undefined;
   }
 
   /** @returns whether it is stored; if not, it is kept in memory */
@@ -125,7 +131,7 @@ function storedIn(storage: TextStorage): Stored {
   const document = parsed(text);
   if (!document) {
     // Before anything is written over it.
-    if (storage.getItem(unreadSavedKey) === null) storage.setItem(unreadSavedKey, text);
+    if (!layAside(storage, unreadSavedKey, text)) throw new Error('what cannot be read has no other place');
     return { items: [], unread: [] };
   }
   const read: Stored = { items: [], unread: [] };

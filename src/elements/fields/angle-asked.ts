@@ -1,7 +1,7 @@
 import { angleQuestions } from '../../comparison/angle-questions.ts';
 import type { ComparisonEntry } from '../../comparison/entry.ts';
 import { shownNames } from '../../comparison/knife-names.ts';
-import { plain } from '../../scene/show.ts';
+import { brief } from '../../scene/show.ts';
 
 /** Asks about every angle that looks like both sides together, below the line of angles. */
 export function showQuestions(root: HTMLElement, entry: ComparisonEntry): void {
@@ -12,7 +12,7 @@ export function showQuestions(root: HTMLElement, entry: ComparisonEntry): void {
     const question = asked.get(id);
     place.hidden = question === undefined;
     if (!question) continue;
-    const [deg, half] = [plain(question.deg), plain(question.perSideIfIncluded)];
+    const [deg, half] = [brief(question.deg), brief(question.perSideIfIncluded)];
     const say = (part: string, text: string) => {
       const element = place.querySelector(`[data-part="${part}"]`);
       if (element && element.textContent !== text) element.textContent = text;

@@ -4,10 +4,9 @@ import { knifeInputNamed } from '../../compare/knife-inputs.ts';
 import { workFieldNamed } from '../../compare/work-fields.ts';
 import { angleQuestions } from '../../comparison/angle-questions.ts';
 import type { ComparisonEntry, Equalisable, KnifeEntry } from '../../comparison/entry.ts';
-import { keepsOwn, keptHere } from '../page/keep-own.ts';
-import { becomesOwn, changeOwn, linkTo, scene, store } from '../page/page.ts';
+import { OwnKeeper } from '../page/keep-own.ts';
+import { becomesOwn, changeOwn, example, linkTo, scene, store } from '../page/page.ts';
 import { undoKey } from '../page/undo-key.ts';
-import { carriesComparison } from '../start/address.ts';
 import { createAnswer } from './answer-beside.ts';
 import { showGrid } from './entry-grid.ts';
 import { withAngle, withAnotherKnife, withKnife, withRole, withoutKnife } from './knives-changed.ts';
@@ -27,13 +26,14 @@ const isTyped = (target: EventTarget | null): target is Typed =>
 export class CompareElement extends HTMLElement {
   #dispose: (() => void)[] = [];
   #timers = new Map<Element, number>();
-  #save = keepsOwn((text) => this.#say(text));
+  #keeper = new OwnKeeper();
   #answer = createAnswer(this);
   /** The text field somebody is typing in: its text is theirs until they leave it. */
   #typing: Typed | null = null;
 
   connectedCallback(): void {
-    this.#recall();
+    const trouble = this.#keeper.begin();
+    if (trouble !== '') this.#say(trouble);
     this.addEventListener('input', this.#typed);
     this.addEventListener('change', this.#typed);
     this.addEventListener('click', this.#pressed);
@@ -45,7 +45,7 @@ export class CompareElement extends HTMLElement {
       }),
       effect(() => {
         const entry = store.entry.value;
-        if (!first) this.#save(entry);
+        if (!first) this.#keeper.follow(entry);
         first = false;
       }),
       effect(() => {
@@ -59,21 +59,11 @@ export class CompareElement extends HTMLElement {
 
   disconnectedCallback(): void {
     for (const dispose of this.#dispose.splice(0)) dispose();
+    this.#keeper.end();
     this.removeEventListener('input', this.#typed);
     this.removeEventListener('change', this.#typed);
     this.removeEventListener('click', this.#pressed);
     this.removeEventListener('keydown', this.#key);
-  }
-
-  /** Without a comparison in the address, the last one kept on this machine comes back. */
-  #recall(): void {
-    if (carriesComparison(location.hash)) return;
-    const kept = keptHere();
-    if (!kept.ok) this.#say(kept.message);
-    else if (kept.entry) {
-      store.replace(kept.entry);
-      becomesOwn();
-    }
   }
 
   #typed = (event: Event): void => {
@@ -101,7 +91,7 @@ export class CompareElement extends HTMLElement {
     const name = target.closest<HTMLElement>('[data-field]')?.dataset['field'] ?? '';
     const id = target.closest<HTMLElement>('[data-knife]')?.dataset['knife'];
     const message =
-      id === undefined ? this.#writeWork(name, target.value) : this.#writeKnife(id, name, target.value);
+      id === undefined ? this.#writeWork(name, target.value) : this.#writeKnife(id, name, target);
     clearTimeout(this.#timers.get(target));
     if (message === '' || settled) this.#problem(target, message);
     else
@@ -112,12 +102,13 @@ export class CompareElement extends HTMLElement {
     if (message === '' && settled) this.#show();
   }
 
-  #writeKnife(id: string, name: string, text: string): string {
+  #writeKnife(id: string, name: string, typed: Typed): string {
     const { value } = store.entry;
     const knife = value.knives.find((candidate) => candidate.id === id);
     if (!knife) return '';
     const field = knifeInputNamed(name);
-    const written = field.write(knife, text, value);
+    const beside = typed.closest('.inputs')?.querySelector('select');
+    const written = field.write(knife, typed.value, value, beside === typed ? undefined : beside?.value);
     const refused = written.ok
       ? changeOwn((entry) => withKnife(entry, written.knife), `${id}.${name}`)
       : written.message;
@@ -167,7 +158,7 @@ export class CompareElement extends HTMLElement {
       'copy-explained': () => this.#copy('explained/'),
       'copy-percentages': () => this.#copy('lessons/forty-and-forty/'),
       picture: () => openPlace('#figure-ruler'),
-      example: () => this.#begin(exampleOfPage()),
+      example: () => this.#begin(example),
       empty: () => void this.#empty(),
       add: () => this.#add(),
       remove: () => this.#say(changeOwn((entry) => withoutKnife(entry, id), 'remove')),
@@ -206,6 +197,7 @@ export class CompareElement extends HTMLElement {
 
   #begin(entry: ComparisonEntry): void {
     this.#typing = null;
+    this.#keeper.beginAnew();
     store.replace(entry);
     becomesOwn();
     this.#clear();
@@ -280,7 +272,3 @@ export class CompareElement extends HTMLElement {
     this.querySelector('[data-act="add"]')?.toggleAttribute('disabled', entry.knives.length >= 8);
   }
 }
-
-/** The comparison the page was built with. */
-const exampleOfPage = (): ComparisonEntry =>
-  JSON.parse(document.getElementById('page-comparison')?.textContent ?? 'null') as ComparisonEntry;

@@ -54,7 +54,7 @@ export function showGrid(grid: HTMLElement, { entry, comparison }: Scene, typing
   const ids = entry.knives.map(({ id }) => id);
   const shown = shownKnives(entry);
   const names = shownNames(entry.knives);
-  grid.style.setProperty('--knives', String(shown.length));
+  grid.dataset['knives'] = String(shown.length);
   for (const { inputs, after } of rowsAt(grid.dataset['place'] as Place)) {
     const row = grid.querySelector<HTMLElement>(`[data-row="${inputs[0] ?? ''}"]`);
     if (!row) continue;
@@ -74,6 +74,7 @@ export function showGrid(grid: HTMLElement, { entry, comparison }: Scene, typing
         const input = place.querySelector<Typed>('input, select');
         if (!input) continue;
         input.setAttribute('aria-label', inputName(name, names.get(knife.id) ?? knife.name, entry));
+        if (field.kind === 'choice' && field.open?.(knife)) continue;
         fill(input, inInput(field, knife, entry), typing);
       }
       const known = cell.querySelector('[data-part="after"]');

@@ -2,7 +2,8 @@ import type { Control } from '../../topics/base/controls.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { sizes } from '../../figure-kit/figure.ts';
 import type { Figure, Handle, Place } from '../../figure-kit/figure.ts';
-import { store } from '../page/page.ts';
+import type { ComparisonEntry } from '../../comparison/entry.ts';
+import { changeOwn, store } from '../page/page.ts';
 import { registry } from '../page/topics.ts';
 import { valueAt } from './value-at.ts';
 
@@ -48,8 +49,19 @@ const along = ({ domain, range, invert }: Scale, px: number): number => {
 const within = ({ range }: Scale, px: number): boolean =>
   px >= Math.min(...range) - slackPx && px <= Math.max(...range) + slackPx;
 
-/** What is dragged can be set by its slider as well. On the Compare page numbers are typed, and a drawing changes none. */
+/** What is dragged can be set without a pointer as well: by its slider, or by a field where it is one that is typed. */
 const hasSlider = (control: string): boolean => document.querySelector(`kf-slider[of="${control}"]`) !== null;
+const hasField = (): boolean => document.querySelector('kf-bench, kf-compare') !== null;
+
+/** Writes what is dragged as the slider would, or as the field. Each drag is one step to undo, however long it takes. */
+function write({ control, handle }: Grip, value: number, drag: string): void {
+  const update = (entry: ComparisonEntry): ComparisonEntry => control.write(entry, value);
+  if (hasSlider(handle.control)) store.change(update, drag, true);
+  else changeOwn(update, drag, true);
+}
+
+/** How many drags there were: each has a name of its own. */
+let drags = 0;
 
 /**
  * What a pointer is over. Its place is told by the axes the drawing has now: one that changes under the hand does not
@@ -72,7 +84,7 @@ function gripAt(event: MouseEvent, { figure, scene, drawing }: Shown): Grip | un
   };
   const px = pxOf(event);
   const handle = within(x, px.x) && within(y, px.y) ? figure.drag?.(scene, size, placeOf(event)) : undefined;
-  return handle && hasSlider(handle.control)
+  return handle && (hasSlider(handle.control) || (handle.typed && hasField()))
     ? { handle, control: registry().control(handle.control), placeOf }
     : undefined;
 }
@@ -124,10 +136,10 @@ export function letDrag(element: HTMLElement, shown: () => Shown | undefined): v
     // A drag selects no text.
     event.preventDefault();
     now.drawing.setPointerCapture(event.pointerId);
+    const drag = `${grip.handle.control} dragged ${(drags += 1)}`;
     const follow = (at: PointerEvent): void => {
       const value = valueOf(grip, at);
-      if (Number.isFinite(value) && value !== grip.control.read(store.entry.value))
-        store.change((entry) => grip.control.write(entry, value), grip.handle.control);
+      if (Number.isFinite(value) && value !== grip.control.read(store.entry.value)) write(grip, value, drag);
     };
     const ended = new AbortController();
     held = ended;

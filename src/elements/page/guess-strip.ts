@@ -3,7 +3,7 @@ import type { ComparisonEntry } from '../../comparison/entry.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { guessKeeper } from './guesses-kept.ts';
 import { fetchLinks } from './links.ts';
-import { guess } from './page.ts';
+import { guess, isOfAddress } from './page.ts';
 import { SceneElement } from './scene-element.ts';
 import { writeText } from './write-text.ts';
 
@@ -48,13 +48,25 @@ export class GuessStripElement extends SceneElement {
     this.say(scene);
   }
 
-  /** Another comparison: its answer waits for a guess, unless one is kept on this machine. */
+  /**
+   * Another comparison from the address: its answer waits for a guess, unless one is kept on this machine. What was opened
+   * before the page was live stays open, and so does what the reader changes by hand.
+   */
   #begin(entry: ComparisonEntry, isFirst: boolean): void {
-    // What was opened before the page was live stays open.
-    if (!isFirst) {
+    if (isFirst) {
+      this.#showKept(entry);
+      return;
+    }
+    // Only after the change is it known where it came from.
+    queueMicrotask(() => {
+      if (entry !== this.#entry || !isOfAddress(entry)) return;
       guess.value = null;
       this.#close();
-    }
+      this.#showKept(entry);
+    });
+  }
+
+  #showKept(entry: ComparisonEntry): void {
     if (!this.#keeper.any()) return;
     fetchLinks().then(
       ({ encodeLink }) => {
@@ -114,7 +126,11 @@ export class GuessStripElement extends SceneElement {
         writeText(this.place('problem'), read.ok ? '' : read.message);
         if (read.ok) this.#guess(read.value);
       },
-      () => writeText(this.place('problem'), 'Your guess could not be read. Check the connection and save it again.'),
+      () =>
+        writeText(
+          this.place('problem'),
+          'Your guess could not be read. Check the connection and save it again.',
+        ),
     );
   }
 

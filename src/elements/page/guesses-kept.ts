@@ -1,6 +1,4 @@
-/** Guesses on the reader's own machine, each with the comparison that it is a guess about. */
-
-export const guessesKey = 'keenfold.guesses';
+import { guessesKey } from './guesses-key.ts';
 
 /** So many are kept; the oldest goes first. */
 export const mostGuesses = 20;

@@ -231,14 +231,22 @@ function tell(id: string, text: string): void {
   place.hidden = text === '';
 }
 
-/** Changes the comparison, which is then the visitor's own; why it is refused, if it is. */
-export function changeOwn(update: (entry: ComparisonEntry) => ComparisonEntry, label: string): string {
-  const changed = store.change((entry) => {
-    const next = update(entry);
-    if (JSON.stringify(next) === JSON.stringify(entry)) return entry;
-    const { invented: _demo, ...own } = next;
-    return own;
-  }, label);
+/** Changes the comparison, which is then the visitor's own; why it is refused, if it is. `held` is as the store's. */
+export function changeOwn(
+  update: (entry: ComparisonEntry) => ComparisonEntry,
+  label: string,
+  held = false,
+): string {
+  const changed = store.change(
+    (entry) => {
+      const next = update(entry);
+      if (JSON.stringify(next) === JSON.stringify(entry)) return entry;
+      const { invented: _demo, ...own } = next;
+      return own;
+    },
+    label,
+    held,
+  );
   if (!changed.ok) return changed.problems.map(({ message }) => message).join('; ');
   becomesOwn();
   return '';

@@ -1,5 +1,6 @@
 import { savesData } from '../../offline/saves-data.ts';
 import { isTopicName, loadTopic } from '../../topics/index.ts';
+import { hasGuesses } from '../page/guesses-key.ts';
 import { carriesComparison, carriesSet } from './address.ts';
 import { carry } from './carry.ts';
 import { whenRested } from './when-rested.ts';
@@ -139,7 +140,9 @@ const opened = () => {
 addEventListener('hashchange', opened);
 // A page that shows no comparison passes on the one in its address.
 if (carriesComparison(location.hash) && !document.getElementById('page-comparison')) carry(location.hash);
-if (carried() || root.hasAttribute('data-live-at-once')) void liveHalf();
+// A guess made before is shown again at once.
+const guessedBefore = () => document.querySelector('kf-guess-strip') !== null && hasGuesses();
+if (carried() || root.hasAttribute('data-live-at-once') || guessedBefore()) void liveHalf();
 // What has been done is kept on the reader's machine, so the page cannot be built with it.
 if (document.querySelector('kf-course')) fetchAlone('kf-course').catch(() => undefined);
 // Until its half is there a lesson on a large screen shows all its steps, one below the other.

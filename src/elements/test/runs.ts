@@ -5,12 +5,9 @@ import type { Scene } from '../../scene/scene.ts';
 import { hasSeries } from '../../scene/has-series.ts';
 import type { ComparisonEntry } from '../../comparison/entry.ts';
 import { withRole } from '../fields/knives-changed.ts';
-import { carriesComparison } from '../start/address.ts';
-import { keepsOwn, keptHere } from '../page/keep-own.ts';
-import { linksAtHand } from '../page/links.ts';
-import { becomesOwn, linkTo, scene, store } from '../page/page.ts';
+import { OwnKeeper } from '../page/keep-own.ts';
+import { linkTo, scene, store } from '../page/page.ts';
 import { undoKey } from '../page/undo-key.ts';
-import { keptComesBack } from './log-decisions.ts';
 import { showClosed } from './runs-closed.ts';
 import type * as RunsFiles from './runs-files.ts';
 import { RunsLog } from './runs-log.ts';
@@ -32,10 +29,11 @@ export class RunsElement extends HTMLElement {
   #log = new RunsLog(this.#parts);
   #sheet = new RunsSheet(this.#parts, this.#log);
   #texts = new RunsTexts(this.#parts, this.#log);
-  #save = keepsOwn((text) => this.#parts.say(text));
+  #keeper = new OwnKeeper();
 
   connectedCallback(): void {
-    this.#recall();
+    const trouble = this.#keeper.begin();
+    if (trouble !== '') this.#parts.say(trouble);
     this.addEventListener('input', this.#typed);
     this.addEventListener('change', this.#typed);
     this.addEventListener('click', this.#pressed);
@@ -48,7 +46,7 @@ export class RunsElement extends HTMLElement {
       effect(() => this.#show(scene.value)),
       effect(() => {
         const entry = store.entry.value;
-        if (!first) this.#save(entry);
+        if (!first) this.#keeper.follow(entry);
         first = false;
       }),
       effect(() => {
@@ -60,26 +58,8 @@ export class RunsElement extends HTMLElement {
 
   disconnectedCallback(): void {
     for (const dispose of this.#dispose.splice(0)) dispose();
+    this.#keeper.end();
     removeEventListener('afterprint', this.#printed);
-  }
-
-  /**
-   * Without a comparison in the address the last one kept on this machine comes back; and with it the runs that were too
-   * many for the address, if it is the same comparison.
-   */
-  #recall(): void {
-    const linked = carriesComparison(location.hash)
-      ? (linksAtHand()?.decodeLink(location.hash) ?? null)
-      : null;
-    if (linked && !(linked.ok && linked.runsLeftBehind)) return;
-    const kept = keptHere();
-    if (!kept.ok) this.#parts.say(kept.message);
-    else if (kept.entry && keptComesBack(kept.entry, linked)) {
-      store.replace(kept.entry);
-      becomesOwn();
-      const message = document.getElementById('address-message');
-      if (message && linked) message.hidden = true;
-    }
   }
 
   #typed = (event: Event): void => {

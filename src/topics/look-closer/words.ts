@@ -5,7 +5,6 @@ import { percent, readsAsOne } from '../../scene/show.ts';
 import { isExact, sureOf } from '../../scene/sure.ts';
 import { orRefusal } from '../../comparison/unless-refused.ts';
 import { costAskedFirst, costsOf } from '../cost/values.ts';
-import { offerName } from '../cost/words.ts';
 import { attributeNamed, valueSaid } from '../what-it-takes/attributes.ts';
 import { askedFirst, takesOf } from '../what-it-takes/values.ts';
 
@@ -17,6 +16,9 @@ function shareInWords(share: number): string {
   if (share >= 0.29 && share <= 0.38) return 'a third';
   return percent(share);
 }
+
+/** The three offers, as they begin an answer. */
+const offers = { refinish: 'a new finish', regrind: 'a new grind', steel: 'another steel' } as const;
 
 export const words: Record<string, WordsOf> = {
   'short-sure': (scene) => {
@@ -53,7 +55,7 @@ export const words: Record<string, WordsOf> = {
     );
     return [
       best
-        ? `${offerName(best.asked).toLowerCase()} first, at the invented prices`
+        ? `${offers[best.asked.of]} first, at the invented prices`
         : 'none of the three offers makes it cut longer',
     ];
   },

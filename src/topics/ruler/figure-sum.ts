@@ -104,7 +104,8 @@ function refusedSheet({ width, narrow }: Size): ReturnType<Figure['options']> {
 /** The gains added up beside what they make if they multiply. */
 export const gainsAdded: Figure = {
   id: 'gains-added',
-  title: ({ subject, baseline }) => `The gains of ${subject.name} over ${baseline.name}, added and multiplied`,
+  title: ({ subject, baseline }) =>
+    `The gains of ${subject.name} over ${baseline.name}, added and multiplied`,
   units: 'times as long as the baseline',
   scale: 'linear axis from 0',
   reading: () => readingName.careful,

@@ -33,14 +33,20 @@ export function headClaims({ low, high }: Headline, guess: number | null, type: 
   return [
     { at: low, leftPx: width(short(low)), rightPx: 0 },
     { at: high, leftPx: 0, rightPx: width(short(high)) },
-    ...(guess === null ? [] : [{ at: guess, leftPx: half(guessText(guess)), rightPx: half(guessText(guess)) }]),
+    ...(guess === null
+      ? []
+      : [{ at: guess, leftPx: half(guessText(guess)), rightPx: half(guessText(guess)) }]),
   ];
 }
 
 const guessText = (guess: number): string => `you: ${short(guess)}`;
 
 /** The guess as it stands on the ruler: one far off what the model says stands at the end, with an arrow. */
-export function guessOn(guess: number | null, first: number, last: number): { at: number | null; far: string } {
+export function guessOn(
+  guess: number | null,
+  first: number,
+  last: number,
+): { at: number | null; far: string } {
   if (guess === null) return { at: null, far: '' };
   const most = 20;
   if (guess > last * most) return { at: null, far: `${guessText(guess)} →` };

@@ -54,7 +54,8 @@ function placeIn(
 ): Box[] | null {
   const next = wanted[placed.length];
   if (!next) return [...placed];
-  const sides = placed.length < wanted.length / 2 ? (['left', 'right'] as const) : (['right', 'left'] as const);
+  const sides =
+    placed.length < wanted.length / 2 ? (['left', 'right'] as const) : (['right', 'left'] as const);
   for (let row = 0; row < rows; row += 1)
     for (const side of sides) {
       const box = boxOf(next, { row, side });

@@ -1,26 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { keptComesBack, knifeChoices, runSaid } from '../../../src/elements/test/log-decisions.ts';
+import { knifeChoices, runSaid } from '../../../src/elements/test/log-decisions.ts';
 import { loft } from '../../comparison/entries.ts';
 import { aRun } from '../../runs/runs.ts';
-
-describe('a log kept on this machine', () => {
-  const kept = { ...loft(), runs: [aRun()] };
-  const { runs: _runs, ...without } = kept;
-
-  test('comes back to an address without a comparison', () => {
-    expect(keptComesBack(kept, null)).toBe(true);
-  });
-  test('gives a link back the runs that were too many for it', () => {
-    expect(keptComesBack(kept, { entry: without, runsLeftBehind: true })).toBe(true);
-  });
-  test('stays away from a link that has all its runs', () => {
-    expect(keptComesBack(kept, { entry: without })).toBe(false);
-  });
-  test('stays away from a link with another comparison', () => {
-    const other = { ...without, title: 'Another day' };
-    expect(keptComesBack(kept, { entry: other, runsLeftBehind: true })).toBe(false);
-  });
-});
 
 test('a run can be of each knife once, however its name is written, of those a log names, and of a code', () => {
   const [one, two] = loft().knives;
