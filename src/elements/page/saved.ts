@@ -153,6 +153,8 @@ export class SavedElement extends SceneElement {
     });
     const aside = this.place('aside');
     if (aside) aside.hidden = this.#aside() === '';
+    const all = this.querySelector<HTMLElement>('.all-saved');
+    if (all) all.hidden = items.length === 0;
     const state = this.place('state');
     if (state) state.textContent = savedWords(items.length, this.#saved.unread());
   };
