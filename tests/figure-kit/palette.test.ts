@@ -46,6 +46,8 @@ describe.each([
     ['accent', 'paper'],
     ['accent', 'sheet'],
     ['paper', 'accent'],
+    ['on-accent', 'accent'],
+    ['text', 'range'],
     ['warn', 'sheet'],
     ['warn', 'paper'],
   ])('%s on %s is text: 7:1', (front, back) => {

@@ -124,7 +124,10 @@ const ofNeither = [
 ];
 
 /** Of the whole comparison, whichever of its knives is looked at. */
-const ofTheComparison = ['band-nearest', 'limits-turning', 'runs-sheet', 'runs-start'];
+const ofTheComparison = ['band-nearest', 'limits-turning', 'reasons-heading', 'runs-sheet', 'runs-start'];
+
+/** Titles and headings by their names. */
+const isHeading = (of = ''): boolean => /-(?:title|heading)$/.test(of);
 
 test('what all of them say was read and approved', async () => {
   await expect(written('What every comparison says', base)).toMatchFileSnapshot(`${folder}/base.md`);
@@ -145,9 +148,13 @@ describe.each([...scenes])('%s', (name, scene) => {
   });
 
   test('says nothing broken', () => {
-    const paragraphs = words.flatMap((of) => everything.words(of)(scene));
-    for (const sentence of paragraphs) {
-      expect(sentence).toMatch(/[.?]$/);
+    for (const [of, sentence] of words.flatMap((of) =>
+      everything
+        .words(of)(scene)
+        .map((said) => [of, said]),
+    )) {
+      // A heading has no stop.
+      expect(sentence).toMatch(isHeading(of) ? /[^.?]$/ : /[.?]$/);
       expect(sentence).not.toMatch(/ {2}| [,.;:]|,,|\.\.|times longer|−0 %/);
     }
   });

@@ -181,5 +181,5 @@ function fill(row: HTMLElement, { id, name, entry, changedAt, savedToFileAt }: S
   }
   const about = row.querySelector('[data-part=about]');
   if (about)
-    about.textContent = `${entry.invented ? 'Invented. ' : ''}${[...shownNames(entry.knives).values()].join(', ')}. Put in ${when(changedAt)}. ${savedToFileAt === null ? 'Not saved to a file yet.' : `Last saved to a file ${when(savedToFileAt)}.`}`;
+    about.textContent = `${entry.invented ? 'Invented. ' : ''}${[...shownNames(entry.knives).values()].join(', ')}. Saved ${when(changedAt)}. ${savedToFileAt === null ? 'Not saved to a file yet.' : `Last saved to a file ${when(savedToFileAt)}.`}`;
 }
