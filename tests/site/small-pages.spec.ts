@@ -50,7 +50,7 @@ for (const path of all)
     expect(screens).toBeLessThanOrEqual(most[path] ?? 4);
 
     const long = await page
-      .locator('main :is(p, li, dd, figcaption)')
+      .locator('main :is(p, li:not(:has(p)), dd, figcaption)')
       .evaluateAll((parts) =>
         parts
           .map((part) => (part.textContent ?? '').trim().replace(/\s+/g, ' '))
