@@ -50,6 +50,8 @@ describe.each([
     ['text', 'range'],
     ['warn', 'sheet'],
     ['warn', 'paper'],
+    ['text', 'blade'],
+    ['text', 'rope'],
   ])('%s on %s is text: 7:1', (front, back) => {
     expect(contrast(of(front), of(back))).toBeGreaterThanOrEqual(7);
   });

@@ -115,7 +115,7 @@ for (const [what, name] of [
     const message = page.locator('#kept-message');
     if (name === 'SecurityError') await expect(said(page)).toContainText('copy its link to keep it');
     await expect(message).toContainText('copy its link to keep it');
-    await message.evaluate((place) => (place.hidden = true));
+    await message.evaluate((place) => place.toggleAttribute('hidden', true));
     // Asked of the page: what the browser tells of it may lag behind.
     const address = () => page.evaluate(() => location.href);
     await expect.poll(address).toContain('#with=');

@@ -3,7 +3,7 @@ import type { Page } from '@playwright/test';
 import { expect, live, test } from './test.ts';
 import { visitorLink } from './visitor.ts';
 
-const at = { compare: '/bench/', saved: '/drawer/', test: '/runs/' };
+const at = { compare: '/compare/', saved: '/saved/', test: '/test/' };
 
 const angle = (page: Page) => page.locator('[data-field=angle] input').first();
 const message = (page: Page) => page.locator('#kept-message');

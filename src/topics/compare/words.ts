@@ -4,13 +4,13 @@ import { nextAsked } from '../../comparison/empty.ts';
 import { aboutJob } from '../../phrases/about-job.ts';
 import { attributeName } from '../../phrases/attribute-names.ts';
 import { familyName } from '../../phrases/family-names.ts';
-import { headlineInWords, headlineRange } from '../../phrases/headline.ts';
+import { headlineInWords, headlineRange, rangeInWords } from '../../phrases/headline.ts';
 import { jobOf } from '../../phrases/job.ts';
 import { list } from '../../phrases/list.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
 import { sideLoadInWords, sideOf } from '../../phrases/side-load.ts';
 import { headlineOf } from '../../scene/headline.ts';
-import { plain, readsAsOne, short } from '../../scene/show.ts';
+import { plain, readsAsOne, short, shownRatio } from '../../scene/show.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { sceneOf } from '../../scene/scene.ts';
 import { orRefusal } from '../../comparison/unless-refused.ts';
@@ -27,6 +27,12 @@ function missing({ entry, knives }: Scene): string {
 
 /** A ratio in two figures. */
 const inTwo = (ratio: number): string => plain(readsAsOne(ratio) ? 1 : ratio, 2);
+
+/** A range seen from the other knife. */
+const turned = ({ low, high }: { low: number; high: number }) => ({
+  low: shownRatio(1 / high),
+  high: shownRatio(1 / low),
+});
 
 /** What is cut, in one word. */
 const stuff: Readonly<Record<JobProfile['id'], string>> = {
@@ -87,22 +93,29 @@ export const words: Record<string, WordsOf> = {
   'answer-line': (scene) => {
     const lacks = missing(scene);
     if (lacks !== '') return [lacks];
-    return jobOf(scene.entry).slicingChain ? [headlineRange(scene)] : aboutJob(scene).slice(0, 1);
+    return jobOf(scene.entry).slicingChain ? [headlineRange(scene)] : aboutJob(scene).slice(1);
   },
 
   /** Below it: the middle, and what is counted. */
   'answer-middle': (scene) => {
     if (missing(scene) !== '') return ['What you leave empty counts as not known. The range is then wider.'];
-    if (!jobOf(scene.entry).slicingChain) return aboutJob(scene).slice(1);
+    if (!jobOf(scene.entry).slicingChain) return aboutJob(scene).slice(0, 1);
     const { low, middle, high } = headlineOf(scene);
-    return [low === high ? '' : `${short(middle)} is the middle.`, counts(scene)];
+    const { subject, baseline } = scene;
+    return [
+      low === high ? '' : `${short(middle)} is the middle.`,
+      high < 1
+        ? `So ${baseline.name} should cut about ${rangeInWords(turned({ low, high }))} as long as ${subject.name}.`
+        : '',
+      counts(scene),
+    ];
   },
 
   /** In the bar below the fields: the answer in one line. */
-  'answer-short': (scene) => {
+  'short-answer': (scene) => {
     const lacks = missing(scene);
-    if (lacks !== '') return [lacks];
-    if (!jobOf(scene.entry).slicingChain) return aboutJob(scene).slice(0, 1);
+    if (lacks !== '') return [lacks.slice(0, -1)];
+    if (!jobOf(scene.entry).slicingChain) return aboutJob(scene).slice(1).map((said) => said.replace(/\.$/, ''));
     const { subject, baseline } = scene;
     const headline = headlineOf(scene);
     if (headline.low === 1 && headline.high === 1) return [`${subject.name} and ${baseline.name}: about the same`];
@@ -143,7 +156,7 @@ export const words: Record<string, WordsOf> = {
   /** What is left once some measures are equal. */
   'left-over': ({ entry, row, subject, baseline }) => {
     const left = row.careful.multiplied;
-    if (entry.madeEqual.length === 0) return ['Choose what to make equal, and see what is left.'];
+    if (entry.madeEqual.length === 0) return [];
     const same = list(entry.madeEqual.map((attribute) => attributeName[attribute].name));
     return [
       readsAsOne(left)
@@ -155,11 +168,11 @@ export const words: Record<string, WordsOf> = {
   'short-side-load': ({ row, subject, baseline }) => {
     const { rolling } = row.careful.sideLoad;
     const side = sideOf(rolling);
-    if (side === 'same') return ['both bear the same side load'];
-    const turned = { low: 1 / rolling.high, high: 1 / rolling.low };
+    if (side === 'same') return [`${subject.name} and ${baseline.name} bear the same side load`];
+    const other = { low: 1 / rolling.high, high: 1 / rolling.low };
     return [
       side === 'less'
-        ? `${baseline.name} bears ${sideLoadInWords(turned)} the side load`
+        ? `${baseline.name} bears ${sideLoadInWords(other)} the side load`
         : `${subject.name} bears ${sideLoadInWords(rolling)} the side load of ${baseline.name}`,
     ];
   },

@@ -196,7 +196,10 @@ export const ways: Figure = {
     }));
     const said = marks
       .filter(({ names }) => names.length > 0)
-      .map(({ names, ratio }, index) => `${ratio}${index === 0 ? ' times as long' : ''} ${namesText(names)}`);
+      .map(
+        ({ names, ratio }, index) =>
+          `${ratio}${index === 0 ? ' times as long' : ''} ${namesText(names).replace(/^all/, 'in all')}`,
+      );
     return `The middle is ${list(said)}; the quick sum makes ${markText(scene.row.quick.multiplied)}.`;
   },
 };

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { guessKeeper, linkName, mostGuesses } from '../../../src/elements/page/guesses-kept.ts';
-import { guessesKey } from '../../../src/elements/page/guesses-key.ts';
+import { guessesKey } from '../../../src/elements/start/guesses-key.ts';
 
 /** A storage in memory. */
 function shelf(text?: string) {
