@@ -1,3 +1,4 @@
+import { jobOf } from '../../phrases/job.ts';
 import { headlineOf } from '../../scene/headline.ts';
 import { differs, temptingSum } from '../../scene/terms.ts';
 import type { Scene } from '../../scene/scene.ts';
@@ -82,6 +83,10 @@ export function pollOf(scene: Scene): PollOption[] {
     };
   });
 }
+
+/** The question as a poll puts it, without its answer. */
+export const questionAsked = ({ entry, subject, baseline }: Scene): string =>
+  `In ${jobOf(entry).name}, how many times as long should ${subject.name} cut as ${baseline.name} until both are equally blunt?`;
 
 /** The span of an option in words: “2.5 to 5 times as long”. */
 const spanSaid = ({ low, high }: PollOption): string =>
