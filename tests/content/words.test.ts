@@ -20,7 +20,7 @@ describe('the glossary', () => {
   });
 
   // The words of this site's own; each must be explained to a stranger.
-  it.each(['comparison', 'chain', 'quick sum', 'careful estimate', 'if the forces add', 'compare', 'explained', 'call it first', 'even up', 'misstep'])(
+  it.each(['comparison', 'chain', 'quick sum', 'careful estimate', 'if the forces add', 'compare', 'explained', 'factor', 'guess first', 'make one thing equal', 'scope', 'run', 'material', 'check the prediction', 'misstep'])(
     'explains “%s” and marks it as ours',
     (word) => {
       const entry = entries.map(([, each]) => each).find((each) => String(each['word']).toLowerCase().startsWith(word));

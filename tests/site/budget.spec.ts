@@ -71,7 +71,11 @@ const watchShifts = (page: Page): Promise<void> =>
 
 /** Touches the first control of the page's content; false where there is none. */
 async function touch(page: Page): Promise<boolean> {
-  const control = page.locator('main [data-own] input, main [data-live] input').first();
+  const held = (what: string) =>
+    page.locator(`main [data-own] ${what}, main [data-live] ${what}`).filter({ visible: true });
+  // Where every field lies in a fold, what opens one, or a button, is the first that can be touched.
+  const fields = held('input');
+  const control = ((await fields.count()) > 0 ? fields : held(':is(button, summary)')).first();
   if ((await control.count()) === 0) return false;
   // Scrolling the control into view moves nothing in the page itself; the touch must not either.
   await control.focus();

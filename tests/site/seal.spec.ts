@@ -13,6 +13,7 @@ test('a prediction is sealed, and its file opens the seal, offline too', async (
   await page.getByRole('button', { name: 'Save the file' }).click();
   const text = await readFile(await (await saving).path(), 'utf8');
 
+  await page.getByText('Check a seal').click();
   const checked = page.locator('[data-part=checked]');
   const check = async (content: string, posted: string) => {
     await page.getByLabel('as it was posted').fill(posted);

@@ -17,7 +17,8 @@ test('the comparison is copied as Markdown, and its sheet is reached from Compar
   await page.getByRole('link', { name: 'Print it on one sheet' }).click();
   await expect(page).toHaveURL(/\/sheet\/#with=/);
   await live(page);
-  await expect(page.locator('h1')).toHaveText(visitorComparison.title);
+  await expect(page.locator('h1')).toHaveText('One page to print');
+  await expect(page.locator('[data-part=title]').first()).toHaveText(visitorComparison.title);
   await expect(page.locator('[data-part=invented]')).toBeHidden();
   await expect(page.getByRole('img', { name: 'A code that opens this comparison' })).toBeVisible();
   await page.getByRole('button', { name: 'Copy as Markdown' }).press('Enter');

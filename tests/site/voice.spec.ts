@@ -39,6 +39,7 @@ test('a number typed on the Compare page, and a choice, are told by what they co
     ['/argue/', () => page.locator('kf-choice[of=apex] input').last().check()],
   ] as const) {
     await page.goto(path);
+    if (path === '/argue/') await page.locator('#apex > summary').click();
     await page.locator('main input').first().focus();
     await live(page);
     const heard = await listen(page);

@@ -84,21 +84,21 @@ export async function openSeal(file: string, seal: string): Promise<OpenedSeal> 
   if (posted.length !== sealCharacters)
     return no(`A seal has ${sealCharacters} letters and digits; this one has ${posted.length}.`);
   const prediction = file.length > longestFile ? undefined : parsed(file);
-  if (prediction?.keenfold !== 'seal') return no('The file is not one that opens a seal.');
+  if (prediction?.keenfold !== 'seal') return no('This file doesn’t open a seal.');
   if (tidyBase32(await sealOf(prediction)) !== posted)
     return no(
-      'File and seal do not belong together: one of them was changed, or they are of two predictions.',
+      'File and seal do not belong together: one of them was changed, or they come from two predictions.',
     );
   const { version, model } = prediction;
   const said = typeof model === 'string' ? ratiosIn(prediction['said'], model) : {};
   if (typeof version !== 'number' || version > documentVersion)
     return no(
-      'File and seal belong together, but the file is of a newer version than this page reads. Reload it.',
+      'File and seal belong together, but the file comes from a newer version of this page. Reload it.',
     );
   const known = Number.isInteger(version) && version >= 1;
   const checked = validate(known ? migrate(documentIn(prediction), version) : undefined);
   if (!checked.ok || typeof model !== 'string' || !(said.said ?? said.saidEarlier))
-    return no('File and seal belong together, but what was sealed is no prediction of this site.');
+    return no('File and seal belong together, but what was sealed isn’t a prediction of this site.');
   return { ok: true, entry: checked.entry, ...said, modelNumber: model, sameModel: model === MODEL_NUMBER };
 }
 

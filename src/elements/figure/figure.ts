@@ -114,7 +114,7 @@ export class FigureElement extends SceneElement {
   protected override show(scene: Scene): void {
     const first = this.#latest === undefined;
     this.#latest = scene;
-    if (first && scene.entry === example && this.#drawings.every(({ dataset }) => dataset['drawn'])) return;
+    if (first && scene.entry === example && scene.guess === null && this.#drawings.every(({ dataset }) => dataset['drawn'])) return;
     this.#waits = true;
     this.#forget();
     if (first) {

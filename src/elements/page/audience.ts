@@ -1,5 +1,6 @@
 import { readAnswer } from '../../exercises/reader/index.ts';
-import { optionSaid, pollOf } from '../../topics/ask/poll.ts';
+import { heldBeside } from '../../scene/held-beside.ts';
+import { optionSaid, pollOf, questionAsked } from '../../topics/ask/poll.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { draw } from '../../figure-kit/draw.ts';
 import { sizes } from '../../figure-kit/figure.ts';
@@ -10,7 +11,6 @@ import { keptOut } from './long-text.ts';
 import { linkTo } from './page.ts';
 import { readGuesses } from './read-guesses.ts';
 import { SceneElement } from './scene-element.ts';
-import { registry } from './topics.ts';
 
 /** The question for an audience, and what came back: its guesses as dots beside the model's answer. */
 export class AudienceElement extends SceneElement {
@@ -60,7 +60,7 @@ export class AudienceElement extends SceneElement {
     if (!sheet) return;
     sheet.hidden = guesses.length === 0;
     if (guesses.length === 0) return;
-    const figure = guessDots(guesses, { ...registry().guess('explained')(scene), measured });
+    const figure = guessDots(guesses, { ...heldBeside(scene), measured });
     for (const drawing of this.querySelectorAll<HTMLElement>('.drawing')) {
       const size = drawing.dataset['size'] === 'narrow' ? 'narrow' : 'wide';
       drawing.replaceChildren(draw(figure, scene, sizes[size], document, `guess-dots-${size}`));
@@ -101,7 +101,7 @@ export class AudienceElement extends SceneElement {
 
 /** Copies the poll, or the link to the question alone; what to say of it. */
 async function copyQuestion(scene: Scene, isPoll: boolean): Promise<string> {
-  const question = registry().words('ask-question')(scene).join(' ');
+  const question = questionAsked(scene);
   const options = pollOf(scene).map(optionSaid);
   const link = await linkTo('explained/ask/');
   return copyText(

@@ -19,7 +19,7 @@ export class GuessStripElement extends SceneElement {
   override connectedCallback(): void {
     super.connectedCallback();
     this.addEventListener('click', this.#pressed);
-    this.addEventListener('submit', this.#typed);
+    this.addEventListener('submit', this.#submitted);
     addEventListener('beforeprint', this.#onPaper);
     addEventListener('afterprint', this.#offPaper);
   }
@@ -27,7 +27,7 @@ export class GuessStripElement extends SceneElement {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.removeEventListener('click', this.#pressed);
-    this.removeEventListener('submit', this.#typed);
+    this.removeEventListener('submit', this.#submitted);
     removeEventListener('beforeprint', this.#onPaper);
     removeEventListener('afterprint', this.#offPaper);
   }
@@ -37,7 +37,7 @@ export class GuessStripElement extends SceneElement {
 
   #onPaper = (): void => {
     this.#forPaper = this.querySelector('details')?.open === false;
-    this.#open();
+    this.open();
   };
 
   #offPaper = (): void => {
@@ -45,7 +45,7 @@ export class GuessStripElement extends SceneElement {
     this.#forPaper = false;
   };
 
-  #open(): void {
+  protected open(): void {
     const fold = this.querySelector('details');
     if (fold) fold.open = true;
   }
@@ -60,7 +60,7 @@ export class GuessStripElement extends SceneElement {
     this.#scene = scene;
     this.#entry = scene.entry;
     if (scene.entry !== before) this.#begin(scene.entry, before === undefined);
-    this.#say(scene);
+    this.say(scene);
   }
 
   /**
@@ -88,7 +88,7 @@ export class GuessStripElement extends SceneElement {
         const kept = this.#keeper.load(encodeLink(entry));
         if (kept === null || entry !== this.#entry || guess.peek() !== null) return;
         guess.value = kept;
-        this.#open();
+        this.open();
       },
       // Without it the reader guesses anew.
       () => undefined,
@@ -96,13 +96,18 @@ export class GuessStripElement extends SceneElement {
   }
 
   /** What stands on the page of the guess there is. */
-  #say(scene: Scene): void {
+  protected say(scene: Scene): void {
     const { guess: mine } = scene;
     this.toggleAttribute('data-guessed', mine !== null);
     if (mine === null) this.removeAttribute('data-changing');
     for (const chip of this.querySelectorAll<HTMLElement>('button[value]'))
       chip.setAttribute('aria-pressed', String(mine !== null && Number(chip.getAttribute('value')) === mine));
-    writeText(this.place('verdict'), mine === null ? '' : guessInRange(mine, scene));
+    writeText(this.place('verdict'), this.verdict(scene));
+  }
+
+  /** What is said of the guess; nothing before there is one. */
+  protected verdict(scene: Scene): string {
+    return scene.guess === null ? '' : guessInRange(scene.guess, scene);
   }
 
   #pressed = (event: Event): void => {
@@ -115,9 +120,18 @@ export class GuessStripElement extends SceneElement {
     }
   };
 
-  #typed = (event: Event): void => {
+  #submitted = (event: Event): void => {
     event.preventDefault();
-    const input = this.querySelector('input');
+    this.save();
+  };
+
+  protected get typed(): HTMLInputElement | null {
+    return this.querySelector('input[type=text]');
+  }
+
+  /** Takes the number that was typed as the guess. */
+  protected save(): void {
+    const input = this.typed;
     if (!input) return;
     import('../../exercises/reader/index.ts').then(
       ({ readAnswer }) => {
@@ -133,7 +147,7 @@ export class GuessStripElement extends SceneElement {
           'Your guess could not be read. Check the connection and save it again.',
         ),
     );
-  };
+  }
 
   #guess(value: number): void {
     const entry = this.#entry;
@@ -141,7 +155,7 @@ export class GuessStripElement extends SceneElement {
     this.removeAttribute('data-changing');
     writeText(this.place('problem'), '');
     guess.value = value;
-    this.#open();
+    this.open();
     fetchLinks().then(
       ({ encodeLink }) => this.#keeper.keep(encodeLink(entry), value),
       // It then stands until the page is left.

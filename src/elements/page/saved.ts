@@ -153,6 +153,8 @@ export class SavedElement extends SceneElement {
     });
     const aside = this.place('aside');
     if (aside) aside.hidden = this.#aside() === '';
+    const all = this.querySelector<HTMLElement>('.all-saved');
+    if (all) all.hidden = items.length === 0;
     const state = this.place('state');
     if (state) state.textContent = savedWords(items.length, this.#saved.unread());
   };
@@ -179,5 +181,5 @@ function fill(row: HTMLElement, { id, name, entry, changedAt, savedToFileAt }: S
   }
   const about = row.querySelector('[data-part=about]');
   if (about)
-    about.textContent = `${entry.invented ? 'Invented. ' : ''}${[...shownNames(entry.knives).values()].join(', ')}. Put in ${when(changedAt)}. ${savedToFileAt === null ? 'Not saved to a file yet.' : `Last saved to a file ${when(savedToFileAt)}.`}`;
+    about.textContent = `${entry.invented ? 'Invented. ' : ''}${[...shownNames(entry.knives).values()].join(', ')}. Saved ${when(changedAt)}. ${savedToFileAt === null ? 'Not saved to a file yet.' : `Last saved to a file ${when(savedToFileAt)}.`}`;
 }

@@ -34,7 +34,7 @@ export abstract class SceneElement extends HTMLElement {
       const now = scene.value;
       if (isFolded(this)) return;
       if (!this.#waits) this.show(now);
-      else if (now.entry !== example) this.fetchLate();
+      else if (now.entry !== example || now.guess !== null) this.fetchLate();
     });
     addEventListener('beforeprint', this.#onPaper);
   }

@@ -92,7 +92,7 @@ export class SealElement extends SceneElement {
       const nameOf = (id: string) => names.get(id) ?? id;
       this.#say(
         'checked',
-        `They belong together, to the last digit. Sealed was “${entry.title}”: ${nameOf(entry.subject)} against ${nameOf(entry.baseline)}, ${saidThen(opened)}, by model no. ${modelNumber}${sameModel ? ', which is this page’s own' : '; this page has another, so look at what was said then'}.`,
+        `They belong together, to the last digit. What was sealed: “${entry.title}”, ${nameOf(entry.subject)} against ${nameOf(entry.baseline)}, ${saidThen(opened)}. It was made with model no. ${modelNumber}${sameModel ? ', the same as this page’s' : '. This page has another, so look at what was said then'}.`,
       );
     });
   };

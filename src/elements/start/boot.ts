@@ -15,16 +15,17 @@ let loading: Promise<unknown> | undefined;
 
 const large: Record<string, () => Promise<CustomElementConstructor>> = {
   'kf-answer': async () => (await import('../page/answer.ts')).AnswerElement,
-  'kf-audience': async () => (await import('../page/audience.ts')).AudienceElement,
   'kf-compare': async () => (await import('../fields/compare.ts')).CompareElement,
   'kf-choice': async () => (await import('../figure/choice.ts')).ChoiceElement,
   'kf-corrections': async () => (await import('../fields/corrections.ts')).CorrectionsElement,
   'kf-saved': async () => (await import('../page/saved.ts')).SavedElement,
+  'kf-drawing': async () => (await import('../figure/drawing.ts')).DrawingElement,
   'kf-figure': async () => (await import('../figure/figure.ts')).FigureElement,
   'kf-forms': async () => (await import('../teach/forms.ts')).FormsElement,
   'kf-guess-strip': async () => (await import('../page/guess-strip.ts')).GuessStripElement,
   'kf-late': async () => (await import('../page/late.ts')).LateElement,
   'kf-line-sheet': async () => (await import('../page/line-sheet.ts')).LineSheetElement,
+  'kf-poll': async () => (await import('../page/poll.ts')).PollElement,
   'kf-runs': async () => (await import('../test/runs.ts')).RunsElement,
   'kf-seal': async () => (await import('../page/seal.ts')).SealElement,
   'kf-snippet': async () => (await import('../page/snippet.ts')).SnippetElement,
@@ -34,6 +35,7 @@ const large: Record<string, () => Promise<CustomElementConstructor>> = {
 
 /** Elements that need nothing of the page but its comparison: each is fetched at its own touch, and brings nothing along. */
 const alone: Record<string, () => Promise<CustomElementConstructor>> = {
+  'kf-audience': async () => (await import('../page/audience.ts')).AudienceElement,
   'kf-check': async () => (await import('../teach/check.ts')).CheckElement,
   'kf-composition': async () => (await import('../fields/composition.ts')).CompositionElement,
   'kf-cost': async () => (await import('../fields/cost.ts')).CostElement,

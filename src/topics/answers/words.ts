@@ -25,8 +25,6 @@ const meant = ({ entry }: Scene): string =>
 /** Two figures, or three where two would make a difference read as none. */
 const two = (ratio: number): string => plain(ratio, !readsAsOne(ratio) && inFigures(ratio, 2) === 1 ? 3 : 2);
 
-const timesTwo = (factor: number): string => `×${two(factor)}`;
-
 /** The three totals as a range. */
 const totals = ({ multiplied, added, toLimit }: Row): Ends => ({
   low: Math.min(multiplied, added, toLimit),
@@ -68,10 +66,10 @@ function turnedRound({ terms, added, multiplied, toLimit, families: { geometry, 
   const larger = (factor: number) => Math.abs(Math.log(factor)) > Math.abs(Math.log(steel));
   if (terms.length === 0 || readsAsOne(steel) || readsAsOne(geometry)) return '';
   const other = [
-    ...(larger(added / rest) === larger(geometry) ? [] : [`if the forces add (${timesTwo(added / rest)})`]),
+    ...(larger(added / rest) === larger(geometry) ? [] : [`if the forces add (${two(added / rest)})`]),
     ...(larger(toLimit / rest) === larger(geometry)
       ? []
-      : [`if the force has a limit (${timesTwo(toLimit / rest)})`]),
+      : [`if the force has a limit (${two(toLimit / rest)})`]),
   ];
   if (other.length === 0) return '';
   return `Geometry has the ${larger(geometry) ? 'smaller' : 'larger'} effect of the two ${list(other)}.`;
@@ -95,7 +93,7 @@ export const answersWords: Record<string, WordsOf> = {
       ];
     return [
       opening(scene),
-      `${meant(scene)} there are ${factors.length} factors: ${factors.map(({ factor }) => timesTwo(factor)).join(', ')}.`,
+      `${meant(scene)} there are ${factors.length} factors: ${factors.map(({ factor }) => two(factor)).join(', ')}.`,
       `Multiplied they make ${two(row.multiplied)}${smallParts(factors, row.multiplied)}. Added up as percentages they make ${sum > 0 ? two(sum) : 'less than nothing'}.`,
       'What works on what the others leave multiplies. Forces side by side add, but as forces.',
     ];
@@ -161,7 +159,7 @@ export const answersWords: Record<string, WordsOf> = {
       opening(scene),
       readsAsOne(factor)
         ? 'Polish makes no difference between these two: that factor is 1.'
-        : `The ${factor > 1 ? 'coarser' : 'finer'} finish of the first is worth ${two(factor)}${readAlike(least, most) ? '' : `, and ${two(least)} to ${two(most)} over what is thought possible`}.`,
+        : `The ${factor > 1 ? 'coarser' : 'finer'} finish of the first makes ${two(factor)}${readAlike(least, most) ? '' : `, and ${two(least)} to ${two(most)} over what is thought possible`}.`,
       'That coarse scratches keep biting in a slice is assumed. A card study of 2018 reports that finish matters; its numbers were not at hand. In a push cut it turns round.',
     ];
   },
@@ -200,7 +198,7 @@ export const answersWords: Record<string, WordsOf> = {
     return [
       opening(scene),
       isExact(sure)
-        ? 'As everything was given without a ±, no band comes out. That is not the same as being sure.'
+        ? 'Nothing was given with a ±, so no band comes out. That isn’t the same as being sure.'
         : 'Nobody can. That is why it is a range. If the model is about right, there are nine chances in ten that it lies in it.',
       isExact(sure)
         ? ''
@@ -220,7 +218,7 @@ export const answersWords: Record<string, WordsOf> = {
       `${brief(own)} against ${brief(other)} HRC${unknown ? ', the middle standing in where it is not known' : ''}.`,
       readsAsOne(factor)
         ? `${meant(scene)} that makes no difference: here hardness decides nothing.`
-        : `${meant(scene)}, multiplied, that is worth ${two(factor)} of ${two(row.multiplied)} in all. Geometry and finish make ${two(geometry * finish)}.`,
+        : `${meant(scene)}, multiplied, that makes ${two(factor)} of ${two(row.multiplied)} in all. Geometry and finish make ${two(geometry * finish)}.`,
     ];
   },
 
@@ -266,9 +264,9 @@ export const answersWords: Record<string, WordsOf> = {
     const runs = runsNeeded({ cv, ratio });
     return [
       opening(scene),
-      `If one knife’s runs scatter by ${plain(cv * 100, 2)} % (assumed), it takes ${runs} runs of each to find a ratio of ${two(middle)}, four times in five.`,
+      `If one knife’s runs scatter by ${plain(cv * 100, 2)}% (assumed), it takes ${runs} runs of each to find a ratio of ${two(middle)}, four times in five.`,
       runs <= 3
-        ? 'So much should show in a handful of cuts. If it does not, the model is wrong here.'
+        ? 'So much should show in a handful of cuts. If it doesn’t, the model is wrong here.'
         : 'With fewer, two knives that differ so much may well feel alike.',
     ];
   },

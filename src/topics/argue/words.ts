@@ -71,12 +71,12 @@ const counted: Record<Dispute, string> = {
   floor: 'edges of each hardness',
 };
 
-/** What comes out of a trial, before its number. */
-const outcome: Record<Dispute, string> = {
-  apex: 'the slim edge cuts this many times as long: ',
-  push: 'the wide edge needs this many times the force: ',
-  structure: 'the slim, thin edge cuts this many times as long: ',
-  floor: 'the floor of the softer edge is this many times as high: ',
+/** What comes out of a trial, with its number. */
+const outcome: Record<Dispute, (ratio: string) => string> = {
+  apex: (ratio) => `the slim edge cuts ${ratio} times as long`,
+  push: (ratio) => `the wide edge needs ${ratio} times the force`,
+  structure: (ratio) => `the slim, thin edge cuts ${ratio} times as long`,
+  floor: (ratio) => `the floor of the softer edge is at least ${ratio} times as high`,
 };
 
 /** Two values in two figures, or in three where two would make them one. */
@@ -87,13 +87,13 @@ function shownApart([one, other]: Settling['says']): [string, string] {
 
 function settling(scene: Scene, dispute: Dispute): string[] {
   const rows = trialsOf(scene).filter((row) => row.dispute === dispute);
-  return rows.map(({ between: [a, b], says, runs }, index) => {
+  return rows.map(({ between: [a, b], says, runs }) => {
     const [one, other] = shownApart(says);
     const runsText =
       runs === null
-        ? 'No number of runs tells, for both say the same.'
-        : `About ${short(runs, 2)} ${counted[dispute]} tell.`;
-    return `If ${nameOf(dispute, a)}, ${index === 0 ? outcome[dispute] : 'it comes to '}${dispute === 'floor' ? 'at least ' : ''}${one}. If ${nameOf(dispute, b)}, ${other}. ${runsText}`;
+        ? 'No number of runs can tell: both say the same.'
+        : `About ${short(runs, 2)} ${counted[dispute]} would tell.`;
+    return `If ${nameOf(dispute, a)}, ${outcome[dispute](one)}. If ${nameOf(dispute, b)}, it’s ${other}. ${runsText}`;
   });
 }
 
@@ -119,7 +119,7 @@ function follows(scene: Scene): string[] {
             : `With the switches untouched it is ${ratioInWords(own)}.`,
         ]),
     position.structure === 'toLimit' && position.apex !== 'wear'
-      ? 'Where the force has a limit the apex counts as steel to wear away, whatever is held of it.'
+      ? 'Where the force has a limit, the apex counts as steel to wear away, whatever you hold.'
       : '',
   ];
 }
@@ -177,6 +177,14 @@ export const argueWords: Record<string, WordsOf> = {
   'argue-swings': swung,
   'argue-floor': floors,
 
+  /** The position taken in each dispute, in a few words. */
+  ...Object.fromEntries(
+    (['apex', 'push', 'structure', 'floor'] as const).map((dispute): [string, WordsOf] => [
+      `argue-held-${dispute}`,
+      (scene) => [nameOf(dispute, positionOf(scene)[dispute])],
+    ]),
+  ),
+
   ...Object.fromEntries(
     (['apex', 'push', 'structure', 'floor'] as const).map((dispute): [string, WordsOf] => [
       `argue-settle-${dispute}`,
@@ -186,9 +194,9 @@ export const argueWords: Record<string, WordsOf> = {
 
   /** With what scatter and at what power the runs are counted. */
   'argue-scatter': () => [
-    'Runs are counted for a power of 80 %, two-sided at 5 %.',
+    'Runs are counted for a power of 80%, two-sided at 5%.',
     `The scatter is ${percent(assumedCv)} from sharpening to sharpening and ${percent(assumedForceCv)} from push to push.`,
     `It is ${percent(assumedFloorCv)} of the angle at which an edge breaks away.`,
-    'All three are assumed: put your own in on the page of runs.',
+    'All three are assumed: put your own in on Test.',
   ],
 };

@@ -131,7 +131,7 @@ function tableOf(guesses: readonly Guess[], comparedWith: ComparedWith): Table {
       ['The guess in the middle', times(median)],
       ...(added === null ? [] : [['Gave the sum', String(added)]]),
       ['Gave the model’s middle', String(called)],
-      ['Called the other knife', String(otherKnife)],
+      ['Guessed the other knife', String(otherKnife)],
       ['Model, the middle of its range', times(comparedWith.answer)],
       ...(comparedWith.sum === null ? [] : [['Effects added', times(comparedWith.sum)]]),
       ...(comparedWith.measured === null ? [] : [['Measured', times(comparedWith.measured)]]),
@@ -155,8 +155,8 @@ export const guessDots = (guesses: readonly Guess[], comparedWith: ComparedWith)
     caption({ subject, baseline }) {
       const { guesses: total, added, called, median } = tally(guesses, comparedWith);
       const { each } = heap(guesses, low, high);
-      const of = (many: number) => `${many} (${plain((many / total) * 100, 2)} %)`;
-      return `Of ${total === 1 ? 'one guess' : `${total} guesses`} of ${subject.name} against ${baseline.name} the middle one is ${short(median, 2)}; ${added === null ? '' : `${of(added)} gave the sum, `}${of(called)} the middle of the model’s range, ${short(comparedWith.answer, 2)}${comparedWith.measured === null ? '' : `. Measured was ${short(comparedWith.measured, 2)}`}.${each > 1 ? ` A dot stands for ${each} guesses.` : ''}`;
+      const of = (many: number) => `${many} (${plain((many / total) * 100, 2)}%)`;
+      return `Of ${total === 1 ? 'one guess' : `${total} guesses`} of ${subject.name} against ${baseline.name} the middle one is ${short(median, 2)}. ${added === null ? '' : `${of(added)} gave the sum, `}${of(called)} the middle of the model’s range, ${short(comparedWith.answer, 2)}${comparedWith.measured === null ? '' : `. Measured was ${short(comparedWith.measured, 2)}`}.${each > 1 ? ` A dot stands for ${each} guesses.` : ''}`;
     },
   };
 };

@@ -1,5 +1,6 @@
+import { measureWords } from './measures.ts';
 import { askWords } from './words.ts';
 import type { Topic } from '../topic.ts';
 
-/** What an audience is asked before it is told. */
-export const topic: Topic = { words: askWords };
+/** The question of a comparison and what is told with it, before its answer. */
+export const topic: Topic = { words: { ...askWords, ...measureWords } };

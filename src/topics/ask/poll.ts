@@ -1,7 +1,8 @@
+import { jobOf } from '../../phrases/job.ts';
 import { headlineOf } from '../../scene/headline.ts';
 import { differs, temptingSum } from '../../scene/terms.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { inFigures, plain } from '../../scene/show.ts';
+import { inFigures, short } from '../../scene/show.ts';
 
 /** One answer a poll offers: a span of ratios, with the thought that leads there. */
 export interface PollOption {
@@ -11,6 +12,7 @@ export interface PollOption {
   high: number;
   /** The value the thought comes to: where a count of this option is drawn. */
   at: number;
+  /** In a sentence. */
   thought: string;
 }
 
@@ -19,11 +21,11 @@ interface Candidate {
   thought: string;
 }
 
-/** Two values nearer than this share one option: nobody choosing would tell them apart. */
+/** Two values nearer than this share one option: they are too alike to choose between. */
 const apart = Math.log(1.22);
 const most = 5;
 
-const alike: Candidate = { at: 1, thought: 'there is no difference anybody would notice' };
+const alike: Candidate = { at: 1, thought: 'You wouldn’t notice a difference.' };
 
 /** What people may arrive at, the more important first. */
 function candidates(scene: Scene): Candidate[] {
@@ -37,20 +39,20 @@ function candidates(scene: Scene): Candidate[] {
   const ahead = (ratio: number) => (ratio > 1 ? subject.name : baseline.name);
   return [
     ...(Math.abs(Math.log(answer)) < apart ? [alike] : []),
-    { at: answer, thought: 'the differences build on each other, though perhaps not in full' },
+    { at: answer, thought: 'The differences build on each other, though perhaps not in full.' },
     alike,
-    ...(sum > 0 ? [{ at: sum, thought: 'the differences add up' }] : []),
-    { at: 1 / answer, thought: `it is ${ahead(1 / answer)} that cuts on` },
-    { at: row.careful.multiplied, thought: 'every difference multiplies what the others make' },
-    { at: largest, thought: 'one difference does nearly all of it' },
-    { at: row.quick.multiplied, thought: 'every difference counts at its face value' },
+    ...(sum > 0 ? [{ at: sum, thought: 'The differences add up.' }] : []),
+    { at: 1 / answer, thought: `${ahead(1 / answer)} is the one that keeps cutting.` },
+    { at: row.careful.multiplied, thought: 'All the differences multiply.' },
+    { at: largest, thought: 'One difference does nearly all of it.' },
+    { at: row.quick.multiplied, thought: 'Every difference counts in full.' },
     // Where the knives are alike or nearly so, the options would be too few.
-    { at: 2, thought: `${subject.name} is clearly ahead` },
-    { at: 0.5, thought: `${baseline.name} is clearly ahead` },
-    { at: 1.4, thought: `${subject.name} is a little ahead` },
-    { at: 0.7, thought: `${baseline.name} is a little ahead` },
-    { at: 4, thought: `${subject.name} is far ahead` },
-    { at: 0.25, thought: `${baseline.name} is far ahead` },
+    { at: 2, thought: `${subject.name} is clearly ahead.` },
+    { at: 0.5, thought: `${baseline.name} is clearly ahead.` },
+    { at: 1.4, thought: `${subject.name} is a little ahead.` },
+    { at: 0.7, thought: `${baseline.name} is a little ahead.` },
+    { at: 4, thought: `${subject.name} is far ahead.` },
+    { at: 0.25, thought: `${baseline.name} is far ahead.` },
   ];
 }
 
@@ -82,13 +84,21 @@ export function pollOf(scene: Scene): PollOption[] {
   });
 }
 
+/** The question as a poll puts it, without its answer. */
+export const questionAsked = ({ entry, subject, baseline }: Scene): string =>
+  `In ${jobOf(entry).name}, how many times as long should ${subject.name} cut as ${baseline.name} until both are equally blunt?`;
+
+/** The span of an option in words: “2.5 to 5 times as long”. */
 const spanSaid = ({ low, high }: PollOption): string =>
   low === 0
-    ? `less than ${plain(high, 2)} times as long`
+    ? `less than ${short(high, 2)} times as long`
     : high === Infinity
-      ? `${plain(low, 2)} times as long or more`
-      : `${plain(low, 2)} to ${plain(high, 2)} times as long`;
+      ? `more than ${short(low, 2)} times as long`
+      : `${short(low, 2)} to ${short(high, 2)} times as long`;
+
+/** An option as a page lists it, with its thought below. */
+export const optionTitle = (option: PollOption): string => `${option.letter} · ${spanSaid(option)}`;
 
 /** An option as a poll shows it. */
 export const optionSaid = (option: PollOption): string =>
-  `${option.letter}: ${spanSaid(option)}, because ${option.thought}.`;
+  `${option.letter}: ${spanSaid(option)}. ${option.thought}`;

@@ -45,8 +45,8 @@ export const bandWords: Record<string, WordsOf> = {
     return [
       'If the model is about right, there are nine chances in ten that it lies in that range.',
       verdict(sure, scene),
-      `At the middle settings it is ${short(careful.multiplied, 2)} if all factors multiply, ${short(careful.added, 2)} if the forces add and ${short(careful.toLimit, 2)} if the force has a limit.`,
-      `The quick sum, every effect at face value, says ${short(quick.multiplied, 2)}.`,
+      `At the middle settings: ${short(careful.multiplied, 2)} if all multiply, ${short(careful.added, 2)} if the forces add, ${short(careful.toLimit, 2)} if the force has a limit.`,
+      `The quick sum says ${short(quick.multiplied, 2)}.`,
     ];
   },
 

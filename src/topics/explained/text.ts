@@ -5,6 +5,7 @@ import type { Scene } from '../../scene/scene.ts';
 import { factorWords } from '../../phrases/factor-words.ts';
 import { factorIds } from '../../scene/factors.ts';
 import { explainedWords } from './words.ts';
+import { questionOf } from '../../phrases/question.ts';
 import { sentencesOf } from '../../phrases/sentences-of.ts';
 import { words } from '../overview/words.ts';
 
@@ -23,7 +24,7 @@ interface Section {
 }
 
 const say = (name: string, scene: Scene): string[] =>
-  sentencesOf({ answer: answerOf, ...words, ...explainedWords }, name, scene).filter(
+  sentencesOf({ answer: answerOf, question: questionOf, ...words, ...explainedWords }, name, scene).filter(
     (sentence) => sentence !== '',
   );
 

@@ -6,4 +6,7 @@ import { sections } from './figure-sections.ts';
 import type { Topic } from '../topic.ts';
 
 /** The whole comparison: what the Compare page and the explained page show. */
-export const topic: Topic = { words, figures: [chain, readings, rankingsFigure, sections] };
+export const topic: Topic = {
+  words: words,
+  figures: [chain, readings, rankingsFigure, sections],
+};

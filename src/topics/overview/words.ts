@@ -19,10 +19,6 @@ function further(total: number, other: number): boolean {
 }
 
 export const words: Record<string, WordsOf> = {
-  question: ({ subject, baseline }) => [
-    `How many times as long does ${subject.name} cut as ${baseline.name}?`,
-  ],
-
   job: aboutJob,
 
   /** Which term does most, which pull the other way, what changes nothing. */

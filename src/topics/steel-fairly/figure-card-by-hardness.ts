@@ -71,7 +71,7 @@ export const cardByHardness: Figure = {
   units: 'mm of card in 60 strokes; HRC',
   scale: 'linear axes',
   reading: () => 'careful estimate, at 30° included',
-  source: 'thomas-2018-card; bend and continuation assumed',
+  source: 'Thomas, 2018; bend and continuation assumed',
   options(scene, size) {
     const { narrow } = size;
     const curves = curvesOf(scene);

@@ -54,7 +54,7 @@ export const phaseBars: Figure = {
   units: 'hardness of quartz over hardness of the phase',
   scale: 'linear axis from 0',
   reading: () => 'as entered',
-  source: 'astm-e140-hardness; quartz and carbides from memory',
+  source: 'ASTM E140; quartz and carbides from memory',
   options(scene, { narrow }) {
     const phases = phasesOf(scene);
     const most = Math.max(2.2, ...phases.map(({ high }) => high * 1.04));

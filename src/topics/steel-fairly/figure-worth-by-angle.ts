@@ -109,7 +109,7 @@ export const worthByAngle: Figure = {
   units: 'degrees included; times as much',
   scale: 'linear upright axis from 0',
   reading: () => 'the published line itself; life by an assumed power',
-  source: 'thomas-2018-card; life from card assumed',
+  source: 'Thomas, 2018; life from card assumed',
   options(scene, { narrow }) {
     const worths = worthsOf(scene);
     const taken = { includedAngleDeg: takenAtDeg, taken: scene.row.careful.families.steel };

@@ -129,7 +129,7 @@ export const leverFigure = ({ id, title, hardenedOf, caption }: Levers): Figure 
   units: 'carbon, % by mass; carbide, % by volume',
   scale: 'to scale along the axis',
   reading: () => 'carbon balance at the hardening temperature',
-  source: 'iupac-2021-weights; saturation, composition and densities from memory',
+  source: 'IUPAC, 2021; saturation, composition and densities from memory',
   options: (scene, size) => leversDrawn(hardenedOf(scene), size),
   table: (scene) => leversTable(hardenedOf(scene)),
   caption,

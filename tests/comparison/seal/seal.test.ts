@@ -93,10 +93,10 @@ describe('a seal', () => {
   });
 
   test.each([
-    ['', seal, /not one that opens/],
-    ['{', seal, /not one that opens/],
-    ['[]', seal, /not one that opens/],
-    ['null', seal, /not one that opens/],
+    ['', seal, /doesn’t open a seal/],
+    ['{', seal, /doesn’t open a seal/],
+    ['[]', seal, /doesn’t open a seal/],
+    ['null', seal, /doesn’t open a seal/],
     [file, '', /has 0/],
     [file, seal.slice(0, 9), /has 8/],
   ])('says what is wrong', async (text, typed, why) => {
@@ -121,13 +121,13 @@ describe('a file that belongs to its seal and is yet no prediction', () => {
   };
 
   test.each<[string, Record<string, unknown>, RegExp]>([
-    ['a version to come', { version: 99 }, /of a newer version than this page reads/],
-    ['a version that is a word', { version: 'two' }, /of a newer version than this page reads/],
-    ['version 0', { version: 0 }, /is no prediction of this site/],
-    ['half a version', { version: 1.5 }, /is no prediction of this site/],
-    ['nothing that was said', { said: null }, /is no prediction of this site/],
-    ['a word that was said', { said: 'twice' }, /is no prediction of this site/],
-    ['a ratio too few', { said: { close: 2, quick: 3 } }, /is no prediction of this site/],
+    ['a version to come', { version: 99 }, /from a newer version of this page/],
+    ['a version that is a word', { version: 'two' }, /from a newer version of this page/],
+    ['version 0', { version: 0 }, /isn’t a prediction of this site/],
+    ['half a version', { version: 1.5 }, /isn’t a prediction of this site/],
+    ['nothing that was said', { said: null }, /isn’t a prediction of this site/],
+    ['a word that was said', { said: 'twice' }, /isn’t a prediction of this site/],
+    ['a ratio too few', { said: { close: 2, quick: 3 } }, /isn’t a prediction of this site/],
   ])('for it has %s', async (_, change, why) => {
     const opened = await openSeal(...reseal(change));
     expect(opened.ok).toBe(false);
@@ -136,6 +136,6 @@ describe('a file that belongs to its seal and is yet no prediction', () => {
 
   test('for it is far too long', async () => {
     const opened = await openSeal(`${file}${' '.repeat(4_000_000)}`, seal);
-    expect(opened).toEqual({ ok: false, why: 'The file is not one that opens a seal.' });
+    expect(opened).toEqual({ ok: false, why: 'This file doesn’t open a seal.' });
   });
 });

@@ -117,7 +117,7 @@ test('whether the order is sure depends on the band before it is rounded', () =>
 test('where adding turns geometry and steel round, the answer says so', () => {
   expect(described('all-steel', loft())).toContain('steel makes 2.1, geometry 4.9 and finish 1.6.');
   expect(described('all-steel', loft())).toContain(
-    'Geometry has the smaller effect of the two if the forces add (×2.0).',
+    'Geometry has the smaller effect of the two if the forces add (2.0).',
   );
   // The same thickness and finish, no harder: geometry stays the larger whichever way it is combined.
   expect(described('all-steel', alikeBut({ angle: { deg: 8 }, hrc: 58 }))).not.toContain('effect of the two');

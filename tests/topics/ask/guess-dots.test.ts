@@ -33,7 +33,7 @@ test('leaves out what is not there', () => {
     'Guesses',
     'The guess in the middle',
     'Gave the model’s middle',
-    'Called the other knife',
+    'Guessed the other knife',
     'Model, the middle of its range',
   ]);
 });
