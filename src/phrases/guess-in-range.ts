@@ -23,3 +23,19 @@ export function guessInRange(guess: number, scene: Scene): string {
     ? `${said} That is the sum, the answer most people give.`
     : said;
 }
+
+/** Within this, as a ratio, a guess counts as right. */
+const right = 0.03;
+
+/**
+ * What is said of a guess at one number: whether it is right, the tempting sum, too low or too high.
+ *
+ * @param guess above 0
+ * @param held the answer, and the tempting sum where there is one
+ */
+export function guessOfSum(guess: number, { answer, sum }: { answer: number; sum: number | null }): string {
+  const mine = `Your guess, ${short(guess)},`;
+  if (Math.abs(Math.log(guess / answer)) < right) return `${mine} is right.`;
+  if (sum !== null && isSum(guess, sum)) return `${mine} is the sum, the answer most people give.`;
+  return `${mine} is too ${guess < answer ? 'low' : 'high'}.`;
+}

@@ -1,10 +1,11 @@
-import { guessInRange } from '../../phrases/guess-in-range.ts';
+import { guessInRange, guessOfSum } from '../../phrases/guess-in-range.ts';
 import type { ComparisonEntry } from '../../comparison/entry.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { guessKeeper } from './guesses-kept.ts';
 import { fetchLinks } from './links.ts';
 import { guess, isOfAddress } from './page.ts';
 import { SceneElement } from './scene-element.ts';
+import { registry } from './topics.ts';
 import { writeText } from './write-text.ts';
 
 /**
@@ -70,7 +71,7 @@ export class GuessStripElement extends SceneElement {
     if (!this.#keeper.any()) return;
     fetchLinks().then(
       ({ encodeLink }) => {
-        const kept = this.#keeper.load(encodeLink(entry));
+        const kept = this.#keeper.load(this.#keptUnder(encodeLink(entry)));
         if (kept === null || entry !== this.#entry || guess.peek() !== null) return;
         guess.value = kept;
         this.#open();
@@ -87,7 +88,17 @@ export class GuessStripElement extends SceneElement {
     if (mine === null) this.removeAttribute('data-changing');
     for (const chip of this.querySelectorAll<HTMLElement>('button[value]'))
       chip.setAttribute('aria-pressed', String(mine !== null && Number(chip.getAttribute('value')) === mine));
-    writeText(this.place('verdict'), mine === null ? '' : guessInRange(mine, scene));
+    writeText(this.place('verdict'), mine === null ? '' : this.#verdict(mine, scene));
+  }
+
+  /** Where the guess lies beside the range of the two knives, or beside the answer that is named. */
+  #verdict(mine: number, scene: Scene): string {
+    return this.of === '' ? guessInRange(mine, scene) : guessOfSum(mine, registry().guess(this.of)(scene));
+  }
+
+  /** What a guess is kept under: a page of another question keeps its own. */
+  #keptUnder(link: string): string {
+    return `${this.of}${link}`;
   }
 
   #pressed = (event: Event): void => {
@@ -128,7 +139,7 @@ export class GuessStripElement extends SceneElement {
     guess.value = value;
     this.#open();
     fetchLinks().then(
-      ({ encodeLink }) => this.#keeper.keep(encodeLink(entry), value),
+      ({ encodeLink }) => this.#keeper.keep(this.#keptUnder(encodeLink(entry)), value),
       // It then stands until the page is left.
       () => undefined,
     );

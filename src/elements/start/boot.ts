@@ -18,6 +18,7 @@ const large: Record<string, () => Promise<CustomElementConstructor>> = {
   'kf-audience': async () => (await import('../page/audience.ts')).AudienceElement,
   'kf-compare': async () => (await import('../fields/compare.ts')).CompareElement,
   'kf-choice': async () => (await import('../figure/choice.ts')).ChoiceElement,
+  'kf-copy-link': async () => (await import('../page/copy-link.ts')).CopyLinkElement,
   'kf-corrections': async () => (await import('../fields/corrections.ts')).CorrectionsElement,
   'kf-saved': async () => (await import('../page/saved.ts')).SavedElement,
   'kf-figure': async () => (await import('../figure/figure.ts')).FigureElement,

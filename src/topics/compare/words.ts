@@ -1,5 +1,5 @@
 import { structures } from '../../model/index.ts';
-import type { Family, JobProfile } from '../../model/index.ts';
+import type { Family } from '../../model/index.ts';
 import { nextAsked } from '../../comparison/empty.ts';
 import { aboutJob } from '../../phrases/about-job.ts';
 import { attributeName } from '../../phrases/attribute-names.ts';
@@ -9,6 +9,7 @@ import { jobOf } from '../../phrases/job.ts';
 import { list } from '../../phrases/list.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
 import { sideLoadInWords, sideOf } from '../../phrases/side-load.ts';
+import { whatCounts } from '../../phrases/what-counts.ts';
 import { headlineOf } from '../../scene/headline.ts';
 import { plain, readsAsOne, short } from '../../scene/show.ts';
 import type { Scene } from '../../scene/scene.ts';
@@ -27,21 +28,6 @@ function missing({ entry, knives }: Scene): string {
 
 /** A ratio in two figures. */
 const inTwo = (ratio: number): string => plain(readsAsOne(ratio) ? 1 : ratio, 2);
-
-/** What is cut, in one word. */
-const stuff: Readonly<Record<JobProfile['id'], string>> = {
-  card: 'card',
-  rope: 'rope',
-  wood: 'wood',
-  boards: 'food',
-  prying: 'material',
-};
-
-/** What “as long” counts, for the work that is chosen. */
-function counts({ entry, comparison }: Scene): string {
-  if (comparison.outcome === 'fixed-strokes') return '“As much” counts the card cut in a fixed number of strokes.';
-  return `“As long” counts the ${stuff[jobOf(entry).id]} cut until the edge is blunt.`;
-}
 
 /** What the families of factors come to, the largest first; those that change nothing are left out. */
 const familiesOf = ({ row }: Scene): [Family, number][] =>
@@ -95,7 +81,7 @@ export const words: Record<string, WordsOf> = {
     if (missing(scene) !== '') return ['What you leave empty counts as not known. The range is then wider.'];
     if (!jobOf(scene.entry).slicingChain) return aboutJob(scene).slice(1);
     const { low, middle, high } = headlineOf(scene);
-    return [low === high ? '' : `${short(middle)} is the middle.`, counts(scene)];
+    return [low === high ? '' : `${short(middle)} is the middle.`, whatCounts(scene)];
   },
 
   /** In the bar below the fields: the answer in one line. */

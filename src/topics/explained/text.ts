@@ -4,9 +4,12 @@ import { escapeMarkdown } from '../../phrases/markdown.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { factorWords } from '../../phrases/factor-words.ts';
 import { factorIds } from '../../scene/factors.ts';
-import { explainedWords } from './words.ts';
+import { howCombined } from './how-combined.ts';
+import { explainedWords, reasonsTold } from './words.ts';
 import { sentencesOf } from '../../phrases/sentences-of.ts';
 import { words } from '../overview/words.ts';
+import { words as reasons } from '../reasons/words.ts';
+import { countInWords } from '../../scene/show.ts';
 
 /** How much is told. */
 export const depths = ['one sentence', 'one paragraph', 'all of it'] as const;
@@ -23,7 +26,7 @@ interface Section {
 }
 
 const say = (name: string, scene: Scene): string[] =>
-  sentencesOf({ answer: answerOf, ...words, ...explainedWords }, name, scene).filter(
+  sentencesOf({ answer: answerOf, ...words, ...reasons, ...explainedWords }, name, scene).filter(
     (sentence) => sentence !== '',
   );
 
@@ -35,20 +38,19 @@ function sections(scene: Scene, depth: Depth, band: readonly string[]): Section[
   if (depth === 'one paragraph')
     return [{ paragraphs: [[...paragraph('explained-paragraph'), ...sure].join(' ')] }];
   return [
-    { heading: say('question', scene).join(' '), paragraphs: paragraph('explained-compared', 'job') },
+    { heading: say('question', scene).join(' '), paragraphs: paragraph('explained-compared') },
+    { heading: 'The answer', paragraphs: paragraph('answer', 'explained-count', 'explained-others') },
+    { heading: 'The reasons', paragraphs: [...reasonsTold(scene), ...say('reasons-rest', scene)] },
+    { heading: 'Why not just add?', paragraphs: paragraph('explained-surprise') },
+    { heading: 'How sure?', paragraphs: [howCombined, ...sure] },
     {
-      heading: 'The answer',
-      paragraphs: [...paragraph('answer'), ...paragraph('explained-factors', 'reasons')],
-    },
-    {
-      heading: 'Factor by factor',
+      heading: `All ${countInWords(factorIds.length)} reasons`,
       list: factorIds.map((id) => `${factorWords(id).title}: ${say(`explained-${id}`, scene).join(' ')}`),
     },
-    { heading: 'Why not add?', paragraphs: paragraph('explained-surprise') },
-    { heading: 'Geometry against steel', paragraphs: paragraph('families', 'shares') },
-    { heading: 'How sure is that?', paragraphs: [...sure, ...paragraph('readings')] },
-    { heading: 'What was measured', paragraphs: paragraph('explained-runs') },
-    { heading: 'What it does not say', list: [...say('explained-not-said', scene), ...say('notes', scene)] },
+    { heading: 'Geometry or steel?', paragraphs: paragraph('families', 'shares') },
+    { heading: 'The other jobs of an edge', paragraphs: paragraph('side-load') },
+    { heading: 'What was tested', paragraphs: paragraph('explained-runs') },
+    { heading: 'What this doesn’t say', list: [...say('explained-not-said', scene), ...say('notes', scene)] },
   ].filter(({ paragraphs = [], list = [] }) => paragraphs.length + list.length > 0);
 }
 

@@ -144,7 +144,7 @@ export const words: Record<string, WordsOf> = {
     const all = reasonsOf(scene).length;
     if (all === 0) return [];
     if (all > mostTold) return [`The ${countInWords(mostTold)} biggest reasons`];
-    return [`The ${countInWords(all)} reason${all > 1 ? 's' : ''}`];
+    return [all === 1 ? 'The reason' : 'The reasons'];
   },
   ...Object.assign({}, ...Array.from({ length: mostTold }, (_, index) => place(index))),
 
@@ -156,7 +156,7 @@ export const words: Record<string, WordsOf> = {
     const which =
       others.length === 1
         ? 'One smaller reason'
-        : `The ${countInWords(others.length)} smaller reasons together`;
+        : 'The smaller reasons together';
     return [readsAsOne(rest) ? `${which}: no difference.` : `${which}: ${ratioSaid(rest)} times as long.`];
   },
 
