@@ -26,6 +26,8 @@ export function guessInRange(guess: number, scene: Scene): string {
 
 /** Within this, as a ratio, a guess counts as right. */
 const right = 0.03;
+/** Within this it is close. */
+const close = 0.1;
 
 /**
  * What is said of a guess at one number: whether it is right, the tempting sum, too low or too high.
@@ -37,5 +39,6 @@ export function guessOfSum(guess: number, { answer, sum }: { answer: number; sum
   const mine = `Your guess, ${short(guess)},`;
   if (Math.abs(Math.log(guess / answer)) < right) return `${mine} is right.`;
   if (sum !== null && isSum(guess, sum)) return `${mine} is the sum, the answer most people give.`;
-  return `${mine} is too ${guess < answer ? 'low' : 'high'}.`;
+  const side = `too ${guess < answer ? 'low' : 'high'}`;
+  return Math.abs(Math.log(guess / answer)) < close ? `${mine} is close, a little ${side}.` : `${mine} is ${side}.`;
 }

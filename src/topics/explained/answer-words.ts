@@ -2,7 +2,7 @@ import { predictedOf } from '../../comparison/predicted.ts';
 import { unlessRefused } from '../../comparison/unless-refused.ts';
 import { aboutJob } from '../../phrases/about-job.ts';
 import { madeEqualSaid, notKnown } from '../../phrases/answer.ts';
-import { headlineInWords, headlineRange } from '../../phrases/headline.ts';
+import { headlineRange } from '../../phrases/headline.ts';
 import { jobDone, jobOf } from '../../phrases/job.ts';
 import { capital } from '../../phrases/list.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
@@ -67,9 +67,9 @@ function others({ entry, knives, comparison, baseline }: Scene): string[] {
     .sort((one, other) => other.band.median - one.band.median)
     .map(({ name, band }) => {
       const [low, middle, high] = [band.low, band.median, band.high].map(shownRatio) as [number, number, number];
-      if (low === 1 && high === 1) return `${name}: about as long as ${baseline.name}.`;
-      const said = headlineInWords({ low, middle, high }).replace(' as long', ` as long as ${baseline.name}`);
-      return `${name}: ${said}.`;
+      return low === high
+        ? `${name}: about ${short(low)} times as long.`
+        : `${name}: ${short(low)} to ${short(high)} times as long, middle ${short(middle)}.`;
     });
 }
 
@@ -99,6 +99,6 @@ export const answerWords: Record<string, WordsOf> = {
   ],
 
   'explained-others-heading': (scene) =>
-    others(scene).length === 0 ? [] : [`The others against ${scene.baseline.name}`],
+    others(scene).length === 0 ? [] : [`Others against ${scene.baseline.name}`],
   'explained-others': others,
 };
