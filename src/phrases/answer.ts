@@ -8,7 +8,10 @@ import { capital, list } from './list.ts';
 import { countInWords } from '../scene/show.ts';
 
 /** How many measures of the two knives are not known: the answer then stands on the middles of their ranges. */
-export function notKnown({ subjectKnife, baselineKnife }: Pick<Scene, 'subjectKnife' | 'baselineKnife'>): string {
+export function notKnown({
+  subjectKnife,
+  baselineKnife,
+}: Pick<Scene, 'subjectKnife' | 'baselineKnife'>): string {
   const count = [subjectKnife, baselineKnife]
     .flatMap(unknownMeasures)
     .filter(({ what }) => what !== 'toughness').length;
@@ -28,9 +31,5 @@ export const madeEqualSaid = ({ entry }: Pick<Scene, 'entry'>): string =>
 export function answerOf(scene: Scene): string[] {
   const { entry } = scene;
   if (!jobOf(entry).slicingChain) return aboutJob(scene);
-  return [
-    headlineSentence(scene),
-    madeEqualSaid(scene),
-    notKnown(scene),
-  ];
+  return [headlineSentence(scene), madeEqualSaid(scene), notKnown(scene)];
 }

@@ -73,7 +73,12 @@ export const factorWords = (id: string): FactorWords =>
 
 /** What both knives have of a factor: “Plover 24° per side, Dunlin 14° per side”. Empty where it has no measure. */
 export function hasInWords(
-  { subject, baseline, subjectKnife, baselineKnife }: Pick<Scene, 'subject' | 'baseline' | 'subjectKnife' | 'baselineKnife'>,
+  {
+    subject,
+    baseline,
+    subjectKnife,
+    baselineKnife,
+  }: Pick<Scene, 'subject' | 'baseline' | 'subjectKnife' | 'baselineKnife'>,
   id: string,
 ): string {
   const { measure } = factorWords(id);
@@ -92,7 +97,11 @@ export function termText(scene: Scene, id: TermId): string[] {
   const factor = factorOf(row.careful, id);
   const measures = has === '' ? '' : `${has}.`;
   if (factor === null)
-    return [measures, why, 'It couldn’t be worked out here, so it’s left out; that doesn’t mean it makes no difference.'];
+    return [
+      measures,
+      why,
+      'It couldn’t be worked out here, so it’s left out; that doesn’t mean it makes no difference.',
+    ];
   if (readsAsOne(factor))
     return [measures, why, `Between ${subject.name} and ${baseline.name} it makes no difference.`];
   return [

@@ -40,5 +40,7 @@ export function guessOfSum(guess: number, { answer, sum }: { answer: number; sum
   if (Math.abs(Math.log(guess / answer)) < right) return `${mine} is right.`;
   if (sum !== null && isSum(guess, sum)) return `${mine} is the sum, the answer most people give.`;
   const side = `too ${guess < answer ? 'low' : 'high'}`;
-  return Math.abs(Math.log(guess / answer)) < close ? `${mine} is close, a little ${side}.` : `${mine} is ${side}.`;
+  return Math.abs(Math.log(guess / answer)) < close
+    ? `${mine} is close, a little ${side}.`
+    : `${mine} is ${side}.`;
 }

@@ -13,6 +13,7 @@ const stuff: Readonly<Record<JobProfile['id'], string>> = {
 
 /** What “as long” counts, for the work that is chosen. */
 export function whatCounts({ entry, comparison }: Pick<Scene, 'entry' | 'comparison'>): string {
-  if (comparison.outcome === 'fixed-strokes') return '“As much” counts the card cut in a fixed number of strokes.';
+  if (comparison.outcome === 'fixed-strokes')
+    return '“As much” counts the card cut in a fixed number of strokes.';
   return `“As long” counts the ${stuff[jobOf(entry).id]} cut until the edge is blunt.`;
 }

@@ -14,7 +14,9 @@ export class CopyLinkElement extends HTMLElement {
   #pressed = (event: Event): void => {
     if (!(event.target instanceof Element) || !event.target.closest('button')) return;
     void linkTo(this.getAttribute('page') ?? '')
-      .then((link) => copyText(link, 'The link is copied.', `The browser did not let the page copy. The link is ${link}`))
+      .then((link) =>
+        copyText(link, 'The link is copied.', `The browser did not let the page copy. The link is ${link}`),
+      )
       .then(
         (said) => this.#say(said),
         () => this.#say('The link could not be made. Check the connection and press again.'),

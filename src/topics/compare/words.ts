@@ -91,8 +91,11 @@ export const words: Record<string, WordsOf> = {
     if (!jobOf(scene.entry).slicingChain) return aboutJob(scene).slice(0, 1);
     const { subject, baseline } = scene;
     const headline = headlineOf(scene);
-    if (headline.low === 1 && headline.high === 1) return [`${subject.name} and ${baseline.name}: about the same`];
-    return [`${subject.name}: ${headlineInWords(headline).replace(' as long', ` as long as ${baseline.name}`)}`];
+    if (headline.low === 1 && headline.high === 1)
+      return [`${subject.name} and ${baseline.name}: about the same`];
+    return [
+      `${subject.name}: ${headlineInWords(headline).replace(' as long', ` as long as ${baseline.name}`)}`,
+    ];
   },
 
   'short-work': ({ entry }) => [`${jobOf(entry).name}, ${motionName(entry.slicePush)}`],
@@ -101,9 +104,13 @@ export const words: Record<string, WordsOf> = {
     const families = familiesOf(scene);
     if (families.length === 0) return ['nothing sets them apart'];
     const names = (of: readonly [Family, number][]) => of.map(([family]) => familyName[family].inSentence);
-    const [up, down] = [families.filter(([, factor]) => factor > 1), families.filter(([, factor]) => factor < 1)];
+    const [up, down] = [
+      families.filter(([, factor]) => factor > 1),
+      families.filter(([, factor]) => factor < 1),
+    ];
     const said = (of: readonly [Family, number][]) => names(of).join(', then ');
-    if (up.length === 0) return [`${said(down)}: ${families.length > 1 ? 'all' : 'it'} against ${scene.subject.name}`];
+    if (up.length === 0)
+      return [`${said(down)}: ${families.length > 1 ? 'all' : 'it'} against ${scene.subject.name}`];
     return [
       down.length === 0
         ? `${said(up)}, if they multiply`

@@ -42,7 +42,9 @@ export function factorsCounted(scene: Scene): string[] {
   const every = felt.length === terms.length;
   const noneLarge = up > 2 && down === 0 && multiplied > large && felt.every(({ factor }) => factor < large);
   const oneWay = `${felt.length === 2 ? 'both' : 'all'} ${up > 0 ? 'help' : 'count against'} ${subject.name}`;
-  const head = every ? `There are ${count} reasons` : `${capital(count)} of the ${possible} reasons make a difference`;
+  const head = every
+    ? `There are ${count} reasons`
+    : `${capital(count)} of the ${possible} reasons make a difference`;
   const sides = `${countInWords(up)} ${up === 1 ? 'helps' : 'help'} ${subject.name} and ${countInWords(down)} ${down === 1 ? 'holds' : 'hold'} it back`;
   const pull =
     up > 0 && down > 0
@@ -56,7 +58,7 @@ export function factorsCounted(scene: Scene): string[] {
 }
 
 /** Every other knife of the comparison against the baseline, the longest-lasting first. */
-function others({ entry, knives, comparison, baseline }: Scene): string[] {
+function others({ entry, knives, comparison }: Scene): string[] {
   if (!jobOf(entry).slicingChain) return [];
   return knives
     .filter(({ id }) => id !== entry.baseline && id !== entry.subject)
@@ -66,7 +68,11 @@ function others({ entry, knives, comparison, baseline }: Scene): string[] {
     })
     .sort((one, other) => other.band.median - one.band.median)
     .map(({ name, band }) => {
-      const [low, middle, high] = [band.low, band.median, band.high].map(shownRatio) as [number, number, number];
+      const [low, middle, high] = [band.low, band.median, band.high].map(shownRatio) as [
+        number,
+        number,
+        number,
+      ];
       return low === high
         ? `${name}: about ${short(low)} times as long.`
         : `${name}: ${short(low)} to ${short(high)} times as long, middle ${short(middle)}.`;

@@ -54,7 +54,7 @@ const factorRow = (id: (typeof factorIds)[number]): [string, WordsOf][] => [
     `explained-${id}-times`,
     ({ row }) => {
       const factor = factorOf(row.careful, id);
-      return [factor === null ? 'not known' : times(factor, 2)];
+      return [factor === null ? 'not known' : readsAsOne(factor) ? '×1' : times(factor, 2)];
     },
   ],
 ];
@@ -80,22 +80,24 @@ export const foldWords: Record<string, WordsOf> = {
       .sort((one, other) => Math.abs(Math.log(other.factor)) - Math.abs(Math.log(one.factor)));
     return sorted.length === 0
       ? [`neither sets ${subject.name} and ${baseline.name} apart`]
-      : [sorted.map(({ family, factor }) => `${familyName[family].inSentence} ${inTwo(factor)} times`).join(', ')];
+      : [
+          sorted
+            .map(({ family, factor }) => `${familyName[family].inSentence} ${inTwo(factor)} times`)
+            .join(', '),
+        ];
   },
 
   /** How many runs go along; nothing where none do. */
   'explained-tested-short': (scene) => {
     const { all, own, other } = runsOf(scene);
-    return all === 0
-      ? []
-      : [`${own} of ${scene.subject.name}, ${other} of ${scene.baseline.name}`];
+    return all === 0 ? [] : [`${own} of ${scene.subject.name}, ${other} of ${scene.baseline.name}`];
   },
 
   /** What to know beside it, but for the toughness, which is spoken of with the side load. */
-  'explained-notes': (scene) => (overview['notes']?.(scene) ?? []).filter((note) => !note.includes('toughness')),
+  'explained-notes': (scene) =>
+    (overview['notes']?.(scene) ?? []).filter((note) => !note.includes('toughness')),
 
   'explained-why-measure': ({ subject, baseline }) => [
     `Each number says how many times as long ${subject.name} cuts as ${baseline.name} for that reason alone.`,
   ],
 };
-

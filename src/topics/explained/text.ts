@@ -33,6 +33,7 @@ const say = (name: string, scene: Scene): string[] =>
 function sections(scene: Scene, depth: Depth, band: readonly string[]): Section[] {
   const paragraph = (...names: string[]) =>
     names.map((name) => say(name, scene).join(' ')).filter((text) => text !== '');
+  const said = (name: string): boolean => paragraph(name).length > 0;
   if (depth === 'one sentence') return [{ paragraphs: paragraph('explained-sentence') }];
   const sure = band.length > 0 ? [band.join(' ')] : [];
   if (depth === 'one paragraph')
@@ -40,9 +41,9 @@ function sections(scene: Scene, depth: Depth, band: readonly string[]): Section[
   return [
     { heading: say('question', scene).join(' '), paragraphs: paragraph('explained-compared') },
     { heading: 'The answer', paragraphs: paragraph('answer', 'explained-count', 'explained-others') },
-    { heading: 'The reasons', paragraphs: [...reasonsTold(scene), ...say('reasons-rest', scene)] },
+    { heading: 'The reasons', paragraphs: [...paragraph('explained-would'), ...reasonsTold(scene), ...paragraph('reasons-rest')] },
     { heading: 'Why not just add?', paragraphs: paragraph('explained-surprise') },
-    { heading: 'How sure?', paragraphs: [howCombined, ...sure] },
+    { heading: 'How sure?', paragraphs: said('explained-chances') ? [howCombined, ...sure] : [] },
     {
       heading: `All ${countInWords(factorIds.length)} reasons`,
       list: factorIds.map((id) => `${factorWords(id).title}: ${say(`explained-${id}`, scene).join(' ')}`),

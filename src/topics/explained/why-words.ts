@@ -27,10 +27,7 @@ function notAdded(scene: Scene): string[] {
   const { careful } = row;
   const felt = careful.terms.filter(differs);
   const names = `${subject.name} and ${baseline.name}`;
-  if (felt.length === 0)
-    return [
-      onlyTogether(scene, careful) || `There’s nothing to add: no reason sets ${subject.name} apart from ${baseline.name}.`,
-    ];
+  if (felt.length === 0) return [onlyTogether(scene, careful)];
   if (felt.length === 1)
     return [`Only one reason sets ${names} apart, so adding and multiplying come to the same.`];
   const sum = temptingSum(careful);
@@ -58,7 +55,7 @@ function middle(scene: Scene): string {
   const { multiplied, added, toLimit } = scene.row.careful;
   const { middle: shown } = headlineOf(scene);
   const same = [added, toLimit].every((other) => inTwo(other) === inTwo(multiplied));
-  return same || refusedWork(scene) !== '' || inTwo(shown) === inTwo(multiplied)
+  return same || inTwo(shown) === inTwo(multiplied)
     ? ''
     : `Some of them may not, so the middle is ${short(shown)}.`;
 }
@@ -70,7 +67,8 @@ const ahead = 0.95;
 function chances(scene: Scene): string[] {
   const { subject, baseline } = scene;
   const sure = sureOf(scene);
-  if (isExact(sure)) return [`Nothing about ${subject.name} and ${baseline.name} is left uncertain, so there’s no range.`];
+  if (isExact(sure))
+    return [`Nothing about ${subject.name} and ${baseline.name} is left uncertain, so there’s no range.`];
   const { low, high } = headlineOf(scene);
   const { beats } = sure;
   return [
@@ -82,10 +80,23 @@ function chances(scene: Scene): string[] {
 }
 
 export const whyWords: Record<string, WordsOf> = {
-  /** Why the gains are not added. */
+  /** Why the gains are not added; nothing where there is nothing to add, or no slicing estimate. */
   'explained-surprise': (scene) => {
+    if (refusedWork(scene) !== '') return [];
     const said = notAdded(scene);
-    return [refusedWork(scene), ...said, said.some((sentence) => sentence.includes('if all multiply')) ? middle(scene) : ''];
+    return [...said, said.some((sentence) => sentence.includes('if all multiply')) ? middle(scene) : ''];
   },
-  'explained-chances': chances,
+
+  /** How sure the range is; nothing where there is no slicing estimate. */
+  'explained-chances': (scene) => (refusedWork(scene) === '' ? chances(scene) : []),
+
+  /** What the reasons then are about. */
+  'explained-would': (scene) => {
+    const { subject, baseline } = scene;
+    return refusedWork(scene) === ''
+      ? []
+      : [
+          `What follows is how ${subject.name} and ${baseline.name} would do in slicing, which isn’t this work.`,
+        ];
+  },
 };

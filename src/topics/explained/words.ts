@@ -73,6 +73,7 @@ export const explainedWords: Record<string, WordsOf> = {
   /** The explained page in one paragraph. */
   'explained-paragraph': (scene) => [
     ...answerOf(scene),
+    ...(whyWords['explained-would']?.(scene) ?? []),
     ...factorsCounted(scene),
     ...reasonsTold(scene),
     ...(whyWords['explained-surprise']?.(scene) ?? []),

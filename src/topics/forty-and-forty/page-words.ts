@@ -20,7 +20,9 @@ function answer(percentages: readonly number[]): string {
   const head = `${short(product, 2)} times as long: ${moreOrLess(product)}`;
   if (percentages.length < 2 || moreOrLess(product) === moreOrLess(sum)) return `${head}.`;
   if (sum <= 0) return `${head}. Added up, nothing would be left.`;
-  return sum > 1 === product > 1 ? `${head}, not ${Math.abs(whole((sum - 1) * 100))}%.` : `${head}, not ${moreOrLess(sum)}.`;
+  return sum > 1 === product > 1
+    ? `${head}, not ${Math.abs(whole((sum - 1) * 100))}%.`
+    : `${head}, not ${moreOrLess(sum)}.`;
 }
 
 /** The first two, one after the other, from 100. */

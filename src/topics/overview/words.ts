@@ -47,14 +47,15 @@ export const words: Record<string, WordsOf> = {
     const named = (of: readonly { id: TermId }[]) => list(of.map(({ id }) => factorName(id).own));
     if (same.length === terms.length)
       return [
-        onlyTogether(scene, row[entry.reading]) ||
-          `Nothing sets ${subject.name} and ${baseline.name} apart.`,
+        onlyTogether(scene, row[entry.reading]) || `Nothing sets ${subject.name} and ${baseline.name} apart.`,
       ];
     const sentences: string[] = [];
     if (!jobOf(entry).slicingChain)
       sentences.push('What follows would be so in clean slicing, which this work is not.');
     if (helping.length > 0)
-      sentences.push(`${subject.name} gains${helping.length > 1 ? ' most' : ''} by ${named(helping.slice(0, 3))}.`);
+      sentences.push(
+        `${subject.name} gains${helping.length > 1 ? ' most' : ''} by ${named(helping.slice(0, 3))}.`,
+      );
     if (hurting.length > 0)
       sentences.push(
         `${helping.length > 0 ? 'It' : subject.name} loses${hurting.length > 1 ? ' most' : ''} by ${named(hurting.slice(0, 3))}.`,
@@ -75,7 +76,9 @@ export const words: Record<string, WordsOf> = {
         onlyTogether(scene, row[entry.reading]) ||
           `Neither geometry nor finish nor steel sets ${subject.name} apart from ${baseline.name}.`,
       ];
-    const idle = sorted.filter(([, factor]) => readsAsOne(factor)).map(([family]) => familyName[family].withParts);
+    const idle = sorted
+      .filter(([, factor]) => readsAsOne(factor))
+      .map(([family]) => familyName[family].withParts);
     const most = capital(familyName[first[0]].withParts);
     const amount = `${inTwo(first[1])} times as long as ${baseline.name}`;
     const head =
@@ -110,11 +113,14 @@ export const words: Record<string, WordsOf> = {
       .filter(({ share }) => !readsAsNone(share))
       .sort((one, other) => other.share - one.share);
     if (parts.some(({ share }) => share > mostShare)) return [cancel];
-    const said = ({ name, share }: { name: string; share: number }) => `${name} ${whole(Math.abs(share) * 100)}%`;
+    const said = ({ name, share }: { name: string; share: number }) =>
+      `${name} ${whole(Math.abs(share) * 100)}%`;
     const [forward, back] = [parts.filter(({ share }) => share > 0), parts.filter(({ share }) => share < 0)];
     return [
       `On a ruler of ratios, from ${baseline.name} to ${subject.name}, ${list(forward.map(said)).replace(/ (\d+%)/, ' goes $1 of the way')}.`,
-      back.length > 0 ? `${capital(list(back.map(({ name, share }) => `${name} takes ${whole(-share * 100)}% back`)))}.` : '',
+      back.length > 0
+        ? `${capital(list(back.map(({ name, share }) => `${name} takes ${whole(-share * 100)}% back`)))}.`
+        : '',
     ];
   },
 

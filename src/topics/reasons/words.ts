@@ -153,10 +153,7 @@ export const words: Record<string, WordsOf> = {
     const others = reasonsOf(scene).slice(mostTold);
     if (others.length === 0) return [];
     const rest = restOf(scene);
-    const which =
-      others.length === 1
-        ? 'One smaller reason'
-        : 'The smaller reasons together';
+    const which = others.length === 1 ? 'One smaller reason' : 'The smaller reasons together';
     return [readsAsOne(rest) ? `${which}: no difference.` : `${which}: ${ratioSaid(rest)} times as long.`];
   },
 
