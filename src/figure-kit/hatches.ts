@@ -1,7 +1,10 @@
 import type { Family } from '../model/index.ts';
 import { families } from '../scene/factors.ts';
 
-const hatch: Record<Family, string> = {
+/** What is hatched: a factor's family, or steel cut through, which stands for none of them. */
+type Hatched = Family | 'blade';
+
+const hatch: Record<Hatched, string> = {
   geometry:
     '<pattern id="hatch-geometry" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">' +
     '<rect width="7" height="7" class="ground-geometry"></rect>' +
@@ -14,14 +17,12 @@ const hatch: Record<Family, string> = {
     '<pattern id="hatch-steel" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(-45)">' +
     '<rect width="7" height="7" class="ground-steel"></rect>' +
     '<path d="M0 0V7M0 0H7" class="line-steel"></path></pattern>',
+  blade:
+    '<pattern id="hatch-blade" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">' +
+    '<rect width="7" height="7" class="ground-blade"></rect>' +
+    '<line x1="0" y1="0" x2="0" y2="7" class="line-blade"></line></pattern>',
 };
 
-/** Steel cut through, where it stands for no family. */
-const blade =
-  '<pattern id="hatch-blade" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">' +
-  '<rect width="7" height="7" class="ground-blade"></rect>' +
-  '<line x1="0" y1="0" x2="0" y2="7" class="line-blade"></line></pattern>';
-
 /** The hatches that drawings refer to by `url(#hatch-…)`, as the definitions of an SVG. */
-export const hatches = (of: readonly Family[] = families): string =>
-  `<defs>${of.map((family) => hatch[family]).join('')}${blade}</defs>`;
+export const hatches = (of: readonly Hatched[] = [...families, 'blade']): string =>
+  `<defs>${of.map((family) => hatch[family]).join('')}</defs>`;

@@ -1,4 +1,5 @@
 import type { RenderFunction } from '@observablehq/plot';
+import { inDecimals } from '../scene/show.ts';
 
 const svg = 'http://www.w3.org/2000/svg';
 
@@ -20,8 +21,8 @@ export const namedText =
       const text = document.createElementNS(svg, 'text');
       text.setAttribute('class', 'kf-on-paper');
       text.setAttribute('text-anchor', 'start');
-      text.setAttribute('x', String(Number(scales.x?.(x)).toFixed(1)));
-      text.setAttribute('y', String(Number(scales.y?.(y)).toFixed(1)));
+      text.setAttribute('x', String(inDecimals(Number(scales.x?.(x)), 1)));
+      text.setAttribute('y', String(inDecimals(Number(scales.y?.(y)), 1)));
       const parts = [
         ['kf-name', name],
         ['kf-rest', rest],

@@ -1,4 +1,5 @@
 import type { PlotOptions } from '@observablehq/plot';
+import { inFigures } from '../scene/show.ts';
 
 /** The axes of a drawing that is laid out in px: x to the right, y down, as wide and as high as said. */
 export const pxPlane = (width: number, height: number) =>
@@ -18,7 +19,7 @@ export type Points = readonly (readonly [x: number, y: number])[];
 
 /** Numbers from 0.001 to some hundreds that begin with one of these. */
 const beginningWith = (steps: readonly number[]): readonly number[] =>
-  [-3, -2, -1, 0, 1, 2].flatMap((ten) => steps.map((step) => Number((step * 10 ** ten).toPrecision(2))));
+  [-3, -2, -1, 0, 1, 2].flatMap((ten) => steps.map((step) => inFigures(step * 10 ** ten, 2)));
 const lengths = beginningWith([1, 1.5, 2, 3, 4, 5, 6, 8]);
 const ticks = beginningWith([1, 2, 5]);
 

@@ -106,9 +106,10 @@ describe('a field that is only in the two tables', () => {
       getItem: (key: string) => texts.get(key) ?? null,
       setItem: (key: string, value: string) => void texts.set(key, value),
     };
-    const { createStorage } = await import('../../src/comparison/saved/last.ts');
-    createStorage(() => storage).save(withHandle(110));
-    expect(createStorage(() => storage).load()).toEqual({ ok: true, entry: withHandle(110) });
+    const { lastStorage, versionOf } = await import('../../src/comparison/saved/last.ts');
+    const kept = { ...versionOf(withHandle(110)), origin: 'own', line: '1' };
+    lastStorage(() => storage).write(kept);
+    expect(lastStorage(() => storage).look()).toEqual({ is: 'kept', ...kept });
 
     const { createSavedList } = await import('../../src/comparison/saved/saved.ts');
     createSavedList(() => storage).put(withHandle(110));

@@ -46,8 +46,12 @@ describe.each([
     ['accent', 'paper'],
     ['accent', 'sheet'],
     ['paper', 'accent'],
+    ['on-accent', 'accent'],
+    ['text', 'range'],
     ['warn', 'sheet'],
     ['warn', 'paper'],
+    ['text', 'blade'],
+    ['text', 'rope'],
   ])('%s on %s is text: 7:1', (front, back) => {
     expect(contrast(of(front), of(back))).toBeGreaterThanOrEqual(7);
   });

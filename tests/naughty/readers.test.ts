@@ -6,7 +6,7 @@ import { readAnswer } from '../../src/exercises/index.ts';
 import type { Asks } from '../../src/exercises/index.ts';
 import { csvCell } from '../../src/exercises/set/csv.ts';
 import { readProgress, writeProgress } from '../../src/teach/check/progress.ts';
-import { createStorage } from '../../src/comparison/saved/last.ts';
+import { lastStorage } from '../../src/comparison/saved/last.ts';
 import { decodeLink, encodeLink } from '../../src/comparison/link/codec.ts';
 import { readNumber, readQuantity } from '../../src/comparison/read.ts';
 import { validate } from '../../src/comparison/validate.ts';
@@ -109,9 +109,9 @@ describe('links and storage', () => {
 
   test('what was kept is refused in words', () => {
     forEveryNaughty((text) => {
-      const loaded = createStorage(() => ({ getItem: () => text, setItem: () => undefined })).load();
-      if (!loaded.ok) isSaid(loaded.message);
-      else expect(loaded.entry).toBeNull();
+      const found = lastStorage(() => ({ getItem: () => text, setItem: () => undefined })).look();
+      if (found.is === 'unreadable') isSaid(found.why);
+      else expect(found.is).toBe('nothing');
     });
   });
 

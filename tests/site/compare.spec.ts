@@ -2,7 +2,10 @@ import { expect, test } from '@playwright/test';
 import type { Page } from '@playwright/test';
 import { decodeLink } from '../../src/comparison/link/codec.ts';
 
-const answer = (page: Page) => page.locator('.live-answer p:not(.failed)');
+const answer = (page: Page) => page.locator('.answer-line');
+const problem = (page: Page, knife: string, name: string) => page.locator(`#${knife}-${name}-problem`);
+/** Opens a fold of the page. */
+const unfold = (page: Page, id: string) => page.locator(`#${id} > summary`).click();
 const field = (page: Page, knife: string, name: string) =>
   page.locator(`[data-knife=${knife}] [data-field=${name}]`);
 
@@ -29,17 +32,14 @@ test('an angle typed moves the answer, the drawing and the table, and its link s
   await field(page, 'dunlin', 'angle').locator('input').fill('13');
   await expect(answer(page)).not.toHaveText(at22 ?? '');
   const at13 = (await answer(page).textContent()) ?? '';
-  await expect(page.locator('kf-figure[of=sections] .drawing[data-size=wide] svg')).toHaveAttribute(
-    'aria-label',
-    /13\.0°/,
-  );
+  await expect(page.locator('kf-figure[of=edges] .drawing[data-size=wide] svg')).toContainText('13° per side');
   await expect(page).toHaveURL(/#with=/);
 
   const other = await (await browser.newContext()).newPage();
   await other.goto(page.url());
   await expect(answer(other)).toHaveText(at13);
   await other.goto(page.url().replace('/compare/', '/explained/'));
-  await expect(other.locator('.lead')).toHaveText(at13);
+  await expect(other.locator('main')).toContainText(at13);
   await other.context().close();
 
   await page.reload();
@@ -64,7 +64,9 @@ for (const [name, text, message] of bad) {
     const place = field(page, 'dunlin', name);
     await place.locator('input').fill(text);
     await page.keyboard.press('Tab');
-    await expect(place.locator('.problem')).toHaveText(message);
+    await expect(problem(page, 'dunlin', name)).toHaveText(message);
+    await expect(problem(page, 'dunlin', name)).toContainText('Until then the answer keeps');
+    await expect(page.locator('[data-part=kept]')).toBeVisible();
     await expect(answer(page)).toHaveText(before);
     expect(await page.locator('kf-words, kf-num').allTextContents()).not.toContainEqual(
       expect.stringContaining('NaN'),
@@ -77,24 +79,29 @@ test('an empty angle is not known: a stated range, never a silent value', async 
   const place = field(page, 'dunlin', 'angle');
   await place.locator('input').fill('');
   await page.keyboard.press('Tab');
-  await expect(place.locator('input')).toHaveValue(/not known \(12–28\)/);
+  await expect(place.locator('input')).toHaveValue('');
+  await expect(place.locator('input')).toHaveAttribute('placeholder', 'not known');
+  await unfold(page, 'sure');
   await expect(page.locator('kf-words[of=notes]')).toContainText('edge angle of Dunlin is not known');
+  await expect(page.locator('kf-words[of=notes]')).toContainText('12–28° per side');
 });
 
 test('what nobody measured of the section may stay empty, and travels so in the link', async ({ page }) => {
   await open(page);
   const notes = page.locator('kf-words[of=notes]');
-  const clear = async (name: string, shown: RegExp, said: string) => {
+  const clear = async (name: string, said: string) => {
     const input = field(page, 'dunlin', name).locator('input');
     await input.fill('');
     await page.keyboard.press('Tab');
-    await expect(input).toHaveValue(shown);
+    await expect(input).toHaveAttribute('placeholder', 'not known');
     await expect(notes).toContainText(said);
   };
-  await clear('spine', /not known \(1.5–5\)/, 'thickness at the spine of Dunlin is not known');
-  await clear('grindHeight', /not known \(8–40\)/, 'height of the grind of Dunlin is not known');
+  for (const fold of ['sure', 'more', 'work']) await unfold(page, fold);
+  await clear('spine', 'thickness at the spine of Dunlin is not known');
+  await clear('grindHeight', 'height of the grind of Dunlin is not known');
+  await unfold(page, 'caliper');
   await field(page, 'dunlin', 'angleWay').locator('select').selectOption('width');
-  await clear('bevelThickness', /not known \(0.15–0.9\)/, 'edge angle of Dunlin is not known');
+  await clear('bevelThickness', 'edge angle of Dunlin is not known');
   const depth = page.locator('[data-field=contactDepth] input');
   await depth.fill('');
   await page.keyboard.press('Tab');
@@ -103,7 +110,8 @@ test('what nobody measured of the section may stay empty, and travels so in the 
   // The address follows after a pause.
   await expect.poll(() => carried(page)?.contactDepthMm).toEqual({ unknown: true, low: 2, high: 30 });
   await page.reload();
-  await expect(field(page, 'dunlin', 'bevelThickness').locator('input')).toHaveValue('not known (0.15–0.9)');
+  for (const fold of ['sure', 'work']) await unfold(page, fold);
+  await expect(field(page, 'dunlin', 'bevelThickness').locator('input')).toHaveValue('');
   await expect(notes).toContainText('height of the grind of Dunlin is not known');
   await expect(depth).toHaveValue('not known (2–30)');
 });
@@ -111,12 +119,12 @@ test('what nobody measured of the section may stay empty, and travels so in the 
 test('an angle that looks included is asked about, from a field and from a link', async ({ page }) => {
   await open(page);
   await field(page, 'dunlin', 'angle').locator('input').fill('38');
-  const question = page.locator('[data-knife=dunlin] [data-part=question]');
+  const question = page.locator('.says > [data-knife=dunlin] [data-part=question]');
   await expect(question).toBeVisible();
   await expect(page).toHaveURL(/#with=/);
   await page.reload();
   await expect(question).toBeVisible();
-  await question.getByRole('button', { name: 'It is included' }).click();
+  await question.getByRole('button', { name: 'It’s both sides: use 19°' }).click();
   await expect(field(page, 'dunlin', 'angle').locator('input')).toHaveValue('19');
   await expect(question).toBeHidden();
 });
@@ -132,9 +140,11 @@ test('undo and redo, adding and removing a knife', async ({ page }) => {
   await page.getByRole('button', { name: 'Redo' }).click();
   await expect(answer(page)).not.toHaveText(before);
   await page.getByRole('button', { name: 'Add a knife' }).click();
-  await expect(page.locator('[data-knife]')).toHaveCount(3);
-  await page.locator('[data-knife]').last().getByRole('button', { name: 'Remove' }).click();
-  await expect(page.locator('[data-knife]')).toHaveCount(2);
+  const names = page.locator('[data-row=name] .cell');
+  await expect(names).toHaveCount(3);
+  await expect(page.locator('select[data-role=subject]')).toHaveValue('knife-3');
+  await names.last().getByRole('button', { name: 'Remove Knife 3' }).click();
+  await expect(names).toHaveCount(2);
 });
 
 test('a damaged link says what is wrong, and the page goes on', async ({ page }) => {
@@ -155,13 +165,14 @@ test('links of a page and steps within it keep the comparison', async ({ page })
   await field(page, 'dunlin', 'angle').locator('input').fill('13');
   await expect(page).toHaveURL(/#with=/);
   const at13 = (await answer(page).textContent()) ?? '';
-  await page.getByRole('link', { name: 'as an explanation for others' }).click();
+  await page.locator('.share > summary').click();
+  await page.getByRole('link', { name: 'See it explained' }).click();
   await expect(page).toHaveURL(/\/explained\/#with=/);
   await page.waitForSelector('html[data-live=on]');
   await page.locator('.skip').focus();
   await page.keyboard.press('Enter');
   await expect(page.locator('main')).toBeFocused();
   await expect(page).toHaveURL(/#with=/);
-  await page.getByRole('link', { name: 'Open these knives in Compare' }).click();
+  await page.getByRole('link', { name: "Open in Compare" }).click();
   await expect(answer(page)).toHaveText(at13);
 });

@@ -159,8 +159,7 @@ function keep(tab: Tab, stored: Stored): Step {
     return { tab: stored.key === tab.held ? tab : taken(tab, stored), actions: [] };
   const isSafe =
     stored.is === 'nothing' ||
-    (stored.is === 'kept' &&
-      (!stored.worth || (stored.key === tab.held && stored.origin === shown.origin)));
+    (stored.is === 'kept' && (!stored.worth || (stored.key === tab.held && stored.origin === shown.origin)));
   if (!isSafe && !shown.worth) return { tab, actions: [] };
   const before: Action[] =
     stored.is === 'unreadable'
@@ -186,12 +185,18 @@ function because({ held, shown, refused }: Tab, { key }: Kept): Because {
   return held === null ? 'another tab' : 'begun anew';
 }
 
-/** Undone, what this tab wrote needs no saving: its own undo and redo have it. What another tab wrote meanwhile does. */
+/**
+ * Undone, what this tab made of what it shows needs no saving: its own undo and redo have it. Anything else that is stored
+ * does.
+ */
 function putBack(tab: Tab, stored: Stored, kept: Kept): Step {
   const back = shownAs(tab, kept, kept.origin);
-  const isOwn = stored.is === 'kept' && (stored.key === tab.held || stored.key === kept.key);
-  if (isOwn || stored.is === 'nothing') return written(back, [], []);
   if (stored.is === 'denied') return { tab, actions: [{ do: 'say', text: 'not kept' }] };
-  if (stored.is === 'unreadable') return written(back, [{ do: 'lay aside' }], [{ do: 'say', text: 'laid aside' }]);
-  return written(back, [{ do: 'put away', kept: stored, because: 'another tab' }], []);
+  if (stored.is === 'unreadable')
+    return written(back, [{ do: 'lay aside' }], [{ do: 'say', text: 'laid aside' }]);
+  const isUndone =
+    stored.is === 'nothing' ||
+    stored.key === kept.key ||
+    (stored.key === tab.held && stored.origin === tab.shown.origin);
+  return written(back, isUndone ? [] : [{ do: 'put away', kept: stored, because: because(tab, stored) }], []);
 }

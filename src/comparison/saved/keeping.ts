@@ -11,7 +11,7 @@ import type { PutAway } from './put-away.ts';
 export type Said =
   | { said: 'put away'; because: Because; name: string }
   | { said: 'another tab changed it' | 'nothing of another tab' | 'laid aside' }
-  /** `besides`: what another tab kept meanwhile is in Saved, under this name. */
+  /** `besides`: what was kept meanwhile is in Saved, under this name. */
   | { said: 'put back'; entry: ComparisonEntry; instead: ComparisonEntry; besides?: string }
   | { said: 'not kept'; kind: 'denied' | 'full'; first: boolean };
 

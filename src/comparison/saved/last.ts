@@ -39,7 +39,9 @@ const isEmpty = ({ knives, runs, faceValues }: ComparisonEntry): boolean =>
   (runs ?? []).length === 0 &&
   faceValues === null &&
   knives.every((knife) =>
-    Object.entries(knife).every(([name, value]) => ofNobody.has(name) || value === undefined || value === null),
+    Object.entries(knife).every(
+      ([name, value]) => ofNobody.has(name) || value === undefined || value === null,
+    ),
   );
 
 /**

@@ -1,12 +1,10 @@
-import type { TextStorage } from './last.ts';
-
 /**
  * Stores a text that cannot be read under a key of its own, below those that are there already, so that nothing writes
  * over it.
  *
  * @returns whether the text is there now
  */
-export function layAside(storage: TextStorage, key: string, text: string): boolean {
+export function layAside(storage: Pick<Storage, 'getItem' | 'setItem'>, key: string, text: string): boolean {
   try {
     const before = storage.getItem(key);
     if (before === null) storage.setItem(key, text);

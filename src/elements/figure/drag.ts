@@ -147,7 +147,8 @@ export function letDrag(element: HTMLElement, shown: () => Shown | undefined): v
     for (const end of ['pointerup', 'pointercancel', 'lostpointercapture'])
       now.drawing.addEventListener(end, () => ended.abort(), { signal: ended.signal });
     now.drawing.addEventListener('pointermove', follow, { signal: ended.signal });
-    if (isMouse) follow(event);
+    // What was typed stays as exact as it is until it is moved.
+    if (isMouse && !grip.handle.typed) follow(event);
   });
 
   // What is held does not scroll the page as well; what goes down on a page that is scrolling holds nothing.

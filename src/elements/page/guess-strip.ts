@@ -21,20 +21,35 @@ export class GuessStripElement extends SceneElement {
     super.connectedCallback();
     this.addEventListener('click', this.#pressed);
     this.addEventListener('submit', this.#typed);
-    addEventListener('beforeprint', this.#open);
+    addEventListener('beforeprint', this.#onPaper);
+    addEventListener('afterprint', this.#offPaper);
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.removeEventListener('click', this.#pressed);
     this.removeEventListener('submit', this.#typed);
-    removeEventListener('beforeprint', this.#open);
+    removeEventListener('beforeprint', this.#onPaper);
+    removeEventListener('afterprint', this.#offPaper);
   }
 
-  #open = (): void => {
+  /** Open for paper alone. */
+  #forPaper = false;
+
+  #onPaper = (): void => {
+    this.#forPaper = this.querySelector('details')?.open === false;
+    this.#open();
+  };
+
+  #offPaper = (): void => {
+    if (this.#forPaper) this.#close();
+    this.#forPaper = false;
+  };
+
+  #open(): void {
     const fold = this.querySelector('details');
     if (fold) fold.open = true;
-  };
+  }
 
   #close(): void {
     const fold = this.querySelector('details');

@@ -1,4 +1,4 @@
-import { guessesKey } from './guesses-key.ts';
+import { guessesKey } from '../start/guesses-key.ts';
 
 /** So many are kept; the oldest goes first. */
 export const mostGuesses = 20;

@@ -117,7 +117,11 @@ export class OwnKeeper {
   /** Tells the keeper what happened; the library comes while the hand may still be moving. */
   #tell(happened: (keeping: Keeping) => void): void {
     this.#waiting.push(happened);
-    if (!this.#here()) fetchLibrary().then(() => this.#here(), () => undefined);
+    if (!this.#here())
+      fetchLibrary().then(
+        () => this.#here(),
+        () => undefined,
+      );
   }
 
   async #keep(): Promise<void> {

@@ -35,7 +35,8 @@ function words(said: Said): { text: string; acts: Act[] } | undefined {
     case 'laid aside':
       return { text: 'What was kept here before cannot be read. Saved has it as it was found.', acts: [] };
     case 'put back': {
-      const besides = said.besides === undefined ? '' : ` The other tab’s version is in Saved, as ${mark(said.besides)}.`;
+      const besides =
+        said.besides === undefined ? '' : ` What was kept meanwhile is in Saved, as ${mark(said.besides)}.`;
       return { text: `It’s back on this page, and no longer in Saved.${besides}`, acts: ['show-instead'] };
     }
     case 'not kept':

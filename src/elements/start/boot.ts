@@ -1,6 +1,6 @@
 import { savesData } from '../../offline/saves-data.ts';
 import { isTopicName, loadTopic } from '../../topics/index.ts';
-import { hasGuesses } from '../page/guesses-key.ts';
+import { hasGuesses } from './guesses-key.ts';
 import { carriesComparison, carriesSet } from './address.ts';
 import { carry } from './carry.ts';
 import { whenRested } from './when-rested.ts';

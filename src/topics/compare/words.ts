@@ -4,7 +4,7 @@ import { nextAsked } from '../../comparison/empty.ts';
 import { aboutJob } from '../../phrases/about-job.ts';
 import { attributeName } from '../../phrases/attribute-names.ts';
 import { familyName } from '../../phrases/family-names.ts';
-import { headlineInWords, headlineRange } from '../../phrases/headline.ts';
+import { headlineInWords, headlineRange, otherWayRound } from '../../phrases/headline.ts';
 import { jobOf } from '../../phrases/job.ts';
 import { list } from '../../phrases/list.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
@@ -73,22 +73,22 @@ export const words: Record<string, WordsOf> = {
   'answer-line': (scene) => {
     const lacks = missing(scene);
     if (lacks !== '') return [lacks];
-    return jobOf(scene.entry).slicingChain ? [headlineRange(scene)] : aboutJob(scene).slice(0, 1);
+    return jobOf(scene.entry).slicingChain ? [headlineRange(scene)] : aboutJob(scene).slice(-1);
   },
 
   /** Below it: the middle, and what is counted. */
   'answer-middle': (scene) => {
     if (missing(scene) !== '') return ['What you leave empty counts as not known. The range is then wider.'];
-    if (!jobOf(scene.entry).slicingChain) return aboutJob(scene).slice(1);
+    if (!jobOf(scene.entry).slicingChain) return aboutJob(scene).slice(0, -1);
     const { low, middle, high } = headlineOf(scene);
-    return [low === high ? '' : `${short(middle)} is the middle.`, whatCounts(scene)];
+    return [low === high ? '' : `${short(middle)} is the middle.`, otherWayRound(scene), whatCounts(scene)];
   },
 
   /** In the bar below the fields: the answer in one line. */
-  'answer-short': (scene) => {
+  'short-answer': (scene) => {
     const lacks = missing(scene);
-    if (lacks !== '') return [lacks];
-    if (!jobOf(scene.entry).slicingChain) return aboutJob(scene).slice(0, 1);
+    if (lacks !== '') return [lacks.slice(0, -1)];
+    if (!jobOf(scene.entry).slicingChain) return aboutJob(scene).slice(-1).map((said) => said.replace(/\.$/, ''));
     const { subject, baseline } = scene;
     const headline = headlineOf(scene);
     if (headline.low === 1 && headline.high === 1)
@@ -136,7 +136,7 @@ export const words: Record<string, WordsOf> = {
   /** What is left once some measures are equal. */
   'left-over': ({ entry, row, subject, baseline }) => {
     const left = row.careful.multiplied;
-    if (entry.madeEqual.length === 0) return ['Choose what to make equal, and see what is left.'];
+    if (entry.madeEqual.length === 0) return [];
     const same = list(entry.madeEqual.map((attribute) => attributeName[attribute].name));
     return [
       readsAsOne(left)
@@ -148,11 +148,11 @@ export const words: Record<string, WordsOf> = {
   'short-side-load': ({ row, subject, baseline }) => {
     const { rolling } = row.careful.sideLoad;
     const side = sideOf(rolling);
-    if (side === 'same') return ['both bear the same side load'];
-    const turned = { low: 1 / rolling.high, high: 1 / rolling.low };
+    if (side === 'same') return [`${subject.name} and ${baseline.name} bear the same side load`];
+    const other = { low: 1 / rolling.high, high: 1 / rolling.low };
     return [
       side === 'less'
-        ? `${baseline.name} bears ${sideLoadInWords(turned)} the side load`
+        ? `${baseline.name} bears ${sideLoadInWords(other)} the side load`
         : `${subject.name} bears ${sideLoadInWords(rolling)} the side load of ${baseline.name}`,
     ];
   },

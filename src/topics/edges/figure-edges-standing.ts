@@ -176,7 +176,8 @@ function edgeMarks(edge: Standing, { room }: Layout, { width, narrow }: Size): P
   const nameY = room.topPx + (narrow ? 16 : 34);
   const nameX = centre + halfAt(nameY) + 8;
   // Up to the next blade, or to the end of the sheet.
-  const nameRoom = (edge.role === 'baseline' ? room.stands[1] * width - room.thickPx / 2 : width - 6) - nameX - 2;
+  const nameRoom =
+    (edge.role === 'baseline' ? room.stands[1] * width - room.thickPx / 2 : width - 6) - nameX - 2;
   return [
     Plot.line(points as [number, number][], { className: unknown ? 'kf-blade kf-not-known' : 'kf-blade' }),
     Plot.link([{ x1: centre, x2: centre, y1: room.topPx - 14, y2: room.tipPx + 14 }], {

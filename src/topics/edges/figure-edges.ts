@@ -205,7 +205,10 @@ export const edgesFigure: Figure = {
       marks: [...layout.lying.flatMap((edge) => edgeMarks(edge, layout)), ...rulerMarks(layout)],
     };
   },
-  /** The shoulder of either edge by its thickness, the flank below it by its angle. */
+  /**
+   * The shoulder of either edge by its thickness, the flank below it by its angle. Where it is taken hold of changes
+   * nothing: the section follows from there.
+   */
   drag(scene, size, at): Handle | undefined {
     const layout = layoutOf(scene, size);
     const { pxPerMm } = layout;
@@ -223,16 +226,17 @@ export const edgesFigure: Figure = {
         : {
             control: `${role}.edge`,
             typed: true,
-            within: { low: 0.01, high: 5 },
-            value: ({ y }) => 2 * Math.abs(y - centreMm),
+            within: { low: 0.01, high: measures.edgeMm.high },
+            value: ({ y }) => shape.edgeMm + 2 * (Math.abs(y - centreMm) - Math.abs(at.y - centreMm)),
           };
     if (away > 0 || at.x * pxPerMm < -nearPx || equal.includes('angleDeg')) return undefined;
     const { low, high } = measures.angleDeg;
+    const angleThrough = flankAngle(edge, leastHoldPx / pxPerMm);
     return {
       control: `${role}.angle`,
       typed: true,
       within: { low, high },
-      value: flankAngle(edge, leastHoldPx / pxPerMm),
+      value: (to) => shape.angleDeg + angleThrough(to) - angleThrough(at),
     };
   },
   table: edgesTable,

@@ -4,7 +4,7 @@ import type { Role } from '../../comparison/role.ts';
 import { edgeShape, halfOutline, thicknessAboveApexMm } from '../../figure-kit/outline.ts';
 import type { EdgeShape } from '../../figure-kit/outline.ts';
 import { roundLength } from '../../figure-kit/plane.ts';
-import { plain, short } from '../../scene/show.ts';
+import { inDecimals, plain, short } from '../../scene/show.ts';
 import type { Scene } from '../../scene/scene.ts';
 
 /** One of the two edges of a scene. */
@@ -95,9 +95,10 @@ const thick = (mm: number): string => `${short(mm, 2)} mm`;
 /** How thick both are as far out as they are drawn. */
 export function edgesCaption(scene: Scene): string {
   const at = comparedAtMm(scene);
-  const [baseline, subject] = [scene.baselineKnife, scene.subjectKnife].map((knife) =>
-    thick(thicknessAboveApexMm(knife, at)),
-  );
+  const both = [scene.baselineKnife, scene.subjectKnife].map((knife) => thicknessAboveApexMm(knife, at));
+  // Both with as many decimals: as the thicker one has.
+  const tenths = Math.max(...both) >= 1;
+  const [baseline, subject] = both.map((mm) => (tenths ? `${short(inDecimals(mm, 1), 2)} mm` : thick(mm)));
   return baseline === subject
     ? `At ${short(at)} mm from the edge ${scene.baseline.name} and ${scene.subject.name} are both ${baseline} thick.`
     : `At ${short(at)} mm from the edge ${scene.baseline.name} is ${baseline} thick and ${scene.subject.name} ${subject}.`;

@@ -2,7 +2,7 @@ import { predictedOf } from '../../comparison/predicted.ts';
 import { unlessRefused } from '../../comparison/unless-refused.ts';
 import { aboutJob } from '../../phrases/about-job.ts';
 import { madeEqualSaid, notKnown } from '../../phrases/answer.ts';
-import { headlineRange } from '../../phrases/headline.ts';
+import { headlineRange, otherWayRound } from '../../phrases/headline.ts';
 import { jobDone, jobOf } from '../../phrases/job.ts';
 import { capital } from '../../phrases/list.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
@@ -81,20 +81,20 @@ function others({ entry, knives, comparison }: Scene): string[] {
 
 export const answerWords: Record<string, WordsOf> = {
   /** Above the question: that the knives are invented, or what the comparison is called. */
-  'explained-tag': ({ entry }) => [entry.invented ? 'Invented knives' : entry.title.trim() || 'Your knives'],
+  'short-whose': ({ entry }) => [entry.invented ? 'Invented knives' : entry.title.trim() || 'Your knives'],
 
   /** Beside it: the work. */
-  'explained-work': ({ entry }) => [jobDone(entry)],
+  'short-doing': ({ entry }) => [jobDone(entry)],
 
-  /** In large type: the range without its middle, or that there is none. */
+  /** In large type: the range without its middle; in a work without slicing, what counts there. */
   'explained-answer': (scene) =>
-    jobOf(scene.entry).slicingChain ? [headlineRange(scene)] : aboutJob(scene).slice(0, 1),
+    jobOf(scene.entry).slicingChain ? [headlineRange(scene)] : aboutJob(scene).slice(-1),
 
   /** Below it: the middle, and what is counted. */
   'explained-middle': (scene) => {
-    if (!jobOf(scene.entry).slicingChain) return aboutJob(scene).slice(1);
+    if (!jobOf(scene.entry).slicingChain) return aboutJob(scene).slice(0, -1);
     const { low, middle, high } = headlineOf(scene);
-    return [low === high ? '' : `${short(middle)} is the middle.`, whatCounts(scene)];
+    return [low === high ? '' : `${short(middle)} is the middle.`, otherWayRound(scene), whatCounts(scene)];
   },
 
   /** Behind what is said of the guess. */

@@ -49,9 +49,9 @@ function betterInShort(scene: Scene): string {
 
 const factorRow = (id: (typeof factorIds)[number]): [string, WordsOf][] => [
   [`explained-${id}`, (scene) => termText(scene, id)],
-  [`explained-${id}-has`, (scene) => [hasInWords(scene, id)]],
+  [`short-${id}-has`, (scene) => [hasInWords(scene, id)]],
   [
-    `explained-${id}-times`,
+    `short-${id}-times`,
     ({ row }) => {
       const factor = factorOf(row.careful, id);
       return [factor === null ? 'not known' : readsAsOne(factor) ? '×1' : times(factor, 2)];
@@ -60,10 +60,10 @@ const factorRow = (id: (typeof factorIds)[number]): [string, WordsOf][] => [
 ];
 
 export const foldWords: Record<string, WordsOf> = {
-  'explained-all-short': (scene) => [allInShort(scene)],
+  'short-all-reasons': (scene) => [allInShort(scene)],
   ...Object.fromEntries(factorIds.flatMap(factorRow)),
 
-  'explained-better-heading': (scene) => {
+  'explained-better': (scene) => {
     const { better, other } = longer(scene);
     return [
       readsAsOne(scene.row.careful.multiplied)
@@ -71,9 +71,9 @@ export const foldWords: Record<string, WordsOf> = {
         : `Is ${better.name} better at everything?`,
     ];
   },
-  'explained-better-short': (scene) => [betterInShort(scene)],
+  'short-better': (scene) => [betterInShort(scene)],
 
-  'explained-families-short': ({ row, subject, baseline }) => {
+  'short-families': ({ row, subject, baseline }) => {
     const sorted = families
       .map((family) => ({ family, factor: row.careful.families[family] }))
       .filter(({ factor }) => !readsAsOne(factor))
@@ -88,7 +88,7 @@ export const foldWords: Record<string, WordsOf> = {
   },
 
   /** How many runs go along; nothing where none do. */
-  'explained-tested-short': (scene) => {
+  'short-tested': (scene) => {
     const { all, own, other } = runsOf(scene);
     return all === 0 ? [] : [`${own} of ${scene.subject.name}, ${other} of ${scene.baseline.name}`];
   },

@@ -1,3 +1,4 @@
+import { attributeName } from '../../phrases/attribute-names.ts';
 import { rangeInWords } from '../../phrases/headline.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
 import { headlineOf } from '../../scene/headline.ts';
@@ -32,12 +33,14 @@ export const words: Record<string, WordsOf> = {
   'short-takes': (scene) => {
     const said = orRefusal(
       () => {
+        const { multiplied } = scene.row.careful;
+        if (readsAsOne(multiplied)) return 'nothing: they are level, if all multiply';
         const one = takesOf(scene, askedFirst(scene)).find(
           ({ answer, holds }) => answer.value !== null && holds && answer.note !== 'below the floor',
         );
         if (!one) return 'no single change would do it';
         const named = attributeNamed(one.attribute);
-        return `${named.name.toLowerCase()} alone: ${valueSaid(named, one.answer.value ?? 0, scene.entry)}, if all multiply`;
+        return `${attributeName[one.attribute].name} alone: ${valueSaid(named, one.answer.value ?? 0, scene.entry)}, if all multiply`;
       },
       () => 'this can’t be asked of these two',
     );

@@ -1,4 +1,4 @@
-import { figures } from './figures.ts';
+import { figures } from './figure-reasons.ts';
 import { words } from './words.ts';
 import type { Topic } from '../topic.ts';
 

@@ -18,7 +18,7 @@ const [columns, rows] = [12, 7] as const;
 const grainPx2 = 62;
 
 /** How deep the same point goes in, px: the harder the shallower, much enlarged. */
-export const dentPx = ({ hrc }: Knife): number => Math.max(4, 20 + (60 - nominal(hrc)) * 1.4);
+export const dentPx = ({ hrc }: Knife): number => Math.min(62, Math.max(4, 20 + (60 - nominal(hrc)) * 1.4));
 
 /** A corner of a grain with five sides and its area, about its middle. */
 const corner = (

@@ -1,5 +1,6 @@
 import { factorName } from '../../phrases/factor-names.ts';
 import { factorWords } from '../../phrases/factor-words.ts';
+import { jobOf } from '../../phrases/job.ts';
 import { list } from '../../phrases/list.ts';
 import { onlyTogether } from '../../phrases/only-together.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
@@ -74,9 +75,10 @@ function steelSaid({ factor, parts }: Reason, scene: Scene): string[] {
     ];
   if (hardness === 0) return [`${holds.charAt(0).toUpperCase()}${holds.slice(1)}.`];
   if (hardness === carbide) return [`It’s ${is} and ${byKind ? holds : holds.replace(/^it /, '')}.`];
-  const harderWins = hardness === pull(factor);
-  return harderWins
-    ? [`It’s ${is}, which counts for more here than its carbide does.`]
+  // The two pull apart, and the one that wins goes first.
+  const carbideHas = byKind ? 'its kinds of carbide' : `having ${carbide > 0 ? 'more' : 'less'} carbide`;
+  return hardness === pull(factor)
+    ? [`It’s ${is}, and that counts for more here than ${carbideHas}.`]
     : [`It’s ${is}, but ${holds}.`];
 }
 
@@ -102,15 +104,18 @@ function unknownSaid(id: NamedReason, { subject, baseline, subjectKnife, baselin
   const of = (knife: Scene['subjectKnife']): string[] =>
     unknownMeasureNames(knife).filter((what) => measured[id].includes(what));
   const [other, own] = [of(baselineKnife), of(subjectKnife)];
-  const say = (whose: string, what: readonly string[], many: boolean): string =>
-    many
-      ? `${whose} ${list(what)} aren’t known, so middle values stand in.`
-      : `${whose} ${list(what)} isn’t known, so a middle value stands in.`;
-  if (own.length > 0 && list(own) === list(other))
-    return [say(`${baseline.name}’s and ${subject.name}’s`, own, true)];
+  const both = own.length > 0 && list(own) === list(other);
+  if (both)
+    return [
+      `Neither ${baseline.name}’s nor ${subject.name}’s ${list(own)} ${own.length > 1 ? 'are' : 'is'} known, so middle values stand in.`,
+    ];
+  const say = (whose: string, what: readonly string[]): string =>
+    what.length > 1
+      ? `${whose}’s ${list(what)} aren’t known, so middle values stand in.`
+      : `${whose}’s ${list(what)} isn’t known, so a middle value stands in.`;
   return [
-    ...(other.length > 0 ? [say(`${baseline.name}’s`, other, other.length > 1)] : []),
-    ...(own.length > 0 ? [say(`${subject.name}’s`, own, own.length > 1)] : []),
+    ...(other.length > 0 ? [say(baseline.name, other)] : []),
+    ...(own.length > 0 ? [say(subject.name, own)] : []),
   ];
 }
 
@@ -123,9 +128,16 @@ function reasonSaid(reason: Reason, scene: Scene): string[] {
 
 /** What is said where no reason makes a difference that can be seen. */
 const nothing = (scene: Scene): string[] => [
-  'Nothing sets them apart: no reason makes a difference of its own.',
+  `Nothing sets ${scene.subject.name} apart from ${scene.baseline.name}: no reason makes a difference of its own.`,
   onlyTogether(scene, scene.row.careful),
 ];
+
+/** That there is one reason only, or that all of them are losses. */
+function pulledOneWay(all: readonly Reason[], { subject, baseline }: Scene): string[] {
+  if (all.length === 1) return [`Nothing else sets ${subject.name} apart from ${baseline.name}.`];
+  const lost = all.length > 0 && all.every(({ factor }) => factor < 1);
+  return lost ? [`${all.length === 2 ? 'Both' : 'All of them'} count against ${subject.name}.`] : [];
+}
 
 const place = (index: number): Record<string, WordsOf> => ({
   [`reason-${index + 1}-title`]: (scene) => {
@@ -154,14 +166,20 @@ export const words: Record<string, WordsOf> = {
     if (others.length === 0) return [];
     const rest = restOf(scene);
     const which = others.length === 1 ? 'One smaller reason' : 'The smaller reasons together';
-    return [readsAsOne(rest) ? `${which}: no difference.` : `${which}: ${ratioSaid(rest)} times as long.`];
+    return [
+      readsAsOne(rest)
+        ? `${which}: no difference for ${scene.subject.name}.`
+        : `${which}: ${ratioSaid(rest)} times as long.`,
+    ];
   },
 
-  /** Where all reasons pull against a knife, or there is only one. */
+  /** Where there is one reason only, all are losses, or the work is not the one they hold in. */
   'reasons-note': (scene) => {
     const all = reasonsOf(scene);
-    if (all.length === 1) return ['Nothing else makes a difference of its own.'];
-    const lost = all.length > 0 && all.every(({ factor }) => factor < 1);
-    return lost ? [`${all.length === 2 ? 'Both' : 'All of them'} count against ${scene.subject.name}.`] : [];
+    const clean =
+      all.length === 0 || jobOf(scene.entry).slicingChain
+        ? ''
+        : `All this holds for ${scene.subject.name} and ${scene.baseline.name} in clean slicing, which this work is not.`;
+    return [...pulledOneWay(all, scene), clean];
   },
 };

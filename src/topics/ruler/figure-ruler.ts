@@ -216,11 +216,11 @@ function bracketMarks({ families, scale, pen, type }: Laid, stripEnd: number): P
 
 /** The key of a narrow drawing: a piece of each hatch, and what its family makes; as many lines as it needs. */
 function keyItems({ families, type, size }: Laid): { item: FamilySteps; x: number; line: number }[] {
-  const sizePx = type.word;
+  const sizePx = type.tick;
   let [x, line] = [2, 0];
   return families.filter(isFelt).map((item) => {
-    const width = 24 + textWidthPx(keyText(item), sizePx) + 10;
-    if (x > 2 && x + width - 10 > size.width) [x, line] = [2, line + 1];
+    const width = 24 + textWidthPx(keyText(item), sizePx) + 8;
+    if (x > 2 && x + width - 8 > size.width) [x, line] = [2, line + 1];
     const placed = { item, x, line };
     x += width;
     return placed;
@@ -244,7 +244,7 @@ function keyMarks(laid: Laid, top: number): Plot.RenderableMark[] {
         y,
         text: keyText(item),
         anchor: 'start',
-        sizePx: type.word,
+        sizePx: type.tick,
       })),
     ),
   ];

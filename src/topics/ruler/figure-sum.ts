@@ -3,8 +3,8 @@ import type { Figure, Size } from '../../figure-kit/figure.ts';
 import { textWidthPx } from '../../figure-kit/text-width.ts';
 import { readingName } from '../../phrases/reading-name.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { fixed } from '../../scene/show.ts';
-import { temptingSum } from '../../scene/terms.ts';
+import { fixed, readsAsOne } from '../../scene/show.ts';
+import { differs, temptingSum } from '../../scene/terms.ts';
 import { markText } from './figures-of-ratio.ts';
 import { typeOf } from './head.ts';
 import { rangeOf, refused, refusedCaption } from './says.ts';
@@ -127,9 +127,12 @@ export const gainsAdded: Figure = {
     if (!rangeOf(scene)) return refusedCaption(scene);
     const { careful } = scene.row;
     const sum = temptingSum(careful);
-    const product = markText(careful.multiplied);
-    return sum > 0
-      ? `Gains added make ${sumText(sum)} times as long; if they multiply, they make ${product}.`
-      : `Gains and losses added make ${sumText(sum)}, less than nothing; if they multiply, they make ${product} times as long.`;
+    const product = `if they multiply, they make ${markText(careful.multiplied)}`;
+    const loses = careful.terms.some((term) => differs(term) && term.factor < 1);
+    const added = loses ? 'Gains and losses added' : 'Gains added';
+    if (sum <= 0) return `${added} make ${sumText(sum)}, less than nothing; ${product} times as long.`;
+    return readsAsOne(sum)
+      ? `${added} make no difference; ${product}.`
+      : `${added} make ${sumText(sum)} times as long; ${product}.`;
   },
 };

@@ -3,7 +3,6 @@ import { structures } from '../../model/index.ts';
 import type { Structure } from '../../model/index.ts';
 import type { Drawing, Figure, Size } from '../../figure-kit/figure.ts';
 import { textWidthPx } from '../../figure-kit/text-width.ts';
-import { headlineSentence } from '../../phrases/headline.ts';
 import { list } from '../../phrases/list.ts';
 import { readingName } from '../../phrases/reading-name.ts';
 import type { Headline } from '../../scene/headline.ts';
@@ -191,7 +190,16 @@ export const ways: Figure = {
   },
   caption(scene) {
     if (!rangeOf(scene)) return refusedCaption(scene);
-    const said = wayMarks(scene).map((mark) => `${namesText(mark.names)} ${markText(mark.ratio)}`);
-    return `${headlineSentence(scene).replace(/\.$/, '')} (${said.join(', ')}).`;
+    const marks = wayMarks(scene).map(({ names, ratio }) => ({
+      names: names.filter((name) => name !== quickName),
+      ratio: markText(ratio),
+    }));
+    const said = marks
+      .filter(({ names }) => names.length > 0)
+      .map(
+        ({ names, ratio }, index) =>
+          `${ratio}${index === 0 ? ' times as long' : ''} ${namesText(names).replace(/^all/, 'in all')}`,
+      );
+    return `The middle is ${list(said)}; the quick sum makes ${markText(scene.row.quick.multiplied)}.`;
   },
 };

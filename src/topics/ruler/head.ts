@@ -106,9 +106,11 @@ export function rulerHead(options: HeadOptions): { marks: RenderableMark[]; stri
   };
   return {
     marks: [
-      ...(headline && middle ? bandMarks(options, headline, middle, at) : []),
+      ...(headline ? bandMarks(options, headline, at) : []),
       ...stripMarks(scale, pen, type, at.strip),
+      // Over the band, and under its numbers.
       ...guessMarks(options, at),
+      ...(headline && middle ? bandLabels(options, headline, middle, at) : []),
       ...(names
         ? pen.labels([
             ...(headline ? [nameLabel(names.range, at.band + bandPx / 2, scale, type)] : []),
@@ -131,32 +133,38 @@ const nameLabel = (text: string, y: number, { fromPx }: LogScale, { word }: Type
 });
 
 function bandMarks(
+  { scale, pen }: HeadOptions,
+  { low, middle, high }: Headline,
+  at: Heights,
+): RenderableMark[] {
+  const [top, bottom] = [at.band, at.band + bandPx];
+  return [
+    pen.boxes([{ x1: scale.px(low), y1: top, x2: scale.px(high), y2: bottom }], {
+      className: 'kf-ruler-range',
+    }),
+    pen.lines(
+      [low, middle, high].map((ratio) => {
+        const x = scale.px(ratio);
+        return { x1: x, y1: top - capPx, x2: x, y2: bottom };
+      }),
+      'kf-ruler-cap',
+    ),
+  ];
+}
+
+function bandLabels(
   { scale, pen, type }: HeadOptions,
-  headline: Headline,
+  { low, high }: Headline,
   middle: Label & { above: boolean },
   at: Heights,
 ): RenderableMark[] {
-  const [low, mid, high] = [headline.low, headline.middle, headline.high].map(scale.px) as [
-    number,
-    number,
-    number,
-  ];
-  const [top, bottom] = [at.band, at.band + bandPx];
-  const y = (top + bottom) / 2;
+  const y = at.band + bandPx / 2;
   const end = { y, sizePx: type.word, className: 'kf-ruler-halo', bold: true };
-  return [
-    pen.boxes([{ x1: low, y1: top, x2: high, y2: bottom }], { className: 'kf-ruler-range' }),
-    pen.lines(
-      [low, high].map((x) => ({ x1: x, y1: top - capPx, x2: x, y2: bottom })),
-      'kf-ruler-cap',
-    ),
-    pen.lines([{ x1: mid, y1: top - capPx, x2: mid, y2: bottom }], 'kf-ruler-cap'),
-    ...pen.labels([
-      { ...end, x: low - besidePx, text: short(headline.low), anchor: 'end' },
-      { ...end, x: high + besidePx, text: short(headline.high), anchor: 'start' },
-      { ...middle, y: middle.above ? at.middle : y },
-    ]),
-  ];
+  return pen.labels([
+    { ...end, x: scale.px(low) - besidePx, text: short(low), anchor: 'end' },
+    { ...end, x: scale.px(high) + besidePx, text: short(high), anchor: 'start' },
+    { ...middle, y: middle.above ? at.middle : y },
+  ]);
 }
 
 function stripMarks(scale: LogScale, pen: Pen, type: TypeSizes, top: number): RenderableMark[] {

@@ -18,8 +18,8 @@ export const refused = 'No slicing estimate for this work';
 export const stripName = ({ comparison }: Scene): string =>
   comparison.outcome === 'fixed-strokes' ? 'Times as much' : 'Times as long';
 
-/** The words of a refused work in one caption. */
-export const refusedCaption = (scene: Scene): string => aboutJob(scene).join(' ');
+/** Why, in one sentence. */
+export const refusedCaption = (scene: Scene): string => aboutJob(scene)[0] ?? refused;
 
 /** “All seven reasons”: how many factors there are, in words. */
 export const allReasons = ({ row }: Scene): string => `all ${countInWords(row.careful.terms.length)} reasons`;

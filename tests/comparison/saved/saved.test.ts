@@ -1,7 +1,7 @@
 import { describe, expect, test, vi } from 'vitest';
 import { createSavedList } from '../../../src/comparison/saved/saved.ts';
 import { comparisonsFile } from '../../../src/comparison/files.ts';
-import { createStorage } from '../../../src/comparison/saved/last.ts';
+import { lastStorage, versionOf } from '../../../src/comparison/saved/last.ts';
 import type { TextStorage } from '../../../src/comparison/saved/last.ts';
 import { eraseUnreadTexts, unreadTexts } from '../../../src/comparison/saved/unread.ts';
 import { oddComparisons } from '../../topics/odd-comparisons.ts';
@@ -138,7 +138,7 @@ test('without a word about where, it is the browser’s own storage', () => {
   vi.stubGlobal('localStorage', { ...own, removeItem });
   createSavedList().put(loft(), 'a');
   expect(own.texts['keenfold.drawer']).toContain('"a"');
-  createStorage().save(loft());
+  lastStorage().write({ ...versionOf(loft()), origin: 'own', line: '1' });
   expect(unreadTexts()).toBe('');
   own.texts['keenfold.line-up.unread'] = 'a';
   own.texts['keenfold.drawer.unreadable'] = 'b';

@@ -1,7 +1,6 @@
-import { describe, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { knifeChoices, runSaid } from '../../../src/elements/test/log-decisions.ts';
 import { loft } from '../../comparison/entries.ts';
-import { aRun } from '../../runs/runs.ts';
 
 test('a run can be of each knife once, however its name is written, of those a log names, and of a code', () => {
   const [one, two] = loft().knives;

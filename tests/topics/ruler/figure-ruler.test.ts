@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { sizes } from '../../../src/figure-kit/figure.ts';
 import { headlineOf } from '../../../src/scene/headline.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
 import { withGuess } from '../../../src/scene/guessed.ts';
@@ -32,7 +33,25 @@ const boxes = (svg: SVGSVGElement, selector: string): [number, number][] =>
   });
 const barsIn = (svg: SVGSVGElement) => boxes(svg, 'rect[fill^="url(#hatch"]');
 
+/** The two corners of every range against each other: ratios of thousands. */
+const [finest, coarsest] = ['finest', 'coarsest'].map(
+  (which) => scenes[`a knife at the ${which} corner of every range`]?.knives[1],
+);
+if (!finest || !coarsest) throw new Error('the scenes have no corners');
+const corners = (baseline: string): ComparisonEntry => ({
+  ...base,
+  knives: [
+    { ...finest, id: 'finest', name: 'Finest' },
+    { ...coarsest, id: 'coarsest', name: 'Coarsest' },
+  ],
+  baseline,
+  subject: baseline === 'finest' ? 'coarsest' : 'finest',
+});
+
 const withOdd = (): [string, Scene][] => [
+  ['the finest corner against the coarsest', sceneOf(corners('coarsest'))],
+  ['the coarsest corner against the finest', sceneOf(corners('finest'))],
+
   ...Object.entries(scenes).map(([what, entry]): [string, Scene] => [what, sceneFor(entry)]),
   ['the loft the other way round', sceneOf(other)],
   ...[1e-4, 0.2, 1, 5, 20, 1e4].map((guess): [string, Scene] => [
@@ -112,6 +131,19 @@ describe('the ruler', () => {
     const far = drawingOf(ruler, withGuess(loft, 5000), 'wide');
     expect(labelsOf(far).map(({ text }) => text)).toContain('you: 5000 →');
     expect(scaleOf(far).domain).toEqual(scaleOf(drawingOf(ruler, loft, 'wide')).domain);
+  });
+
+  it('lets the bars of angle and thickness be taken, each by its end', () => {
+    const rows = labelsOf(drawingOf(ruler, loft, 'wide')).filter(({ text }) =>
+      ['Angle, as a wedge', 'Behind the edge', 'Finish'].includes(text),
+    );
+    const handles = rows.map(({ top, bottom }) =>
+      ruler.drag?.(loft, sizes.wide, { x: 2, y: (top + bottom) / 2 }),
+    );
+    expect(handles.map((handle) => handle?.control)).toEqual(['subject.angle', 'subject.edge', undefined]);
+    const [wedge] = handles;
+    const [first] = loft.row.careful.terms;
+    expect(wedge && 'stands' in wedge ? wedge.stands(loft, { x: 2, y: 0 }) : 0).toBe(first?.factor);
   });
 
   it('shows no range, factor or total of work whose edges end otherwise than by wear', () => {
