@@ -140,7 +140,7 @@ export const words: Record<string, WordsOf> = {
     const same = list(entry.madeEqual.map((attribute) => attributeName[attribute].name));
     return [
       readsAsOne(left)
-        ? `With the same ${same} nothing is left: they should cut as long as each other.`
+        ? `With the same ${same} nothing is left: ${subject.name} and ${baseline.name} should cut as long as each other.`
         : `With the same ${same}, ${subject.name} should cut about ${inTwo(left)} times as long as ${baseline.name}, if all multiply.`,
     ];
   },
