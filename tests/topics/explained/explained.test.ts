@@ -41,7 +41,8 @@ describe.each(depths.flatMap((depth) => textForms.map((form) => [depth, form] as
     test('keeps the one answer and the careful estimate’s factors where Compare shows the quick sum', () => {
       const text = explainedText(sceneOf({ ...loft(), reading: 'quick' }), depth, form, link);
       expect(text).toContain('Dunlin should cut about 5 to 30 times as long as Plover; 10 is the middle.');
-      if (depth === 'all of it') expect(text).toContain('If all multiply, they make 16; if some don’t, less.');
+      if (depth === 'all of it')
+        expect(text).toContain('If all multiply, they make 16; if some don’t, less.');
     });
 
     test('says how sure it is where that was asked of the model', () => {
@@ -146,7 +147,10 @@ describe('every sentence of the page', () => {
     const scene = sceneOf(entry);
     // The measures of the knives are lists, not sentences.
     const sentences = Object.entries(explainedWords)
-      .filter(([name]) => !/^short-|-compared$|^explained-(?:wedge|apex|thickness|grind|finish|hardness|carbide)$/.test(name))
+      .filter(
+        ([name]) =>
+          !/^short-|-compared$|^explained-(?:wedge|apex|thickness|grind|finish|hardness|carbide)$/.test(name),
+      )
       .flatMap(([name, say]) => (name === 'explained-notes' ? [] : say(scene)))
       .flatMap(sentencesOf);
     for (const sentence of sentences) {
@@ -172,7 +176,9 @@ test('a loss is told from both sides', () => {
 
 test('a work without a slicing estimate says what counts instead, and nothing of sums and chances', () => {
   const scene = sceneOf({ ...loft(), work: 'prying' });
-  expect(explainedWords['explained-answer']?.(scene).join()).toMatch(/^Plover bears .* the side load of Dunlin/);
+  expect(explainedWords['explained-answer']?.(scene).join()).toMatch(
+    /^Plover bears .* the side load of Dunlin/,
+  );
   expect(explainedWords['explained-middle']?.(scene).join(' ')).toMatch(/no slicing estimate/);
   expect(explainedWords['explained-surprise']?.(scene)).toEqual([]);
   expect(explainedWords['explained-chances']?.(scene)).toEqual([]);
