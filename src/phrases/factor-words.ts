@@ -2,7 +2,7 @@ import type { Knife, TermId } from '../model/index.ts';
 import { factorOf } from '../comparison/found.ts';
 import { carbideText, finishText, lengthText, quantityText } from './measures.ts';
 import type { Scene } from '../scene/scene.ts';
-import { readsAsOne, times, units } from '../scene/show.ts';
+import { plain, readsAsOne, short, units } from '../scene/show.ts';
 import { factorName } from './factor-names.ts';
 
 /** A factor for somebody who has never met it: what is looked at, and why it matters. */
@@ -19,33 +19,33 @@ const words: Record<TermId, FactorWords> = {
   wedge: {
     title: 'The angle as a wedge',
     measure: ({ angleDeg }) => `${quantityText(angleDeg, units.deg)} per side`,
-    why: 'The slimmer the wedge, the less force pushes it through the cut.',
+    why: 'A slimmer wedge needs less force to push through.',
     lessons: ['two-routes'],
   },
   apex: {
     title: 'The angle at the very apex',
     measure: ({ angleDeg, microbevelAngleDeg }) =>
       `${quantityText(microbevelAngleDeg ?? angleDeg, units.deg)} per side`,
-    why: 'As an edge wears away, the slimmer apex stays the thinner one.',
+    why: 'As an edge wears, a slimmer apex stays thinner.',
     lessons: ['two-routes'],
   },
   thickness: {
     title: 'Thickness behind the edge',
     measure: ({ edgeMm }) => quantityText(edgeMm, units.mm),
-    why: 'What is thick behind the edge has to be pushed aside.',
+    why: 'Whatever is thick behind the edge has to push its way through.',
     lessons: ['behind-the-edge'],
   },
   grind: {
     title: 'The primary grind',
     measure: ({ grind }) =>
       `${grind.form}, from ${lengthText(grind.spineMm)} at the spine over ${lengthText(grind.heightMm)}`,
-    why: 'The faces above the bevel follow it into the cut and spread it too.',
+    why: 'The faces above the bevel go into the cut as well, and spread it.',
     lessons: ['behind-the-edge'],
   },
   finish: {
     title: 'The finish of the edge',
     measure: ({ finish }) => finishText(finish),
-    why: 'The scratches of the last grit are the teeth of the edge, and teeth go on biting in a slice.',
+    why: 'We take the scratches of the last grit to act as teeth, which go on biting in a slice.',
     lessons: ['what-a-grit-is'],
   },
   hardness: {
@@ -57,7 +57,7 @@ const words: Record<TermId, FactorWords> = {
   carbide: {
     title: 'Carbide',
     measure: ({ carbideVolPercent }) => carbideText(carbideVolPercent),
-    why: 'Hard carbides stand in the way of whatever wears the steel around them.',
+    why: 'Hard grains of carbide protect the steel around them.',
     lessons: ['steel-fairly', 'range-race'],
   },
 };
@@ -71,37 +71,49 @@ export const factorWords = (id: string): FactorWords =>
     lessons: [],
   };
 
-/** One term of the chain: both measures, the reason, and what it makes of the ratio. */
-export function termText(scene: Scene, id: TermId): string[] {
-  const { entry, row, subject, baseline, subjectKnife, baselineKnife } = scene;
-  const { measure, why } = factorWords(id);
+/** What both knives have of a factor: “Plover 24° per side, Dunlin 14° per side”. Empty where it has no measure. */
+export function hasInWords(
+  {
+    subject,
+    baseline,
+    subjectKnife,
+    baselineKnife,
+  }: Pick<Scene, 'subject' | 'baseline' | 'subjectKnife' | 'baselineKnife'>,
+  id: string,
+): string {
+  const { measure } = factorWords(id);
   const [own, other] = [measure(subjectKnife), measure(baselineKnife)];
-  const factor = factorOf(row[entry.reading], id);
-  const measures =
-    own === '' || other === ''
-      ? ''
-      : own === other
-        ? `${subject.name} and ${baseline.name} both: ${own}.`
-        : `${subject.name}: ${own}. ${baseline.name}: ${other}.`;
+  if (own === '' || other === '') return '';
+  return own === other
+    ? `${baseline.name} and ${subject.name} both: ${own}`
+    : `${baseline.name}: ${other}. ${subject.name}: ${own}`;
+}
+
+/** One factor: both measures, why it matters, and what it makes of the answer. */
+export function termText(scene: Scene, id: TermId): string[] {
+  const { row, subject, baseline, subjectKnife, baselineKnife } = scene;
+  const { measure, why } = factorWords(id);
+  const has = hasInWords(scene, id);
+  const factor = factorOf(row.careful, id);
+  const measures = has === '' ? '' : `${has}.`;
   if (factor === null)
     return [
       measures,
       why,
-      'It could not be computed here, so it is left out; it is not taken as no difference.',
+      'It couldn’t be worked out here, so it’s left out; that doesn’t mean it makes no difference.',
     ];
   if (readsAsOne(factor))
-    return [
-      measures,
-      why,
-      `For ${subject.name} against ${baseline.name} that makes no difference: the factor is 1.`,
-    ];
-  const ahead = factor > 1 ? subject.name : baseline.name;
+    return [measures, why, `Between ${subject.name} and ${baseline.name} it makes no difference.`];
   return [
     measures,
     why,
-    own !== '' && own === other
+    measure(subjectKnife) !== '' && measure(subjectKnife) === measure(baselineKnife)
       ? 'It starts from another thickness behind the edge, though, and so at another slope.'
       : '',
-    `Here that speaks for ${ahead}: the factor of ${subject.name} is ${times(factor)}.`,
+    `For this reason alone ${subject.name} should cut ${inTwo(factor)} times as long as ${baseline.name}.`,
   ];
 }
+
+/** In two figures, or in three where two would say that there is no difference. */
+const inTwo = (factor: number): string =>
+  Number(plain(factor, 2)) === 1 ? plain(factor, 3) : short(factor, 2);

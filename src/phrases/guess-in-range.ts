@@ -23,3 +23,24 @@ export function guessInRange(guess: number, scene: Scene): string {
     ? `${said} That is the sum, the answer most people give.`
     : said;
 }
+
+/** Within this, as a ratio, a guess counts as right. */
+const right = 0.03;
+/** Within this it is close. */
+const close = 0.1;
+
+/**
+ * What is said of a guess at one number: whether it is right, the tempting sum, too low or too high.
+ *
+ * @param guess above 0
+ * @param held the answer, and the tempting sum where there is one
+ */
+export function guessOfSum(guess: number, { answer, sum }: { answer: number; sum: number | null }): string {
+  const mine = `Your guess, ${short(guess)},`;
+  if (Math.abs(Math.log(guess / answer)) < right) return `${mine} is right.`;
+  if (sum !== null && isSum(guess, sum)) return `${mine} is the sum, the answer most people give.`;
+  const side = `too ${guess < answer ? 'low' : 'high'}`;
+  return Math.abs(Math.log(guess / answer)) < close
+    ? `${mine} is close, a little ${side}.`
+    : `${mine} is ${side}.`;
+}

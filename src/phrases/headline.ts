@@ -1,7 +1,7 @@
 import { headlineOf } from '../scene/headline.ts';
 import type { Headline } from '../scene/headline.ts';
 import type { Scene } from '../scene/scene.ts';
-import { short } from '../scene/show.ts';
+import { short, shownRatio } from '../scene/show.ts';
 
 /** The range alone: “5 to 30 times”, or “2 times” where both ends are shown alike. */
 export const rangeInWords = ({ low, high }: Pick<Headline, 'low' | 'high'>): string =>
@@ -30,4 +30,13 @@ export const headlineSentence = (scene: Scene): string => {
   const { low, middle, high } = headlineOf(scene);
   const range = headlineRange(scene);
   return low === high ? range : `${range.slice(0, -1)}; ${short(middle)} is the middle.`;
+};
+
+/** A loss seen from the other knife: “So Plover should cut about 2.5 to 12 times as long as Dunlin.” Nothing of a gain. */
+export const otherWayRound = (scene: Scene): string => {
+  const { subject, baseline } = scene;
+  const { low, high } = headlineOf(scene);
+  if (high >= 1) return '';
+  const range = { low: shownRatio(1 / high), high: shownRatio(1 / low) };
+  return `So ${baseline.name} should cut about ${rangeInWords(range)} as long as ${subject.name}.`;
 };

@@ -22,8 +22,8 @@ export function carbideText(volumes: Knife['carbideVolPercent']): string {
     [0, 0],
   );
   if (all.some(isUnknown))
-    return `between ${short(ends[0])} and ${short(ends[1])} % of carbide by volume (not known)`;
-  return ends[0] > 0 ? `${short(ends[0])} % of carbide by volume` : 'no carbide';
+    return `between ${short(ends[0])} and ${short(ends[1])}% of carbide by volume (not known)`;
+  return ends[0] > 0 ? `${short(ends[0])}% of carbide by volume` : 'no carbide';
 }
 
 /** A length of the grind, or the range it lies in. */

@@ -1,6 +1,6 @@
 import type { Row } from '../model/index.ts';
 import type { Scene } from '../scene/scene.ts';
-import { readAlike, readsAsOne, times } from '../scene/show.ts';
+import { readAlike, readsAsOne, short } from '../scene/show.ts';
 import { productOf } from '../scene/terms.ts';
 
 /** That the parts of a total each read as one and the total does not; nothing where the total reads as one too. */
@@ -10,7 +10,7 @@ export const onlyTogether = (
 ): string =>
   readsAsOne(multiplied)
     ? ''
-    : `Each difference between ${subject.name} and ${baseline.name} is too small to show by itself; together they make ${times(multiplied)}.`;
+    : `Each difference between ${subject.name} and ${baseline.name} is too small to show by itself; together they make ${short(multiplied)}.`;
 
 /** What has to be added where a total is given beside the parts that can be seen, and is another than theirs. */
 export const smallParts = (seen: readonly { factor: number }[], total: number): string =>

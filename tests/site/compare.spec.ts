@@ -33,7 +33,7 @@ test('an angle typed moves the answer, the drawing and the table, and its link s
   await expect(answer(page)).not.toHaveText(at22 ?? '');
   const at13 = (await answer(page).textContent()) ?? '';
   await expect(page.locator('kf-figure[of=edges] .drawing[data-size=wide] svg')).toContainText('13° per side');
-  await expect(page).toHaveURL(/#with=/);
+  await expect.poll(() => carried(page)?.knives[1]?.angle).toEqual({ deg: 13 });
 
   const other = await (await browser.newContext()).newPage();
   await other.goto(page.url());

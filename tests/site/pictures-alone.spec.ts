@@ -4,7 +4,7 @@ import { sceneOf } from '../../src/scene/scene.ts';
 import { everything } from '../../src/topics/all.ts';
 import { builtFiles, dist, isAlone } from './pages.ts';
 import { apart, asAlone, asOnPage, menuOf, openAlone, saved } from './standing-alone.ts';
-import { expect, live, test } from './test.ts';
+import { expect, live, test, unfold } from './test.ts';
 import { visitorLink, visitorComparison } from './visitor.ts';
 
 // On screens of one dot a pixel Plot sets lines on half pixels; at build there is no screen.
@@ -58,16 +58,17 @@ test('a visitor’s own figure as an SVG that stands alone looks as it does on t
   const scene = sceneOf(visitorComparison);
   await page.goto(`/explained/${visitorLink}`);
   await live(page);
-  const sheet = page.locator('#figure-chain');
+  await unfold(page);
+  const sheet = page.locator('#figure-ruler');
   const svg = (await saved(await menuOf(sheet), 'Save as SVG')).toString();
   expect(svg.match(/(?:href|src)="(?!data:)|url\((?!#|data:)|var\(/g) ?? []).toEqual([]);
-  const caption = everything.figure('chain').caption(scene).replaceAll('&', '&amp;');
+  const caption = everything.figure('ruler').caption(scene).replaceAll('&', '&amp;');
   expect(svg).toContain(`<desc>${caption}</desc>`);
   const before = await asOnPage(sheet);
   const alone = await context.newPage();
   await openAlone(alone, svg);
-  expectAlike(apart(before, await asAlone(alone)), 'chain');
-  await expectWordsInPlace(alone, 'chain');
+  expectAlike(apart(before, await asAlone(alone)), 'ruler');
+  await expectWordsInPlace(alone, 'ruler');
   await alone.close();
 });
 

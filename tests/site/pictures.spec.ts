@@ -5,27 +5,28 @@ import { sceneOf } from '../../src/scene/scene.ts';
 import { unguarded } from '../../src/runs/spreadsheet.ts';
 import { everything } from '../../src/topics/all.ts';
 import { menuOf, saved } from './standing-alone.ts';
-import { expect, live, test } from './test.ts';
+import { expect, live, test, unfold } from './test.ts';
 import { visitorLink, visitorComparison } from './visitor.ts';
 
 const scene = sceneOf(visitorComparison);
-const chain = everything.figure('chain');
+const ruler = everything.figure('ruler');
 
-/** Opens the explained page with a visitor's comparison, and the menu of its chain, by keyboard. */
+/** Opens the explained page with a visitor's comparison, and the menu of its ruler, by keyboard. */
 async function menu(page: Page): Promise<Locator> {
   await page.goto(`/explained/${visitorLink}`);
   await live(page);
-  return menuOf(page.locator('#figure-chain'));
+  await unfold(page);
+  return menuOf(page.locator('#figure-ruler'));
 }
 
 test('the numbers of a figure come back equal, and are those of the model', async ({ page }) => {
   const picture = await menu(page);
-  const { columns, rows } = chain.table(scene);
+  const { columns, rows } = ruler.table(scene);
   const json = JSON.parse((await saved(picture, 'Numbers as JSON')).toString()) as Record<string, unknown>;
   expect(json).toMatchObject({
     keenfold: 'figure',
-    figure: 'chain',
-    title: chain.title(scene),
+    figure: 'ruler',
+    title: ruler.title(scene),
     columns,
     rows,
   });

@@ -1,5 +1,5 @@
 import type { Browser } from '@playwright/test';
-import { expect, live, test } from './test.ts';
+import { expect, live, test, unfold } from './test.ts';
 import { visitorLink } from './visitor.ts';
 
 /** What a link shows to a reader with this language, in this zone, on this day. */
@@ -20,6 +20,7 @@ async function shown(
   for (const path of ['/explained/', '/compare/', '/test/']) {
     await page.goto(path + visitorLink);
     await live(page);
+    await unfold(page);
     const main = page.locator('main');
     await expect(main).toContainText('Tern');
     const read = () => page.locator('main :is(kf-words, kf-num, kf-figure):not(kf-late *)').allInnerTexts();

@@ -1,5 +1,5 @@
 import { pdfPages } from './pdf.ts';
-import { expect, live, test } from './test.ts';
+import { expect, live, test, unfold } from './test.ts';
 import { visitorLink, visitorComparison } from './visitor.ts';
 import { bandBehind } from '../../src/topics/band/words.ts';
 import { encodeLink } from '../../src/comparison/link/codec.ts';
@@ -30,7 +30,8 @@ test('the comparison is copied as Markdown, and its sheet is reached from Compar
   expect(band.join(' ')).toMatch(/nine chances in ten/);
   expect(copied).toBe(comparisonMarkdown(scene, new URL(`/compare/${visitorLink}`, baseURL).href, band));
   await page.goto('/explained/');
-  await expect(page.getByRole('link', { name: 'Print it on one sheet' })).toBeVisible();
+  await unfold(page);
+  await expect(page.locator('main').getByRole('link', { name: 'Print one page' })).toBeVisible();
 });
 
 test('the sheet is one page of A4 and of Letter with two knives and with eight, its words selectable', async ({

@@ -117,7 +117,7 @@ async function expectEnds(page: Page, sliders: readonly Locator[]): Promise<void
   }
 }
 
-const withSliders = ['/', ...lessons()];
+const withSliders = lessons();
 
 for (const path of withSliders)
   test(`${path}: every slider moves a drawing, never making it senseless`, async ({ page }) => {
@@ -131,8 +131,8 @@ for (const path of withSliders)
     await expectEnds(page, sliders);
   });
 
-// What follows, and what waits for the live half, is the work of the same elements, whatever the page shows: home and
-// some lessons.
+// What follows, and what waits for the live half, is the work of the same elements, whatever the page shows: some
+// lessons.
 for (const path of oneIn(4, withSliders))
   test(`${path}: a slider moves drawing, prose, caption and table, by keyboard`, async ({ page }) => {
     await page.goto(path);

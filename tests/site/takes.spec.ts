@@ -1,4 +1,4 @@
-import { expect, live, test } from './test.ts';
+import { expect, live, test, unfold } from './test.ts';
 
 test('what it takes is fetched when it is touched, follows the question, and can be put into the comparison', async ({
   page,
@@ -12,6 +12,7 @@ test('what it takes is fetched when it is touched, follows the question, and can
   await expect(row('angleDeg')).toContainText('not in reach: at 4° it comes to');
   await page.waitForLoadState('networkidle');
   expect(fetched()).toBe(false);
+  await unfold(page, 'takes');
 
   // A multiple that is in reach by the angle alone.
   const target = page.locator('#takes-target');
@@ -48,6 +49,7 @@ test('offers are typed, worked out, drawn and refused, and stay out of the compa
   await page.goto('/compare/');
   await live(page);
   const address = page.url();
+  await unfold(page, 'cost');
   const cost = page.locator('table.cost');
   const cell = (head: string, offer: number) =>
     cost.locator('tr', { hasText: head }).locator('td').nth(offer);
@@ -83,7 +85,7 @@ test('offers are typed, worked out, drawn and refused, and stay out of the compa
   await expect(page.locator('[data-part=invented]')).toBeVisible();
 });
 
-test('with a comparison of one’s own it says nothing of the loft, and covers the knives when one comes near', async ({
+test('with a comparison of one’s own it says nothing of the loft, and covers the knives once it is opened', async ({
   page,
 }) => {
   await page.goto('/compare/');
@@ -92,9 +94,9 @@ test('with a comparison of one’s own it says nothing of the loft, and covers t
   const waiting = page.locator('kf-late[data-waiting]:has(> kf-takes, > kf-cost)');
   await expect(waiting).toHaveCount(2);
   await expect(page.locator('kf-takes table')).toBeHidden();
-  await page.locator('#takes-title').scrollIntoViewIfNeeded();
+  await page.locator('#takes > summary').click();
   await expect(page.locator('[data-attribute=angleDeg] td').first()).toHaveText('15°');
-  await page.locator('#cost-title').scrollIntoViewIfNeeded();
+  await page.locator('#cost > summary').click();
   await expect(waiting).toHaveCount(0);
   await expect(page.locator('table.cost td', { hasText: 'to 16° per side' })).toHaveCount(1);
 });

@@ -59,11 +59,12 @@ export const test = base.extend<{ watched: undefined; scriptsMayFail: boolean }>
   ],
 });
 
-/** Opens every part of a page that is folded away. */
-export const unfold = (page: Page): Promise<void> =>
-  page.evaluate(() => {
-    for (const details of document.querySelectorAll('details')) details.open = true;
-  });
+/** Opens what is folded away on a page: the parts that are named by their ids, or all there are. */
+export const unfold = (page: Page, ...ids: readonly string[]): Promise<void> =>
+  page.evaluate((wanted) => {
+    for (const details of document.querySelectorAll('details'))
+      if (wanted.length === 0 || wanted.includes(details.id)) details.open = true;
+  }, ids);
 
 /** Resolves once the live half of the page is there, and its figures show what they are to show. */
 export const live = async (page: Page): Promise<void> => {

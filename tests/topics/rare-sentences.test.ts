@@ -53,7 +53,7 @@ describe('the chain', () => {
       'one measure is not known',
       'answer',
       pair({ hrc: unknown(56, 62) }),
-      /One measure in it is not known, so the middle of its range stands in/,
+      /One measure isn’t known: a middle value stands in, and the range is wider for it\./,
     ],
     [
       'the terms cancel: (20/16)² of the angle against 32/50 of the grain, in the head',
@@ -63,7 +63,7 @@ describe('the chain', () => {
         { angle: { deg: 20 }, finish: { um: 50 } },
         { reading: 'quick' },
       ),
-      /^The factors for and against Dunlin nearly cancel/,
+      /^Gains and losses of Dunlin nearly cancel/,
     ],
     [
       'two steels of the table',
@@ -97,7 +97,7 @@ describe('the chain', () => {
       'two effects so small that adding does no harm',
       'explained-surprise',
       pair({ edgeMm: 0.36, finish: { scale: 'FEPA-P', grit: 360 } }),
-      /Here the two all but agree, which is chance\./,
+      /^For Dunlin and Plover adding and multiplying come to nearly the same/,
     ],
     [
       'effects that set each other off',

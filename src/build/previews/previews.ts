@@ -83,9 +83,10 @@ async function all(): Promise<Preview[]> {
       name: 'site',
       card: {
         title: 'Why does one knife outlast another?',
-        drawing: drawn('chain', whole),
+        // Without the answer: the front page lets its readers guess first.
+        drawing: drawn('edges-standing', whole),
         foot: invented(whole),
-        alt: `Why does one knife outlast another? A drawing beside it: ${everything.figure('chain').caption(whole)}`,
+        alt: `Why does one knife outlast another? A drawing beside it: ${everything.figure('edges-standing').title(whole)}.`,
       },
     },
     ...publishedComparisons().map(({ name, entry }) => compared(`comparisons/${name}`, sceneOf(entry))),

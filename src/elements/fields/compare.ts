@@ -156,7 +156,7 @@ export class CompareElement extends HTMLElement {
       redo: () => this.#step(store.redo),
       copy: () => this.#copy('compare/'),
       'copy-explained': () => this.#copy('explained/'),
-      'copy-percentages': () => this.#copy('lessons/forty-and-forty/'),
+      'copy-percentages': () => this.#copy('explained/percentages/'),
       picture: () => openPlace('#figure-ruler'),
       example: () => this.#begin(example),
       empty: () => void this.#empty(),

@@ -114,7 +114,9 @@ export class FigureElement extends SceneElement {
   protected override show(scene: Scene): void {
     const first = this.#latest === undefined;
     this.#latest = scene;
-    if (first && scene.entry === example && scene.guess === null && this.#drawings.every(({ dataset }) => dataset['drawn'])) return;
+    // What was built knows no guess.
+    const isBuilt = scene.entry === example && scene.guess === null;
+    if (first && isBuilt && this.#drawings.every(({ dataset }) => dataset['drawn'])) return;
     this.#waits = true;
     this.#forget();
     if (first) {

@@ -1,10 +1,11 @@
-import { guessInRange } from '../../phrases/guess-in-range.ts';
+import { guessInRange, guessOfSum } from '../../phrases/guess-in-range.ts';
 import type { ComparisonEntry } from '../../comparison/entry.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { guessKeeper } from './guesses-kept.ts';
 import { fetchLinks } from './links.ts';
 import { guess, isOfAddress } from './page.ts';
 import { SceneElement } from './scene-element.ts';
+import { registry } from './topics.ts';
 import { writeText } from './write-text.ts';
 
 /**
@@ -85,7 +86,7 @@ export class GuessStripElement extends SceneElement {
     if (!this.#keeper.any()) return;
     fetchLinks().then(
       ({ encodeLink }) => {
-        const kept = this.#keeper.load(encodeLink(entry));
+        const kept = this.#keeper.load(this.#keptUnder(encodeLink(entry)));
         if (kept === null || entry !== this.#entry || guess.peek() !== null) return;
         guess.value = kept;
         this.open();
@@ -105,9 +106,17 @@ export class GuessStripElement extends SceneElement {
     writeText(this.place('verdict'), this.verdict(scene));
   }
 
-  /** What is said of the guess; nothing before there is one. */
+  /** What is said of the guess, beside the range or the answer that is named; nothing before there is one. */
   protected verdict(scene: Scene): string {
-    return scene.guess === null ? '' : guessInRange(scene.guess, scene);
+    if (scene.guess === null) return '';
+    return this.of === ''
+      ? guessInRange(scene.guess, scene)
+      : guessOfSum(scene.guess, registry().guess(this.of)(scene));
+  }
+
+  /** What a guess is kept under: a page of another question keeps its own. */
+  #keptUnder(link: string): string {
+    return `${this.of}${link}`;
   }
 
   #pressed = (event: Event): void => {
@@ -157,7 +166,7 @@ export class GuessStripElement extends SceneElement {
     guess.value = value;
     this.open();
     fetchLinks().then(
-      ({ encodeLink }) => this.#keeper.keep(encodeLink(entry), value),
+      ({ encodeLink }) => this.#keeper.keep(this.#keptUnder(encodeLink(entry)), value),
       // It then stands until the page is left.
       () => undefined,
     );

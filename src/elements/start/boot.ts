@@ -17,6 +17,7 @@ const large: Record<string, () => Promise<CustomElementConstructor>> = {
   'kf-answer': async () => (await import('../page/answer.ts')).AnswerElement,
   'kf-compare': async () => (await import('../fields/compare.ts')).CompareElement,
   'kf-choice': async () => (await import('../figure/choice.ts')).ChoiceElement,
+  'kf-copy-link': async () => (await import('../page/copy-link.ts')).CopyLinkElement,
   'kf-corrections': async () => (await import('../fields/corrections.ts')).CorrectionsElement,
   'kf-saved': async () => (await import('../page/saved.ts')).SavedElement,
   'kf-drawing': async () => (await import('../figure/drawing.ts')).DrawingElement,

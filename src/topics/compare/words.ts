@@ -1,16 +1,17 @@
 import { structures } from '../../model/index.ts';
-import type { Family, JobProfile } from '../../model/index.ts';
+import type { Family } from '../../model/index.ts';
 import { nextAsked } from '../../comparison/empty.ts';
 import { aboutJob } from '../../phrases/about-job.ts';
 import { attributeName } from '../../phrases/attribute-names.ts';
 import { familyName } from '../../phrases/family-names.ts';
-import { headlineInWords, headlineRange, rangeInWords } from '../../phrases/headline.ts';
+import { headlineInWords, headlineRange, otherWayRound } from '../../phrases/headline.ts';
 import { jobOf } from '../../phrases/job.ts';
 import { list } from '../../phrases/list.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
 import { sideLoadInWords, sideOf } from '../../phrases/side-load.ts';
+import { whatCounts } from '../../phrases/what-counts.ts';
 import { headlineOf } from '../../scene/headline.ts';
-import { plain, readsAsOne, short, shownRatio } from '../../scene/show.ts';
+import { plain, readsAsOne, short } from '../../scene/show.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { sceneOf } from '../../scene/scene.ts';
 import { orRefusal } from '../../comparison/unless-refused.ts';
@@ -27,27 +28,6 @@ function missing({ entry, knives }: Scene): string {
 
 /** A ratio in two figures. */
 const inTwo = (ratio: number): string => plain(readsAsOne(ratio) ? 1 : ratio, 2);
-
-/** A range seen from the other knife. */
-const turned = ({ low, high }: { low: number; high: number }) => ({
-  low: shownRatio(1 / high),
-  high: shownRatio(1 / low),
-});
-
-/** What is cut, in one word. */
-const stuff: Readonly<Record<JobProfile['id'], string>> = {
-  card: 'card',
-  rope: 'rope',
-  wood: 'wood',
-  boards: 'food',
-  prying: 'material',
-};
-
-/** What “as long” counts, for the work that is chosen. */
-function counts({ entry, comparison }: Scene): string {
-  if (comparison.outcome === 'fixed-strokes') return '“As much” counts the card cut in a fixed number of strokes.';
-  return `“As long” counts the ${stuff[jobOf(entry).id]} cut until the edge is blunt.`;
-}
 
 /** What the families of factors come to, the largest first; those that change nothing are left out. */
 const familiesOf = ({ row }: Scene): [Family, number][] =>
@@ -93,33 +73,29 @@ export const words: Record<string, WordsOf> = {
   'answer-line': (scene) => {
     const lacks = missing(scene);
     if (lacks !== '') return [lacks];
-    return jobOf(scene.entry).slicingChain ? [headlineRange(scene)] : aboutJob(scene).slice(1);
+    return jobOf(scene.entry).slicingChain ? [headlineRange(scene)] : aboutJob(scene).slice(-1);
   },
 
   /** Below it: the middle, and what is counted. */
   'answer-middle': (scene) => {
     if (missing(scene) !== '') return ['What you leave empty counts as not known. The range is then wider.'];
-    if (!jobOf(scene.entry).slicingChain) return aboutJob(scene).slice(0, 1);
+    if (!jobOf(scene.entry).slicingChain) return aboutJob(scene).slice(0, -1);
     const { low, middle, high } = headlineOf(scene);
-    const { subject, baseline } = scene;
-    return [
-      low === high ? '' : `${short(middle)} is the middle.`,
-      high < 1
-        ? `So ${baseline.name} should cut about ${rangeInWords(turned({ low, high }))} as long as ${subject.name}.`
-        : '',
-      counts(scene),
-    ];
+    return [low === high ? '' : `${short(middle)} is the middle.`, otherWayRound(scene), whatCounts(scene)];
   },
 
   /** In the bar below the fields: the answer in one line. */
   'short-answer': (scene) => {
     const lacks = missing(scene);
     if (lacks !== '') return [lacks.slice(0, -1)];
-    if (!jobOf(scene.entry).slicingChain) return aboutJob(scene).slice(1).map((said) => said.replace(/\.$/, ''));
+    if (!jobOf(scene.entry).slicingChain) return aboutJob(scene).slice(-1).map((said) => said.replace(/\.$/, ''));
     const { subject, baseline } = scene;
     const headline = headlineOf(scene);
-    if (headline.low === 1 && headline.high === 1) return [`${subject.name} and ${baseline.name}: about the same`];
-    return [`${subject.name}: ${headlineInWords(headline).replace(' as long', ` as long as ${baseline.name}`)}`];
+    if (headline.low === 1 && headline.high === 1)
+      return [`${subject.name} and ${baseline.name}: about the same`];
+    return [
+      `${subject.name}: ${headlineInWords(headline).replace(' as long', ` as long as ${baseline.name}`)}`,
+    ];
   },
 
   'short-work': ({ entry }) => [`${jobOf(entry).name}, ${motionName(entry.slicePush)}`],
@@ -128,9 +104,13 @@ export const words: Record<string, WordsOf> = {
     const families = familiesOf(scene);
     if (families.length === 0) return ['nothing sets them apart'];
     const names = (of: readonly [Family, number][]) => of.map(([family]) => familyName[family].inSentence);
-    const [up, down] = [families.filter(([, factor]) => factor > 1), families.filter(([, factor]) => factor < 1)];
+    const [up, down] = [
+      families.filter(([, factor]) => factor > 1),
+      families.filter(([, factor]) => factor < 1),
+    ];
     const said = (of: readonly [Family, number][]) => names(of).join(', then ');
-    if (up.length === 0) return [`${said(down)}: ${families.length > 1 ? 'all' : 'it'} against ${scene.subject.name}`];
+    if (up.length === 0)
+      return [`${said(down)}: ${families.length > 1 ? 'all' : 'it'} against ${scene.subject.name}`];
     return [
       down.length === 0
         ? `${said(up)}, if they multiply`
@@ -160,7 +140,7 @@ export const words: Record<string, WordsOf> = {
     const same = list(entry.madeEqual.map((attribute) => attributeName[attribute].name));
     return [
       readsAsOne(left)
-        ? `With the same ${same} nothing is left: they should cut as long as each other.`
+        ? `With the same ${same} nothing is left: ${subject.name} and ${baseline.name} should cut as long as each other.`
         : `With the same ${same}, ${subject.name} should cut about ${inTwo(left)} times as long as ${baseline.name}, if all multiply.`,
     ];
   },

@@ -4,10 +4,13 @@ import { escapeMarkdown } from '../../phrases/markdown.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { factorWords } from '../../phrases/factor-words.ts';
 import { factorIds } from '../../scene/factors.ts';
-import { explainedWords } from './words.ts';
 import { questionOf } from '../../phrases/question.ts';
+import { howCombined } from './how-combined.ts';
+import { explainedWords, reasonsTold } from './words.ts';
 import { sentencesOf } from '../../phrases/sentences-of.ts';
 import { words } from '../overview/words.ts';
+import { words as reasons } from '../reasons/words.ts';
+import { countInWords } from '../../scene/show.ts';
 
 /** How much is told. */
 export const depths = ['one sentence', 'one paragraph', 'all of it'] as const;
@@ -24,32 +27,36 @@ interface Section {
 }
 
 const say = (name: string, scene: Scene): string[] =>
-  sentencesOf({ answer: answerOf, question: questionOf, ...words, ...explainedWords }, name, scene).filter(
+  sentencesOf(
+    { answer: answerOf, question: questionOf, ...words, ...reasons, ...explainedWords },
+    name,
+    scene,
+  ).filter(
     (sentence) => sentence !== '',
   );
 
 function sections(scene: Scene, depth: Depth, band: readonly string[]): Section[] {
   const paragraph = (...names: string[]) =>
     names.map((name) => say(name, scene).join(' ')).filter((text) => text !== '');
+  const said = (name: string): boolean => paragraph(name).length > 0;
   if (depth === 'one sentence') return [{ paragraphs: paragraph('explained-sentence') }];
   const sure = band.length > 0 ? [band.join(' ')] : [];
   if (depth === 'one paragraph')
     return [{ paragraphs: [[...paragraph('explained-paragraph'), ...sure].join(' ')] }];
   return [
-    { heading: say('question', scene).join(' '), paragraphs: paragraph('explained-compared', 'job') },
+    { heading: say('question', scene).join(' '), paragraphs: paragraph('explained-compared') },
+    { heading: 'The answer', paragraphs: paragraph('answer', 'explained-count', 'explained-others') },
+    { heading: 'The reasons', paragraphs: [...paragraph('explained-would'), ...reasonsTold(scene), ...paragraph('reasons-rest')] },
+    { heading: 'Why not just add?', paragraphs: paragraph('explained-surprise') },
+    { heading: 'How sure?', paragraphs: said('explained-chances') ? [howCombined, ...sure] : [] },
     {
-      heading: 'The answer',
-      paragraphs: [...paragraph('answer'), ...paragraph('explained-factors', 'reasons')],
-    },
-    {
-      heading: 'Factor by factor',
+      heading: `All ${countInWords(factorIds.length)} reasons`,
       list: factorIds.map((id) => `${factorWords(id).title}: ${say(`explained-${id}`, scene).join(' ')}`),
     },
-    { heading: 'Why not add?', paragraphs: paragraph('explained-surprise') },
-    { heading: 'Geometry against steel', paragraphs: paragraph('families', 'shares') },
-    { heading: 'How sure is that?', paragraphs: [...sure, ...paragraph('readings')] },
-    { heading: 'What was measured', paragraphs: paragraph('explained-runs') },
-    { heading: 'What it does not say', list: [...say('explained-not-said', scene), ...say('notes', scene)] },
+    { heading: 'Geometry or steel?', paragraphs: paragraph('families', 'shares') },
+    { heading: 'The other jobs of an edge', paragraphs: paragraph('side-load') },
+    { heading: 'What was tested', paragraphs: paragraph('explained-runs') },
+    { heading: 'What this doesn’t say', list: [...say('explained-not-said', scene), ...say('notes', scene)] },
   ].filter(({ paragraphs = [], list = [] }) => paragraphs.length + list.length > 0);
 }
 

@@ -6,7 +6,8 @@ import { aboutJob, resists } from '../../phrases/about-job.ts';
 import { onlyTogether } from '../../phrases/only-together.ts';
 import { capital, list } from '../../phrases/list.ts';
 import { differs } from '../../scene/terms.ts';
-import { plain, readAlike, readsAsNone, readsAsOne, times } from '../../scene/show.ts';
+import { families } from '../../scene/factors.ts';
+import { plain, readAlike, readsAsNone, readsAsOne, short, whole } from '../../scene/show.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
 import { readingName } from '../../phrases/reading-name.ts';
 import { factorName } from '../../phrases/factor-names.ts';
@@ -18,10 +19,17 @@ function further(total: number, other: number): boolean {
   return away > otherAway && !readAlike(away, otherAway);
 }
 
+/** In two figures, or in three where two would say that there is no difference. */
+const inTwo = (ratio: number): string =>
+  Number(plain(ratio, 2)) === 1 ? (readsAsOne(ratio) ? '1' : plain(ratio, 3)) : short(ratio, 2);
+
+/** From here on a share of the way says no more than that gains and losses nearly cancel. */
+const mostShare = 1.5;
+
 export const words: Record<string, WordsOf> = {
   job: aboutJob,
 
-  /** Which term does most, which pull the other way, what changes nothing. */
+  /** Which factor does most, which pull the other way, what changes nothing. */
   reasons: (scene) => {
     const { entry, row, subject, baseline } = scene;
     const { terms } = row[entry.reading];
@@ -32,23 +40,24 @@ export const words: Record<string, WordsOf> = {
       .filter((term) => differs(term) && term.factor < 1)
       .sort((a, b) => a.factor - b.factor);
     const same = terms.filter((term) => !differs(term));
-    const phrase = ({ id, factor }: { id: TermId; factor: number }) =>
-      `${factorName(id).own} (${times(factor)})`;
+    const named = (of: readonly { id: TermId }[]) => list(of.map(({ id }) => factorName(id).own));
     if (same.length === terms.length)
       return [
-        onlyTogether(scene, row[entry.reading]) ||
-          `${subject.name} and ${baseline.name} do not differ in any factor.`,
+        onlyTogether(scene, row[entry.reading]) || `Nothing sets ${subject.name} and ${baseline.name} apart.`,
       ];
     const sentences: string[] = [];
     if (!jobOf(entry).slicingChain)
-      sentences.push('What follows would hold in clean slicing, which this work is not.');
-    if (helping.length > 0) sentences.push(`${subject.name} gains by ${list(helping.map(phrase))}.`);
-    if (hurting.length > 0)
-      sentences.push(`${helping.length > 0 ? 'It' : subject.name} loses by ${list(hurting.map(phrase))}.`);
-    if (same.length > 0)
+      sentences.push('What follows would be so in clean slicing, which this work is not.');
+    if (helping.length > 0)
       sentences.push(
-        `In ${list(same.map(({ id }) => id))} it and ${baseline.name} are alike: ${same.length > 1 ? 'each of these factors' : 'this factor'} is 1.`,
+        `${subject.name} gains${helping.length > 1 ? ' most' : ''} by ${named(helping.slice(0, 3))}.`,
       );
+    if (hurting.length > 0)
+      sentences.push(
+        `${helping.length > 0 ? 'It' : subject.name} loses${hurting.length > 1 ? ' most' : ''} by ${named(hurting.slice(0, 3))}.`,
+      );
+    if (same.length > 0)
+      sentences.push(`${baseline.name} has ${list(same.map(({ id }) => factorName(id).shared))}.`);
     return sentences;
   },
 
@@ -63,33 +72,51 @@ export const words: Record<string, WordsOf> = {
         onlyTogether(scene, row[entry.reading]) ||
           `Neither geometry nor finish nor steel sets ${subject.name} apart from ${baseline.name}.`,
       ];
-    const without = sorted.filter(([, factor]) => readsAsOne(factor));
-    const rest = others.map(([family, factor]) => `${familyName[family].withParts} makes ${times(factor)}`);
-    const idle = without.map(([family]) => familyName[family].withParts);
-    if (idle.length === 1) rest.push(`${list(idle)} makes no difference`);
-    if (idle.length === 2) rest.push(`neither ${idle.join(' nor ')} makes a difference`);
+    const idle = sorted
+      .filter(([, factor]) => readsAsOne(factor))
+      .map(([family]) => familyName[family].withParts);
+    const most = capital(familyName[first[0]].withParts);
+    const amount = `${inTwo(first[1])} times as long as ${baseline.name}`;
+    const head =
+      others.length === 0
+        ? `${most} makes all the difference: ${subject.name} should cut ${amount}.`
+        : first[1] > 1
+          ? `${most} does most for ${subject.name}: ${amount}.`
+          : `${most} counts most against ${subject.name}: ${amount}.`;
     return [
-      `By the ${readingName[entry.reading]}, what ${first[1] > 1 ? `lifts ${subject.name} above` : `puts ${subject.name} behind`} ${baseline.name} ${others.length > 0 ? 'most' : 'alone'} is ${familyName[first[0]].withParts}: ${times(first[1])}.`,
-      `${capital(list(rest))}.`,
+      entry.reading === 'quick' ? `These are the numbers of the ${readingName.quick}.` : '',
+      head,
+      others.length === 0
+        ? ''
+        : `${capital(list(others.map(([family, factor]) => `${familyName[family].withParts} makes ${inTwo(factor)}`)))}.`,
+      idle.length === 1 ? `${capital(list(idle))} makes no difference.` : '',
+      idle.length === 2 ? `Neither ${idle.join(' nor ')} makes a difference.` : '',
     ];
   },
 
+  /** How much of the way from one knife to the other each family goes, on a ruler of ratios. */
   shares: ({ entry, row, subject, baseline }) => {
     const { logShares, terms } = row[entry.reading];
-    if (!logShares) {
-      return terms.some(differs)
-        ? [
-            `The factors for and against ${subject.name} nearly cancel, so a share of the total would mean nothing. The bars show each with its sign.`,
-          ]
-        : [];
-    }
-    const parts = terms
-      .map(({ id }) => ({ id, share: logShares[id] ?? 0 }))
-      .filter(({ share }) => !readsAsNone(share));
-    const against = parts.some(({ share }) => share < 0);
+    const cancel = `Gains and losses of ${subject.name} nearly cancel, so a share of the total would mean nothing.`;
+    if (!logShares) return terms.some(differs) ? [cancel] : [];
+    const parts = families
+      .map((family) => ({
+        name: familyName[family].inSentence,
+        share: terms
+          .filter((term) => term.family === family)
+          .reduce((sum, { id }) => sum + (logShares[id] ?? 0), 0),
+      }))
+      .filter(({ share }) => !readsAsNone(share))
+      .sort((one, other) => other.share - one.share);
+    if (parts.some(({ share }) => share > mostShare)) return [cancel];
+    const said = ({ name, share }: { name: string; share: number }) =>
+      `${name} ${whole(Math.abs(share) * 100)}%`;
+    const [forward, back] = [parts.filter(({ share }) => share > 0), parts.filter(({ share }) => share < 0)];
     return [
-      `Of the logarithm of the total for ${subject.name} against ${baseline.name}, ${list(parts.map(({ id, share }) => `${id} holds ${plain(share * 100, 2)} %`))}.`,
-      against ? 'A share below 0 pulls the other way, so the rest hold more than 100 % between them.' : '',
+      `On a ruler of ratios, from ${baseline.name} to ${subject.name}, ${list(forward.map(said)).replace(/ (\d+%)/, ' goes $1 of the way')}.`,
+      back.length > 0
+        ? `${capital(list(back.map(({ name, share }) => `${name} takes ${whole(-share * 100)}% back`)))}.`
+        : '',
     ];
   },
 
@@ -100,18 +127,21 @@ export const words: Record<string, WordsOf> = {
     const [p, c] = [Math.log(quick.multiplied), Math.log(multiplied)];
     return [
       readsAsOne(quick.multiplied) && readsAsOne(multiplied)
-        ? `The quick sum and the careful estimate both give ×1.00 for ${pair}.`
-        : `The quick sum gives ${times(quick.multiplied)} for ${pair}; the careful estimate, at its middle settings and all multiplied, gives ${times(multiplied)}.`,
+        ? `The quick sum and the careful estimate both find no difference for ${pair}.`
+        : `For ${pair} the quick sum gives ${inTwo(quick.multiplied)}. The careful estimate gives ${inTwo(multiplied)}, at its middle settings and if all multiply.`,
       !readsAsOne(quick.multiplied) && !readsAsOne(multiplied) && p * c < 0
-        ? 'The two do not agree on which knife cuts longer: the factors pull apart, and the answer depends on how each is damped.'
+        ? 'The two don’t agree on which knife cuts longer. The answer depends on how much each factor is damped.'
         : further(quick.multiplied, multiplied)
-          ? 'The quick sum counts every effect at face value; friction and the exponents damp them in the careful estimate.'
+          ? 'The quick sum counts every effect in full; the careful estimate damps them.'
           : further(multiplied, quick.multiplied)
-            ? 'Here the careful estimate is the further from 1: it damps some factors more than others, and counts grind or steel for more.'
+            ? 'Here the careful estimate is further from 1: it damps some factors, and counts grind or steel for more.'
             : '',
       readAlike(added, multiplied) && readAlike(toLimit, multiplied)
         ? 'Combined another way it stays the same.'
-        : `If the forces add it is ${times(added)}, and if the force has a limit ${times(toLimit)}. Nobody has measured which of the three holds.`,
+        : `If the forces add it is ${inTwo(added)}, and if the force has a limit ${inTwo(toLimit)}.`,
+      readAlike(added, multiplied) && readAlike(toLimit, multiplied)
+        ? ''
+        : 'Nobody has measured which of the three holds.',
     ];
   },
 
@@ -120,10 +150,10 @@ export const words: Record<string, WordsOf> = {
     ...row[entry.reading].notes,
     ...ofKnife(rows[entry.reading], entry.baseline).notes,
     isUnknown(entry.friction) && entry.reading === 'careful'
-      ? `The friction in the cut is known neither for ${subject.name} nor for ${baseline.name}: ${plain(nominal(entry.friction))}, the middle of ${plain(entry.friction.low)}–${plain(entry.friction.high)}, stands in.`
+      ? `The friction in the cut isn’t known for ${subject.name} or ${baseline.name}: ${short(nominal(entry.friction))} stands in, the middle of ${short(entry.friction.low)} to ${short(entry.friction.high)}.`
       : '',
     isUnknown(entry.contactDepthMm) && entry.reading === 'careful'
-      ? `How deep ${subject.name} and ${baseline.name} go into what they cut is not known: ${plain(nominal(entry.contactDepthMm))} mm, the middle of ${plain(entry.contactDepthMm.low)}–${plain(entry.contactDepthMm.high)} mm, stands in.`
+      ? `How deep ${subject.name} and ${baseline.name} go into the cut isn’t known: ${short(nominal(entry.contactDepthMm))} mm stands in, the middle of ${short(entry.contactDepthMm.low)} to ${short(entry.contactDepthMm.high)} mm.`
       : '',
   ],
 
@@ -134,9 +164,9 @@ export const words: Record<string, WordsOf> = {
       ...(baselineKnife.toughness === undefined ? [baseline.name] : []),
     ];
     return [
-      `Under a side load ${resists(rolling, 'rolling', subject.name, baseline.name)}.`,
+      `Pushed from the side, ${resists(rolling, 'rolling', subject.name, baseline.name)}.`,
       chipping === null
-        ? `Chipping cannot be compared: the toughness of ${list(unknown)} is not known.`
+        ? `Chipping can’t be compared, because the toughness of ${list(unknown)} isn’t known.`
         : `${resists(chipping, 'chipping', subject.name, baseline.name)}.`,
     ];
   },

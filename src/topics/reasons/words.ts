@@ -156,7 +156,7 @@ export const words: Record<string, WordsOf> = {
     const all = reasonsOf(scene).length;
     if (all === 0) return [];
     if (all > mostTold) return [`The ${countInWords(mostTold)} biggest reasons`];
-    return [`The ${countInWords(all)} reason${all > 1 ? 's' : ''}`];
+    return [all === 1 ? 'The reason' : 'The reasons'];
   },
   ...Object.assign({}, ...Array.from({ length: mostTold }, (_, index) => place(index))),
 
@@ -165,10 +165,7 @@ export const words: Record<string, WordsOf> = {
     const others = reasonsOf(scene).slice(mostTold);
     if (others.length === 0) return [];
     const rest = restOf(scene);
-    const which =
-      others.length === 1
-        ? 'One smaller reason'
-        : `The ${countInWords(others.length)} smaller reasons together`;
+    const which = others.length === 1 ? 'One smaller reason' : 'The smaller reasons together';
     return [
       readsAsOne(rest)
         ? `${which}: no difference for ${scene.subject.name}.`

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { bandBehind } from '../../../src/topics/band/words.ts';
 import { guessVerdict } from '../../../src/phrases/guess-verdict.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
-import { times } from '../../../src/scene/show.ts';
+import { short } from '../../../src/scene/show.ts';
 import { depths, explainedText, textForms } from '../../../src/topics/explained/text.ts';
 import { topic } from '../../../src/topics/explained/index.ts';
 import { explainedWords } from '../../../src/topics/explained/words.ts';
@@ -32,17 +32,17 @@ describe.each(depths.flatMap((depth) => textForms.map((form) => [depth, form] as
         ({ knife }) => knife === 'dunlin',
       );
       if (depth === 'all of it') {
-        expect(text).toContain(
-          'The factors stand at the middle settings of the model. If they all multiply, they make 16',
-        );
-        for (const { factor } of row?.terms ?? []) expect(text).toContain(times(factor));
+        expect(text).toContain('If all multiply, they make 16; if some don’t, less.');
+        for (const { factor } of row?.terms ?? [])
+          expect(text).toContain(`Dunlin should cut ${short(factor, 2)} times as long as Plover.`);
       }
     });
 
-    test('names the quick sum as what it is, and keeps the one answer', () => {
+    test('keeps the one answer and the careful estimate’s factors where Compare shows the quick sum', () => {
       const text = explainedText(sceneOf({ ...loft(), reading: 'quick' }), depth, form, link);
       expect(text).toContain('Dunlin should cut about 5 to 30 times as long as Plover; 10 is the middle.');
-      if (depth === 'all of it') expect(text).toContain('The factors are those of the quick sum');
+      if (depth === 'all of it')
+        expect(text).toContain('If all multiply, they make 16; if some don’t, less.');
     });
 
     test('says how sure it is where that was asked of the model', () => {
@@ -136,4 +136,57 @@ describe('a guess is judged', () => {
 
   test('by how far it is off as a ratio', () =>
     expect(guessVerdict(2, held)).toBe('You called it low: the answer is 2.0 times your call.'));
+});
+
+describe('every sentence of the page', () => {
+  const sentencesOf = (text: string): string[] => text.split(/(?<=[.?!])\s+/);
+  // A name of eighty letters makes any sentence long, and no writer can help it.
+  const entries = Object.entries(oddComparisons).filter(([name]) => name !== 'long-names');
+
+  test.each(entries)('has 25 words at most, no × and closed-up percentages, for %s', (_name, entry) => {
+    const scene = sceneOf(entry);
+    // The measures of the knives are lists, not sentences.
+    const sentences = Object.entries(explainedWords)
+      .filter(
+        ([name]) =>
+          !/^short-|-compared$|^explained-(?:wedge|apex|thickness|grind|finish|hardness|carbide)$/.test(name),
+      )
+      .flatMap(([name, say]) => (name === 'explained-notes' ? [] : say(scene)))
+      .flatMap(sentencesOf);
+    for (const sentence of sentences) {
+      expect(sentence).not.toMatch(/×|\d %|times longer/);
+      expect(sentence.split(/\s+/).length, sentence).toBeLessThanOrEqual(25);
+    }
+  });
+});
+
+test('a loss is told from both sides', () => {
+  const scene = sceneOf(opposed());
+  // The loft turned round, by the same own calculation: 1/33 to 1/4.4.
+  expect(explainedWords['explained-answer']?.(scene)).toEqual([
+    'Plover should cut about 0.03 to 0.2 times as long as Dunlin.',
+  ]);
+  expect(explainedWords['explained-middle']?.(scene)).toContain(
+    'So Dunlin should cut about 5 to 30 times as long as Plover.',
+  );
+  expect(explainedWords['explained-surprise']?.(scene).join(' ')).toMatch(
+    /^Adding up the losses of Plover leaves less than nothing, which can’t be\. But each loss takes its part/,
+  );
+});
+
+test('a work without a slicing estimate says what counts instead, and nothing of sums and chances', () => {
+  const scene = sceneOf({ ...loft(), work: 'prying' });
+  expect(explainedWords['explained-answer']?.(scene).join()).toMatch(
+    /^Plover bears .* the side load of Dunlin/,
+  );
+  expect(explainedWords['explained-middle']?.(scene).join(' ')).toMatch(/no slicing estimate/);
+  expect(explainedWords['explained-surprise']?.(scene)).toEqual([]);
+  expect(explainedWords['explained-chances']?.(scene)).toEqual([]);
+});
+
+test('each other knife has a line against the baseline', () => {
+  const lines = explainedWords['explained-others']?.(sceneOf(loft())) ?? [];
+  expect(lines).toHaveLength(2);
+  for (const line of lines)
+    expect(line).toMatch(/^(?:Curlew|Avocet): [\d.]+ to [\d.]+ times as long, middle [\d.]+\.$/);
 });

@@ -156,7 +156,7 @@ describe('the ruler', () => {
         0,
       );
       expect(labelsOf(svg).map(({ text }) => text)).toContain('No slicing estimate for this work');
-      expect(figure.caption(scene)).toMatch(/refused/);
+      expect(figure.caption(scene)).toMatch(/no slicing estimate/);
     }
   });
 });
