@@ -1,4 +1,5 @@
 import type { Page } from '@playwright/test';
+import type { Run } from '../../src/runs/log.ts';
 import { expect, live, test, unfold } from './test.ts';
 import { visitorLink, visitorComparison } from './visitor.ts';
 
