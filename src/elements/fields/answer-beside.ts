@@ -7,7 +7,7 @@ import { headlineInWords } from '../../phrases/headline.ts';
 import { jobOf } from '../../phrases/job.ts';
 import { shownRatio } from '../../scene/show.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { scene } from '../page/page.ts';
+import { example, scene } from '../page/page.ts';
 import { Pause } from '../page/pause.ts';
 
 /** The other knives follow after this pause: each takes its own samples. */
@@ -50,8 +50,11 @@ export function createAnswer(root: HTMLElement): AnswerBeside {
     start() {
       const { visualViewport: view } = window;
       for (const type of ['resize', 'scroll']) view?.addEventListener(type, aboveKeyboard);
+      let begun = false;
       const stop = effect(() => {
         const { entry } = scene.value;
+        if (entry === example && !begun) return;
+        begun = true;
         const answers = nextAsked(entry) === null && jobOf(entry).slicingChain;
         part('figures')?.toggleAttribute('hidden', !answers);
         part('all')?.toggleAttribute('hidden', entry.knives.length < 3);

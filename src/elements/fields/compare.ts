@@ -38,10 +38,12 @@ export class CompareElement extends HTMLElement {
     this.addEventListener('change', this.#typed);
     this.addEventListener('click', this.#pressed);
     this.addEventListener('keydown', this.#key);
-    let first = true;
+    let [first, shown] = [true, false];
     this.#dispose.push(
       effect(() => {
-        this.#show();
+        // What was built shows it already.
+        if (store.entry.value !== example || shown) this.#show();
+        shown = true;
       }),
       effect(() => {
         const entry = store.entry.value;

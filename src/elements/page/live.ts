@@ -1,3 +1,5 @@
+import { lastKey } from '../../comparison/saved/last-key.ts';
+import { carriesComparison } from '../start/address.ts';
 import type { Topic } from '../../topics/topic.ts';
 import { GuessElement } from './guess.ts';
 import { NumElement } from './num.ts';
@@ -17,6 +19,22 @@ const small: Record<string, CustomElementConstructor> = {
   'kf-slider': SliderElement,
 };
 
+/** Lets the browser paint and answer before what comes next. */
+const nextTask = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
+
+/**
+ * Whether the elements may come one after another: on a page that comes to life by itself and shows its own example. What
+ * shows a visitor's comparison comes all at once, so that no part of it shows the example for a moment.
+ */
+function isUnhurried(): boolean {
+  if (!document.documentElement.hasAttribute('data-live-at-once') || carriesComparison(location.hash)) return false;
+  try {
+    return localStorage.getItem(lastKey) === null;
+  } catch {
+    return false;
+  }
+}
+
 /**
  * Brings the page to life, at the first touch or when the address carries a comparison.
  *
@@ -30,8 +48,12 @@ export async function begin(
   await ready();
   useTopics(topics);
   start();
-  for (const [name, element] of Object.entries({ ...large, ...small }))
-    if (!customElements.get(name)) customElements.define(name, element);
+  const unhurried = isUnhurried();
+  for (const [name, element] of Object.entries({ ...large, ...small })) {
+    if (customElements.get(name)) continue;
+    customElements.define(name, element);
+    if (unhurried) await nextTask();
+  }
   sayAloud();
   document.documentElement.dataset['live'] = 'on';
 }

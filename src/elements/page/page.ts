@@ -43,10 +43,19 @@ fetchCurvesBy(() => {
 /** What the reader expects of the comparison, times as long; null before a guess. Only the strip of guesses writes it. */
 export const guess = signal<number | null>(null);
 
+/**
+ * The scene of the comparison the page was built with. What was built shows it already, so that it is worked out only
+ * once something asks for more than its entry: opening a page costs nothing.
+ */
+const builtScene = new Proxy({ entry: example, guess: null } as Scene, {
+  get: (known, part) => Reflect.get(part in known ? known : sceneOf(example), part) as unknown,
+});
+
 /** The store lets nothing in that the model cannot compute. */
 const computedScene = computed(() => {
   void curvesHere.value;
-  return sceneOf(store.entry.value);
+  const entry = store.entry.value;
+  return entry === example ? builtScene : sceneOf(entry);
 });
 
 /** What the page shows. */

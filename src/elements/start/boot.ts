@@ -1,5 +1,6 @@
 import { savesData } from '../../offline/saves-data.ts';
 import { isTopicName, loadTopic } from '../../topics/index.ts';
+import type { Topic } from '../../topics/topic.ts';
 import { hasGuesses } from './guesses-key.ts';
 import { carriesComparison, carriesSet } from './address.ts';
 import { carry } from './carry.ts';
@@ -54,14 +55,31 @@ const named = (): string[] => {
   return [...new Set(names)].filter(isTopicName);
 };
 
+/** Lets the browser paint and answer before what comes next. */
+const nextTask = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
+
 async function fetchAll(): Promise<void> {
   const held = Object.keys(large).filter((name) => document.querySelector(name));
-  const [{ begin }, topics, elements] = await Promise.all([
-    import('../page/live.ts'),
-    Promise.all(named().map(loadTopic)),
-    Promise.all(held.map(async (name) => [name, await large[name]?.()] as const)),
+  // Asking for a file takes a slow phone a while, and there are many: nobody waits for a page that shows its own example.
+  const inTurn = root.hasAttribute('data-live-at-once') && !carriesComparison(location.hash);
+  const asked = async <T>(fetchIt: () => Promise<T>): Promise<{ coming: Promise<T> }> => {
+    const coming = fetchIt();
+    coming.catch(() => undefined);
+    if (inTurn) await nextTask();
+    return { coming };
+  };
+  const live = await asked(() => import('../page/live.ts'));
+  const topics: Promise<Topic>[] = [];
+  for (const name of named()) topics.push((await asked(() => loadTopic(name))).coming);
+  const elements: Promise<readonly [string, CustomElementConstructor | undefined]>[] = [];
+  for (const name of held)
+    elements.push((await asked(async () => [name, await large[name]?.()] as const)).coming);
+  const [{ begin }, ofPage, kinds] = await Promise.all([
+    live.coming,
+    Promise.all(topics),
+    Promise.all(elements),
   ]);
-  await begin(topics, Object.fromEntries(elements) as Record<string, CustomElementConstructor>);
+  await begin(ofPage, Object.fromEntries(kinds) as Record<string, CustomElementConstructor>);
 }
 
 function load(): Promise<unknown> {

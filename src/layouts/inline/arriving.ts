@@ -13,7 +13,9 @@
     'main>:first-child>*,' +
     'main>:nth-child(n+2),' +
     'main>:first-child>kf-figure :is(kf-figure>:nth-child(n+2),.sheet>:nth-child(n+2),figure>:nth-child(n+3)),' +
-    'main>:first-child>kf-worked :is(li,.fill)';
+    'main>:first-child>kf-worked :is(li,.fill),' +
+    // The Compare page is one element: its columns, its lines and its questions come one after another.
+    'kf-compare :is(.beside,.entry,.entry>[data-own],[data-place=essentials],.look-closer,.full,[data-part=figures])>*';
   const frameMs = 16;
   /** By then all of it is shown, whatever happens. */
   const longestMs = 3000;
