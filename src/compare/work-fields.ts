@@ -98,7 +98,7 @@ const workFields = {
   faceValues: {
     kind: 'text',
     label: 'Percentages, one after another',
-    hint: 'For example +40 %, +40 %, −10 %. Empty: the comparison’s own factors.',
+    hint: 'For example +40%, +40%, −10%. Empty: the comparison’s own factors.',
     show: ({ faceValues }) => faceValues?.map(typedPercent).join(', ') ?? '',
     write(entry, text) {
       if (text.trim() === '') return good({ ...entry, faceValues: null });

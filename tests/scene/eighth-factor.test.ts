@@ -62,7 +62,7 @@ describe('a factor the model’s table gains', () => {
     ['reasons', 'its stropping (×1.37)'],
     ['stack', 'stropping ×1.37'],
     ['stack', `If they multiply, they make ${total}`],
-    ['percentages', 'stropping +37 %'],
+    ['percentages', 'stropping +37%'],
     ['percentages', `multiplied it is ${total}`],
   ])('is in the sentences of “%s” as %s', (of, expected) => expect(textOf(of, scene)).toContain(expected));
 
@@ -82,7 +82,7 @@ describe('a factor the model’s table gains', () => {
 });
 
 describe('differences that only show together', () => {
-  // Own calculation: seven factors and one more, each 0.3 % above 1, make 1.003⁸ = 1.0243.
+  // Own calculation: seven factors and one more, each 0.3% above 1, make 1.003⁸ = 1.0243.
   const each = 1.003;
   const same = {
     ...loft(),

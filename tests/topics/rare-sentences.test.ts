@@ -108,7 +108,7 @@ describe('the chain', () => {
     [
       'two effects whose product is as good as nothing',
       'percentages',
-      // Each about 1 %, and 0.01 × 0.01 is 0.0001.
+      // Each about 1%, and 0.01 × 0.01 is 0.0001.
       pair({ angle: { deg: 19.7 }, edgeMm: 0.394, finish: { um: 36 } }, { finish: { um: 35 } }),
       /hardly another number/,
     ],

@@ -9,7 +9,7 @@ import { designationsHold } from '../../model/index.ts';
 export const contentNotKnownSaid = `A content left empty is not known: it may be anything the designations of the list hold, ${list(
   contents.map((of) => {
     const { low, high } = designationsHold(of);
-    return `${of} ${brief(low)} to ${brief(high)} %`;
+    return `${of} ${brief(low)} to ${brief(high)}%`;
   }),
 )}. The ± grows with it. Where the steel has none, write 0.`;
 
@@ -20,14 +20,14 @@ export function compositionSaid(hardened: Hardened): string[] {
   const names = { Fe3C: formula, CrC: formula, MC: 'MC', M6C: 'M6C' } as const;
   const kinds = (Object.keys(names) as (keyof typeof names)[]).flatMap((kind) => {
     const volume = volPercent[kind];
-    return volume === undefined ? [] : [`${plain(volume, 2)} % ${names[kind]}`];
+    return volume === undefined ? [] : [`${plain(volume, 2)}% ${names[kind]}`];
   });
   return [
     `Carbide ${hardenedFrom(hardened)}: ${carbideWithPlusMinus(hardened)} by volume${kinds.length > 1 ? `, of it ${list(kinds)}` : kinds.length === 1 ? `, all of it ${tieLineName(volPercent, names)}` : ''}.`,
     ...(basis === 'table'
       ? []
       : [
-          `The matrix keeps ${plain(austeniteCarbon.value, 2)} ± ${plain(austeniteCarbon.plusMinus, 1)} % carbon by mass, by a table from memory.`,
+          `The matrix keeps ${plain(austeniteCarbon.value, 2)} ± ${plain(austeniteCarbon.plusMinus, 1)}% carbon by mass, by a table from memory.`,
         ]),
     ...notes,
   ];

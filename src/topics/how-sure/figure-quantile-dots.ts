@@ -120,7 +120,7 @@ const bandMarks = (
   Plot.text([sure], {
     x: 'median',
     y: dotsPx + 12,
-    text: () => (narrow ? '90 %' : '90 % of the samples'),
+    text: () => (narrow ? '90%' : '90% of the samples'),
     dy: -9,
     className: 'kf-value kf-on-paper',
   }),
@@ -169,9 +169,9 @@ export const quantileDotsFigure: Figure = {
     return {
       columns: ['What', 'Times as long'],
       rows: [
-        ['Band, lower end (5 % of samples below)', times(low)],
+        ['Band, lower end (5% of samples below)', times(low)],
         ['Middle of the samples', times(median)],
-        ['Band, upper end (5 % above)', times(high)],
+        ['Band, upper end (5% above)', times(high)],
         ['Share of samples ahead', percent(beats, 1)],
         ['Band to first order, lower end', times(line.low)],
         ['Band to first order, upper end', times(line.high)],

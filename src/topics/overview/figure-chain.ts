@@ -136,7 +136,7 @@ export const chain: Figure = {
           times(term.factor),
           times(term.low),
           times(term.high),
-          row.logShares ? `${plain((row.logShares[term.id] ?? 0) * 100, 2)} %` : 'they cancel',
+          row.logShares ? `${plain((row.logShares[term.id] ?? 0) * 100, 2)}%` : 'they cancel',
         ]),
         ...totalsOf(row, scene.entry.reading).map(({ y, x }) => [y, '', times(x), '', '', '']),
       ],

@@ -133,7 +133,7 @@ function limit(scene: Scene): string[] {
   const { row } = scene;
   const [own, other] = [scene.subject.name, scene.baseline.name];
   return [
-    `Say that wedging takes ${percent(share)} of the last force for an ordinary blade (assumed, 10 to 60 %).`,
+    `Say that wedging takes ${percent(share)} of the last force for an ordinary blade (assumed, 10 to 60%).`,
     `Then it takes ${percent(baseline.wedging)} of it for ${other} and ${percent(subject.wedging)} for ${own}; the blunt edge has the rest.`,
     readsAsOne(subject.width / baseline.width)
       ? 'Both edges may grow equally wide before the hand gives up.'

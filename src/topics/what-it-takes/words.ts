@@ -85,7 +85,7 @@ export function bandCell(scene: Scene, attribute: Take['attribute'], band: Answe
   ].join('; ');
 }
 
-export const takesColumns = ['What changes', 'Now', 'What it takes', 'Band, 90 %'] as const;
+export const takesColumns = ['What changes', 'Now', 'What it takes', 'Band, 90%'] as const;
 
 /** A row of the table without its band. */
 export function takeCells(scene: Scene, asked: Asked, take: Take): [string, string, string] {

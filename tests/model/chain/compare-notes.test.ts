@@ -34,7 +34,7 @@ describe('what a reader is told of a knife', () => {
   });
 
   test('of a soft one also above 6°, below the floor of its own hardness', () => {
-    // 238 HV at 20 HRC: arctan(tan 5°·(697/238)^k) = 8.51° to 14.37°; the closed form of the conversion is 0.4 % off there.
+    // 238 HV at 20 HRC: arctan(tan 5°·(697/238)^k) = 8.51° to 14.37°; the closed form of the conversion is 0.4% off there.
     expect(notes({ hrc: 20, angleDeg: 14.2 }, {}, 'quick').join()).toMatch(
       /about 8\.5\d?° to 14\.[34]° for its hardness/,
     );
@@ -94,7 +94,7 @@ describe('what a reader is told of a knife', () => {
     ['thickness behind the edge', { edgeMm: unknown(0.3, 0.6) }, '0.3–0.6 mm'],
     ['finish', { finish: { um: unknown(10, 40) } }, '10–40 µm'],
     ['hardness', { hrc: unknown(56, 60) }, '56–60 HRC'],
-    ['carbide volume', { carbideVolPercent: { CrC: 6, MC: unknown(1, 3) } }, '1–3 %'],
+    ['carbide volume', { carbideVolPercent: { CrC: 6, MC: unknown(1, 3) } }, '1–3%'],
     ['toughness', { toughness: unknown(10, 30) }, '10–30'],
   ])('that its %s is not known', (what, change, range) => {
     expect(notes(change)).toEqual([
@@ -264,7 +264,7 @@ describe('an input of a comparison is refused by its name, range and unit', () =
       { grind: { form: 'hollow', spineMm: 3, heightMm: 15, radiusMm: 2e5 } },
       'grind radius 200000 mm is not between 0.05 mm and 100000 mm',
     ],
-    ['carbide', { carbideVolPercent: { MC: 61 } }, 'MC volume 61 % is not between 0 % and 60 %'],
+    ['carbide', { carbideVolPercent: { MC: 61 } }, 'MC volume 61% is not between 0% and 60%'],
     ['toughness', { toughness: 0 }, 'toughness 0 is not between 0.000001 and 1000000'],
   ];
   test.each(measured)('%s, naming the knife', (_what, change, message) => {

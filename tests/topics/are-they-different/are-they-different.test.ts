@@ -147,7 +147,7 @@ describe('a visitor’s own runs', () => {
 });
 
 describe('the plan', () => {
-  // Exact power of the pooled t test (model’s checks, R’s power.t.test (memory)): CV 20 %, ratio 1.2 → 20 a knife.
+  // Exact power of the pooled t test (model’s checks, R’s power.t.test (memory)): CV 20%, ratio 1.2 → 20 a knife.
   it('crosses its power where it says', () => {
     for (const scene of [
       sceneOf(nearlyAlike()),

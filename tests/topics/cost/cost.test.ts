@@ -65,8 +65,8 @@ test('an empty field leaves its offer out, empty costs are not known', () => {
 // tan 16°/tan 24° = 0.6440 and its square 0.4148: school tables.
 test('the side load a lower angle gives up is a range', () => {
   const { cell } = table({ 'regrind-angle': '16', 'regrind-edge': '' });
-  expect(cell('Regrind', 'Side load before it rolls')).toBe('41 % to 64 %');
-  expect(cell('Refinish', 'Side load before it rolls')).toBe('100 %');
+  expect(cell('Regrind', 'Side load before it rolls')).toBe('41% to 64%');
+  expect(cell('Refinish', 'Side load before it rolls')).toBe('100%');
   expect(cell('Regrind', 'Side load before it chips')).toBe('not known: a toughness is missing');
 });
 

@@ -74,7 +74,7 @@ test('a name cannot break the Markdown it stands in', () => {
   expect(explainedText(scene, 'all of it', 'plain text', link)).toContain('[x](y) *b* <i> `c` | #');
 });
 
-test('the tempting sum of 40 % and 40 % is 1.8, where the product is 1.96', () => {
+test('the tempting sum of 40% and 40% is 1.8, where the product is 1.96', () => {
   // Worked by hand: 1 + 0.4 + 0.4.
   const { row } = sceneOf(loft());
   const [first, second, ...others] = row.careful.terms;

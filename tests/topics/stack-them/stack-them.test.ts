@@ -107,7 +107,7 @@ describe('the words of the stack', () => {
     expect(described('stack', loftWith('dunlin', { hrc: 46 }))).toMatch(/hardness ×0\.\d+ and carbide ×/);
   });
 
-  // 20 runs a knife tell 1.2 apart at CV 20 %, power 80 %, both tails 5 %: exact power by the noncentral t.
+  // 20 runs a knife tell 1.2 apart at CV 20%, power 80%, both tails 5%: exact power by the noncentral t.
   it('give the runs that planning gives', () => {
     const um = 15.3 * 1.2 ** (1 / 0.3);
     expect(described('stack-near', against({ finish: { um } }))).toMatch(

@@ -103,7 +103,7 @@ describe('the published line', () => {
   });
 
   it('always blunts in the count, however rich the steel', () => {
-    // By the line 66 HRC with 60 % MC cuts −157 + 15.8 · 66 − 17.8 · 20 + 26.2 · 60 = 2101.8 mm at 20°, and 60 strokes of
+    // By the line 66 HRC with 60% MC cuts −157 + 15.8 · 66 − 17.8 · 20 + 26.2 · 60 = 2101.8 mm at 20°, and 60 strokes of
     // 45 mm are 2700 mm.
     const rich = sceneOf(pair({ hrc: 66, carbide: { volPercent: { MC: 60 } } }));
     const { card = 0, life = 0 } = worthAt(rich, 20) ?? {};
@@ -224,7 +224,7 @@ describe('the tie line', () => {
   it('says what is typical beside what is computed', () => {
     const [typical] = Object.values(carbidesByDesignation['AISI D2'] ?? {});
     expect(typical).toMatchObject({ value: 13 });
-    expect(described('steel-tie', loft())).toMatch(/typical volumes, also from memory, has 13 ± 3\.9 %/);
+    expect(described('steel-tie', loft())).toMatch(/typical volumes, also from memory, has 13 ± 3\.9%/);
     expect(described('steel-tie', pair({ carbide: of('AISI M2') }))).toMatch(/far hotter than the table/);
   });
 });
@@ -338,9 +338,9 @@ test('what is bound before the lever is named with its volume, and the density o
     const [, volume] = steelWorked['steel-lever']?.(scene).steps ?? [];
     return { said: volume?.say ?? '', ...middleOf(tieSteelOf(scene)).estimate };
   };
-  // Vanadium takes carbon before the lever does, in D2; in A2 molybdenum too (over 1 %); in 52100 there is neither.
+  // Vanadium takes carbon before the lever does, in D2; in A2 molybdenum too (over 1%); in 52100 there is neither.
   expect(lever('AISI D2').said).toMatch(
-    /\(both from memory\)\. Beside it stands 1\.3 % MC by volume, bound before\.$/,
+    /\(both from memory\)\. Beside it stands 1\.3% MC by volume, bound before\.$/,
   );
   expect(lever('AISI A2').said).toMatch(
     /Beside it stand [\d.]+ % MC and [\d.]+ % M6C by volume, bound before\.$/,
