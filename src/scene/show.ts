@@ -170,14 +170,13 @@ export const readsAsNone = (share: number): boolean => Math.abs(share) < 0.005;
 /** A ratio in words a listener keeps: "about 3 times as long". */
 export function ratioInWords(ratio: number): string {
   if (!(ratio > 0) || !Number.isFinite(ratio)) return 'no length of time that can be given';
-  if (Math.abs(Math.log(ratio)) < 0.03) return 'about as long';
+  if (Math.abs(Math.log(ratio)) < 0.05) return 'about as long';
   if (ratio < 1) {
     const part = 1 / ratio;
     if (part < 1.95) return `about ${Math.round(ratio * 20) * 5}% as long`;
     if (part < 2.5) return 'about half as long';
     return `about one ${ordinal(part < 9.5 ? Math.round(part) : inFigures(part, 2))} as long`;
   }
-  if (ratio < 1.1) return `about ${plain(ratio, 3)} times as long`;
   if (ratio < 1.95) return `about ${plain(ratio, 2)} times as long`;
   if (ratio < 9.75) return `about ${minus(String(Math.round(ratio * 2) / 2))} times as long`;
   return `about ${plain(ratio, 2)} times as long`;

@@ -1,7 +1,9 @@
 import * as Plot from '@observablehq/plot';
 import { quantileDots } from '../../model/index.ts';
-import { bandSentence } from './words.ts';
-import { sureOf } from '../../scene/sure.ts';
+import { exactSaid } from './words.ts';
+import { rangeInWords } from '../../phrases/headline.ts';
+import { headlineOf } from '../../scene/headline.ts';
+import { isExact, sureOf } from '../../scene/sure.ts';
 import { percent, times } from '../../scene/show.ts';
 import type { Scene } from '../../scene/scene.ts';
 import type { Figure, Size } from '../../figure-kit/figure.ts';
@@ -182,5 +184,8 @@ export const quantileDotsFigure: Figure = {
       ],
     };
   },
-  caption: bandSentence,
+  caption: (scene) =>
+    isExact(sureOf(scene))
+      ? exactSaid(scene)
+      : `Nine dots in ten lie where ${scene.subject.name} cuts ${rangeInWords(headlineOf(scene))} as long as ${scene.baseline.name}.`,
 };
