@@ -23,5 +23,5 @@ test('a published comparison leads from its list to a page that stays its own, a
   expect(await main.textContent()).toBe(before);
 
   await page.getByRole('link', { name: 'Open these knives in Compare' }).click();
-  await expect(page.locator('.live-answer')).toContainText('Curlew should cut');
+  await expect(page.locator('.answer-line')).toContainText('Curlew should cut');
 });

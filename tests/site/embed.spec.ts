@@ -27,6 +27,7 @@ test('a figure of a page leads to the figure alone with its comparison, and that
 }) => {
   await page.goto(`/lessons/two-routes/${visitorLink}`);
   await live(page);
+  await page.getByText('Details and numbers').first().click();
   await page.getByRole('link', { name: 'This figure alone' }).first().click();
   await expect(page).toHaveURL(/\/embed\/two-wedges\/#with=/);
   await expect(page.locator('.whose.own')).toContainText('Tern');

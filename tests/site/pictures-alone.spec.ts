@@ -4,7 +4,7 @@ import { sceneOf } from '../../src/scene/scene.ts';
 import { everything } from '../../src/topics/all.ts';
 import { builtFiles, dist, isAlone } from './pages.ts';
 import { apart, asAlone, asOnPage, menuOf, openAlone, saved } from './standing-alone.ts';
-import { expect, live, test, unfold } from './test.ts';
+import { expect, live, test } from './test.ts';
 import { visitorLink, visitorComparison } from './visitor.ts';
 
 // On screens of one dot a pixel Plot sets lines on half pixels; at build there is no screen.
@@ -58,7 +58,7 @@ test('a visitor’s own figure as an SVG that stands alone looks as it does on t
   const scene = sceneOf(visitorComparison);
   await page.goto(`/explained/${visitorLink}`);
   await live(page);
-  await unfold(page);
+  await page.getByText('Show the answer without a guess').click();
   const sheet = page.locator('#figure-ruler');
   const svg = (await saved(await menuOf(sheet), 'Save as SVG')).toString();
   expect(svg.match(/(?:href|src)="(?!data:)|url\((?!#|data:)|var\(/g) ?? []).toEqual([]);

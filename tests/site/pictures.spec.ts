@@ -5,7 +5,7 @@ import { sceneOf } from '../../src/scene/scene.ts';
 import { unguarded } from '../../src/runs/spreadsheet.ts';
 import { everything } from '../../src/topics/all.ts';
 import { menuOf, saved } from './standing-alone.ts';
-import { expect, live, test, unfold } from './test.ts';
+import { expect, live, test } from './test.ts';
 import { visitorLink, visitorComparison } from './visitor.ts';
 
 const scene = sceneOf(visitorComparison);
@@ -15,7 +15,7 @@ const ruler = everything.figure('ruler');
 async function menu(page: Page): Promise<Locator> {
   await page.goto(`/explained/${visitorLink}`);
   await live(page);
-  await unfold(page);
+  await page.getByText('Show the answer without a guess').click();
   return menuOf(page.locator('#figure-ruler'));
 }
 

@@ -9,8 +9,11 @@ for (const path of kindsOfPage().filter(isRepresentative)) {
     await page.goto(path);
     await expect(page.locator('h1')).toBeVisible();
     const figures = page.locator('kf-figure');
+    await page
+      .locator('details:is(.fold, .reveal)')
+      .evaluateAll((folds) => folds.forEach((fold) => fold.setAttribute('open', '')));
     // The first is opened as a reader opens it, the others all at once.
-    const folded = figures.first().locator('summary', { hasText: 'numbers of this' });
+    const folded = figures.first().locator('summary', { hasText: 'Details and numbers' });
     if (await folded.isVisible()) await folded.click();
     const shown = await figures.evaluateAll((all) =>
       all.map((figure, index) => {

@@ -14,7 +14,8 @@ test('the comparison is copied as Markdown, and its sheet is reached from Compar
   await context.grantPermissions(['clipboard-read', 'clipboard-write']);
   await page.goto(`/compare/${visitorLink}`);
   await live(page);
-  await page.getByRole('link', { name: 'Print it on one sheet' }).click();
+  await page.locator('summary', { hasText: 'Share' }).click();
+  await page.getByRole('link', { name: 'Print one page' }).click();
   await expect(page).toHaveURL(/\/sheet\/#with=/);
   await live(page);
   await expect(page.locator('h1')).toHaveText('One page to print');

@@ -6,6 +6,7 @@ import { expect } from './test.ts';
 /** The menu of a figure's sheet, opened by keyboard. */
 export async function menuOf(sheet: Locator): Promise<Locator> {
   const picture = sheet.locator('kf-picture');
+  await sheet.locator('.details').evaluate((details: HTMLDetailsElement) => (details.open = true));
   // A figure of another comparison than the page's own is not there until it is drawn.
   await expect(picture.locator('summary')).toBeVisible();
   await picture.locator('summary').press('Enter');

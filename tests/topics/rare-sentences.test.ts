@@ -206,7 +206,7 @@ describe('a position', () => {
       'that no number of runs tells from another',
       'argue-settle-apex',
       pair({}, {}, { assumptions: { angleExponent: between.wedge + between.tooth } }),
-      /No number of runs tells, for both say the same\./,
+      /No number of runs can tell: both say the same\./,
     ],
   ]);
 });

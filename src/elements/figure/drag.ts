@@ -51,7 +51,7 @@ const within = ({ range }: Scale, px: number): boolean =>
 
 /** What is dragged can be set without a pointer as well: by its slider, or by a field where it is one that is typed. */
 const hasSlider = (control: string): boolean => document.querySelector(`kf-slider[of="${control}"]`) !== null;
-const hasField = (): boolean => document.querySelector('kf-bench, kf-compare') !== null;
+const hasField = (): boolean => document.querySelector('kf-compare') !== null;
 
 /** Writes what is dragged as the slider would, or as the field. Each drag is one step to undo, however long it takes. */
 function write({ control, handle }: Grip, value: number, drag: string): void {

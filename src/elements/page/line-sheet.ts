@@ -1,11 +1,9 @@
-import { linkCode } from '../../pictures/link-code.ts';
-import { comparisonMarkdown } from '../../compare/sheet/markdown.ts';
 import { comparisonTable } from '../../compare/sheet/table.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { codeSaid } from '../../compare/sheet/words.ts';
 import { bandOf } from './band-of.ts';
 import { copyText } from './copy-text.ts';
-import { linkTo } from './page.ts';
+import { example, linkTo } from './page.ts';
 import { SceneElement } from './scene-element.ts';
 import { fillHeads, fillRows } from './table-rows.ts';
 
@@ -24,14 +22,16 @@ export class LineSheetElement extends SceneElement {
   }
 
   protected override show(scene: Scene): void {
+    const isBuilt = this.#scene === undefined && scene.entry === example;
     this.#scene = scene;
+    if (isBuilt) return;
     const { columns, rows } = comparisonTable(scene);
     const table = this.place('table');
     fillHeads(table, columns);
     fillRows(table, rows);
     this.#write('title', scene.entry.title);
-    void linkTo('compare/').then(
-      (link) => scene === this.#scene && this.#showCode(linkCode(link)),
+    void Promise.all([linkTo('compare/'), import('../../pictures/link-code.ts')]).then(
+      ([link, { linkCode }]) => scene === this.#scene && this.#showCode(linkCode(link)),
       () => scene === this.#scene && this.#showCode(''),
     );
     const invented = this.place('invented');
@@ -53,6 +53,7 @@ export class LineSheetElement extends SceneElement {
   async #copy(): Promise<void> {
     const scene = this.#scene;
     if (!scene) return;
+    const { comparisonMarkdown } = await import('../../compare/sheet/markdown.ts');
     const text = comparisonMarkdown(scene, await linkTo('compare/'), await bandOf(scene, 'more'));
     const said = await copyText(
       text,

@@ -181,7 +181,7 @@ export const argueWords: Record<string, WordsOf> = {
   /** The position taken in each dispute, in a few words. */
   ...Object.fromEntries(
     (['apex', 'push', 'structure', 'floor'] as const).map((dispute): [string, WordsOf] => [
-      `argue-held-${dispute}`,
+      `short-held-${dispute}`,
       (scene) => [nameOf(dispute, positionOf(scene)[dispute])],
     ]),
   ),

@@ -34,12 +34,12 @@ const sides = {
   subject: ({ subject, subjectKnife }: Scene) => ({ name: subject.name, knife: subjectKnife }),
 };
 
-/** Names and measures of the two knives, a cell each: `measure-angle-subject`, `measure-name-baseline`. */
+/** Names and measures of the two knives, a cell each: `short-angle-subject`, `short-name-baseline`. */
 export const measureWords: Record<string, WordsOf> = Object.fromEntries(
   Object.entries(sides).flatMap(([side, of]): [string, WordsOf][] => [
-    [`measure-name-${side}`, (scene) => [of(scene).name]],
+    [`short-name-${side}`, (scene) => [of(scene).name]],
     ...Object.entries(cells).map(([name, says]): [string, WordsOf] => [
-      `measure-${name}-${side}`,
+      `short-${name}-${side}`,
       (scene) => [says(of(scene).knife)],
     ]),
   ]),

@@ -6,5 +6,5 @@ export const askWords: Record<string, WordsOf> = {
   question: questionOf,
 
   /** The work of the two knives, beside their names. */
-  'ask-work': ({ entry }) => [jobOf(entry).name],
+  'short-asked-work': ({ entry }) => [jobOf(entry).name],
 };

@@ -82,7 +82,10 @@ export const foldWords: Record<string, WordsOf> = {
       ? [`neither sets ${subject.name} and ${baseline.name} apart`]
       : [
           sorted
-            .map(({ family, factor }) => `${familyName[family].inSentence} ${inTwo(factor)} times`)
+            .map(
+              ({ family, factor }, index) =>
+                `${familyName[family].name.toLowerCase()} ${inTwo(factor)}${index === 0 ? ' times' : ''}`,
+            )
             .join(', '),
         ];
   },

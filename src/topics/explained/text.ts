@@ -46,7 +46,10 @@ function sections(scene: Scene, depth: Depth, band: readonly string[]): Section[
   return [
     { heading: say('question', scene).join(' '), paragraphs: paragraph('explained-compared') },
     { heading: 'The answer', paragraphs: paragraph('answer', 'explained-count', 'explained-others') },
-    { heading: 'The reasons', paragraphs: [...paragraph('explained-would'), ...reasonsTold(scene), ...paragraph('reasons-rest')] },
+    {
+      heading: 'The reasons',
+      paragraphs: [...paragraph('explained-would'), ...reasonsTold(scene), ...paragraph('reasons-rest')],
+    },
     { heading: 'Why not just add?', paragraphs: paragraph('explained-surprise') },
     { heading: 'How sure?', paragraphs: said('explained-chances') ? [howCombined, ...sure] : [] },
     {

@@ -1,5 +1,4 @@
 import { words } from './words.ts';
-import { measureWords } from './measures.ts';
 import { chain } from './figure-chain.ts';
 import { rankingsFigure } from './figure-rankings.ts';
 import { readings } from './figure-readings.ts';
@@ -8,6 +7,6 @@ import type { Topic } from '../topic.ts';
 
 /** The whole comparison: what the Compare page and the explained page show. */
 export const topic: Topic = {
-  words: { ...words, ...measureWords },
+  words: words,
   figures: [chain, readings, rankingsFigure, sections],
 };
