@@ -90,7 +90,7 @@ describe('the rules themselves', () => {
     ['Dunlin makes ×1.64 of it.', 1],
     ['Dunlin cuts 1.64 times as long.', 1],
     ['Dunlin cuts 1.6 times as long, 40% more.', 0],
-    ['It lasts 40% longer.', 2],
+    ['It lasts 40 % longer.', 2],
     ['It is 3 times longer.', 1],
     ['P400 and 2018 are numbers too, and 0.25 mm.', 0],
     ['They can’t be told apart. They are told apart.', 1],

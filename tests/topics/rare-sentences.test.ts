@@ -143,7 +143,7 @@ describe('the chain', () => {
       'an assumption that is not known',
       'band',
       pair({}, {}, { assumptions: { finishExponent: unknown(0, 0.6) } }),
-      /Not known: [^.]*finish/,
+      /Left open, which widens the range: what finish is worth/,
     ],
   ]);
 });

@@ -1,5 +1,4 @@
 import { isUnknown } from '../../model/index.ts';
-import { unknownMeasureNames } from '../../phrases/unknown-measures.ts';
 import { chancesOfRange, ofHundred, distinguished, verdict } from '../band/words.ts';
 import { refusedWork } from '../../phrases/refused-work.ts';
 import { list } from '../../phrases/list.ts';
@@ -53,28 +52,12 @@ const assumed = {
   residualCv: 'how far steels lie off the published line',
 } as const;
 
-/** What is not known of the two and of what they share, in sentences; none where all of it is known. */
-function notKnownSaid({ subjectKnife, baselineKnife, subject, baseline, entry }: Scene): string[] {
-  const [own, other] = [subjectKnife, baselineKnife].map((knife) => list(unknownMeasureNames(knife)));
-  const shared = [
-    ...(isUnknown(entry.contactDepthMm) ? ['the depth of contact'] : []),
-    ...(isUnknown(entry.friction) ? ['the friction'] : []),
-    ...(Object.keys(assumed) as (keyof typeof assumed)[]).flatMap((id) =>
-      isUnknown(entry.assumptions[id] ?? 0) ? [assumed[id]] : [],
-    ),
-  ];
-  const said = [
-    own === other && own !== ''
-      ? `Not known of either: ${own}.`
-      : [
-          own ? `Not known of ${subject.name}: ${own}.` : '',
-          other ? `Not known of ${baseline.name}: ${other}.` : '',
-        ],
-    shared.length > 0 ? `Not known of the cut and the model: ${list(shared)}.` : '',
-  ]
-    .flat()
-    .filter((sentence) => sentence !== '');
-  return said.length > 0 ? [...said, 'That is in the range, and makes it wide.'] : [];
+/** Which assumptions a visitor left open; what is not known of the knives stands in their notes. */
+function leftOpenSaid({ entry }: Scene): string {
+  const open = (Object.keys(assumed) as (keyof typeof assumed)[]).flatMap((id) =>
+    isUnknown(entry.assumptions[id] ?? 0) ? [assumed[id]] : [],
+  );
+  return open.length > 0 ? `Left open, which widens the range: ${list(open)}.` : '';
 }
 
 /** Two numbers in two figures, or in three where two would make them one. */
@@ -130,13 +113,10 @@ export const sureWords: Record<string, WordsOf> = {
     return [
       refusedWork(scene),
       ...bandSentences(scene),
-      ...(isExact(sure) ? [] : [verdict(sure, scene), ...structureSentences(scene)]),
+      ...(isExact(sure) ? [] : [verdict(sure, scene), ...structureSentences(scene), leftOpenSaid(scene)]),
       `The quick sum says ${short(scene.row.quick.multiplied, 2)}. It takes every effect at face value and has no range.`,
     ];
   },
-
-  /** What makes the range as wide as it is because nobody knows it. */
-  'band-unknown': notKnownSaid,
 
   /** How it may honestly be said. */
   'band-rounding': (scene) => {
