@@ -12,6 +12,6 @@ export const modelChanges: readonly ModelChange[] = [
   },
   {
     model: '3',
-    what: '“as long” means material cut to one end point. The effects may multiply, add as forces or run into a limit, and the answer is a range over all three. Friction changes what an angle is worth. No steel is left out any more',
+    what: 'the words “as long” mean material cut to one end point. The effects may multiply, add as forces or run into a limit, and the answer is a range over all three. Friction changes what an angle is worth. No steel is left out any more',
   },
 ];

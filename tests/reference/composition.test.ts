@@ -168,7 +168,7 @@ describe('carbide from composition', () => {
     // 727 °C up to 3%, 910 °C at 5%; straight between them 840 °C is 4.23%.
     const chromium = { unknown: true, low: 0, high: 17 } as const;
     const { notes, volPercent } = carbideFromComposition({ carbon: 1, chromium, austenitizingC: 840 });
-    expect(notes[0]).toMatch(/chromium from 0 to 4(\.[12])? %/);
+    expect(notes[0]).toMatch(/chromium from 0 to 4(\.[12])?%/);
     expect(Object.keys(volPercent)).toEqual(['Fe3C']);
     expect(() => carbideFromComposition({ carbon: 1, chromium, austenitizingC: 400 })).toThrow(
       'hardening temperature at 0–17% chromium 400 °C is not between 727 °C and 1150 °C',
@@ -201,7 +201,7 @@ describe('carbide from composition', () => {
     [{ carbon: 4 }, 'carbon 4% is not between 0% and 3%'],
     [{ carbon: 1, chromium: 25 }, 'chromium 25% is not between 0% and 18%'],
     [{ carbon: 1, vanadium: -1 }, 'vanadium -1% is not between 0% and 10%'],
-    [{ carbon: 1, tungsten: Number.NaN }, 'tungsten NaN % is not between 0% and 20%'],
+    [{ carbon: 1, tungsten: Number.NaN }, 'tungsten NaN% is not between 0% and 20%'],
     [
       { carbon: 1, chromium: 12, austenitizingC: 1200 },
       'hardening temperature at 12% chromium 1200 °C is not between 950 °C and 1100 °C',

@@ -96,7 +96,7 @@ describe('runs that give no interval are explained', () => {
     [
       'no scatter',
       [...cut('dunlin', [120, 120]), ...cut('plover', [60, 60])],
-      /do not show how much they vary/,
+      /don’t show how much they vary/,
     ],
     [
       'two series after one sharpening',

@@ -135,7 +135,7 @@ test('the fields of the assumptions: exact ones leave no band, a cleared one wid
 });
 
 const plusMinusOf = async (said: Locator): Promise<number> =>
-  Number(/± ([\d.]+) % by volume/.exec((await said.textContent()) ?? '')?.[1]);
+  Number(/± ([\d.]+)% by volume/.exec((await said.textContent()) ?? '')?.[1]);
 
 test('carbide from composition: typed by keyboard, drawn, put into the comparison with its ±, and undone', async ({
   page,

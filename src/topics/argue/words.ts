@@ -162,7 +162,7 @@ function floors(scene: Scene): string[] {
     const angle = nominal(knife.microbevelAngleDeg ?? knife.angleDeg);
     const { low, high } = floor(knife);
     const place = angle < low ? 'below' : angle <= high ? 'on' : 'above';
-    const [least, greatest] = [plain(low, 2), plain(high, 2)];
+    const [least, greatest] = [short(low, 2), short(high, 2)];
     const from = least === greatest ? least : `${least}° to ${greatest}`;
     return `${name} at ${short(angle)}° stands ${place} its floor of ${from}°.`;
   };

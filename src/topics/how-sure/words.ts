@@ -57,7 +57,7 @@ function leftOpenSaid({ entry }: Scene): string {
   const open = (Object.keys(assumed) as (keyof typeof assumed)[]).flatMap((id) =>
     isUnknown(entry.assumptions[id] ?? 0) ? [assumed[id]] : [],
   );
-  return open.length > 0 ? `Left open, which widens the range: ${list(open)}.` : '';
+  return open.length > 0 ? `Left open for all knives: ${list(open)}.` : '';
 }
 
 /** Two numbers in two figures, or in three where two would make them one. */
@@ -113,7 +113,8 @@ export const sureWords: Record<string, WordsOf> = {
     return [
       refusedWork(scene),
       ...bandSentences(scene),
-      ...(isExact(sure) ? [] : [verdict(sure, scene), ...structureSentences(scene), leftOpenSaid(scene)]),
+      ...(isExact(sure) ? [] : [verdict(sure, scene), ...structureSentences(scene)]),
+      leftOpenSaid(scene),
       `The quick sum says ${short(scene.row.quick.multiplied, 2)}. It takes every effect at face value and has no range.`,
     ];
   },
@@ -164,10 +165,10 @@ export const sureWords: Record<string, WordsOf> = {
     const pairing = nearestPairing(scene);
     if (!pairing) return [];
     const { longer, shorter, low, high, beats } = pairing;
-    const [from, to] = shownApart(low, high);
+    const range = [...new Set([plain(low, 2), plain(high, 2)])].join(' to ');
     return [
       `Nearest to each other are ${longer} and ${shorter}.`,
-      `${longer} cuts ${from} to ${to} times as long as ${shorter}, and is ahead in ${ofHundred(beats)}.`,
+      `${longer} cuts ${range} times as long as ${shorter}, and is ahead in ${ofHundred(beats)}.`,
       beats >= distinguished
         ? 'By the model that is a real difference.'
         : 'By the model the two can’t be told apart, so naming the better one would be a guess.',

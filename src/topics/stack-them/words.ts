@@ -177,7 +177,7 @@ function factorsThatCount({ row: { careful }, subject, baseline }: Scene): strin
   if (doing.length > 1) sentences.push(`The strongest factor is ${strongest.id}.`);
   if (idle.length > 0)
     sentences.push(
-      `Both have ${list(idle.map(({ id }) => factorName(id).shared))}, so ${idle.length > 1 ? 'these factors are' : 'this factor is'} 1.`,
+      `Both have the same ${list(idle.map(({ id }) => factorName(id).shared))}, so ${idle.length > 1 ? 'these factors are' : 'this factor is'} 1.`,
     );
   const gain = productOf(doing.filter(({ factor }) => factor > 1));
   const loss = productOf(doing.filter(({ factor }) => factor < 1));

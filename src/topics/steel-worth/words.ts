@@ -36,7 +36,7 @@ const worth: WordsOf = (scene) => {
       : `${ratioSaid(factor)}, in favour of ${favoured(factor, scene)}`;
     return hasNone(band)
       ? `${what}: ${value}. It was entered without a ±.`
-      : `${what}: ${between(band)} by its own ±, with ${value} in the middle.`;
+      : `${what}: ${between(band)} by its own ±. The middle is ${value}.`;
   };
   return [
     factorText('Hardness', factorOf(careful, 'hardness'), bands.hardness),

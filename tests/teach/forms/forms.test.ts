@@ -124,7 +124,7 @@ describe('what moved', () => {
     expect(moves[0]?.idea).toBe('right');
     expect(moves[1]).toMatchObject({ idea: 'added the percentages', clear: true });
     expect(movedInWords(moves).join(' ')).toMatch(
-      /The idea that moved most is “added the percentages”\. It was given up: from 4\d % to (9|1\d) % of the answers/,
+      /The idea that moved most is “added the percentages”\. It was given up: from 4\d% to (9|1\d)% of the answers/,
     );
   });
 

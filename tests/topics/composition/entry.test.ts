@@ -12,7 +12,7 @@ import {
 import type { CarbideVolPercent, Knife } from '../../../src/model/index.ts';
 import { carbideOf, contents, readComposition, textsOf } from '../../../src/topics/composition/entry.ts';
 import type { CompositionTexts } from '../../../src/topics/composition/entry.ts';
-import { compositionSaid, contentNotKnownSaid } from '../../../src/topics/composition/words.ts';
+import { compositionSaid, heldByDesignations } from '../../../src/topics/composition/words.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
 import { validate } from '../../../src/comparison/validate.ts';
 import { compositionLever } from '../../../src/topics/composition/figure-composition-lever.ts';
@@ -102,7 +102,7 @@ test.each(contents)(
       );
       expect(Object.values(carbideOf(open.estimate)).map(nominal)).not.toContain(NaN);
     }
-    expect(contentNotKnownSaid).toContain(`${content} ${low} to ${high}%`);
+    expect(heldByDesignations(content)).toBe(`The list has ${low} to ${high}%.`);
   },
 );
 

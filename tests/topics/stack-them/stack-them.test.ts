@@ -93,7 +93,7 @@ describe('the push', () => {
 describe('the words of the stack', () => {
   it('say of two knives from one bench what is alike and so counts as 1', () => {
     const entry = { ...loft(), subject: 'avocet', baseline: 'curlew' };
-    expect(described('stack', entry)).toMatch(/Both have .*the same finish.* these factors are 1/);
+    expect(described('stack', entry)).toMatch(/Both have the same .*finish.* these factors are 1/);
   });
 
   it('say where the quick sum sets the knives in another order', () => {
