@@ -30,7 +30,7 @@ const range = `${low} to ${high} times as long`;
 /** Words that say the band of the whole ratio. */
 const bands = ['answer', 'whole-band', 'band', 'sure'];
 
-const files = globSync(['content/lessons/*.mdx', 'src/pages/**/*.astro']);
+const files = globSync(['content/lessons/*.mdx', 'src/{pages,compare}/**/*.astro']);
 const wordsIn = (text: string): string[] =>
   [...text.matchAll(/<Words of="([\w-]+)"/g)].map(([, name = '']) => name);
 const saying = files.filter((file) =>

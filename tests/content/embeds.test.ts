@@ -4,6 +4,7 @@ import { parseHTML } from 'linkedom';
 import { describe, expect, test } from 'vitest';
 import { frameRules } from '../../src/build/headers/integration.mjs';
 import { frameSnippet } from '../../src/phrases/frame-snippet.ts';
+import { takenOver } from '../../src/components/content/homes.ts';
 import { topics } from '../../src/topics/all.ts';
 import { dist, isAlone, pages } from '../site/pages.ts';
 import { headersFor } from '../site/static-host.ts';
@@ -30,7 +31,7 @@ describe.each(figures)('the figure %s alone', (id) => {
     // A page that may not be framed cannot open in the frame.
     expect(back?.getAttribute('target')).toBe('_blank');
     const home = readFileSync(`${dist}${back?.getAttribute('href')}index.html`, 'utf8');
-    expect(parseHTML(home).document.getElementById(`figure-${id}`)).not.toBeNull();
+    expect(parseHTML(home).document.getElementById(`figure-${takenOver[id] ?? id}`)).not.toBeNull();
   });
 
   test('has the sliders it has there', () => {

@@ -23,7 +23,9 @@ const texts: readonly (Omit<Home, 'sliders'> & { file: string })[] = [
       lesson: lessonOf(file),
       file: `${lessonFolder}/${file}`,
     })),
-  { page: 'compare/', file: 'src/pages/compare.astro' },
+  { page: 'compare/', file: 'src/compare/Answer.astro' },
+  { page: 'explained/', file: 'src/pages/explained/index.astro' },
+  { page: '', file: 'src/pages/index.astro' },
   { page: 'test/', file: 'src/pages/test/index.astro' },
   { page: 'argue/', file: 'src/pages/argue.astro' },
 ];
@@ -37,6 +39,9 @@ export const wholeRatioFigures: readonly string[] = [
   'power-curve',
 ];
 
+/** Figures that others have taken the place of. They are still drawn where they were embedded. */
+export const takenOver: Readonly<Record<string, string>> = { sections: 'edges', readings: 'ways' };
+
 /** Every figure there is, by its id. */
 export const figureIds: readonly string[] = Object.values(topics).flatMap(({ figures }) =>
   (figures ?? []).map(({ id }) => id),
@@ -47,7 +52,10 @@ export const figureIds: readonly string[] = Object.values(topics).flatMap(({ fig
  * page's text names stands in a part of the Compare page.
  */
 export function homeOf(figure: string): Home {
-  const standing = new RegExp(`<Figure of="${figure}"[^>]*?(?:/>|>([\\s\\S]*?)</Figure>)`);
+  const shown = takenOver[figure] ?? figure;
+  // Places of one kind are written once, with their number left open.
+  const named = `(?:"${shown}"|\\{\`${shown.replace(/\d+$/, '')}\\$\\{\\w+}\`})`;
+  const standing = new RegExp(`<Figure of=${named}[^>]*?(?:/>|>([\\s\\S]*?)</Figure>)`);
   for (const { file, ...page } of texts) {
     const found = standing.exec(readFileSync(file, 'utf8'));
     if (!found) continue;

@@ -179,7 +179,7 @@ describe('the words of what lies behind', () => {
     expect(said('behind', pair({ edgeMm: { unknown: true, low: 0.2, high: 0.8 } }))).toMatch(
       /Not known: the thickness behind the edge of Dunlin\. The middle/,
     );
-    expect(said('behind', pair({}, {}, { work: 'prying' }))).toMatch(/no slicing estimate/);
+    expect(said('behind', pair({}, {}, { work: 'prying' }))).toMatch(/no slicing estimate for prying/);
   });
 });
 

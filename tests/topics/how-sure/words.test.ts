@@ -18,7 +18,7 @@ describe('the band by hand beside the samples', () => {
   test('is one and the same where the only doubt is normal and small', () => {
     const hrc = { value: 61, plusMinus: 1, shape: 'normal' as const };
     expect(described('band-line', pair({ hrc }, {}, exact))).toMatch(
-      /as wide as the range of 20,000 samples\. The two ends agree as well\.$/,
+      /as wide as the range of 20,000 samples\. The ends agree as well\.$/,
     );
   });
 

@@ -89,7 +89,7 @@ describe('a loss', () => {
   test('gives its own name where the knife loses in all', () => {
     const duller = scene({ angle: { deg: 27 } });
     expect(said('reason-1-title', duller)).toMatch(/^A wider angle: 0\.\d+ times as long$/);
-    expect(said('reasons-heading', duller)).toBe('The one reason');
+    expect(said('reasons-heading', duller)).toBe('The reason');
   });
   test('of the whole has gains that win some back', () => {
     const mixed = scene({ angle: { deg: 18 }, edgeMm: 1.5 });
