@@ -1,4 +1,4 @@
-import { percent, plain, readsAsOne } from '../scene/show.ts';
+import { percent, readsAsOne, short } from '../scene/show.ts';
 
 /** Nearer to 1 than this, two figures of a ratio would hide the difference. */
 const near = 0.095;
@@ -9,7 +9,7 @@ function amount(ratio: number): [said: string, than: string] {
   const share = Math.abs(ratio - 1);
   return share < near
     ? [`${percent(share, share < 0.0095 ? 1 : 0)} ${ratio > 1 ? 'more' : 'less'}`, 'than']
-    : [`${plain(ratio, 2)} times as long`, 'as'];
+    : [`${short(ratio, 2)} times as long`, 'as'];
 }
 
 /**

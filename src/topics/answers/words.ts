@@ -23,7 +23,7 @@ const meant = ({ entry }: Scene): string =>
   entry.reading === 'quick' ? 'By the quick sum' : 'At the middle settings';
 
 /** Two figures, or three where two would make a difference read as none. */
-const two = (ratio: number): string => plain(ratio, !readsAsOne(ratio) && inFigures(ratio, 2) === 1 ? 3 : 2);
+const two = (ratio: number): string => short(ratio, inFigures(ratio, 2) === 1 && !readsAsOne(ratio) ? 3 : 2);
 
 /** The three totals as a range. */
 const totals = ({ multiplied, added, toLimit }: Row): Ends => ({
@@ -72,7 +72,7 @@ function turnedRound({ terms, added, multiplied, toLimit, families: { geometry, 
       : [`if the force has a limit (${two(toLimit / rest)})`]),
   ];
   if (other.length === 0) return '';
-  return `Geometry has the ${larger(geometry) ? 'smaller' : 'larger'} effect of the two ${list(other)}.`;
+  return `But geometry has the ${larger(geometry) ? 'smaller' : 'larger'} effect of the two ${list(other)}.`;
 }
 
 /**
@@ -116,7 +116,7 @@ export const answersWords: Record<string, WordsOf> = {
             ? 'So for these two it is the steel, and nothing else.'
             : size(steel) > rest
               ? 'So steel is the largest of the three here, but not all of it.'
-              : 'So steel counts, but multiplied it is not the largest of the three.',
+              : 'So steel counts. If all factors multiply, it isn’t the largest of the three.',
       scene.entry.reading === 'quick' ? '' : turnedRound(row),
     ];
   },
@@ -144,7 +144,7 @@ export const answersWords: Record<string, WordsOf> = {
       opening(scene),
       rolls(rolling),
       chipping === null
-        ? 'How they compare before chipping is not known: that takes the toughness of both.'
+        ? 'Chipping can’t be compared without the toughness of both.'
         : sideOf(chipping) === 'same'
           ? 'They bear the same before they chip.'
           : `Before it chips it bears ${sideLoadInWords(chipping)} that of the other.`,
@@ -159,7 +159,7 @@ export const answersWords: Record<string, WordsOf> = {
       opening(scene),
       readsAsOne(factor)
         ? 'Polish makes no difference between these two: that factor is 1.'
-        : `The ${factor > 1 ? 'coarser' : 'finer'} finish of the first makes ${two(factor)}${readAlike(least, most) ? '' : `, and ${two(least)} to ${two(most)} over what is thought possible`}.`,
+        : `The ${factor > 1 ? 'coarser' : 'finer'} finish of the first makes ${readAlike(least, most) ? two(factor) : `${two(least)} to ${two(most)}; ${two(factor)} is the middle`}.`,
       'That coarse scratches keep biting in a slice is assumed. A card study of 2018 reports that finish matters; its numbers were not at hand. In a push cut it’s the other way round.',
     ];
   },
@@ -172,8 +172,8 @@ export const answersWords: Record<string, WordsOf> = {
         ? 'Both have the same angle, so counted once or twice it makes no difference between them.'
         : `As a wedge that opens the cut the angle makes ${two(wedge)}, at the apex that wears ${two(apex)}. Multiplied that is ${two(wedge * apex)}.`,
       scene.entry.reading === 'quick'
-        ? 'They are two places, so both count. The quick sum takes both in full, and so may say too much.'
-        : 'They are two places, so both count. The apex is damped. How much is assumed, after the slope of a published card test.',
+        ? 'The angle works in two places, so both count. The quick sum takes both in full, and so may say too much.'
+        : 'The angle works in two places, so both count. The apex counts for less. How much less is assumed, after a published card test.',
     ];
   },
 
@@ -183,7 +183,7 @@ export const answersWords: Record<string, WordsOf> = {
     const side = sideOf(totals(careful));
     return [
       opening(scene),
-      `Yes, it is only a model. At the middle settings it is ${two(multiplied)} if they multiply, ${two(added)} if the forces add and ${two(toLimit)} if the force has a limit. The quick sum says ${two(quick.multiplied)}.`,
+      `Yes, it is only a model. At the middle settings ${two(multiplied) === two(added) && two(multiplied) === two(toLimit) ? `all three ways give ${two(multiplied)}` : `it is ${two(multiplied)} if they multiply, ${two(added)} if the forces add and ${two(toLimit)} if the force has a limit`}. The quick sum says ${two(quick.multiplied)}.`,
       side === 'same'
         ? 'None of the three sees a difference.'
         : side === 'open'
@@ -215,7 +215,7 @@ export const answersWords: Record<string, WordsOf> = {
     const unknown = isUnknown(subjectKnife.hrc) || isUnknown(baselineKnife.hrc);
     return [
       opening(scene),
-      `${brief(own)} against ${brief(other)} HRC${unknown ? ', the middle standing in where it is not known' : ''}.`,
+      `${own === other ? `Both have ${brief(own)} HRC` : `It’s ${brief(own)} against ${brief(other)} HRC`}${unknown ? ', the middle standing in where it is not known' : ''}.`,
       readsAsOne(factor)
         ? `${meant(scene)} that makes no difference: here hardness decides nothing.`
         : `${meant(scene)}, multiplied, that makes ${two(factor)} of ${two(row.multiplied)} in all. Geometry and finish make ${two(geometry * finish)}.`,
@@ -247,7 +247,7 @@ export const answersWords: Record<string, WordsOf> = {
         : `This is for ${job.name}: ${job.reason}. Where edges bend instead, side load counts.`,
       rolls(rolling),
       (cut === 'more' && roll === 'less') || (cut === 'less' && roll === 'more')
-        ? 'So the two jobs put them in opposite order.'
+        ? 'So slicing and side load put them in opposite order.'
         : '',
     ];
   },

@@ -14,7 +14,7 @@ import {
 import type { Settling } from './numbers.ts';
 import { floorDeg } from '../../scene/limits.ts';
 import { refusedWork } from '../../phrases/refused-work.ts';
-import { list } from '../../phrases/list.ts';
+import { capital, list } from '../../phrases/list.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { percent, plain, ratioInWords, readAlike, short } from '../../scene/show.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
@@ -145,10 +145,10 @@ function swung(scene: Scene): string[] {
     return [`${pair} none of these changes anything: the angles and thicknesses hardly differ.`];
   const said = ({ dispute, low, high }: (typeof spans)[number]): string =>
     readAlike(low, high)
-      ? `For ${about[dispute]} it makes no difference.`
-      : `For ${about[dispute]} it is ${shownApart([low, high]).join(' to ')}.`;
+      ? `${capital(about[dispute])} makes no difference.`
+      : `${capital(about[dispute])} makes it ${shownApart([low, high]).join(' to ')}.`;
   return [
-    `${pair} most depends on ${about[largest.dispute]}: ${shownApart([largest.low, largest.high]).join(' to ')} times as long.`,
+    `${pair} ${about[largest.dispute]} matters most: ${shownApart([largest.low, largest.high]).join(' to ')} times as long.`,
     ...spans.filter((span) => span !== largest).map(said),
   ];
 }

@@ -6,7 +6,7 @@ import { costAskedFirst, costsOf } from './values.ts';
 import { costVerdict, offerInWords } from './words.ts';
 import { drawLevel } from '../../scene/draw-level.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { brief, percent, plain } from '../../scene/show.ts';
+import { brief, percent, short } from '../../scene/show.ts';
 
 /** Few, so that a page does not stand still for it: the ends of the band are good to about a tenth of its width. */
 const samples = 100;
@@ -45,7 +45,7 @@ export function levelBandWords(scene: Scene): string[] {
     'That is friction, exponents, both steels, the scatter of the published line, and how the effects combine.',
   ];
   if (low === null || high === null) return [...tries, 'No try has an angle at which the two draw level.'];
-  const [from, to] = [plain(low, 2), plain(high, 2)];
+  const [from, to] = [short(low, 2), short(high, 2)];
   return [
     ...tries,
     from === to

@@ -6,7 +6,7 @@ import type { Offered } from './values.ts';
 import { asLongAs } from '../../phrases/as-long-as.ts';
 import { finishText } from '../../phrases/measures.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { percent, readsAsOne, short, signedPercent, times } from '../../scene/show.ts';
+import { percent, ratioInWords, readsAsOne, short, signedPercent, times } from '../../scene/show.ts';
 import { knifeName } from '../what-it-takes/words.ts';
 
 const names = { refinish: 'Refinish', regrind: 'Regrind', steel: 'Another steel' } as const;
@@ -128,16 +128,16 @@ export function costVerdict(scene: Scene, asked: CostAsked, offered: readonly Of
   const broken = worked.filter(({ cost }) => cost.belowFloor);
   return [
     `The best of these offers is ${lowered(first.asked)}, at the middle settings, if the factors multiply.`,
-    `${name} would cut ${asLongAs(first.cost.ratioGained, 'now')}. It would cut ${asLongAs(first.cost.overAgainst.then, knifeName(scene, asked.against))}.`,
+    `${name} would cut ${asLongAs(first.cost.ratioGained, 'now')}. That is ${ratioInWords(first.cost.overAgainst.then)} as ${knifeName(scene, asked.against)}.`,
     byMoney
-      ? `Most for your money: ${lowered(byMoney.asked)}, with ${gainSaid(byMoney.cost.gainPerMoney)} of its present cutting for each unit.`
+      ? `Most for your money: ${lowered(byMoney.asked)}, which gains ${gainSaid(byMoney.cost.gainPerMoney).replace('+', '')} for each unit of money.`
       : '',
     byMinute
       ? `Most for your time: ${lowered(byMinute.asked)}, ${
           // Under a minute a gain for each minute would be more than the whole gain.
           byMinute.cost.minutes !== null && byMinute.cost.minutes < 1
             ? `in ${timeSaid(byMinute.cost.minutes, byMinute.asked)}`
-            : `${gainSaid(byMinute.cost.gainPerMinute)} for each minute`
+            : `which gains ${gainSaid(byMinute.cost.gainPerMinute).replace('+', '')} for each minute`
         }.`
       : '',
     ...broken.map(

@@ -35,7 +35,7 @@ export function structureSentences(scene: Scene): string[] {
   return [
     readAlike(multiplied.median, added.median) && readAlike(multiplied.median, toLimit.median)
       ? 'The middle is the same whichever way the effects combine.'
-      : `The middle is near ${middle(multiplied)} if the factors multiply, ${middle(added)} if the forces add and ${middle(toLimit)} if the force has a limit.`,
+      : `One by one, the middle is near ${middle(multiplied)} if the factors multiply, ${middle(added)} if the forces add and ${middle(toLimit)} if the force has a limit.`,
     `Nobody has measured which of the three holds, and there may be others. ${weights ? `Here they have the weights ${weights.map((weight) => short(weight)).join(' to ')}` : 'We give each a third'}: a choice, not a finding.`,
   ];
 }
@@ -142,10 +142,10 @@ export const sureWords: Record<string, WordsOf> = {
     const next = others.slice(0, 2);
     return [
       `The largest part of the doubt about ${subject.name} and ${baseline.name} is ${first.what}: ${percent(first.share)} of it.`,
-      next.length === 0 ? '' : `Then ${list(next.map(({ what, share }) => `${what} (${percent(share)})`))}.`,
       first.what === structureMatter && !scene.comparison.assumptions?.structureWeights
         ? 'That share follows from giving each of the three ways a third.'
         : '',
+      next.length === 0 ? '' : `Then ${list(next.map(({ what, share }) => `${what} (${percent(share)})`))}.`,
     ];
   },
 
