@@ -90,7 +90,7 @@ for (const folder of ['src/model', 'src/comparison', 'src/scene', 'src/topics', 
   }
   const reachable = counts.all - counts.cautious - counts.excused;
   console.log(
-    `${folder}: ${((100 * counts.reached) / reachable).toFixed(1)} % of ${reachable} branches, ${missed.length} missed; besides ${counts.cautious} fallbacks only the compiler asks for and ${counts.excused} with a reason`,
+    `${folder}: ${((100 * counts.reached) / reachable).toFixed(1)}% of ${reachable} branches, ${missed.length} missed; besides ${counts.cautious} fallbacks only the compiler asks for and ${counts.excused} with a reason`,
   );
   for (const line of missed) console.log(line);
 }

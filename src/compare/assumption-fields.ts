@@ -56,7 +56,7 @@ const third = '1 : 1 : 1';
 /** How likely each way to combine the factors is held to be, as three numbers. */
 const weightsField: WorkField = {
   kind: 'text',
-  label: 'Weights of the three structures',
+  label: 'The three ways count',
   hint: 'Multiplied : forces added : to a limit. Nobody has measured which holds. The model’s own: 1 : 1 : 1, a choice.',
   show: ({ assumptions: { structureWeights } }) => structureWeights?.map(brief).join(' : ') ?? third,
   write(entry, text) {
@@ -94,7 +94,7 @@ function gauge(id: Gauge, label: string, unit: Unit, notKnown: number): WorkFiel
   return {
     kind: 'text',
     label,
-    hint: `The ± it has for all knives alike; 0 where it has none. Empty: not known, ±${brief(notKnown)} stands for it.`,
+    hint: `Its ± for all knives alike, or 0. Empty: not known, and we use ±${brief(notKnown)}.`,
     unit: `± ${unit}`,
     show: ({ gaugeBias }) => {
       const plusMinus = gaugeBias?.[id] ?? 0;
@@ -117,43 +117,43 @@ function gauge(id: Gauge, label: string, unit: Unit, notKnown: number): WorkFiel
 export const assumptionFields = {
   angleExponent: assumption(
     'angleExponent',
-    'Angle exponent E',
-    'What an angle is worth in all, at 15° per side.',
+    'What an angle is worth',
+    'The exponent E, for 15° per side.',
   ),
   thicknessExponent: assumption(
     'thicknessExponent',
-    'Thickness exponent',
-    'What thickness behind the edge is worth.',
+    'What thickness is worth',
+    'The exponent of the thickness behind the edge.',
   ),
-  finishExponent: assumption('finishExponent', 'Finish exponent', 'What grain size is worth in slicing.'),
+  finishExponent: assumption('finishExponent', 'What finish is worth', 'The exponent of the grain size, in slicing.'),
   hardnessExponent: assumption(
     'hardnessExponent',
-    'Hardness exponent',
-    'Used only beyond 50 to 66 HRC, where the published line does not reach.',
+    'What hardness is worth',
+    'The exponent used below 50 and above 66 HRC, where the published line ends.',
   ),
   lifeExponent: assumption(
     'lifeExponent',
-    'Life exponent p',
-    'The power that turns a ratio of card into a ratio of lives; not used at a fixed number of strokes.',
+    'From card to rope',
+    'The power p that turns a ratio of card into a ratio of lives. A fixed number of strokes needs none.',
   ),
   wedgingShare: assumption(
     'wedgingShare',
-    'Share of wedging s',
-    'If the force has a limit: how much of the last force an ordinary blade needs for wedging.',
+    'How much force goes into wedging',
+    'The share s of the last force, for an ordinary blade, if the force has a limit.',
   ),
   limitPower: assumption(
     'limitPower',
-    'Power of the width m',
-    'If the force has a limit: how life grows with the width the edge may reach.',
+    'How fast an edge gets wide',
+    'The power m by which life grows with the width of the edge, if the force has a limit.',
   ),
   structureWeights: weightsField,
   residualCv: assumption(
     'residualCv',
-    'What the model leaves out of a steel',
-    'How far single steels scatter about the published line, as a coefficient of variation.',
+    'How far steels lie off the line',
+    'The scatter of single steels about the published line (coefficient of variation).',
     '%',
   ),
-  gaugeAngle: gauge('angleDeg', 'Common error of the angle gauge', '°', 3),
-  gaugeEdge: gauge('edgeMm', 'Common error of the caliper', 'mm', 0.1),
-  gaugeHrc: gauge('hrc', 'Common error of the hardness tester', 'HRC', 3),
+  gaugeAngle: gauge('angleDeg', 'How far the angle gauge may be off', '°', 3),
+  gaugeEdge: gauge('edgeMm', 'How far the caliper may be off', 'mm', 0.1),
+  gaugeHrc: gauge('hrc', 'How far the hardness tester may be off', 'HRC', 3),
 } satisfies Record<FieldId, WorkField>;

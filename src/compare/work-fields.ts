@@ -41,7 +41,7 @@ const workFields = {
     kind: 'choice',
     label: '“As long” means',
     choices: [
-      ['end-point', 'material cut until the same end point'],
+      ['end-point', 'how much it cuts until it is blunt'],
       ['fixed-strokes', 'card cut in a fixed number of strokes'],
     ],
     show: ({ outcome }) => outcome ?? 'end-point',
@@ -52,8 +52,8 @@ const workFields = {
   },
   friction: {
     kind: 'text',
-    label: 'Friction coefficient µ₀',
-    hint: 'Assumed unless you measured it: 0.25, from 0.1 to 0.4. Empty: not known.',
+    label: 'Friction in the cut',
+    hint: 'The coefficient µ₀. We assume 0.25, from 0.1 to 0.4. Empty: not known.',
     show: ({ friction }) => showQuantity(friction, 4),
     write(entry, text) {
       const read = readQuantity(text, { what: 'friction', unknown: { low: 0.1, high: 0.4 } });
@@ -63,7 +63,7 @@ const workFields = {
   contactDepth: {
     kind: 'text',
     label: 'Depth of contact',
-    hint: 'How far up the blade the material touches. Assumed: 8 mm. Empty: not known.',
+    hint: 'How far up the blade the material touches. We assume 8 mm. Empty: not known.',
     unit: 'mm',
     show: ({ contactDepthMm }) => showQuantity(contactDepthMm, 4),
     write(entry, text) {
@@ -87,9 +87,9 @@ const workFields = {
   },
   reading: {
     kind: 'choice',
-    label: 'Reading shown first',
+    label: 'Estimate shown first',
     choices: [
-      ['careful', 'careful estimate: friction, exponents and the regression'],
+      ['careful', 'careful estimate: the whole model'],
       ['quick', 'quick sum: done in your head'],
     ],
     show: ({ reading }) => reading,
@@ -98,7 +98,7 @@ const workFields = {
   faceValues: {
     kind: 'text',
     label: 'Percentages, one after another',
-    hint: 'For example +40 %, +40 %, −10 %. Empty: the comparison’s own factors.',
+    hint: 'For example +40%, +40%, −10%. Empty: the comparison’s own factors.',
     show: ({ faceValues }) => faceValues?.map(typedPercent).join(', ') ?? '',
     write(entry, text) {
       if (text.trim() === '') return good({ ...entry, faceValues: null });
@@ -135,7 +135,7 @@ export const switches: readonly { attribute: Equalisable; label: string }[] = [
 
 /** What is left to differ when everything else is made equal. */
 export const onlyThese: readonly { label: string; equalised: readonly Equalisable[] }[] = [
-  { label: 'Nothing evened up', equalised: [] },
+  { label: 'Nothing made equal', equalised: [] },
   { label: 'Only geometry differs', equalised: ['finish', 'hrc', 'carbideVolPercent'] },
   {
     label: 'Only the finish differs',

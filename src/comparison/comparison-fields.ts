@@ -103,8 +103,8 @@ const percentages = v.pipe(
   v.array(
     v.pipe(
       v.number('a percentage must be a number'),
-      v.gtValue(-100, ({ input }) => `${input} % leaves nothing: a percentage is above −100 %`),
-      v.maxValue(1000, ({ input }) => `${input} % is above 1000 %`),
+      v.gtValue(-100, ({ input }) => `${input}% leaves nothing: a percentage is above −100%`),
+      v.maxValue(1000, ({ input }) => `${input}% is above 1000%`),
     ),
   ),
   v.maxLength(10, ({ input }) => `a chain has at most ten percentages, not ${input.length}`),

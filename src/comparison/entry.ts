@@ -12,7 +12,7 @@ export type Equalisable = (typeof equalisable)[number];
 
 /** The session that is to be cut next. */
 export interface PlanEntry {
-  /** Coefficient of variation of one knife's runs, 0.2 is 20 %; what the runs show where it is left out. */
+  /** Coefficient of variation of one knife's runs, 0.2 is 20%; what the runs show where it is left out. */
   readonly cv?: number;
   /** The smallest ratio of two lives worth finding, above 1. */
   readonly ratio: number;

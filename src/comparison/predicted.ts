@@ -19,7 +19,7 @@ export const pairIn = (whole: Comparison, subject: string): Comparison =>
 const bands = memoizeByObject((_comparison: Comparison): Map<string, Prediction> => new Map());
 
 /**
- * The central 90 % of the samples of a knife's ratio to the baseline, with their middle. The same comparison gives the
+ * The central 90% of the samples of a knife's ratio to the baseline, with their middle. The same comparison gives the
  * same object.
  *
  * @throws RangeError where the model refuses the comparison

@@ -8,16 +8,16 @@ import { letter } from './wording.ts';
  *
  * @param options what is chosen from, where a letter is asked for
  * @example inWords(1.96, 'times as long') // → '1.96 times as long'
- * @example inWords(0.8, '% more') // → '20 % less'
+ * @example inWords(0.8, '% more') // → '20% less'
  * @example inWords(2, 'letter', ['this', 'that']) // → 'B: that'
  */
 export function inWords(value: number, asks: Asks, options: readonly string[] = []): string {
   const mode = modeOf(asks);
   if (mode === 'letter') return `${letter(value - 1)}: ${String(options[value - 1])}`;
-  if (mode === 'share') return `${inFigures(value * 100)} %`;
+  if (mode === 'share') return `${inFigures(value * 100)}%`;
   if (mode === 'more' || mode === 'less') {
     const less = value < 1 || (value === 1 && mode === 'less');
-    return `${inFigures(Math.abs(value - 1) * 100)} % ${less ? 'less' : 'more'}`;
+    return `${inFigures(Math.abs(value - 1) * 100)}% ${less ? 'less' : 'more'}`;
   }
   return asks === '°' ? `${inFigures(value)}°` : `${inFigures(value)} ${asks}`;
 }

@@ -15,7 +15,7 @@ export interface ShownJudgement {
  * @param shown the result as the page writes it
  * @param asks how a bare number is meant, or the unit that may follow
  * @throws RangeError where what is shown is no number
- * @example judgeShown('1.96', 'times', '+96 %').verdict // → 'right'
+ * @example judgeShown('1.96', 'times', '+96%').verdict // → 'right'
  * @example judgeShown('1.96', 'times', '0,51').message // → 'You wrote 0.51. That is one divided by the result: look at what stands on top.'
  * @example judgeShown('22.4', 'µm', '22,4 µm').verdict // → 'right'
  */

@@ -17,7 +17,7 @@ export interface Judgement {
 /**
  * Judges a typed answer: right, a known wrong idea, wrong, or not to be read.
  *
- * @example judge(workedExample('forward-chain'), '+96 %').verdict // → 'right'
+ * @example judge(workedExample('forward-chain'), '+96%').verdict // → 'right'
  * @example judge(workedExample('forward-chain'), '1.8').misstep // → 'added the percentages'
  */
 export function judge(problem: Problem, typed: string): Judgement {
@@ -44,7 +44,7 @@ export function judge(problem: Problem, typed: string): Judgement {
       };
 }
 
-/** The key in the words of the question: "1.96 times as long", "96 % more". */
+/** The key in the words of the question: "1.96 times as long", "96% more". */
 export const answerInWords = ({ answer, unit, options }: Problem): string => inWords(answer, unit, options);
 
 /** The right number in the wrong dress, which needs a word about writing and none about the sum. */

@@ -5,22 +5,22 @@ import type { Given, Step } from './problem.ts';
 /**
  * A percentage with its sign, as on paper.
  *
- * @example signed(-25) // → '−25 %'
+ * @example signed(-25) // → '−25%'
  */
 export const signed = (percent: number): string =>
-  `${percent < 0 ? '−' : '+'}${inFigures(Math.abs(percent))} %`;
+  `${percent < 0 ? '−' : '+'}${inFigures(Math.abs(percent))}%`;
 
 /**
- * "40 % more", or with the word for less.
+ * "40% more", or with the word for less.
  *
- * @example change(-25, 'fewer') // → '25 % fewer'
+ * @example change(-25, 'fewer') // → '25% fewer'
  */
 export const change = (percent: number, less: string): string =>
-  `${inFigures(Math.abs(percent))} % ${percent < 0 ? less : 'more'}`;
+  `${inFigures(Math.abs(percent))}% ${percent < 0 ? less : 'more'}`;
 
-/** "rises by 40 %" */
+/** "rises by 40%" */
 export const moves = (percent: number): string =>
-  `${percent < 0 ? 'falls' : 'rises'} by ${inFigures(Math.abs(percent))} %`;
+  `${percent < 0 ? 'falls' : 'rises'} by ${inFigures(Math.abs(percent))}%`;
 
 export const multiplier = (percent: number): number => compound([percent]);
 

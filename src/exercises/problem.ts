@@ -5,7 +5,7 @@ import type { Kind } from './numbers.ts';
  * What a problem is. It is plain data: it can be printed, kept and compared byte by byte.
  *
  * Every answer, of the key and of each misstep, is one number above 0: a ratio where the question compares
- * ("+96 %" and "1.96 times as long" are one answer), an amount where it asks for one, and for a choice the place
+ * ("+96%" and "1.96 times as long" are one answer), an amount where it asks for one, and for a choice the place
  * of the option, counted from 1.
  */
 export interface Problem {

@@ -9,7 +9,7 @@ export function toleranceInWords({
   unit,
   options = [],
 }: Pick<Problem, 'tolerance' | 'unit' | 'options'>): string {
-  const part = `${inFigures(tolerance.relative * 100)} %`;
+  const part = `${inFigures(tolerance.relative * 100)}%`;
   switch (modeOf(unit)) {
     case 'letter':
       return `A letter from A to ${letter(options.length - 1)}.`;

@@ -146,7 +146,7 @@ export const measures = {
   carbideVolPercent: {
     symbol: 'V',
     name: 'carbide volume',
-    unit: ' %',
+    unit: '%',
     low: 0,
     high: 60,
     digits: 1,

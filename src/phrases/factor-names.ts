@@ -7,7 +7,7 @@ export interface FactorName {
   name: string;
   /** Of a knife: what it gains or loses by. */
   own: string;
-  /** Of two knives that do not differ in it: what both have. */
+  /** Of two knives that do not differ in it: what both have the same. */
   shared: string;
   /** Beside its row on a ruler, in a few words. */
   onRuler: string;
@@ -19,49 +19,49 @@ const names: Record<TermId, FactorName> = {
   wedge: {
     name: 'Wedge',
     own: 'its edge angle as a wedge',
-    shared: 'the same edge angle',
+    shared: 'edge angle',
     onRuler: 'Angle, as a wedge',
     onNarrowRuler: 'Angle: wedge',
   },
   apex: {
     name: 'Apex',
     own: 'its angle at the apex',
-    shared: 'the same angle at the apex',
+    shared: 'angle at the apex',
     onRuler: 'Angle, as it wears',
     onNarrowRuler: 'Angle: wear',
   },
   thickness: {
     name: 'Thickness',
     own: 'its thickness behind the edge',
-    shared: 'the same thickness behind the edge',
+    shared: 'thickness behind the edge',
     onRuler: 'Behind the edge',
     onNarrowRuler: 'Behind edge',
   },
   grind: {
     name: 'Grind',
     own: 'its primary grind',
-    shared: 'the same wedge of the primary grind',
+    shared: 'wedge of the primary grind',
     onRuler: 'Grind',
     onNarrowRuler: 'Grind',
   },
   finish: {
     name: 'Finish',
     own: 'the finish of its edge',
-    shared: 'the same finish',
+    shared: 'finish',
     onRuler: 'Finish',
     onNarrowRuler: 'Finish',
   },
   hardness: {
     name: 'Hardness',
     own: 'its hardness',
-    shared: 'the same hardness',
+    shared: 'hardness',
     onRuler: 'Hardness',
     onNarrowRuler: 'Hardness',
   },
   carbide: {
     name: 'Carbide',
     own: 'its carbide',
-    shared: 'the same carbide',
+    shared: 'carbide',
     onRuler: 'Carbide',
     onNarrowRuler: 'Carbide',
   },
@@ -71,13 +71,13 @@ const names: Record<TermId, FactorName> = {
  * The names of a factor. One that the model's table has and this list does not is called by its id.
  *
  * @example factorName('grind').own // → 'its primary grind'
- * @example factorName('stropping').shared // → 'the same stropping'
+ * @example factorName('stropping').shared // → 'stropping'
  */
 export const factorName = (id: string): FactorName =>
   (names as Partial<Record<string, FactorName>>)[id] ?? {
     name: capital(id),
     own: `its ${id}`,
-    shared: `the same ${id}`,
+    shared: id,
     onRuler: capital(id),
     onNarrowRuler: capital(id),
   };

@@ -2,7 +2,8 @@ import type { Knife, TermId } from '../model/index.ts';
 import { factorOf } from '../comparison/found.ts';
 import { carbideText, finishText, lengthText, quantityText } from './measures.ts';
 import type { Scene } from '../scene/scene.ts';
-import { plain, readsAsOne, short, units } from '../scene/show.ts';
+import { readsAsOne, units } from '../scene/show.ts';
+import { asLongAs } from './as-long-as.ts';
 import { factorName } from './factor-names.ts';
 
 /** A factor for somebody who has never met it: what is looked at, and why it matters. */
@@ -32,7 +33,7 @@ const words: Record<TermId, FactorWords> = {
   thickness: {
     title: 'Thickness behind the edge',
     measure: ({ edgeMm }) => quantityText(edgeMm, units.mm),
-    why: 'Whatever is thick behind the edge has to push its way through.',
+    why: 'A blade that is thick behind the edge has to push its way through.',
     lessons: ['behind-the-edge'],
   },
   grind: {
@@ -45,7 +46,7 @@ const words: Record<TermId, FactorWords> = {
   finish: {
     title: 'The finish of the edge',
     measure: ({ finish }) => finishText(finish),
-    why: 'We take the scratches of the last grit to act as teeth, which go on biting in a slice.',
+    why: 'We assume that the scratches of the last grit act as teeth, which go on biting in a slice.',
     lessons: ['what-a-grit-is'],
   },
   hardness: {
@@ -108,12 +109,8 @@ export function termText(scene: Scene, id: TermId): string[] {
     measures,
     why,
     measure(subjectKnife) !== '' && measure(subjectKnife) === measure(baselineKnife)
-      ? 'It starts from another thickness behind the edge, though, and so at another slope.'
+      ? 'But it starts from another thickness behind the edge, and so has another slope.'
       : '',
-    `For this reason alone ${subject.name} should cut ${inTwo(factor)} times as long as ${baseline.name}.`,
+    `For this reason alone ${subject.name} should cut ${asLongAs(factor, baseline.name)}.`,
   ];
 }
-
-/** In two figures, or in three where two would say that there is no difference. */
-const inTwo = (factor: number): string =>
-  Number(plain(factor, 2)) === 1 ? plain(factor, 3) : short(factor, 2);

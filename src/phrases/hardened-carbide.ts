@@ -3,7 +3,7 @@ import type { Hardened } from '../scene/steel.ts';
 
 /** Volume with its ±, or that there is none. */
 export const carbideWithPlusMinus = ({ percent: volume, estimate: { plusMinus } }: Hardened): string =>
-  volume === 0 ? `none, at most ${plain(plusMinus, 2)} %` : `${plain(volume, 2)} ± ${plain(plusMinus, 2)} %`;
+  volume === 0 ? `none, at most ${plain(plusMinus, 2)}%` : `${plain(volume, 2)} ± ${plain(plusMinus, 2)}%`;
 
 /** The carbide of the lever by its formula; both, where either of two may be. */
 export const leverFormula = ({ estimate: { tieLine, otherTieLine } }: Hardened): string =>

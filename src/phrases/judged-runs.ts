@@ -68,7 +68,7 @@ export function intervalMeans({ family, verdict }: Pick<LogJudgement, 'family' |
   const often = verdict === 'as good as equal' ? 90 : 95;
   return family === 1
     ? `Of a hundred tests like this, about ${often} give a range that holds the true ratio.`
-    : `This log can judge ${countInWords(family)} pairs of knives, so each range is wider: in ${often} logs of a hundred all of them hold.`;
+    : `This log can judge ${countInWords(family)} pairs of knives, so each range is wider. In ${often} logs of a hundred all of them hold.`;
 }
 
 /** Where and how the two were compared. */
@@ -79,7 +79,7 @@ export function methodSaid(
   if (verdict === 'too few runs' || verdict === 'cannot be separated') return [];
   return [
     batches.length > 0
-      ? `${subject} and ${baseline} are compared within ${batches.length === 1 ? 'the batch' : `the ${countInWords(batches.length)} batches`} they share, so a harder batch takes no part.`
+      ? `${subject} and ${baseline} are compared within ${batches.length === 1 ? 'the batch' : `the ${countInWords(batches.length)} batches`} they share. So a harder batch makes no difference.`
       : 'No batch is recorded, so a harder batch would look like a worse knife.',
     `Method: ${method}.`,
   ];
@@ -99,6 +99,6 @@ export function separateBy(
     `Knife and batch cannot be separated: no batch was cut with both ${subject} and ${baseline}.`,
     'A harder batch would look like a worse knife, so there is no verdict.',
     `Cut next: ${ways.join(', or ') || `${subject} and ${baseline} in one batch`}.`,
-    'Two sharpenings of each in a shared batch are the least; six tell far more.',
+    'You need at least two sharpenings of each in a shared batch. Six tell you far more.',
   ];
 }

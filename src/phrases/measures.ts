@@ -4,7 +4,7 @@ import { brief, short, units } from '../scene/show.ts';
 
 export const quantityText = (value: Quantity, unit: string): string =>
   isUnknown(value)
-    ? `between ${short(value.low)} and ${short(value.high)}${unit} (not known)`
+    ? `${short(value.low)}–${short(value.high)}${unit} (not known)`
     : `${short(nominal(value))}${unit}`;
 
 const scaleName = { 'FEPA-P': 'P', 'FEPA-F': 'F', JIS: 'JIS ', CAMI: 'CAMI ' } as const;
@@ -22,7 +22,7 @@ export function carbideText(volumes: Knife['carbideVolPercent']): string {
     [0, 0],
   );
   if (all.some(isUnknown))
-    return `between ${short(ends[0])} and ${short(ends[1])}% of carbide by volume (not known)`;
+    return `${short(ends[0])}–${short(ends[1])}% of carbide by volume (not known)`;
   return ends[0] > 0 ? `${short(ends[0])}% of carbide by volume` : 'no carbide';
 }
 
@@ -35,16 +35,17 @@ export const lengthText = (value: Quantity): string =>
 export const grindText = ({ form, spineMm, heightMm }: Grind): string =>
   `${form} grind from ${lengthText(spineMm)} over ${lengthText(heightMm)}`;
 
-/** A knife's measures as one clause: what the model computes with. */
+/** A knife's measures, the shape of its edge and then what it is made of: what the model computes with. */
 export const measuresText = (knife: Knife): string =>
-  [
+  `${[
     `${quantityText(knife.angleDeg, units.deg)} per side`,
     ...(knife.microbevelAngleDeg === undefined
       ? []
       : [`microbevel ${quantityText(knife.microbevelAngleDeg, units.deg)}`]),
     `${quantityText(knife.edgeMm, units.mm)} behind the edge`,
     grindText(knife.grind),
-    `finish ${finishText(knife.finish)}`,
+  ].join(', ')}. ${[
+    `Finish ${finishText(knife.finish)}`,
     `hardness ${quantityText(knife.hrc, units.hrc)}`,
     carbideText(knife.carbideVolPercent),
-  ].join(', ');
+  ].join(', ')}`;

@@ -8,10 +8,10 @@ export interface ModelChange {
 export const modelChanges: readonly ModelChange[] = [
   {
     model: '2',
-    what: 'bands moved, because a prediction now carries the scatter that the published regression leaves, and a gauge’s common error where one is given; the ratios themselves are those of model no. 1',
+    what: 'the ranges moved. A prediction now carries the scatter that the published line leaves. It also carries a gauge’s common error, where one is given. The ratios themselves are those of model no. 1',
   },
   {
     model: '3',
-    what: 'the words “as long” mean material cut to one end point, the effects may multiply, add as forces or run into a limit, and the answer is a range over all three; friction changes what an angle is worth; and no steel is left out any more',
+    what: 'the words “as long” mean material cut to one end point. The effects may multiply, add as forces or run into a limit, and the answer is a range over all three. Friction changes what an angle is worth. No steel is left out any more',
   },
 ];

@@ -12,15 +12,15 @@ const earlier = [...new Set(['1', ...modelChanges.map(({ model }) => model)])];
 
 /** What models 1 and 2 said, in words. */
 const saidEarlierInWords = ({ careful, quick, rival }: EarlierRatios): string =>
-  `${short(careful)} times as long by the careful estimate, ${short(rival)} if the forces add, and ${short(quick)} by the quick sum`;
+  `${short(careful, 2)} times as long by the careful estimate, ${short(rival, 2)} if the forces add, and ${short(quick, 2)} by the quick sum`;
 
 /** What this model or a later one said, in words. */
 const saidInWords = ({ low, middle, high, quick }: StatedRatios): string =>
-  `${headlineInWords({ low: shownRatio(low), middle: shownRatio(middle), high: shownRatio(high) })} (the quick sum gives ${short(quick)})`;
+  `${headlineInWords({ low: shownRatio(low), middle: shownRatio(middle), high: shownRatio(high) })} (the quick sum gives ${short(quick, 2)})`;
 
 /** What the model says of the pair now, in words. */
 const nowInWords = (scene: Scene): string =>
-  `${headlineInWords(headlineOf(scene))} (the quick sum gives ${short(scene.row.quick.multiplied)})`;
+  `${headlineInWords(headlineOf(scene))} (the quick sum gives ${short(scene.row.quick.multiplied, 2)})`;
 
 /** What a link or a seal said when it was made; undefined where it does not carry it. */
 export const saidThen = ({ said, saidEarlier }: Said): string | undefined =>
@@ -41,14 +41,14 @@ export function olderLinkText(link: OpenedLink): string {
   const [then, now] = [saidThen(link), nowInWords(scene)];
   const thenAndNow =
     then === undefined
-      ? `A link of that age does not carry what was said then. Now it says, for ${who}: ${now}.`
+      ? `So old a link doesn’t carry what it said then. Now it says, for ${who}: ${now}.`
       : then === now
         ? `For ${who} it says what it said then: ${now}.`
         : `Then it said, for ${who}: ${then}. Now it says: ${now}.`;
 
   const at = earlier.indexOf(modelNumber);
   if (at < 0)
-    return `This link was made with factor model no. ${modelNumber}, which this page, with no. ${MODEL_NUMBER}, does not know. ${thenAndNow} Reload the page for a newer one.`;
+    return `This link was made with factor model no. ${modelNumber}. This page has no. ${MODEL_NUMBER} and doesn’t know it. ${thenAndNow} Reload the page for a newer one.`;
   const why = modelChanges
     .filter(({ model }) => earlier.indexOf(model) > at)
     .map(({ model, what }) => `With no. ${model}, ${what}.`);

@@ -10,7 +10,7 @@ export const onlyTogether = (
 ): string =>
   readsAsOne(multiplied)
     ? ''
-    : `Each difference between ${subject.name} and ${baseline.name} is too small to show by itself; together they make ${short(multiplied)}.`;
+    : `Each difference between ${subject.name} and ${baseline.name} is too small to show by itself. Together they make ${short(multiplied)}.`;
 
 /** What has to be added where a total is given beside the parts that can be seen, and is another than theirs. */
 export const smallParts = (seen: readonly { factor: number }[], total: number): string =>

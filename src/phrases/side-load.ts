@@ -1,5 +1,5 @@
 import type { Ends } from '../model/index.ts';
-import { plain, readsAsOne } from '../scene/show.ts';
+import { plain, readsAsOne, whole } from '../scene/show.ts';
 
 /** Which way a range of ratios points as a whole: `open` where it holds values on both sides of 1. */
 export type Side = 'more' | 'less' | 'same' | 'open';
@@ -17,11 +17,13 @@ export function sideOf({ low, high }: Ends): Side {
   return high < 1 || atHigh ? 'less' : 'open';
 }
 
-/** Both ends in two figures, or in three where two would make of one of them no difference at all; once where they agree. */
+/** Whether two figures would make of one end no difference at all. */
+const isNearOne = (ends: Ends): boolean =>
+  [ends.low, ends.high].some((end) => !readsAsOne(end) && Number(plain(end, 2)) === 1);
+
+/** Both ends in two figures, or in three where two would hide a difference; once where they agree. */
 function shownEnds(ends: Ends): string[] {
-  const figures = [ends.low, ends.high].some((end) => !readsAsOne(end) && Number(plain(end, 2)) === 1)
-    ? 3
-    : 2;
+  const figures = isNearOne(ends) ? 3 : 2;
   return [...new Set([ends.low, ends.high].map((end) => plain(end, figures)))];
 }
 
@@ -30,9 +32,12 @@ function shownEnds(ends: Ends): string[] {
  *
  * @example sideLoadInWords({ low: 0.357, high: 0.638 }) // → '0.36 to 0.64 of'
  * @example sideLoadInWords({ low: 1.4, high: 2.1 }) // → '1.4 to 2.1 times'
+ * @example sideLoadInWords({ low: 1.03, high: 1.06 }) // → '103 to 106% of'
  */
 export const sideLoadInWords = (range: Ends): string =>
-  `${shownEnds(range).join(' to ')} ${range.high <= 1 ? 'of' : 'times'}`;
+  isNearOne(range)
+    ? `${[...new Set([whole(range.low * 100), whole(range.high * 100)])].join(' to ')}% of`
+    : `${shownEnds(range).join(' to ')} ${range.high <= 1 ? 'of' : 'times'}`;
 
 /**
  * The same as a label in a figure.

@@ -8,14 +8,14 @@ const batchesOf = ({ lives }: KnifeRuns): string[] => [
 ];
 
 const openEnded = ({ name }: KnifeRuns): string =>
-  `No run of ${name} reached its end point: all of them ended early, so how long it lasts is open.`;
+  `No run of ${name} reached its end point. All of them ended early, so nobody knows how long it lasts.`;
 
 /** Why the runs of two knives give no interval, in words; only asked where they do not. */
 export function whyNoInterval({ subject, baseline, log, promised }: RunsOfTwo): string[] {
   if (promised.waiting && promised.planned !== null)
     return [
       `${promised.reached === 0 ? 'None' : capital(countInWords(promised.reached))} of ${countInWords(promised.planned)} planned sharpenings of ${subject.name} and ${baseline.name} ${promised.reached < 2 ? 'is' : 'are'} cut.`,
-      'The verdict waits for the rest, since every look before that is another chance to be wrong.',
+      'The verdict waits for the rest: every early look is another chance to be wrong.',
     ];
   const both = [subject, baseline];
   const without = both.filter(({ lives }) => lives.length === 0);
@@ -45,7 +45,7 @@ export function whyNoInterval({ subject, baseline, log, promised }: RunsOfTwo): 
   const why = log.method.replace(/^none: /, '');
   return /do not (vary|show)/.test(why)
     ? [
-        `The lives of ${subject.name} and ${baseline.name} do not show how much they vary: all are alike, or they were looked at too rarely.`,
+        `The lives of ${subject.name} and ${baseline.name} don’t show how much they vary. All are alike, or they were looked at too rarely.`,
         'Without scatter there is no interval, and equal numbers are no proof of it.',
       ]
     : [`There is no interval: ${why}.`];

@@ -6,7 +6,7 @@ import { leastSquares } from './least-squares.ts';
 import type { Law } from './least-squares.ts';
 import type { SeriesReading } from './log.ts';
 
-/** A fitted value with its 95 % interval; null where there are as many readings as parameters. */
+/** A fitted value with its 95% interval; null where there are as many readings as parameters. */
 export interface FittedValue {
   value: number;
   low: number | null;

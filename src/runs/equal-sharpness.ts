@@ -13,7 +13,7 @@ export interface EndPointRatio {
   endPoint: number;
   /** How many times as much the first knife has cut as the second by the fitted curves, within the batches they share. */
   ratio: number;
-  /** An interval as the judge of logs gives it: 95 % for all end points at once; null where edges are too few. */
+  /** An interval as the judge of logs gives it: 95% for all end points at once; null where edges are too few. */
   low: number | null;
   high: number | null;
   /** The same ratio from the readings joined by straight lines; null where one does not cross the stop. */

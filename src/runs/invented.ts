@@ -9,7 +9,7 @@ export interface Truths {
   knives: readonly { knife: string; cuts: number; angleDeg?: number; chance?: string }[];
   /** What every knife's cuts are multiplied by in a batch of material. */
   batches: readonly { batch: string; factor: number }[];
-  /** Coefficient of variation from sharpening to sharpening within one batch: 0.1 is 10 %. */
+  /** Coefficient of variation from sharpening to sharpening within one batch: 0.1 is 10%. */
   spreadCv: number;
   /** Sharpenings of each knife in each batch. */
   sharpenings: number;

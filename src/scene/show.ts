@@ -128,9 +128,9 @@ export function shownRatio(ratio: number): number {
 /**
  * A share or rise as per cent with its unit.
  *
- * @example percent(0.56) // → '56 %'
+ * @example percent(0.56) // → '56%'
  */
-export const percent = (share: number, decimals = 0): string => `${fixed(share * 100, decimals)} %`;
+export const percent = (share: number, decimals = 0): string => `${fixed(share * 100, decimals)}%`;
 
 /** The same to the whole per cent, whatever else is given along: for the ticks of an axis. */
 export const wholePercent = (share: number): string => percent(share);
@@ -138,7 +138,7 @@ export const wholePercent = (share: number): string => percent(share);
 /**
  * A rise or fall as per cent, with its sign.
  *
- * @example signedPercent(0.4) // → '+40 %'
+ * @example signedPercent(0.4) // → '+40%'
  */
 export const signedPercent = (share: number, decimals = 0): string => {
   const text = percent(share, decimals);
@@ -148,20 +148,20 @@ export const signedPercent = (share: number, decimals = 0): string => {
 /**
  * A number of per cent as typed, with its sign and without trailing zeros.
  *
- * @example typedPercent(12.5) // → '+12.5 %'
+ * @example typedPercent(12.5) // → '+12.5%'
  */
 export const typedPercent = (value: number): string =>
-  `${value >= 0 ? '+' : ''}${minus(String(inDecimals(value, 4)))} %`;
+  `${value >= 0 ? '+' : ''}${minus(String(inDecimals(value, 4)))}%`;
 
 /**
  * The same rounded to a tenth of a per cent.
  *
- * @example roundedPercent(12.34) // → '+12.3 %'
+ * @example roundedPercent(12.34) // → '+12.3%'
  */
 export const roundedPercent = (value: number): string => typedPercent(inDecimals(value, 1));
 
 /**
- * Whether a share rounds to 0 %.
+ * Whether a share rounds to 0%.
  *
  * @example readsAsNone(0.004) // → true
  */
@@ -170,14 +170,13 @@ export const readsAsNone = (share: number): boolean => Math.abs(share) < 0.005;
 /** A ratio in words a listener keeps: "about 3 times as long". */
 export function ratioInWords(ratio: number): string {
   if (!(ratio > 0) || !Number.isFinite(ratio)) return 'no length of time that can be given';
-  if (Math.abs(Math.log(ratio)) < 0.03) return 'about as long';
+  if (Math.abs(Math.log(ratio)) < 0.05) return 'about as long';
   if (ratio < 1) {
     const part = 1 / ratio;
-    if (part < 1.95) return `about ${Math.round(ratio * 20) * 5} % as long`;
+    if (part < 1.95) return `about ${Math.round(ratio * 20) * 5}% as long`;
     if (part < 2.5) return 'about half as long';
     return `about one ${ordinal(part < 9.5 ? Math.round(part) : inFigures(part, 2))} as long`;
   }
-  if (ratio < 1.1) return `about ${plain(ratio, 3)} times as long`;
   if (ratio < 1.95) return `about ${plain(ratio, 2)} times as long`;
   if (ratio < 9.75) return `about ${minus(String(Math.round(ratio * 2) / 2))} times as long`;
   return `about ${plain(ratio, 2)} times as long`;

@@ -30,7 +30,7 @@ const planFields = {
   cv: {
     kind: 'text',
     label: 'How much the runs of one knife scatter',
-    hint: 'Standard deviation by mean. Empty: the upper 80% limit of what the runs show, or 20 % where they show none.',
+    hint: 'Standard deviation by mean. Empty: the upper 80% limit of what the runs show, or 20% where they show none.',
     unit: '%',
     show: ({ cv }) => brief(cv * 100),
     write(plan, text) {

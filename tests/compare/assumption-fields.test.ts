@@ -122,7 +122,7 @@ test('a ± of one’s own and an exact value are kept as typed', () => {
   });
   expect(typed('finishExponent', '0,4').assumptions.finishExponent).toBe(0.4);
   expect(typed('residualCv', '15').assumptions.residualCv).toBe(0.15);
-  expect(typed('residualCv', '15 ± 5 %').assumptions.residualCv).toEqual({ value: 0.15, plusMinus: 0.05 });
+  expect(typed('residualCv', '15 ± 5%').assumptions.residualCv).toEqual({ value: 0.15, plusMinus: 0.05 });
   expect(typed('gaugeAngle', '± 1').gaugeBias).toEqual({ angleDeg: 1 });
   expect(typed('gaugeAngle', '0', typed('gaugeAngle', '1')).gaugeBias).toBeUndefined();
 });

@@ -19,7 +19,7 @@ describe('a worked example opened with blanks', () => {
     const [first] = blanks;
     if (!first) throw new Error('there is no blank');
     expect(judgeBlank(first, '1,4').verdict).toBe('right');
-    expect(judgeBlank(first, '140 %').verdict).toBe('right');
+    expect(judgeBlank(first, '140%').verdict).toBe('right');
     expect(judgeBlank(first, '0.4')).toMatchObject({ verdict: 'not right', step: 0 });
     expect(judgeBlank(first, 'much').verdict).toBe('not readable');
   });

@@ -34,7 +34,7 @@ describe('numbers no problem can be made of', () => {
     [
       'parts above the whole',
       () => workedExample('multiply-or-add', { percents: [60, 40] }),
-      'shares 60, 40 are not two above 0 and below 100 % together',
+      'shares 60, 40 are not two above 0 and below 100% together',
     ],
     [
       'one helper alone',
@@ -68,7 +68,7 @@ describe('numbers no problem can be made of', () => {
 });
 
 test('a third knife that is not named is half as good again', () => {
-  // 240 % of it against 50 % more than it: 2.4/1.5.
+  // 240% of it against 50% more than it: 2.4/1.5.
   expect(workedExample('times-or-more', { times: 2.4 }, { level: 3 }).answer).toBeCloseTo(2.4 / 1.5, 12);
 });
 

@@ -15,8 +15,8 @@ describe('forty and forty', () => {
     ['1.96'],
     ['1,96'],
     ['×1.96'],
-    ['+96 %'],
-    ['196 %'],
+    ['+96%'],
+    ['196%'],
     ['49/25'],
     ['1 24/25'],
     ['1.95'],
@@ -28,14 +28,14 @@ describe('forty and forty', () => {
   // By hand: 1 + 0.4 + 0.4; 1 + 0.4 × 0.4; 1.96 − 1; 0.4 + 0.4; 1.4 + 1.4; (1.4 + 1.4)/2.
   test.each([
     ['1.8', 'added the percentages'],
-    ['+80 %', 'added the percentages'],
-    ['180 %', 'added the percentages'],
+    ['+80%', 'added the percentages'],
+    ['180%', 'added the percentages'],
     ['1.16', 'multiplied the percentages themselves'],
     ['0.96', 'forgot the base'],
     ['0.8', 'added the percentages and forgot the base'],
     ['2.8', 'added the multipliers'],
     ['1.4', 'arithmetic mean'],
-    ['96 %', 'slip of writing'],
+    ['96%', 'slip of writing'],
     ['96', 'slip of writing'],
     ['196', 'slip of writing'],
   ])('%s: %s', (typed, misstep) => {
@@ -67,14 +67,14 @@ describe('a question for per cent more', () => {
 
   test('takes per cent, with or without the sign', () => {
     expect(judge(problem, more.toFixed(1)).verdict).toBe('right');
-    expect(judge(problem, `${more.toFixed(1)} %`).verdict).toBe('right');
+    expect(judge(problem, `${more.toFixed(1)}%`).verdict).toBe('right');
     expect(judge(problem, `×${problem.answer}`).verdict).toBe('right');
-    expect(answerInWords(problem)).toMatch(/ % more$/);
+    expect(answerInWords(problem)).toMatch(/% more$/);
     expect(toleranceInWords(problem)).toContain('the start included');
   });
 
   test('knows the whole given for the part, and a number of times', () => {
-    expect(judge(problem, `${(more + 100).toFixed(1)} %`)).toMatchObject({
+    expect(judge(problem, `${(more + 100).toFixed(1)}%`)).toMatchObject({
       misstep: 'forgot the base',
       step: 2,
     });
@@ -83,5 +83,5 @@ describe('a question for per cent more', () => {
 });
 
 test('the tolerance is said for the box', () => {
-  expect(toleranceInWords(fortyAndForty)).toBe('In how many times as long. Right to within 1 %.');
+  expect(toleranceInWords(fortyAndForty)).toBe('In how many times as long. Right to within 1%.');
 });

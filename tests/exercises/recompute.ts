@@ -50,7 +50,7 @@ export const recompute: Record<Kind, (problem: Problem) => number> = {
   // From the words of the question.
   'times-or-more': ({ question, level }) => {
     const number = (before: string): number =>
-      Number(new RegExp(`([\\d.]+) ${before}`).exec(question)?.[1] ?? NaN);
+      Number(new RegExp(`([\\d.]+) ?${before}`).exec(question)?.[1] ?? NaN);
     if (level === 1) return number('times as');
     if (level === 2) return (100 + number('% more')) / 100;
     return number('% as') / (100 + number('% more'));

@@ -8,8 +8,8 @@ describe('worked examples', () => {
     expect(problem.seed).toBeNull();
   });
 
-  // Chen & Rao, Journal of Consumer Research 34(3), 2007, by its press reports: +25 % and +25 % make +56.25 %.
-  // AMC 8 2002, problem 14: 30 % off, then 20 % off, is 44 % off.
+  // Chen & Rao, Journal of Consumer Research 34(3), 2007, by its press reports: +25% and +25% make +56.25%.
+  // AMC 8 2002, problem 14: 30% off, then 20% off, is 44% off.
   test.each([
     [[25, 25], 1.5625],
     [[-30, -20], 0.56],

@@ -19,7 +19,7 @@ const dunlinLoft: Knife = {
   finish: { scale: 'FEPA-P', grit: 220 },
   grind: { form: 'hollow', spineMm: 2.6, heightMm: 18, radiusMm: 150 },
   hrc: { value: 61, plusMinus: 1 },
-  // D2, 11–15 % (memory), ±30 %.
+  // D2, 11–15% (memory), ±30%.
   carbideVolPercent: { CrC: { value: 13, plusMinus: 3.9 } },
 };
 

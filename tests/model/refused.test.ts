@@ -231,8 +231,8 @@ const refusals: [what: string, ask: () => unknown, says: string][] = [
   ],
   [
     'a ± that leaves the range by more than a quarter of it',
-    () => checkQuantity('CrC volume', { value: 22, plusMinus: 40 }, { low: 0, high: 60, unit: ' %' }),
-    'CrC volume -18 to 62 % leaves 0 % to 60 % by more than a quarter of that range',
+    () => checkQuantity('CrC volume', { value: 22, plusMinus: 40 }, { low: 0, high: 60, unit: '%' }),
+    'CrC volume -18 to 62% leaves 0% to 60% by more than a quarter of that range',
   ],
   [
     'a ± that leaves the range above by more than a quarter of it',

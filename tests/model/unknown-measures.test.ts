@@ -26,8 +26,8 @@ test('what is not known of a knife is named with its range and its unit, each ki
     { what: 'radius of the grind', low: 80, high: 200, unit: ' mm' },
     { what: 'finish', low: 5, high: 40, unit: ' µm' },
     { what: 'hardness', low: 56, high: 62, unit: ' HRC' },
-    { what: 'carbide volume', low: 0, high: 8, unit: ' %' },
-    { what: 'carbide volume', low: 0, high: 4, unit: ' %' },
+    { what: 'carbide volume', low: 0, high: 8, unit: '%' },
+    { what: 'carbide volume', low: 0, high: 4, unit: '%' },
     { what: 'toughness', low: 10, high: 30, unit: '' },
   ]);
   // A flat grind has no radius to know.

@@ -89,7 +89,7 @@ describe('a link is told', () => {
     const saidEarlier = { careful: 12.53, quick: 56.16, rival: 5.17 };
     const text = olderLinkText(link({ modelNumber: '2', saidEarlier }));
     expect(text).toContain(
-      'Then it said, for Dunlin against Plover: 12.5 times as long by the careful estimate, 5.17 if the forces add, and 56.2 by the quick sum.',
+      'Then it said, for Dunlin against Plover: 13 times as long by the careful estimate, 5.2 if the forces add, and 56 by the quick sum.',
     );
     expect(text).toContain('Now it says: about 5 to 30 times as long; 10 is the middle');
     expect(text).toContain('With no. 3, ');
@@ -98,13 +98,13 @@ describe('a link is told', () => {
 
   test('that its age does not let it carry what was said', () => {
     const text = olderLinkText(link({ modelNumber: '1' }));
-    expect(text).toContain('does not carry what was said then. Now it says, for Dunlin against Plover:');
-    expect(text).toContain('With no. 2, bands moved');
+    expect(text).toContain('doesn’t carry what it said then. Now it says, for Dunlin against Plover:');
+    expect(text).toContain('With no. 2, the ranges moved');
   });
 
   test('that it is of a model this page does not know', () => {
     const text = olderLinkText(link({ modelNumber: '<b>99', said: now }));
-    expect(text).toContain(`no. <b>99, which this page, with no. ${MODEL_NUMBER}, does not know`);
+    expect(text).toContain(`no. <b>99. This page has no. ${MODEL_NUMBER} and doesn’t know it.`);
     expect(text).toContain('it says what it said then: about 5 to 30 times as long; 10 is the middle');
     expect(text).toContain('Reload');
   });

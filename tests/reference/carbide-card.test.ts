@@ -52,7 +52,7 @@ describe('the card line as the chain takes it', () => {
       for (let step = 0; step <= steps; step += 1) {
         const mm = card(20 + (48 * step) / steps, { CrC });
         expect(mm).toBeGreaterThan(before);
-        // A tenth of a point is worth 2 % at most.
+        // A tenth of a point is worth 2% at most.
         if (step > 0) expect(mm / before).toBeLessThan(1.02);
         before = mm;
       }
@@ -78,11 +78,11 @@ describe('the card line as the chain takes it', () => {
       expect(cardForChain(hrc, 4 * 11.2, 1.2)).toBeCloseTo(card(hrc, { CrC: 4 }), 12);
   });
 
-  test('carbide above 60 % in all is refused, 60 % is not', () => {
+  test('carbide above 60% in all is refused, 60% is not', () => {
     expect(() => card(60, { MC: 40, CrC: 30 })).toThrow(
-      new RangeError('carbide volume in all 70 % is not between 0 % and 60 %'),
+      new RangeError('carbide volume in all 70% is not between 0% and 60%'),
     );
-    expect(() => card(60, { MC: 61 })).toThrow('MC volume 61 % is not between 0 % and 60 %');
+    expect(() => card(60, { MC: 61 })).toThrow('MC volume 61% is not between 0% and 60%');
     expect(card(60, { MC: 20.1, CrC: 19.9, MN: 20 })).toBeGreaterThan(0);
     expect(() => card(60, { WC: 3 } as object)).toThrow('carbide kind WC is not one of');
     expect(() => card(19)).toThrow('hardness 19 HRC is not between 20 HRC and 68 HRC');
@@ -165,7 +165,7 @@ describe('the lever rule', () => {
   });
 
   test('the worked examples of a textbook', () => {
-    // callister-lever: ferrite 0.022, eutectoid 0.76, cementite 6.70 % C.
+    // callister-lever: ferrite 0.022, eutectoid 0.76, cementite 6.70% C.
     const mass = (whole: number, rich: number, poor = 0.022) => model.leverRule({ whole, poor, rich });
     expect(1 - mass(0.35, 6.7)).toBeCloseTo(0.95, 2);
     expect(mass(0.35, 0.76)).toBeCloseTo(0.44, 2);
@@ -174,7 +174,7 @@ describe('the lever rule', () => {
     expect(100 * mass(0.4, 0.76)).toBeCloseTo(51.2, 1);
     expect(mass(1.15, 6.7)).toBeCloseTo(0.17, 2);
     expect(1 - mass(1.15, 6.7, 0.76)).toBeCloseTo(0.93, 2);
-    // Ferrite 0.88 by mass has 0.823 % C.
+    // Ferrite 0.88 by mass has 0.823% C.
     expect(0.022 + 0.12 * (6.7 - 0.022)).toBeCloseTo(0.823, 3);
     expect(1 - mass(0.823, 6.7)).toBeCloseTo(0.88, 2);
   });

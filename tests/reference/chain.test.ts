@@ -7,7 +7,7 @@ describe('ratios', () => {
     [[-20, -25], 0.6],
     [[25, 25], 1.5625],
     [[40, -30], 0.98],
-    // amc-2002-problem: AMC 8 2002, problem 14, 30 % then 20 % off is 44 % off.
+    // amc-2002-problem: AMC 8 2002, problem 14, 30% then 20% off is 44% off.
     [[-30, -20], 0.56],
   ])('%j makes %f', (percents, multiplier) => {
     expect(model.compound(percents)).toBeCloseTo(multiplier, 12);
@@ -198,7 +198,7 @@ describe('limits', () => {
     [66, 4.06, 4.51],
   ])('the floor at %i HRC is %f° to %f° per side', (hrc, low, high) => {
     const floor = model.angleFloorDeg(model.vickersFromRockwellC(hrc));
-    // The closed form of the conversion is good to 0.15 %, and to 1 % at 66 HRC.
+    // The closed form of the conversion is good to 0.15%, and to 1% at 66 HRC.
     const digits = hrc > 64 ? 1 : 2;
     expect(floor.low).toBeCloseTo(low, digits);
     expect(floor.high).toBeCloseTo(high, digits);

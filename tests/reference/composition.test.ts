@@ -18,7 +18,7 @@ describe('carbide from composition', () => {
       expect(Object.keys(found.volPercent)).toEqual(['CrC']);
       expect(found.austeniteCarbon.value).toBeCloseTo(carbon, 9);
       expect(found.tieLine).toMatchObject({ formula: 'Cr23C6', whole: 1.075 });
-      // 5.684 % C in Cr23C6, IUPAC standard atomic weights: the arms of the lever.
+      // 5.684% C in Cr23C6, IUPAC standard atomic weights: the arms of the lever.
       const { massFraction } = found.tieLine;
       expect(massFraction).toBeCloseTo((1.075 - carbon) / (5.684 - carbon), 4);
       const heavy = massFraction / 6.97;
@@ -58,7 +58,7 @@ describe('carbide from composition', () => {
   );
 
   test('AISI M2 has the volume of the table', () => {
-    // 7–10, ±30 % (memory).
+    // 7–10, ±30% (memory).
     const { volPercent, plusMinus } = carbideFromComposition({
       carbon: 0,
       ...model.compositionsByDesignation['AISI M2'],
@@ -71,7 +71,7 @@ describe('carbide from composition', () => {
     expect(Object.keys(model.compositionsByDesignation)).toEqual(Object.keys(model.carbidesByDesignation));
   });
 
-  test('vanadium as VC: every per cent binds 0.236 % carbon and takes 1.6 volume %', () => {
+  test('vanadium as VC: every per cent binds 0.236% carbon and takes 1.6 volume %', () => {
     // 12.011/50.9415 (IUPAC standard atomic weights); 5.77 and 7.75 g/cm³ (matrix from memory).
     const { volPercent, tieLine } = carbideFromComposition({
       carbon: 1.8,
@@ -90,7 +90,7 @@ describe('carbide from composition', () => {
   test('M6C weighs what its cell does', () => {
     // Fe3W3C: 16 formula units in a cube of 1.11 nm, about 14.2 g/cm³ (memory), 731 g/mol (IUPAC weights).
     const { volPercent } = carbideFromComposition({ carbon: 1, tungsten: 7, austenitizingC: 1000 });
-    // 5/7 of 7 % stay undissolved: 5 % W in 25.1/30 of its mass.
+    // 5/7 of 7% stay undissolved: 5% W in 25.1/30 of its mass.
     const mass = 5 * (731.07 / (3 * 183.84));
     const byDensity = mass / 14.2 / (mass / 14.2 + (100 - mass) / 7.75);
     expect(Math.abs((volPercent.M6C ?? 0) / (100 * byDensity) - 1)).toBeLessThan(0.01);
@@ -98,7 +98,7 @@ describe('carbide from composition', () => {
 
   test('strong carbide formers leave the matrix carbon to harden', () => {
     const { tieLine, notes } = carbideFromComposition({ carbon: 0.6, vanadium: 5, austenitizingC: 850 });
-    // 0.3 % of 100 g in what is not VC.
+    // 0.3% of 100 g in what is not VC.
     expect(tieLine.whole * (1 - 0.3 / 0.19079 / 100)).toBeCloseTo(0.3, 4);
     expect(notes.join(' ')).toContain('kept for the matrix');
   });
@@ -165,13 +165,13 @@ describe('carbide from composition', () => {
   });
 
   test('of a steel hardened from 840 °C not known chromium is no more than the table reaches', () => {
-    // 727 °C up to 3 %, 910 °C at 5 %; straight between them 840 °C is 4.23 %.
+    // 727 °C up to 3%, 910 °C at 5%; straight between them 840 °C is 4.23%.
     const chromium = { unknown: true, low: 0, high: 17 } as const;
     const { notes, volPercent } = carbideFromComposition({ carbon: 1, chromium, austenitizingC: 840 });
-    expect(notes[0]).toMatch(/chromium from 0 to 4(\.[12])? %/);
+    expect(notes[0]).toMatch(/chromium from 0 to 4(\.[12])?%/);
     expect(Object.keys(volPercent)).toEqual(['Fe3C']);
     expect(() => carbideFromComposition({ carbon: 1, chromium, austenitizingC: 400 })).toThrow(
-      'hardening temperature at 0–17 % chromium 400 °C is not between 727 °C and 1150 °C',
+      'hardening temperature at 0–17% chromium 400 °C is not between 727 °C and 1150 °C',
     );
   });
 
@@ -198,17 +198,17 @@ describe('carbide from composition', () => {
   });
 
   test.each([
-    [{ carbon: 4 }, 'carbon 4 % is not between 0 % and 3 %'],
-    [{ carbon: 1, chromium: 25 }, 'chromium 25 % is not between 0 % and 18 %'],
-    [{ carbon: 1, vanadium: -1 }, 'vanadium -1 % is not between 0 % and 10 %'],
-    [{ carbon: 1, tungsten: Number.NaN }, 'tungsten NaN % is not between 0 % and 20 %'],
+    [{ carbon: 4 }, 'carbon 4% is not between 0% and 3%'],
+    [{ carbon: 1, chromium: 25 }, 'chromium 25% is not between 0% and 18%'],
+    [{ carbon: 1, vanadium: -1 }, 'vanadium -1% is not between 0% and 10%'],
+    [{ carbon: 1, tungsten: Number.NaN }, 'tungsten NaN% is not between 0% and 20%'],
     [
       { carbon: 1, chromium: 12, austenitizingC: 1200 },
-      'hardening temperature at 12 % chromium 1200 °C is not between 950 °C and 1100 °C',
+      'hardening temperature at 12% chromium 1200 °C is not between 950 °C and 1100 °C',
     ],
     [
       { carbon: 1, austenitizingC: 700 },
-      'hardening temperature at 0 % chromium 700 °C is not between 727 °C and 1100 °C',
+      'hardening temperature at 0% chromium 700 °C is not between 727 °C and 1100 °C',
     ],
   ])('%o is outside the tables', (steel, message) => {
     expect(() => carbideFromComposition(steel)).toThrow(RangeError);

@@ -29,7 +29,7 @@ const rowOf = (comparison: Comparison) => {
 };
 
 describe('card for the chain', () => {
-  /** Card in a fixed number of strokes, in mm: read off against 60 HRC with 4 % of CrC, where the line is straight. */
+  /** Card in a fixed number of strokes, in mm: read off against 60 HRC with 4% of CrC, where the line is straight. */
   const mm = (hrc: number, carbideVolPercent: CarbideVolPercent): number =>
     rowOf(pair({ hrc, carbideVolPercent }, {}, { outcome: 'fixed-strokes' })).families.steel * 301.8;
 
@@ -175,12 +175,12 @@ describe('a thicker edge', () => {
 describe('the edges of what is taken', () => {
   test('22 ± 40 per cent of carbide is refused at its field, and more than 60 in all', () => {
     expect(() => rowOf(pair({ carbideVolPercent: { CrC: { value: 22, plusMinus: 40 } } }))).toThrow(
-      'Dunlin: CrC volume -18 to 62 % leaves 0 % to 60 % by more than a quarter of that range',
+      'Dunlin: CrC volume -18 to 62% leaves 0% to 60% by more than a quarter of that range',
     );
     // Up to a quarter of the range outside: what is drawn there is drawn again.
     expect(() => rowOf(pair({ carbideVolPercent: { CrC: { value: 22, plusMinus: 37 } } }))).not.toThrow();
     expect(() => rowOf(pair({ carbideVolPercent: { CrC: 40, MC: 20.5 } }))).toThrow(
-      'Dunlin: carbide volume of all kinds together 60.5 % is not between 0 % and 60 %',
+      'Dunlin: carbide volume of all kinds together 60.5% is not between 0% and 60%',
     );
     expect(() => rowOf(pair({ carbideVolPercent: { CrC: 40, MC: 20 } }))).not.toThrow();
   });

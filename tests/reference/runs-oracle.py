@@ -106,7 +106,7 @@ def chi_square():
 
 
 def cautious_df(variances, counts):
-    """Welch and Satterthwaite's degrees of freedom, each variance at its upper 80 % limit."""
+    """Welch and Satterthwaite's degrees of freedom, each variance at its upper 80% limit."""
     v = [var * (n - 1) / stats.chi2.ppf(0.2, n - 1) for var, n in zip(variances, counts)]
     return sum(v) ** 2 / sum(a * a / (n - 1) for a, n in zip(v, counts))
 

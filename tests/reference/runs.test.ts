@@ -60,7 +60,7 @@ describe('power law', () => {
 });
 
 describe('runs needed', () => {
-  // Noncentral t power of a pooled two-sample t test on logarithms, σ = √ln(1 + CV²), both tails, 80 % and 5 %:
+  // Noncentral t power of a pooled two-sample t test on logarithms, σ = √ln(1 + CV²), both tails, 80% and 5%:
   // values from an exact power calculation outside this project.
   it.each([
     [0.1, 1.1, 19],
@@ -84,12 +84,12 @@ describe('runs needed', () => {
   });
 
   it('agrees with the textbook case d = 0.5, 64 a group', () => {
-    // J. Cohen, Statistical Power Analysis (1988): d 0.5, 80 %, 5 % → 64 a group; exact power 0.80146.
+    // J. Cohen, Statistical Power Analysis (1988): d 0.5, 80%, 5% → 64 a group; exact power 0.80146.
     expect(twoSamplePower(0.5, 64)).toBeCloseTo(0.80146, 5);
     expect(twoSamplePower(0.5, 63)).toBeLessThan(0.8);
   });
 
-  it('gives 0.68 for three runs a knife, ratio 1.3, scatter 10 %', () => {
+  it('gives 0.68 for three runs a knife, ratio 1.3, scatter 10%', () => {
     const effect = Math.log(1.3) / Math.sqrt(Math.log(1.01));
     expect(twoSamplePower(effect, 3)).toBeCloseTo(0.68, 2);
   });
@@ -97,7 +97,7 @@ describe('runs needed', () => {
 
 describe('distributions', () => {
   it.each([
-    // Tables of Student's t, two-sided 5 % and 1 %.
+    // Tables of Student's t, two-sided 5% and 1%.
     [0.975, 1, 12.706],
     [0.975, 5, 2.571],
     [0.975, 30, 2.042],

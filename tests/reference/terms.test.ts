@@ -177,7 +177,7 @@ describe('sections of a primary grind', () => {
 });
 
 describe('what a grain leaves on steel', () => {
-  test('scratches 3 to 5 % of its size deep, and a roughness that goes with its power 1.3 to 1.4', () => {
+  test('scratches 3 to 5% of its size deep, and a roughness that goes with its power 1.3 to 1.4', () => {
     // Two published charts of ground and lapped steel, read off.
     expect(model.scratchDepthUm(60)).toEqual({ low: expect.closeTo(1.8, 12), high: expect.closeTo(3, 12) });
     const [fine, coarse] = [model.roughnessRaUm(58.5), model.roughnessRaUm(117)];
@@ -274,7 +274,7 @@ describe('steel', () => {
   });
 
   test('typical volumes are by standard designation, with their ±', () => {
-    // From memory: D2 11–15, 440C 10–13, ±30 %.
+    // From memory: D2 11–15, 440C 10–13, ±30%.
     const d2 = model.carbidesByDesignation['AISI D2']?.CrC;
     expect(d2).toEqual({ value: 13, plusMinus: 3.9 });
     for (const designation of Object.keys(model.carbidesByDesignation))

@@ -22,7 +22,7 @@ describe('normal scores', () => {
   it('are the quantiles of the normal distribution, far out too', () => {
     for (const p of [1e-300, 1e-20, 1e-9, 1e-4, 0.01, 0.0749, 0.0751, 0.3, 0.5, 0.6, 0.925, 0.99, 0.999999])
       expect(Math.abs(normalScore(p) / (normalQuantile(p) || 1) - (p === 0.5 ? 0 : 1))).toBeLessThan(1e-13);
-    // Standard tables of the normal distribution: 90, 95 and 99 % two-sided.
+    // Standard tables of the normal distribution: 90, 95 and 99% two-sided.
     expect([0.95, 0.975, 0.995].map((p) => Number(normalScore(p).toFixed(4)))).toEqual([
       1.6449, 1.96, 2.5758,
     ]);
@@ -99,7 +99,7 @@ describe('draws under a name', () => {
       Array.from({ length: 20_000 }, (_, i) => again(i, 1)),
       Array.from({ length: 20_000 }, (_, i) => again(7, i)),
     ]) {
-      // χ² with 99 degrees of freedom: 148.2 is its 99.9 % point (standard tables (memory)).
+      // χ² with 99 degrees of freedom: 148.2 is its 99.9% point (standard tables (memory)).
       const counts = new Float64Array(100);
       for (const u of draws) counts[Math.floor(100 * u)] = (counts[Math.floor(100 * u)] ?? 0) + 1;
       expect(counts.reduce((sum, count) => sum + (count - 200) ** 2 / 200, 0)).toBeLessThan(148.2);
@@ -138,8 +138,8 @@ describe('propagation by sampling', () => {
     expect(Math.abs(sdOf(y) / 0.023747 - 1)).toBeLessThan(0.01);
   });
 
-  it('compounds five lognormal factors to a 95 % factor of 1.764', () => {
-    // Coefficients of variation 10, 15, 10, 5 and 20 %: worked by hand from σ² = ln(1 + CV²).
+  it('compounds five lognormal factors to a 95% factor of 1.764', () => {
+    // Coefficients of variation 10, 15, 10, 5 and 20%: worked by hand from σ² = ln(1 + CV²).
     const sds = [0.1, 0.15, 0.1, 0.05, 0.2].map(logSd);
     const factors = sds.map((sd, k) => normal(`factor ${k}`).map((z) => Math.exp(sd * z)));
     const products = normal('').map((_, i) => factors.reduce((product, f) => product * (f[i] ?? 1), 1));

@@ -28,8 +28,8 @@ describe('first-order propagation', () => {
     expect(firstOrder(ten)).toBeCloseTo(0.32, 2);
   });
 
-  it('compounds five lognormal factors to a 95 % factor of 1.764', () => {
-    // Coefficients of variation 10, 15, 10, 5 and 20 %: worked by hand from σ² = ln(1 + CV²).
+  it('compounds five lognormal factors to a 95% factor of 1.764', () => {
+    // Coefficients of variation 10, 15, 10, 5 and 20%: worked by hand from σ² = ln(1 + CV²).
     const combined = firstOrder([0.1, 0.15, 0.1, 0.05, 0.2].map((cv) => ({ u: logSd(cv) })));
     expect(Math.exp(1.959964 * combined)).toBeCloseTo(1.764, 3);
   });

@@ -331,7 +331,7 @@ describe('the ratio at equal sharpness', () => {
       edges(...[0.85, 1, 1.2].map((spread) => series(falling(start, rate * spread, b))));
     const [one] = ratioByEndPoint(runs(100, a), runs(92, a * 2), { endPoints: [75] });
     const three = ratioByEndPoint(runs(100, a), runs(92, a * 2), { endPoints: [80, 75, 70] });
-    // t of 4 degrees of freedom at 97.5 and 99.1667 % (Bonferroni for 3): 2.776 and 3.961 (standard tables).
+    // t of 4 degrees of freedom at 97.5 and 99.1667% (Bonferroni for 3): 2.776 and 3.961 (standard tables).
     const width = (of: typeof one): number => Math.log((of?.high ?? NaN) / (of?.low ?? NaN));
     expect(width(three[1]) / width(one)).toBeCloseTo(3.961 / 2.776, 2);
   });

@@ -73,11 +73,11 @@ describe('a number planned is a promise', () => {
     const asked = alarmsAsked(scene);
     expect(asked).toEqual({ kind: 'false alarms', runs: 4, topUps: [2, 1], batches: 1, family: 1 });
     const chance = asked ? simulate(asked) : NaN;
-    // Three looks at 5 % each: more than 5, far less than 15 in a hundred (own calculation).
+    // Three looks at 5% each: more than 5, far less than 15 in a hundred (own calculation).
     expect(chance).toBeGreaterThan(0.06);
     expect(chance).toBeLessThan(0.13);
     expect(asked && simulatedSaid(asked, 0.087)).toBe(
-      'By simulation, a log looked at like this calls equal knives different in about 9 % of tests, where 5 % is meant.',
+      'By simulation, a log looked at like this calls equal knives different in about 9% of tests, where 5% is meant.',
     );
   });
 

@@ -96,7 +96,7 @@ describe('runs that give no interval are explained', () => {
     [
       'no scatter',
       [...cut('dunlin', [120, 120]), ...cut('plover', [60, 60])],
-      /do not show how much they vary/,
+      /don’t show how much they vary/,
     ],
     [
       'two series after one sharpening',
@@ -190,7 +190,7 @@ const two = (more: Partial<ComparisonEntry> = {}): ComparisonEntry => ({
 });
 
 describe('the plan', () => {
-  // Exact power of the pooled t test (design check values): CV 20 %, ratio 1.2: 20 a knife; CV 10 %, ratio 1.1: 19.
+  // Exact power of the pooled t test (design check values): CV 20%, ratio 1.2: 20 a knife; CV 10%, ratio 1.1: 19.
   test.each([
     [0.2, 1.2, 20],
     [0.1, 1.1, 19],
@@ -201,7 +201,7 @@ describe('the plan', () => {
     expect(say('runs-needed', sceneOf(two({ plan })))).toContain(`takes ${needed} sharpenings of each`);
   });
 
-  // Check values of a paired plan (CV 20 %, ratio 1.2), exact paired t on logarithms: 21, 12 and 8 pairs.
+  // Check values of a paired plan (CV 20%, ratio 1.2), exact paired t on logarithms: 21, 12 and 8 pairs.
   test.each([
     [0, 21],
     [0.5, 12],
@@ -223,7 +223,7 @@ describe('the plan', () => {
     const { alike } = neededOf(planOf(scene));
     for (const row of rows) {
       const many = Number(row[columns.indexOf('Sharpenings of each')]);
-      // The same number of runs as by the search of the model, 80 % being asked for.
+      // The same number of runs as by the search of the model, 80% being asked for.
       expect(parseInt((row[shown] ?? '').replace('over ', ''), 10) >= 80, `${many}`).toBe(
         many >= (alike ?? 0),
       );
@@ -234,11 +234,11 @@ describe('the plan', () => {
 
   test('takes the scatter from the runs where they show it', () => {
     expect(planOf(sceneOf(loft()))).toMatchObject({ cv: 0.2, from: 'assumed' });
-    // The invented truth is 12 %; nine runs a knife show it to about a fifth.
+    // The invented truth is 12%; nine runs a knife show it to about a fifth.
     const { cv, from, seen } = planOf(sceneWith(loftRuns()));
     expect(from).toBe('the runs');
     expect(Math.abs((seen ?? NaN) - 0.12)).toBeLessThan(0.05);
-    // 18 runs less two knives and two batches more leave 14 degrees of freedom: √(14/9.467) = 1.216 (χ² 20 %, table).
+    // 18 runs less two knives and two batches more leave 14 degrees of freedom: √(14/9.467) = 1.216 (χ² 20%, table).
     expect(cv / (seen ?? NaN)).toBeCloseTo(1.216, 0);
     expect(say('runs-needed', sceneWith(loftRuns()))).toMatch(/the upper 80% limit, is planned with\./);
   });
@@ -251,12 +251,12 @@ describe('the plan', () => {
     expect(needed(two({ plan: { ...plan, batches: 4 } }))).toBe(7);
     expect(needed({ ...loft(), plan })).toBeGreaterThan(6);
     const looked = { ...plan, lookEvery: 25, life: 100 };
-    // ln(112.5/87.5)²/12 on top of 0.1² makes 12.4 % (own calculation).
+    // ln(112.5/87.5)²/12 on top of 0.1² makes 12.4% (own calculation).
     expect(planOf(sceneOf(two({ plan: looked }))).total).toBeCloseTo(0.1238, 4);
     expect(needed(two({ plan: looked }))).toBeGreaterThan(6);
     const said = (more: object) => say('runs-needed', sceneOf(two({ plan: { ...plan, ...more } })));
     expect(said({ lookEvery: 25, life: 100 })).toContain(
-      'A look every 25, at lives of about 100, makes that 12 %.',
+      'A look every 25, at lives of about 100, makes that 12%.',
     );
     expect(said({ lookEvery: 25 })).toContain('is not planned with, since nobody says');
     expect(said({ lookEvery: 25, life: 10 })).toContain(
@@ -271,7 +271,7 @@ describe('the plan', () => {
     // 0.34 by simulation where the formula promises 0.341, and 0.79 at five where it promises 0.836 (check values).
     expect(asked && simulate(asked)).toBeCloseTo(0.34, 1);
     expect(asked && simulatedSaid(asked, 0.336)).toBe(
-      'By simulation, three sharpenings of each notice that one knife lasts 1.25 times as long in 34 % of tests.',
+      'By simulation, three sharpenings of each notice that one knife lasts 1.25 times as long in 34% of tests.',
     );
     expect(powerAsked(sceneOf(two({ plan: { ...plan, runs: 6 } })))).toBeNull();
     expect(say('runs-sheet', sceneOf(two({ plan: { ...plan, batches: 1, runs: 2 } })))).toContain(

@@ -29,7 +29,7 @@ const ratios = fc.oneof(
 );
 
 describe('what reads as one', () => {
-  // Own calculation: to three figures everything from 0.5 % below 1, by its inverse, to 0.5 % above it is 1.00.
+  // Own calculation: to three figures everything from 0.5% below 1, by its inverse, to 0.5% above it is 1.00.
   it.each([1, 1.0049, 1 / 1.0049, 0.997, 1.003])('takes ×%d as one', (ratio) =>
     expect(readsAsOne(ratio)).toBe(true),
   );
@@ -102,20 +102,20 @@ describe('numbers for readers', () => {
     ['fixed decimals', fixed(-24, 1), '−24.0'],
     ['decimals', inDecimals(12.345, 1), 12.3],
     ['a whole number', whole(41.6), 42],
-    ['a share', percent(0.556), '56 %'],
-    ['a fall', signedPercent(-0.4), '−40 %'],
-    ['no change', signedPercent(-0.001), '+0 %'],
-    ['a typed rise', typedPercent(12.5), '+12.5 %'],
-    ['a rounded rise', roundedPercent(12.34), '+12.3 %'],
+    ['a share', percent(0.556), '56%'],
+    ['a fall', signedPercent(-0.4), '−40%'],
+    ['no change', signedPercent(-0.001), '+0%'],
+    ['a typed rise', typedPercent(12.5), '+12.5%'],
+    ['a rounded rise', roundedPercent(12.34), '+12.3%'],
     ['a count in words', countInWords(8), 'eight'],
     ['a count too large for a word', countInWords(1200), '1,200'],
   ])('writes %s', (_what, written, expected) => expect(written).toBe(expected));
 
-  it('takes a share that rounds to 0 % as none', () => {
+  it('takes a share that rounds to 0% as none', () => {
     fc.assert(
       fc.property(fc.double({ min: 0, max: 0.01, noNaN: true }), (share) => {
         fc.pre(Math.abs(share - 0.005) > 1e-12);
-        return readsAsNone(share) === (percent(share) === '0 %');
+        return readsAsNone(share) === (percent(share) === '0%');
       }),
     );
   });

@@ -9,8 +9,8 @@ test('a wrong idea is named with its step, tried again, and only then answered',
   const box = check.getByRole('textbox').first();
   // The sum of the percentages, the commonest wrong idea: read off the question.
   const question = await check.locator('label').first().innerText();
-  const sum = [...question.matchAll(/(\d+) %/g)].reduce((total, [, per]) => total + Number(per), 0);
-  await box.fill(`+${sum} %`);
+  const sum = [...question.matchAll(/(\d+)%/g)].reduce((total, [, per]) => total + Number(per), 0);
+  await box.fill(`+${sum}%`);
   await box.press('Enter');
   await expect(said).toContainText('added');
   await expect(said).toContainText('Try again');

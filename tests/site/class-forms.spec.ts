@@ -11,8 +11,8 @@ test('counts typed into the table show which idea moved, and nothing of them is 
   await row.locator('input[data-form="after"]').fill('4');
   await right.locator('input[data-form="after"]').fill('12');
   const said = page.locator('[data-part="said"]');
-  await expect(said).toContainText('Right answers: 25 % before, 75 % after.');
-  await expect(said).toContainText('“added the percentages”. It was given up: from 75 % to 25 %');
+  await expect(said).toContainText('Right answers: 25% before, 75% after.');
+  await expect(said).toContainText('“added the percentages”. It was given up: from 75% to 25%');
   await expect(page.locator('[data-part="picture"] .kit-ring')).not.toHaveCount(0);
   await right.locator('input[data-form="after"]').fill('a dozen');
   await expect(said).toContainText('counts as empty');

@@ -4,7 +4,7 @@ test('guesses are counted as they are typed, and nothing of them is kept', async
   await page.goto('/class/tally/');
   await page.locator('#tally-before').focus();
   await live(page);
-  await page.keyboard.type('1.8\n1,8\n180 %\n1.96\nlots\n7');
+  await page.keyboard.type('1.8\n1,8\n180%\n1.96\nlots\n7');
   await expect(page.locator('[data-part="said-before"]')).toHaveText(
     '5 guesses: 1 multiplied, 3 added, 1 did something else. 1 right. Not to be read: “lots”.',
   );

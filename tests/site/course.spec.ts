@@ -18,8 +18,8 @@ test('what was answered is noted, what tripped one up comes back the day after, 
   const said = check.locator('[data-part=said]');
   const box = check.getByRole('textbox').first();
   const question = await check.locator('label').first().innerText();
-  const percents = [...question.matchAll(/(\d+) %/g)].map(([, percent]) => Number(percent));
-  await box.fill(`+${percents.reduce((total, percent) => total + percent, 0)} %`);
+  const percents = [...question.matchAll(/(\d+)%/g)].map(([, percent]) => Number(percent));
+  await box.fill(`+${percents.reduce((total, percent) => total + percent, 0)}%`);
   await box.press('Enter');
   await expect(said).toHaveAttribute('data-verdict', 'misstep');
   await box.fill(String(percents.reduce((total, percent) => total * (1 + percent / 100), 1)));

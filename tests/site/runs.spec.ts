@@ -112,7 +112,7 @@ test('the plan follows its fields, and a bad number leaves the last good one', a
   const needed = page.locator('kf-words[of=runs-needed]');
   await page.locator('#plan-cv').fill('20');
   await page.locator('#plan-ratio').fill('1,2');
-  // Exact power of the t test within three batches at CV 20 % and ratio 1.2, for six pairs at once: 31 a knife.
+  // Exact power of the t test within three batches at CV 20% and ratio 1.2, for six pairs at once: 31 a knife.
   await expect(needed).toContainText('takes 31 sharpenings of each');
   await expect(page.locator('[data-part=sheet] tbody tr')).toHaveCount(132);
   await page.locator('#plan-ratio').fill('0');

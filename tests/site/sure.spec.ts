@@ -135,7 +135,7 @@ test('the fields of the assumptions: exact ones leave no band, a cleared one wid
 });
 
 const plusMinusOf = async (said: Locator): Promise<number> =>
-  Number(/± ([\d.]+) % by volume/.exec((await said.textContent()) ?? '')?.[1]);
+  Number(/± ([\d.]+)% by volume/.exec((await said.textContent()) ?? '')?.[1]);
 
 test('carbide from composition: typed by keyboard, drawn, put into the comparison with its ±, and undone', async ({
   page,
@@ -162,7 +162,7 @@ test('carbide from composition: typed by keyboard, drawn, put into the compariso
   const carbide = page.locator('[data-knife=dunlin] [data-field=steel] select');
   await part.getByRole('textbox', { name: 'Chromium' }).fill('40');
   await take.click();
-  await expect(page.locator('#composition-chromium-problem')).toHaveText(/not between 0 % and 18 %/);
+  await expect(page.locator('#composition-chromium-problem')).toHaveText(/not between 0% and 18%/);
   await expect(drawing).toHaveAttribute('aria-label', /hardened from 1050 °C/);
   await expect(carbide).toHaveValue('AISI D2');
 
@@ -173,7 +173,7 @@ test('carbide from composition: typed by keyboard, drawn, put into the compariso
   await part.getByRole('textbox', { name: 'Chromium' }).fill('');
   await page.keyboard.press('Tab');
   await expect(page.locator('#composition-chromium-problem')).toHaveText('');
-  await expect(said).toContainText('Not known, which widens the ±: chromium from 0 to 17 %.');
+  await expect(said).toContainText('Not known, which widens the ±: chromium from 0 to 17%.');
   expect(await plusMinusOf(said)).toBeGreaterThan(known);
   await expect(drawing).toHaveAttribute('aria-label', /Of chromium, not known, the middle is drawn/);
   await take.click();

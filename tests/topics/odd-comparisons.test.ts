@@ -198,7 +198,7 @@ describe.each([...scenes])('%s', (name, scene) => {
     )) {
       // A heading has no stop.
       expect(sentence).toMatch(isHeading(of) ? /[^.?]$/ : /[.?]$/);
-      expect(sentence).not.toMatch(/ {2}| [,.;:]|,,|\.\.|times longer|−0 %/);
+      expect(sentence).not.toMatch(/ {2}| [,.;:]|,,|\.\.|times longer|−0%/);
     }
   });
 

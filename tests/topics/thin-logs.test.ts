@@ -45,14 +45,14 @@ const thin: [string, Run[], RegExp, RegExp][] = [
   [
     'no scatter',
     [...cut('dunlin', [120, 120, 120]), ...cut('plover', [60, 60, 60])],
-    /do not show how much they vary: all are alike/,
-    /do not show how much they vary/,
+    /don’t show how much they vary\. All are alike/,
+    /don’t show how much they vary/,
   ],
   [
     'no scatter and no difference',
     [...cut('dunlin', [60, 60]), ...cut('plover', [60, 60])],
     /equal numbers are no proof of it/,
-    /do not show how much they vary/,
+    /don’t show how much they vary/,
   ],
   [
     'all between the same looks',
@@ -63,7 +63,7 @@ const thin: [string, Run[], RegExp, RegExp][] = [
   [
     'all runs ended early',
     [...cut('dunlin', [120, 150], { censored: true }), ...cut('plover', [60, 70], { censored: true })],
-    /No run of Dunlin reached its end point: all of them ended early/,
+    /No run of Dunlin reached its end point\. All of them ended early/,
     /No run of Dunlin reached its end point/,
   ],
   [

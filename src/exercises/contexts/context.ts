@@ -22,11 +22,11 @@ export interface Context {
   asks: `times as ${string}`;
   /** "how many times as long does Dunlin cut as Plover?" */
   timesAs: (subject: string, baseline: string) => string;
-  /** "Dunlin cuts 2.4 times as long as Plover", also with "180 %" for the number of times. */
+  /** "Dunlin cuts 2.4 times as long as Plover", also with "180%" for the number of times. */
   isTimes: (subject: string, baseline: string, times: string) => string;
   /** "how many per cent more rope does Dunlin cut than Plover?" */
   perCentMore: (subject: string, baseline: string, more?: string) => string;
-  /** "Dunlin cuts 40 % more rope than Plover" */
+  /** "Dunlin cuts 40% more rope than Plover" */
   isMore: (subject: string, baseline: string, more: string) => string;
   /** "the rope that Dunlin cuts in a shift" */
   output: (name: string) => string;

@@ -25,7 +25,7 @@ export const multiplyOrAdd: Maker<NumbersOf['multiply-or-add']> = {
     if (scene.level === 3) return sideBySide(percents, scene);
     const [one = NaN, other = NaN] = percents;
     if (percents.length !== 2 || !(one > 0 && other > 0 && one + other < 100))
-      throw new RangeError(`shares ${percents.join(', ')} are not two above 0 and below 100 % together`);
+      throw new RangeError(`shares ${percents.join(', ')} are not two above 0 and below 100% together`);
     return (scene.level === 1 ? partsOfWhole : percentagePoints)(one, other, scene);
   },
 };
@@ -46,7 +46,7 @@ const addStep = (one: number, other: number) => ({
 function partsOfWhole(one: number, other: number, { context, subject }: Scene): Draft {
   const { of, parts } = context.whole;
   return {
-    question: `${context.place}, of ${of(subject)}, ${inFigures(one)} % ${String(parts[0])} and ${inFigures(other)} % ${String(parts[1])}. How many per cent is that together?`,
+    question: `${context.place}, of ${of(subject)}, ${inFigures(one)}% ${String(parts[0])} and ${inFigures(other)}% ${String(parts[1])}. How many per cent is that together?`,
     givens: percentsGiven([one, other], parts),
     unit: '%',
     answer: (one + other) / 100,
@@ -82,7 +82,7 @@ function partsOfWhole(one: number, other: number, { context, subject }: Scene): 
 
 function percentagePoints(one: number, other: number, { context, subject, baseline }: Scene): Draft {
   return {
-    question: `${context.place}, ${context.share(baseline)} is ${inFigures(one)} %. With ${subject} it is ${inFigures(other)} percentage points higher. How many per cent is it with ${subject}?`,
+    question: `${context.place}, ${context.share(baseline)} is ${inFigures(one)}%. With ${subject} it is ${inFigures(other)} percentage points higher. How many per cent is it with ${subject}?`,
     givens: percentsGiven([one, other], [`share with ${baseline}`, 'percentage points higher']),
     unit: '%',
     answer: (one + other) / 100,
@@ -126,7 +126,7 @@ function sideBySide(percents: readonly number[], { context }: Scene): Draft {
     throw new RangeError(`percentages ${percents.join(', ')} are not 2 to ${helpers.length} above 0`);
   const sum = percents.reduce((total, percent) => total + percent, 0) / 100;
   const said = percents.map(
-    (percent, index) => `${String(helpers[index])} adds ${inFigures(percent)} % of ${start}.`,
+    (percent, index) => `${String(helpers[index])} adds ${inFigures(percent)}% of ${start}.`,
   );
   return {
     question: `${context.place}, several things act side by side, none of them on another. ${said.join(' ')} How many times ${start} is the ${all} in all, ${start} included?`,

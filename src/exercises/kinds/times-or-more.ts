@@ -8,7 +8,7 @@ import type { Draft } from '../problem.ts';
 import { capital } from '../wording.ts';
 
 /**
- * "2.5 times as long" against "150 % more".
+ * "2.5 times as long" against "150% more".
  * Level 1 turns times into per cent more; level 2 per cent more into times; level 3 compares the two.
  */
 export const timesOrMore: Maker<NumbersOf['times-or-more']> = {
@@ -91,7 +91,7 @@ function comparesThem(ratio: number, other: number, { context, subject, baseline
   const of = ratio * 100;
   const gain = ratio - 1;
   return {
-    question: `${context.place}, ${context.isTimes(subject, third, `${inFigures(of)} %`)}, but ${context.isMore(baseline, third, change(percent, context.less))}. ${capital(context.timesAs(subject, baseline))}`,
+    question: `${context.place}, ${context.isTimes(subject, third, `${inFigures(of)}%`)}, but ${context.isMore(baseline, third, change(percent, context.less))}. ${capital(context.timesAs(subject, baseline))}`,
     givens: [
       { name: `${subject}, as a part of ${third}`, value: of, unit: '%' },
       { name: `${baseline}, more than ${third}`, value: percent, unit: '%' },

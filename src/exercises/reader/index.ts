@@ -5,7 +5,7 @@ import { amountOf } from './amount.ts';
 import { choiceOf } from './choice.ts';
 import { plainSigns } from './plain-signs.ts';
 
-/** How an answer was written: `4.49`, `×4.49` or `9/4`, `449 %`, `+349 %`, `B`. */
+/** How an answer was written: `4.49`, `×4.49` or `9/4`, `449%`, `+349%`, `B`. */
 export type Form = 'number' | 'times' | 'percent of' | 'percent more' | 'letter';
 
 /** What was read. The value is a ratio, an amount, or the place of an option, as the question asks. */
@@ -15,8 +15,8 @@ export type Answer =
 /**
  * Reads a typed answer as what the question asks for.
  *
- * A bare number is in what the question asks for. `×4.49`, `4.49 times` and `9/4` are ratios; `+349 %` and
- * `349 % more` are per cent more; `449 %` is 449 per cent of it, unless the question asks for per cent more or less.
+ * A bare number is in what the question asks for. `×4.49`, `4.49 times` and `9/4` are ratios; `+349%` and
+ * `349% more` are per cent more; `449%` is 449 per cent of it, unless the question asks for per cent more or less.
  * A single comma or point is the decimal mark; of two kinds, the last is. Groups of three digits may be set off.
  * An amount may have its unit after it. An option is given by its letter or by its text.
  *
@@ -25,7 +25,7 @@ export type Answer =
  * @param options what is chosen from, where a letter is asked for
  * @param signed whether 0 and less than 0 are answers too
  * @example readAnswer('4,49', 'times as long') // → { ok: true, value: 4.49, form: 'number' }
- * @example readAnswer('+349 %', 'times as long') // → { ok: true, value: 4.49, form: 'percent more' }
+ * @example readAnswer('+349%', 'times as long') // → { ok: true, value: 4.49, form: 'percent more' }
  * @example readAnswer('125', '% more') // → { ok: true, value: 2.25, form: 'number' }
  * @example readAnswer('2 1/4', 'times as long') // → { ok: true, value: 2.25, form: 'times' }
  * @example readAnswer('20', '% less') // → { ok: true, value: 0.8, form: 'number' }
@@ -107,9 +107,9 @@ function quantity(tidy: string, asks: Asks): Read | undefined {
 function howTo(mode: Mode, asks: Asks, options: readonly string[]): string {
   if (mode === 'letter') return `Write a letter from A to ${letter(options.length - 1)}.`;
   if (mode === 'quantity') return `Write an amount in ${asks} such as 4.49, 4,49 or 9/4.`;
-  if (mode === 'less') return 'Write a number such as 34.9, 34,9, 34.9 % or ×0.651.';
-  if (mode === 'share') return 'Write a number such as 34.9, 34,9, 34.9 % or 1/3.';
-  return 'Write a number such as 4.49, 4,49, ×4.49, +349 % or 9/4.';
+  if (mode === 'less') return 'Write a number such as 34.9, 34,9, 34.9% or ×0.651.';
+  if (mode === 'share') return 'Write a number such as 34.9, 34,9, 34.9% or 1/3.';
+  return 'Write a number such as 4.49, 4,49, ×4.49, +349% or 9/4.';
 }
 
 function unreadable(text: string, why: string): Answer {

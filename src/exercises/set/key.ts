@@ -41,6 +41,6 @@ export const markingGuidance: readonly string[] = [
   'Method: one mark for each step that is shown or plainly used, in whatever order or writing. A right answer without working has all marks.',
   'Follow-through: a step done rightly on a wrong number from an earlier step earns its method mark. The mark for the answer needs the right answer.',
   'Early rounding: an answer within the stated tolerance is right, whatever was rounded on the way. Outside it, for rounding alone, only the mark for the answer is lost.',
-  'Writing: 1.96 times, +96 %, 196 % of it and 49/25 are one answer. Where per cent is asked for, a bare number is per cent.',
+  'Writing: 1.96 times, +96%, 196% of it and 49/25 are one answer. Where per cent is asked for, a bare number is per cent.',
   'Missteps: an answer in the list names the idea to talk about. It earns the method marks of the steps before the one named.',
 ];

@@ -101,6 +101,6 @@ function checkCarbide({ carbideVolPercent }: Knife): void {
   }
   if (total > high)
     refuse(
-      `carbide volume of all kinds together ${Number(total.toPrecision(6))} % is not between ${low} % and ${high} %`,
+      `carbide volume of all kinds together ${Number(total.toPrecision(6))}% is not between ${low}% and ${high}%`,
     );
 }

@@ -10,6 +10,7 @@ import { forcesOf, lnTotals, nearlyAll, structures, wedgingOf } from './structur
 import { unknownMeasures } from './unknown-measures.ts';
 
 const short = (value: number): string => String(Number(value.toPrecision(3)));
+const two = (value: number): string => String(Number(value.toPrecision(2)));
 
 interface Noted {
   comparison: Comparison;
@@ -32,7 +33,7 @@ function angleNotes({ comparison, knife, point, reading }: Noted): string[] {
   const floor = angleFloorDeg(point.vickers);
   if (apexAngleDeg <= Math.max(6, floor.high))
     notes.push(
-      `${name} is at the floor: at ${short(apexAngleDeg)}° per side the bevel itself may break away, somewhere between 4° and 6° in clean slicing of card and about ${short(floor.low)}° to ${short(floor.high)}° for its hardness.`,
+      `${name} is at the floor: at ${short(apexAngleDeg)}° per side the bevel itself may break away. In clean slicing of card that happens somewhere between 4° and 6°. For its hardness it would be about ${two(floor.low)}° to ${two(floor.high)}°.`,
     );
   if (angleDeg > 30)
     notes.push(
@@ -44,11 +45,11 @@ function angleNotes({ comparison, knife, point, reading }: Noted): string[] {
   );
   if (reading === 'careful' && angleDeg <= frictionAngle)
     notes.push(
-      `At ${short(angleDeg)}° per side ${name} is no wider than the friction angle of ${short(frictionAngle)}°, so it sticks in the cut when you let go; that changes nothing in the ratio.`,
+      `At ${short(angleDeg)}° per side ${name} is no wider than the friction angle of ${short(frictionAngle)}°. So it sticks in the cut when you let go, which changes nothing in the ratio.`,
     );
   if (knife.microbevelAngleDeg !== undefined)
     notes.push(
-      `${name} has a microbevel at ${short(apexAngleDeg)}°: the apex and the side load take that angle, the wedge takes the bevel's ${short(angleDeg)}° (assumed).`,
+      `${name} has a microbevel at ${short(apexAngleDeg)}°. The apex and the side load take that angle; the wedge takes the bevel's ${short(angleDeg)}° (assumed).`,
     );
   return notes;
 }
@@ -91,23 +92,30 @@ function wedgingNotes(
     const then = lnTotals(middleCalculation(comparison, { ...knife, edgeMm: thicker }));
     if (structures.some((structure) => then[structure] > now[structure]))
       notes.push(
-        `${name} is so thick behind the edge that the model has more thickness cut longer: the grind above gets flatter as the edge gets thicker. Do not rely on its thickness there.`,
+        `${name} is so thick behind the edge that in the model more thickness cuts longer. The grind above gets flatter as the edge gets thicker. Don’t rely on its thickness there.`,
       );
   }
   const x = middleShared(comparison).wedgingShare * wedgingOf(forcesOf(calculation));
   if (x >= nearlyAll)
     notes.push(
-      `If the force has a limit, wedging alone is nearly the end point for ${name}: there is little left for its edge to get blunt in.`,
+      `If the force has a limit, wedging alone is nearly the end point for ${name}. Little is left for its edge to get blunt in.`,
     );
   return notes;
 }
 
 function unknownNotes({ comparison, knife, point: { name } }: Noted): string[] {
-  const notes = unknownMeasures(knife).map(
-    ({ what, low, high, unit }) =>
-      `The ${what} of ${name} is not known: the middle of ${short(low)}–${short(high)}${unit} stands in here, and the true ratio may be well off.`,
-  );
+  const unknown = unknownMeasures(knife);
+  const names = [...new Set(unknown.map(({ what }) => what))];
+  const notes =
+    unknown.length > 1
+      ? [
+          `Not known of ${name}: ${[names.slice(0, -1).join(', '), ...names.slice(-1)].filter(Boolean).join(' and ')}. The middles of their ranges stand in, and the true ratio may be well off.`,
+        ]
+      : unknown.map(
+          ({ what, low, high, unit }) =>
+            `The ${what} of ${name} isn’t known. The middle of ${short(low)}–${short(high)}${unit} stands in, and the true ratio may be well off.`,
+        );
   if (knife.id !== comparison.baseline && knife.toughness === undefined)
-    notes.push(`The toughness of ${name} is not known, so nothing is said of how it resists chipping.`);
+    notes.push(`The toughness of ${name} isn’t known, so nothing is said about how it resists chipping.`);
   return notes;
 }

@@ -25,7 +25,7 @@ export function unknownMeasures(knife: Knife): UnknownMeasure[] {
     ...Object.values(knife.carbideVolPercent).map((volume): [string, Quantity, string] => [
       'carbide volume',
       volume,
-      ' %',
+      '%',
     ]),
     ['toughness', knife.toughness, ''],
   ];

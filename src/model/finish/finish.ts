@@ -159,7 +159,7 @@ export function nearestGrit(scale: GritScale, um: number): number {
 }
 
 /**
- * Depth of the scratches a grain leaves: 3–5 % of its size, read off two published charts, good to a factor 2.
+ * Depth of the scratches a grain leaves: 3–5% of its size, read off two published charts, good to a factor 2.
  *
  * @param um median particle size, µm
  * @returns µm

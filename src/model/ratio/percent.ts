@@ -3,7 +3,7 @@ import { refuse, within } from '../check.ts';
 const everyPercent = (percents: readonly number[]): readonly number[] => {
   for (const percent of percents) {
     if (!Number.isFinite(percent) || percent <= -100) {
-      refuse(`percentage ${String(percent)} % is not a number above −100 %`);
+      refuse(`percentage ${String(percent)}% is not a number above −100%`);
     }
   }
   return percents;
@@ -56,7 +56,7 @@ export function percentReadings(
   lessPercent: number,
   exponent: number,
 ): { faceValue: number; inverse: number; damped: number } {
-  const p = within('percentage', lessPercent, 0, 99.999999, ' %') / 100;
+  const p = within('percentage', lessPercent, 0, 99.999999, '%') / 100;
   const inverse = 1 / (1 - p);
   return { faceValue: 1 + p, inverse, damped: inverse ** within('exponent', exponent, 0, 1) };
 }

@@ -14,11 +14,11 @@ export interface PredictionCheckQuestion {
 }
 
 export interface PredictionCheck {
-  /** Measured over predicted, with its central 90 %. */
+  /** Measured over predicted, with its central 90%. */
   leftover: RatioInterval;
-  /** Both weighted by their inverse variance in logarithms, with the central 90 %; `logSd` its standard deviation. */
+  /** Both weighted by their inverse variance in logarithms, with the central 90%; `logSd` its standard deviation. */
   combined: RatioInterval & { logSd: number };
-  /** Whether 1 lies outside the 90 % of the leftover. */
+  /** Whether 1 lies outside the 90% of the leftover. */
   needsExplaining: boolean;
   /** Standard deviations of the logarithms that the two bands stand for. */
   predictedLogSd: number;

@@ -9,7 +9,7 @@ import type { RatioInterval } from './ratios.ts';
  * An interval without 1 says that something else than the knives changed on the way: material, setup or hand.
  *
  * @param lives of the control knife in the order of the log, each a sharpening of its own
- * @returns how many times as long its last runs lasted as its first, with the 95 % interval; null where the runs are too
+ * @returns how many times as long its last runs lasted as its first, with the 95% interval; null where the runs are too
  * few to say (at least 4, and some scatter)
  * @throws RangeError for a life that is none
  * @example controlDrift([100, 104, 80, 83].map((cuts) => ({ cuts })))?.ratio // → 0.7990

@@ -45,7 +45,7 @@ export const lookVariance = (cells: readonly Cell[]): number =>
 export const lookExcess = (variance: number, look: number): number => Math.max(0, look - variance);
 
 /**
- * Variances at their upper 80 % limits, for degrees of freedom only. Where the knife with fewer runs seems to vary less
+ * Variances at their upper 80% limits, for degrees of freedom only. Where the knife with fewer runs seems to vary less
  * than it does, Welch's degrees of freedom are too many: for 3 against 9 runs equal knives are then called different in
  * 7 of 100 logs instead of 5. With equal numbers of runs nothing changes.
  */

@@ -30,7 +30,7 @@ export interface Judgement {
   /** Ends of the interval of confidence 1 − alpha/family; null where there is none. */
   low: number | null;
   high: number | null;
-  /** Ends of the 90 % interval that is looked at for "as good as equal"; 1 − 0.1/family of a family. */
+  /** Ends of the 90% interval that is looked at for "as good as equal"; 1 − 0.1/family of a family. */
   low90: number | null;
   high90: number | null;
   /** Sharpenings of each of the two knives that enter the ratio. */
@@ -100,7 +100,7 @@ export function verdictOf(runs: readonly LoggedRun[], question: JudgeQuestion): 
  * (D. J. Schuirmann, Journal of Pharmacokinetics and Biopharmaceutics 15, 1987). Of a family of pairs every statement
  * holds at once, by Bonferroni's inequality.
  *
- * In simulated logs of equal knives it says "longer" or "shorter" in at most 6.5 of 100, at the usual 5 %.
+ * In simulated logs of equal knives it says "longer" or "shorter" in at most 6.5 of 100, at the usual 5%.
  *
  * @param runs lives in any unit, the same for all; runs of other knives are ignored
  * @throws RangeError for a life that is none, a knife against itself, or an alpha, alike or family outside its limits;

@@ -5,7 +5,7 @@ import { memoize } from '../memoize.ts';
 
 /** What is to be distinguished, and how surely. */
 export interface Plan {
-  /** Coefficient of variation of one knife's runs, above 0 and up to 5: 0.1 is 10 %. */
+  /** Coefficient of variation of one knife's runs, above 0 and up to 5: 0.1 is 10%. */
   cv: number;
   /** The true ratio of the two lives that the test should notice, above 0 and not 1. */
   ratio: number;
@@ -23,7 +23,7 @@ const MOST_RUNS = 1_000_000;
 /**
  * Standard deviation of the logarithm of a lognormal variable with coefficient of variation `cv`.
  *
- * @param cv 0 or above; 0.1 is 10 %
+ * @param cv 0 or above; 0.1 is 10%
  * @example logSd(0.1) // → 0.099751
  */
 export function logSd(cv: number): number {

@@ -7,7 +7,7 @@ import { logSd } from './planning.ts';
 const SHARE = 0.8;
 
 /**
- * The upper 80 % limit of a variance over the variance seen, for normal values: ν/χ²(20 %, ν).
+ * The upper 80% limit of a variance over the variance seen, for normal values: ν/χ²(20%, ν).
  *
  * @param df degrees of freedom of the variance seen, above 0 and up to 10000
  * @example upperVarianceFactor(5) // → 2.1344
@@ -15,10 +15,10 @@ const SHARE = 0.8;
 export const upperVarianceFactor = (df: number): number => df / chiSquareQuantile(1 - SHARE, df);
 
 /**
- * The coefficient of variation to plan with after a pilot: its upper 80 % limit. A pilot of few runs shows too little
+ * The coefficient of variation to plan with after a pilot: its upper 80% limit. A pilot of few runs shows too little
  * scatter in about half of all tries, and the plan would then be too short.
  *
- * @param of `cv` seen in the pilot, 0 or above (0.1 is 10 %), and its degrees of freedom, above 0 and up to 10000: the
+ * @param of `cv` seen in the pilot, 0 or above (0.1 is 10%), and its degrees of freedom, above 0 and up to 10000: the
  * runs less one for every knife and, beyond the first, every batch
  * @throws RangeError for a cv or df outside those limits
  * @example upperCv({ cv: 0.1, df: 4 }) // → 0.1563

@@ -18,7 +18,7 @@ import type { Knife, Comparison, Quantity } from '../types.ts';
 
 /** The answers over all samples. */
 export interface AnswerBand {
-  /** The 5 %, 50 % and 95 % points of the values that were found; null where none was. */
+  /** The 5%, 50% and 95% points of the values that were found; null where none was. */
   low: number | null;
   median: number | null;
   high: number | null;
@@ -31,7 +31,7 @@ export interface AnswerBand {
 /**
  * Solves `whatItTakes` on samples of every uncertain input but the one solved for: the comparison's own ±, friction,
  * exponents, gauges' biases, the regression's residual and, unless the question names one, the structure, all drawn as
- * `predict` draws them. The band holds the central 90 % of the values found; where `inReach` is below 1 it says nothing of
+ * `predict` draws them. The band holds the central 90% of the values found; where `inReach` is below 1 it says nothing of
  * the other samples.
  *
  * @param options samples, whole, 100 to 10000, 300 if left out; seed, whole, 0 to 4294967295, 1 if left out

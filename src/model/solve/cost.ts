@@ -72,7 +72,7 @@ export interface Cost {
  *   grind, (t₁ − t₂)·H/2, and the old shoulder below it, (t₁ − t₂)²/(4 tan θ₁). The apex stays.
  * - a lower angle at t: `steelRemovedMm2`, the flanks above the bevel taken as parallel. The apex stays.
  * - a higher angle at t: the same area, but off the apex, which steps back t/2·(cot θ₁ − cot θ₂).
- * - a new finish: a layer as deep as the deeper scratches of the two, 4 % of the grain (good to a factor 2), off both
+ * - a new finish: a layer as deep as the deeper scratches of the two, 4% of the grain (good to a factor 2), off both
  *   faces of the bevel, t/(2 sin θ) wide each; the apex steps back d/sin θ (assumed: every old scratch is ground out).
  *
  * A microbevel is kept as it is, and the little steel it takes is left out (assumed). Another steel is another knife

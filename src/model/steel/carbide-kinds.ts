@@ -3,10 +3,10 @@
 /** The carbide at the rich end of the lever of carbon. */
 export type LeverCarbide = 'Fe3C' | 'Cr7C3' | 'Cr23C6';
 
-/** Chromium below which the carbide is cementite, weight %; up to 1 % from it either may be. */
+/** Chromium below which the carbide is cementite, weight %; up to 1% from it either may be. */
 export const cementiteBelow = 3;
 
-/** Chromium from 11 to 13 % turns Cr7C3 into Cr23C6 where there is little carbon. */
+/** Chromium from 11 to 13% turns Cr7C3 into Cr23C6 where there is little carbon. */
 const turning = { low: 11, high: 13 } as const;
 
 /** Chromium over carbon: below `low` Cr7C3 alone, from `high` on Cr23C6 alone, between them both; `middle` parts them. */

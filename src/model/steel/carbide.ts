@@ -28,7 +28,7 @@ export const carbideKinds = Object.keys(regression.perVolPercent) as CarbideKind
 /**
  * What the regression adds for carbide, mm.
  *
- * @throws RangeError for a kind it does not know, or a volume outside 0–60 %
+ * @throws RangeError for a kind it does not know, or a volume outside 0–60%
  */
 export function carbideCardMm(volumes: Partial<Record<CarbideKind, number>>): number {
   for (const kind of Object.keys(volumes)) {
@@ -37,7 +37,7 @@ export function carbideCardMm(volumes: Partial<Record<CarbideKind, number>>): nu
   }
   return carbideKinds.reduce(
     (sum, kind) =>
-      sum + regression.perVolPercent[kind] * within(`${kind} volume`, volumes[kind] ?? 0, 0, 60, ' %'),
+      sum + regression.perVolPercent[kind] * within(`${kind} volume`, volumes[kind] ?? 0, 0, 60, '%'),
     0,
   );
 }
@@ -81,11 +81,11 @@ export function cardCutMm(p: {
 
 const typical = (kind: CarbideKind, low: number, high: number): CarbideVolPercent => {
   const value = (low + high) / 2;
-  // Either the range of the handbook figures as remembered, or 30 % of their middle, whichever is wider.
+  // Either the range of the handbook figures as remembered, or 30% of their middle, whichever is wider.
   return { [kind]: { value, plusMinus: Number(Math.max((high - low) / 2, 0.3 * value).toFixed(3)) } };
 };
 
-/** Typical hardened carbide volume by standard designation, vol %, ±30 % (from memory). Never a maker's grade. */
+/** Typical hardened carbide volume by standard designation, vol %, ±30% (from memory). Never a maker's grade. */
 export const carbidesByDesignation: Record<string, CarbideVolPercent> = {
   'AISI 1095': typical('Fe3C', 2, 4),
   'AISI W1': typical('Fe3C', 2, 4),

@@ -69,6 +69,6 @@ export function cardForChainMm(p: {
   const carbideMm = carbideCardMm(p.carbideVolPercent);
   const inAll = carbideKinds.reduce((sum, kind) => sum + (p.carbideVolPercent[kind] ?? 0), 0);
   // To twelve figures: what adds up to 60 on paper is not refused for the last bit of a sum.
-  within('carbide volume in all', Number(inAll.toPrecision(12)), 0, mostCarbide, ' %');
+  within('carbide volume in all', Number(inAll.toPrecision(12)), 0, mostCarbide, '%');
   return cardForChain(p.hrc, carbideMm, exponent);
 }

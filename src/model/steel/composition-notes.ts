@@ -39,7 +39,7 @@ function notKnownSaid({ steels, estimate: { notKnown } }: Told): string[] {
   const ranges = notKnown.map((element) => {
     const values = steels.map((steel) => steel[element]);
     const [low, high] = [Math.min(...values), Math.max(...values)];
-    return `${element} from ${Number(low.toPrecision(2))} to ${Number(high.toPrecision(2))} %`;
+    return `${element} from ${Number(low.toPrecision(2))} to ${Number(high.toPrecision(2))}%`;
   });
   return [
     `Not known, which widens the ±: ${ranges.join(', ')}.`,
@@ -64,14 +64,14 @@ function balanceSaid({ steels, ends, estimate: { tieLine, volPercent } }: Told):
         : `With this much chromium and carbon the carbide may be ${formulas.join(' or ')}. The volume is midway between the two, and the ± covers both.`,
     );
   if (steels.some(({ chromium }) => chromium > 5.5 && chromium < 11.5))
-    notes.push('Between the rows at 5 and 12 % chromium the carbon of the matrix is interpolated.');
+    notes.push('Between the rows at 5 and 12% chromium the carbon of the matrix is interpolated.');
   if (ends.some(({ held }) => held))
     notes.push(
-      `Vanadium, molybdenum and tungsten could bind more carbon than there is: ${leastMatrixCarbon} % is kept for the matrix (assumed).`,
+      `Vanadium, molybdenum and tungsten could bind more carbon than there is: ${leastMatrixCarbon}% is kept for the matrix (assumed).`,
     );
   if (steels.some(({ molybdenum, tungsten }) => molybdenum + tungsten > 0) && volPercent.M6C === undefined)
     notes.push(
-      `Molybdenum and tungsten up to ${dissolvedMolybdenum} % Mo + W/2 are taken as dissolved (assumed).`,
+      `Molybdenum and tungsten up to ${dissolvedMolybdenum}% Mo + W/2 are taken as dissolved (assumed).`,
     );
   return notes;
 }

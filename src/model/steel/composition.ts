@@ -41,16 +41,16 @@ export function usualHardening(chromium: number): { low: number; high: number } 
  * counted, always with its ±.
  *
  * 1. Vanadium binds carbon as VC; molybdenum and tungsten, atom for atom, as M6C of the make Fe3W3C, of which what the
- *    first 1 % of Mo + W/2 would make is taken as dissolved. Both bind only carbon above 0.3 %.
+ *    first 1% of Mo + W/2 would make is taken as dissolved. Both bind only carbon above 0.3%.
  * 2. Of the rest, austenite holds what the saturation table gives (`saturationCarbon`, from memory); by the lever rule
  *    what is above becomes the carbide that chromium and carbon make (`leverCarbides`, from memory). Where either of two
  *    may be, the volume is midway between them.
  * 3. Masses become volumes by densities.
  *
- * From 4 % Mo + W/2 on, carbon alone does not say how much carbide there is: for steels like AISI M2 the table of typical
+ * From 4% Mo + W/2 on, carbon alone does not say how much carbide there is: for steels like AISI M2 the table of typical
  * volumes is used, for others the ± covers both that and the balance.
  *
- * The ± spans the table's own ±, the temperatures, 30 % of MC and M6C, and either carbide where two may be. A content with
+ * The ± spans the table's own ±, the temperatures, 30% of MC and M6C, and either carbide where two may be. A content with
  * a ± or a range is looked at from end to end, together with every other; chromium only where the table reaches the
  * temperature. Where one is not known, the volumes are the middles of what they may come to.
  *

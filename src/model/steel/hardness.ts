@@ -7,8 +7,8 @@ export const rockwellRange = { low: 20, high: 68 } as const;
 export const vickersClosedForm = (hrc: number): number => (223 * hrc + 14500) / (100 - hrc);
 
 /**
- * Vickers hardness from Rockwell C: a closed form through ASTM E140 table 1, within 0.15 % for 46–64 HRC,
- * 0.9 % for 20–45 and 1.4 % at 68.
+ * Vickers hardness from Rockwell C: a closed form through ASTM E140 table 1, within 0.15% for 46–64 HRC,
+ * 0.9% for 20–45 and 1.4% at 68.
  *
  * @param hrc 20–68
  * @throws RangeError outside 20–68 HRC

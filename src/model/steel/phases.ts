@@ -100,8 +100,8 @@ export function carbideVolumePercent(p: {
   austeniteCarbon: number;
   carbide: 'Fe3C' | 'VC' | 'WC' | 'Mo2C' | 'Cr7C3' | 'Cr23C6';
 }): number {
-  within('carbon', p.carbon, 0, 6, ' %');
-  within('carbon in austenite', p.austeniteCarbon, 0, 6, ' %');
+  within('carbon', p.carbon, 0, 6, '%');
+  within('carbon in austenite', p.austeniteCarbon, 0, 6, '%');
   if (p.carbon <= p.austeniteCarbon) return 0;
   const mass = leverRule({ whole: p.carbon, poor: p.austeniteCarbon, rich: carbonWeightPercent(p.carbide) });
   const volume = mass / densities[p.carbide];

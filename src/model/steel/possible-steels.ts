@@ -9,15 +9,15 @@ import type { Quantity } from '../types.ts';
 
 /** What of a steel takes part in the balance, weight %; of what is left out it has none. */
 export interface Contents<Of = number> {
-  /** 0–3 %. */
+  /** 0–3%. */
   carbon: Of;
-  /** 0–18 %. */
+  /** 0–18%. */
   chromium?: Of;
-  /** 0–10 %. */
+  /** 0–10%. */
   vanadium?: Of;
-  /** 0–10 %. */
+  /** 0–10%. */
   molybdenum?: Of;
-  /** 0–20 %. */
+  /** 0–20%. */
   tungsten?: Of;
 }
 
@@ -69,8 +69,8 @@ export function steelsOf(composition: Composition): { middle: Steel; all: Steel[
 const checkContent = (element: keyof Contents, given: Quantity): Quantity => {
   const { low, high } = limits[element];
   return typeof given === 'number'
-    ? within(element, given, low, high, ' %')
-    : checkQuantity(element, given, { low, high, unit: ' %' });
+    ? within(element, given, low, high, '%')
+    : checkQuantity(element, given, { low, high, unit: '%' });
 };
 
 /** The values a content is looked at: its middle, and what lies evenly from end to end of what may be. */
@@ -97,7 +97,7 @@ function reached(chromium: readonly number[], composition: Composition): number[
   });
   const low = Math.min(...ranges.map((range) => range.low));
   const high = Math.max(...ranges.map((range) => range.high));
-  const name = `hardening temperature at ${[...new Set([Math.min(...chromium), Math.max(...chromium)])].join('–')} % chromium`;
+  const name = `hardening temperature at ${[...new Set([Math.min(...chromium), Math.max(...chromium)])].join('–')}% chromium`;
   const celsius = nominal(checkQuantity(name, given, { low, high, unit: ' °C' }));
   // All contents share 950 to 1050 °C, so that no temperature between the ends is out of reach of all of them.
   return ranges

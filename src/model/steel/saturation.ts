@@ -20,7 +20,7 @@ interface Carbon {
   plusMinus: number;
 }
 
-/** What 14 to 17 % chromium hold; 0.32 and 0.52 are also those of a published calculation for 17Cr-1.075C-0.8Mo. */
+/** What 14 to 17% chromium hold; 0.32 and 0.52 are also those of a published calculation for 17Cr-1.075C-0.8Mo. */
 const stainless = {
   points: [
     [1000, 0.32],
@@ -31,7 +31,7 @@ const stainless = {
   per100C: 0.2,
 } as const;
 
-/** Carbon beside one chromium carbide. Steels of 12 % chromium with much carbon hold more than those with little. */
+/** Carbon beside one chromium carbide. Steels of 12% chromium with much carbon hold more than those with little. */
 const rows: Record<'Cr7C3' | 'Cr23C6', readonly [Row, ...Row[]]> = {
   Cr7C3: [
     {
@@ -127,7 +127,7 @@ const between = (a: Carbon, b: Carbon, part: number): Carbon => ({
  * @example hardeningRange(12) // → { low: 950, high: 1100 }
  */
 export function hardeningRange(chromium: number): { low: number; high: number } {
-  within('chromium', chromium, chromiumRange.low, chromiumRange.high, ' %');
+  within('chromium', chromium, chromiumRange.low, chromiumRange.high, '%');
   const { below, above, part } = about(reach, chromium);
   return { low: mix(below.low, above.low, part), high: mix(below.high, above.high, part) };
 }
@@ -147,7 +147,7 @@ export function hardeningRange(chromium: number): { low: number; high: number } 
 export function saturationCarbon(p: { chromium: number; celsius: number; carbide: LeverCarbide }): Carbon {
   const { chromium, celsius, carbide } = p;
   const { low, high } = hardeningRange(chromium);
-  within(`hardening temperature at ${chromium} % chromium`, celsius, low, high, ' °C');
+  within(`hardening temperature at ${chromium}% chromium`, celsius, low, high, ' °C');
   if (carbide === 'Fe3C' || (carbide === 'Cr7C3' && chromium <= cementiteBelow))
     return atLowAlloy(chromium, celsius);
   const [first] = rows[carbide];

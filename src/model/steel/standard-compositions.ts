@@ -2,7 +2,7 @@ import type { Contents } from './composition.ts';
 
 /**
  * Composition by standard designation, weight %: the middles of the ranges the standards allow (memory); where a
- * standard gives a greatest content only, what is usual. AISI W1 may have 0.7 to 1.5 % carbon. Never a maker's grade.
+ * standard gives a greatest content only, what is usual. AISI W1 may have 0.7 to 1.5% carbon. Never a maker's grade.
  * The hardening temperature is left open.
  */
 export const compositionsByDesignation: Record<string, Contents> = {

@@ -26,13 +26,13 @@ export interface FirstOrderBand {
   logSd: number;
   /** The middle: the mean, in the logarithm, of the three totals at the middle settings, by their weights. */
   middle: number;
-  /** The central 90 % if ln ratio were normal about that middle. */
+  /** The central 90% if ln ratio were normal about that middle. */
   low: number;
   high: number;
   sensitivities: Sensitivity[];
 }
 
-/** The 95 % point of a normal distribution: 90 % lie within ± so many standard deviations. */
+/** The 95% point of a normal distribution: 90% lie within ± so many standard deviations. */
 const NORMAL_90 = 1.644854;
 
 /** How far an input is moved for its slope, in standard uncertainties. */

@@ -15,7 +15,7 @@ import type { Comparison } from '../types.ts';
  * three structures, for all knives alike. A draw the model refuses is repeated and counted. The same comparison, samples
  * and seed always give the same answer.
  *
- * The band holds the central 90 % of the model's samples: if the model is about right, nine chances in ten that the ratio
+ * The band holds the central 90% of the model's samples: if the model is about right, nine chances in ten that the ratio
  * lies between. It is no confidence interval.
  *
  * @param comparison as for `compare`

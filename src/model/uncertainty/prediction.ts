@@ -1,6 +1,6 @@
 import type { Structure } from '../types.ts';
 
-/** The 5 %, 50 % and 95 % points of a ratio: the central 90 % of the samples and their middle. */
+/** The 5%, 50% and 95% points of a ratio: the central 90% of the samples and their middle. */
 export interface Band {
   low: number;
   median: number;

@@ -18,7 +18,7 @@ export interface Spread extends Limits {
   allowed: Limits;
 }
 
-/** The 97.5 % point of a normal distribution: a ± of that shape is its 95 % half width (JCGM 100, 4.3.4). */
+/** The 97.5% point of a normal distribution: a ± of that shape is its 95% half width (JCGM 100, 4.3.4). */
 export const NORMAL_95 = 1.959964;
 
 /** The spread of a quantity; a bare ± takes the `usual` shape, an unknown is uniform over its stated range. */

@@ -21,4 +21,4 @@ export function questionHtml(problem: Problem, id: string): string {
 const howToWrite = ({ unit }: Problem): string =>
   modeOf(unit) === 'quantity'
     ? 'Write 4.5, 4,5 or 9/2 as you like.'
-    : 'Write 4.49, 4,49, +349 % or 9/4 as you like.';
+    : 'Write 4.49, 4,49, +349% or 9/4 as you like.';

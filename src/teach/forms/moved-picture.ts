@@ -29,7 +29,7 @@ export function movedPicture(moves: readonly Move[], width: number): string {
   });
   const ticks = [0, 0.25, 0.5, 0.75, 1].map(
     (share) =>
-      `<path class="kf-thin" d="M${x(share)} ${ground}v5"></path><text x="${x(share)}" y="${ground + 19}" text-anchor="${share === 0 ? 'start' : share === 1 ? 'end' : 'middle'}">${share * 100} %</text>`,
+      `<path class="kf-thin" d="M${x(share)} ${ground}v5"></path><text x="${x(share)}" y="${ground + 19}" text-anchor="${share === 0 ? 'start' : share === 1 ? 'end' : 'middle'}">${share * 100}%</text>`,
   );
   return (
     `<svg class="kf-plot kit-dots" viewBox="0 0 ${width} ${ground + FOOT}" role="img" aria-label="${escaped(movedInWords(moves).join(' '))}">` +

@@ -10,7 +10,7 @@ export interface TallyChoice {
   seed: number | null;
 }
 
-/** The question a fresh tally opens with: two advantages of 40 %. */
+/** The question a fresh tally opens with: two advantages of 40%. */
 export const FIRST_TALLY: TallyChoice = {
   kind: 'forward-chain',
   context: 'seed-trays',

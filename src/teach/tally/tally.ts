@@ -35,8 +35,8 @@ const ASKS_HOW: readonly Kind[] = [
 /**
  * Counts guesses, one a line or with semicolons between them; a comma may be a decimal one.
  *
- * @example tallyOf(workedExample('forward-chain'), '1.96; 1,8; 180 %; ?').right // → 1
- * @example tallyOf(workedExample('forward-chain'), '1.96; 1,8; 180 %; ?').together // → { added: 2, multiplied: 1 }
+ * @example tallyOf(workedExample('forward-chain'), '1.96; 1,8; 180%; ?').right // → 1
+ * @example tallyOf(workedExample('forward-chain'), '1.96; 1,8; 180%; ?').together // → { added: 2, multiplied: 1 }
  */
 export function tallyOf(problem: Problem, typed: string): Tally {
   const values: number[] = [];

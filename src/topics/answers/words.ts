@@ -4,7 +4,7 @@ import { isRefused, opening } from './opening.ts';
 import { factorOf, ofKnife, termOf } from '../../comparison/found.ts';
 import { jobOf } from '../../phrases/job.ts';
 import { onlyTogether, smallParts } from '../../phrases/only-together.ts';
-import { list } from '../../phrases/list.ts';
+import { capital, list } from '../../phrases/list.ts';
 import { sideLoadInWords, sideOf } from '../../phrases/side-load.ts';
 import { differs, temptingSum } from '../../scene/terms.ts';
 import type { Scene } from '../../scene/scene.ts';
@@ -23,7 +23,7 @@ const meant = ({ entry }: Scene): string =>
   entry.reading === 'quick' ? 'By the quick sum' : 'At the middle settings';
 
 /** Two figures, or three where two would make a difference read as none. */
-const two = (ratio: number): string => plain(ratio, !readsAsOne(ratio) && inFigures(ratio, 2) === 1 ? 3 : 2);
+const two = (ratio: number): string => short(ratio, inFigures(ratio, 2) === 1 && !readsAsOne(ratio) ? 3 : 2);
 
 /** The three totals as a range. */
 const totals = ({ multiplied, added, toLimit }: Row): Ends => ({
@@ -51,13 +51,13 @@ const rolls = (load: Ends): string =>
 function priceOf(slicing: Ends, load: Ends): string {
   const [cut, roll] = [sideOf(slicing), sideOf(load)];
   if (roll === 'same') return 'Here that price is not paid.';
-  if (roll === 'open') return 'Which of the two rolls first is left open.';
+  if (roll === 'open') return 'The model doesn’t say which of the two rolls first.';
   if (roll === 'less' && cut === 'more')
     return 'So yes, that is the price: it slices longer and rolls sooner. Whether that matters depends on the work.';
   if (roll === 'more' && cut === 'less')
-    return 'Here it is the other way about: this one rolls later, and pays for it in slicing.';
-  if (roll === 'less') return 'So it rolls sooner, and is not sure to gain in slicing for it.';
-  return 'So here it does not: nothing in slicing is bought with an edge that rolls sooner.';
+    return 'Here it’s the other way round: this one rolls later, and pays for it in slicing.';
+  if (roll === 'less') return 'So it rolls sooner, and may gain nothing in slicing for it.';
+  return 'So here it isn’t so: the edge that slices longer doesn’t roll sooner.';
 }
 
 /** Geometry against steel by each way to combine, where the way turns their order round. */
@@ -72,7 +72,7 @@ function turnedRound({ terms, added, multiplied, toLimit, families: { geometry, 
       : [`if the force has a limit (${two(toLimit / rest)})`]),
   ];
   if (other.length === 0) return '';
-  return `Geometry has the ${larger(geometry) ? 'smaller' : 'larger'} effect of the two ${list(other)}.`;
+  return `But geometry has the ${larger(geometry) ? 'smaller' : 'larger'} effect of the two ${list(other)}.`;
 }
 
 /**
@@ -89,13 +89,13 @@ export const answersWords: Record<string, WordsOf> = {
         opening(scene),
         factors.length === 0
           ? onlyTogether(scene, row) || 'They differ in nothing that counts here, so there is nothing to add.'
-          : `They differ in ${list(factors.map(({ id }) => id))} alone, so percentages added and multiplied agree.`,
+          : `They differ in ${list(factors.map(({ id }) => id))} alone, so adding and multiplying agree.`,
       ];
     return [
       opening(scene),
       `${meant(scene)} there are ${factors.length} factors: ${factors.map(({ factor }) => two(factor)).join(', ')}.`,
       `Multiplied they make ${two(row.multiplied)}${smallParts(factors, row.multiplied)}. Added up as percentages they make ${sum > 0 ? two(sum) : 'less than nothing'}.`,
-      'What works on what the others leave multiplies. Forces side by side add, but as forces.',
+      'Effects multiply when each works on what the others leave. Forces side by side add, but as forces.',
     ];
   },
 
@@ -116,7 +116,7 @@ export const answersWords: Record<string, WordsOf> = {
             ? 'So for these two it is the steel, and nothing else.'
             : size(steel) > rest
               ? 'So steel is the largest of the three here, but not all of it.'
-              : 'So steel counts, but multiplied it is not the largest of the three.',
+              : 'So steel counts. If all factors multiply, it isn’t the largest of the three.',
       scene.entry.reading === 'quick' ? '' : turnedRound(row),
     ];
   },
@@ -127,7 +127,7 @@ export const answersWords: Record<string, WordsOf> = {
     return [
       opening(scene),
       left === null
-        ? 'The one’s blade cannot take the other’s angle, thickness and finish as measured, so the sum cannot be done.'
+        ? 'This blade can’t take the other’s angle and thickness as measured, so the sum can’t be done.'
         : `${meant(scene)}, with the other’s angle, thickness and finish, it would cut ${same ? 'as long as the other' : `${range(left)} times as long`}.`,
       left === null
         ? ''
@@ -144,7 +144,7 @@ export const answersWords: Record<string, WordsOf> = {
       opening(scene),
       rolls(rolling),
       chipping === null
-        ? 'How they compare before chipping is not known: that takes the toughness of both.'
+        ? 'Chipping can’t be compared without the toughness of both.'
         : sideOf(chipping) === 'same'
           ? 'They bear the same before they chip.'
           : `Before it chips it bears ${sideLoadInWords(chipping)} that of the other.`,
@@ -159,8 +159,8 @@ export const answersWords: Record<string, WordsOf> = {
       opening(scene),
       readsAsOne(factor)
         ? 'Polish makes no difference between these two: that factor is 1.'
-        : `The ${factor > 1 ? 'coarser' : 'finer'} finish of the first makes ${two(factor)}${readAlike(least, most) ? '' : `, and ${two(least)} to ${two(most)} over what is thought possible`}.`,
-      'That coarse scratches keep biting in a slice is assumed. A card study of 2018 reports that finish matters; its numbers were not at hand. In a push cut it turns round.',
+        : `The ${factor > 1 ? 'coarser' : 'finer'} finish of the first makes ${readAlike(least, most) ? two(factor) : `${two(least)} to ${two(most)}; ${two(factor)} is the middle`}.`,
+      'That coarse scratches keep biting in a slice is assumed. A card study of 2018 reports that finish matters; its numbers were not at hand. In a push cut it’s the other way round.',
     ];
   },
 
@@ -172,8 +172,8 @@ export const answersWords: Record<string, WordsOf> = {
         ? 'Both have the same angle, so counted once or twice it makes no difference between them.'
         : `As a wedge that opens the cut the angle makes ${two(wedge)}, at the apex that wears ${two(apex)}. Multiplied that is ${two(wedge * apex)}.`,
       scene.entry.reading === 'quick'
-        ? 'They are two places, so both count. The quick sum takes both in full, and so may say too much.'
-        : 'They are two places, so both count. The apex is damped. How much is assumed, after the slope of a published card test.',
+        ? 'The angle works in two places, so both count. The quick sum takes both in full, and so may say too much.'
+        : 'The angle works in two places, so both count. The apex counts for less. How much less is assumed, after a published card test.',
     ];
   },
 
@@ -183,7 +183,7 @@ export const answersWords: Record<string, WordsOf> = {
     const side = sideOf(totals(careful));
     return [
       opening(scene),
-      `Yes, it is only a model. At the middle settings it is ${two(multiplied)} if they multiply, ${two(added)} if the forces add and ${two(toLimit)} if the force has a limit. The quick sum says ${two(quick.multiplied)}.`,
+      `Yes, it is only a model. At the middle settings ${two(multiplied) === two(added) && two(multiplied) === two(toLimit) ? `all three ways give ${two(multiplied)}` : `it is ${two(multiplied)} if they multiply, ${two(added)} if the forces add and ${two(toLimit)} if the force has a limit`}. The quick sum says ${two(quick.multiplied)}.`,
       side === 'same'
         ? 'None of the three sees a difference.'
         : side === 'open'
@@ -215,7 +215,7 @@ export const answersWords: Record<string, WordsOf> = {
     const unknown = isUnknown(subjectKnife.hrc) || isUnknown(baselineKnife.hrc);
     return [
       opening(scene),
-      `${brief(own)} against ${brief(other)} HRC${unknown ? ', the middle standing in where it is not known' : ''}.`,
+      `${own === other ? `Both have ${brief(own)} HRC` : `It’s ${brief(own)} against ${brief(other)} HRC`}${unknown ? ', the middle standing in where it is not known' : ''}.`,
       readsAsOne(factor)
         ? `${meant(scene)} that makes no difference: here hardness decides nothing.`
         : `${meant(scene)}, multiplied, that makes ${two(factor)} of ${two(row.multiplied)} in all. Geometry and finish make ${two(geometry * finish)}.`,
@@ -229,10 +229,10 @@ export const answersWords: Record<string, WordsOf> = {
     const same = readAlike(multiplied, added) && readAlike(multiplied, toLimit);
     return [
       opening(scene),
-      'Nobody has measured which holds, so three ways stand in it, each with a third of the chances: a choice, not a finding.',
+      'Nobody has measured which holds. So the range has three ways in it, each with a third of the chances: a choice, not a finding.',
       same
         ? 'For these two all three say the same.'
-        : `Taken alone, their middles are near ${middle('multiplied')} multiplied, ${middle('added')} with the forces added and ${middle('toLimit')} with a force that has a limit.`,
+        : `Taken alone, their middles are near ${middle('multiplied')} if all factors multiply, ${middle('added')} if the forces add and ${middle('toLimit')} if the force has a limit.`,
     ];
   },
 
@@ -243,11 +243,11 @@ export const answersWords: Record<string, WordsOf> = {
     return [
       opening(scene),
       isRefused(scene)
-        ? `Right: in ${job.name}, ${job.reason}. Then that range does not hold.`
+        ? `Right. ${capital(job.reason)}. So that range doesn’t hold for ${job.name}.`
         : `This is for ${job.name}: ${job.reason}. Where edges bend instead, side load counts.`,
       rolls(rolling),
       (cut === 'more' && roll === 'less') || (cut === 'less' && roll === 'more')
-        ? 'The order turns over between the two.'
+        ? 'So slicing and side load put them in opposite order.'
         : '',
     ];
   },
@@ -266,7 +266,7 @@ export const answersWords: Record<string, WordsOf> = {
       opening(scene),
       `If one knife’s runs scatter by ${plain(cv * 100, 2)}% (assumed), it takes ${runs} runs of each to find a ratio of ${two(middle)}, four times in five.`,
       runs <= 3
-        ? 'So much should show in a handful of cuts. If it doesn’t, the model is wrong here.'
+        ? 'That much should show in a handful of cuts. If it doesn’t, the model is wrong here.'
         : 'With fewer, two knives that differ so much may well feel alike.',
     ];
   },

@@ -91,7 +91,7 @@ export const powerCurveFigure: Figure = {
   table(scene) {
     const most = mostRuns(scene);
     const listed = [2, 3, 4, 6, 9, 12, 20, 30, 45, 60, 90, 120].filter((runs) => runs <= most);
-    const cell = (share: number): string => (share > 0.9995 ? 'over 99.9 %' : percent(share, 1));
+    const cell = (share: number): string => (share > 0.9995 ? 'over 99.9%' : percent(share, 1));
     return {
       columns: ['Runs a knife', ...curves.map((curve) => curveName[curve])],
       rows: listed.map((runs) => {

@@ -16,7 +16,7 @@ interface Row {
   name: string;
   y: number;
   found: Measured;
-  /** The interval of 90 %: inside the bounds, the knives are as good as equal. */
+  /** The interval of 90%: inside the bounds, the knives are as good as equal. */
   thick: { low: number; high: number };
   said: string;
 }
@@ -89,7 +89,7 @@ export const differentOrEqual: Figure = {
   id: 'told-or-alike',
   title: ({ subject, baseline }) =>
     `${subject.name} over ${baseline.name}: a real difference, or as good as equal?`,
-  units: 'times as long; thin 95 %, thick 90 % interval',
+  units: 'times as long; thin 95%, thick 90% interval',
   scale: 'logarithmic axis',
   reading: (scene) => `none: runs; ${trialOf(scene).log.method}`,
   source: 'the log; two one-sided tests',
@@ -127,7 +127,7 @@ export const differentOrEqual: Figure = {
   table(scene) {
     const { truth } = trialOf(scene);
     return {
-      columns: ['How compared', 'Times as long', '95 % interval', '90 % interval', 'Verdict'],
+      columns: ['How compared', 'Times as long', '95% interval', '90% interval', 'Verdict'],
       rows: [
         ...rowsOf(scene).map(({ name, found, thick, said }) => [
           name,

@@ -80,7 +80,7 @@ const needed = (a: number, b: number, cv: number): number | null =>
 /** The two angles of the trials, per side: far apart, and both such as people have. */
 export const trialAngles = { wide: 24, slim: 12 } as const;
 
-/** The cheapest trial that would settle each dispute, with the runs it takes at a power of 0.8, two-sided 5 %. */
+/** The cheapest trial that would settle each dispute, with the runs it takes at a power of 0.8, two-sided 5%. */
 export function trialsOf(scene: Scene): Settling[] {
   const { wide, slim } = trialAngles;
   const angles = alike(scene, { angleDeg: slim }, { angleDeg: wide });

@@ -14,7 +14,7 @@ import {
 import type { Settling } from './numbers.ts';
 import { floorDeg } from '../../scene/limits.ts';
 import { refusedWork } from '../../phrases/refused-work.ts';
-import { list } from '../../phrases/list.ts';
+import { capital, list } from '../../phrases/list.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { percent, plain, ratioInWords, readAlike, short } from '../../scene/show.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
@@ -145,10 +145,10 @@ function swung(scene: Scene): string[] {
     return [`${pair} none of these changes anything: the angles and thicknesses hardly differ.`];
   const said = ({ dispute, low, high }: (typeof spans)[number]): string =>
     readAlike(low, high)
-      ? `For ${about[dispute]} it makes no difference.`
-      : `For ${about[dispute]} it is ${plain(low, 2)} to ${plain(high, 2)}.`;
+      ? `${capital(about[dispute])} makes no difference.`
+      : `${capital(about[dispute])} makes it ${shownApart([low, high]).join(' to ')}.`;
   return [
-    `${pair} most depends on ${about[largest.dispute]}: from ${plain(largest.low, 2)} to ${plain(largest.high, 2)} times as long.`,
+    `${pair} ${about[largest.dispute]} matters most: ${shownApart([largest.low, largest.high]).join(' to ')} times as long.`,
     ...spans.filter((span) => span !== largest).map(said),
   ];
 }
@@ -162,11 +162,12 @@ function floors(scene: Scene): string[] {
     const angle = nominal(knife.microbevelAngleDeg ?? knife.angleDeg);
     const { low, high } = floor(knife);
     const place = angle < low ? 'below' : angle <= high ? 'on' : 'above';
-    const from = plain(low) === plain(high) ? plain(low) : `${plain(low)}° to ${plain(high)}`;
-    return `${name} at ${plain(angle)}° stands ${place} its floor of ${from}°.`;
+    const [least, greatest] = [short(low, 2), short(high, 2)];
+    const from = least === greatest ? least : `${least}° to ${greatest}`;
+    return `${name} at ${short(angle)}° stands ${place} its floor of ${from}°.`;
   };
   return [
-    still ? 'You hold one floor for every steel.' : 'With a floor that moves with hardness it is a range.',
+    still ? 'You hold one floor for every steel.' : 'If the floor moves with hardness, it is a range.',
     stands(subjectKnife, subject.name),
     stands(baselineKnife, baseline.name),
   ];

@@ -23,6 +23,10 @@ export const ofHundred = (share: number): string =>
           ? 'fewer than 1 of 100 samples'
           : `${whole(share * 100)} of 100 samples`;
 
+/** How likely the range holds the answer. */
+export const chancesOfRange =
+  'If the model is about right, there are nine chances in ten that it lies in that range.';
+
 /** Which of the two outlasts the other, as far as the samples say. */
 export function verdict({ beats }: Sure, { subject, baseline }: Scene): string {
   if (beats >= distinguished) return `${subject.name} outlasts ${baseline.name} in ${ofHundred(beats)}.`;
@@ -39,13 +43,14 @@ export const bandWords: Record<string, WordsOf> = {
     const { subject, baseline } = scene;
     if (isExact(sure))
       return [
-        `Nothing about ${subject.name} against ${baseline.name} is left uncertain, so the model puts no band about it.`,
+        `Nothing about ${subject.name} and ${baseline.name} is left uncertain, so there is one number and no range.`,
       ];
     const { quick, careful } = scene.row;
     return [
-      'If the model is about right, there are nine chances in ten that it lies in that range.',
+      chancesOfRange,
       verdict(sure, scene),
-      `At the middle settings: ${short(careful.multiplied, 2)} if all multiply, ${short(careful.added, 2)} if the forces add, ${short(careful.toLimit, 2)} if the force has a limit.`,
+      `At the middle settings it is ${short(careful.multiplied, 2)} if all factors multiply.`,
+      `It is ${short(careful.added, 2)} if the forces add, and ${short(careful.toLimit, 2)} if the force has a limit.`,
       `The quick sum says ${short(quick.multiplied, 2)}.`,
     ];
   },
@@ -55,12 +60,12 @@ export const bandWords: Record<string, WordsOf> = {
     const sure = sureOf(scene);
     const { subject, baseline } = scene;
     const whole =
-      refusedWork(scene) === '' ? 'Taken whole' : 'Taken whole, and in clean slicing, which this work is not';
+      refusedWork(scene) === '' ? 'All in all' : 'All in all, and in clean slicing, which this work is not';
     const answer = `${whole}: ${headlineSentence(scene)}`;
     return isExact(sure)
       ? [
           answer,
-          `Nothing about ${subject.name} and ${baseline.name} is left uncertain, so the model puts no band about it.`,
+          `Nothing about ${subject.name} and ${baseline.name} is left uncertain, so there is one number and no range.`,
         ]
       : [answer, verdict(sure, scene)];
   },

@@ -104,7 +104,7 @@ const percentage = (index: number): Control => ({
   min: -60,
   max: 100,
   step: 5,
-  unit: ' %',
+  unit: '%',
   read: (entry) => entry.faceValues?.[index] ?? 0,
   write: (entry, value) => {
     const values = [...(entry.faceValues ?? [])];
@@ -149,4 +149,4 @@ export const controls: Record<string, Control> = {
 
 export const showControl = (control: Control, value: number, entry: ComparisonEntry): string =>
   control.say?.(entry, value) ??
-  `${control.unit === ' %' && value > 0 ? '+' : ''}${brief(value)}${control.unit}`;
+  `${control.unit === '%' && value > 0 ? '+' : ''}${brief(value)}${control.unit}`;

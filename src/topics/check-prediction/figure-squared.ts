@@ -13,7 +13,7 @@ import { span } from '../../figure-kit/span.ts';
 
 interface Band {
   what: string;
-  /** Which band: `90 %`. */
+  /** Which band: `90%`. */
   share: string;
   ratio: number;
   low: number;
@@ -28,7 +28,7 @@ function bandsOf(scene: Scene): Band[] {
   return [
     {
       what: 'Predicted',
-      share: '90 %',
+      share: '90%',
       ratio: sure.median,
       low: sure.low,
       high: sure.high,
@@ -38,7 +38,7 @@ function bandsOf(scene: Scene): Band[] {
       ? [
           {
             what: 'Measured',
-            share: log.family === 1 ? '95 %' : `95 % for all ${log.family} pairs`,
+            share: log.family === 1 ? '95%' : `95% for all ${log.family} pairs`,
             ...measured,
             className: 'kf-window',
           },
@@ -48,7 +48,7 @@ function bandsOf(scene: Scene): Band[] {
       ? [
           {
             what: 'Measured over predicted',
-            share: '90 %',
+            share: '90%',
             ...predictionCheck.leftover,
             className: 'kf-stem',
           },

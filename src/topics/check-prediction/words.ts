@@ -17,23 +17,23 @@ export const predictionCheckWords: Record<string, WordsOf> = {
     const opening = [refusedWork(scene), predictedSaid(scene)];
     const check = predictionCheckOf(scene);
     if (runs.measured === null) return [...opening, 'There is no measured range to compare it with yet.'];
-    const measured = `The runs say ${ratioSaid(runs.measured.ratio)}.`;
+    const measured = `The runs say ${rangeSaid(runs.measured.low, runs.measured.high)}; ${ratioSaid(runs.measured.ratio)} is the middle.`;
     if (check === null)
       return [
         ...opening,
         measured,
-        'With everything entered as exact and every assumption fixed, the prediction has no range to be weighed by.',
+        'Everything was entered as exact, and every assumption is fixed. So the prediction has no range to weigh it by.',
       ];
     const { leftover, needsExplaining } = check;
     const than = `${subject.name} did ${leftover.ratio < 1 ? 'worse' : 'better'} against ${baseline.name} than predicted`;
     return [
       ...opening,
       measured,
-      `Measured over predicted is ${ratioSaid(leftover.ratio)}, with a 90% range of ${rangeSaid(leftover.low, leftover.high)}.`,
+      `Measured over predicted is ${rangeSaid(leftover.low, leftover.high)}, nine chances in ten; ${ratioSaid(leftover.ratio)} is the middle.`,
       needsExplaining
-        ? `That range leaves out 1, so something needs explaining: ${than}.`
-        : `That range holds 1, so prediction and runs are not shown to disagree.`,
-      needsExplaining ? '' : 'That is no proof that they agree.',
+        ? `That range leaves out 1, so something needs explaining. ${than}.`
+        : `That range holds 1, so prediction and runs don’t clearly disagree.`,
+      needsExplaining ? '' : 'That doesn’t prove that they agree.',
     ];
   },
 

@@ -6,12 +6,14 @@ import { contents } from './entry.ts';
 import { designationsHold } from '../../model/index.ts';
 
 /** What a content left empty is taken for. */
-export const contentNotKnownSaid = `A content left empty is not known: it may be anything the designations of the list hold, ${list(
-  contents.map((of) => {
-    const { low, high } = designationsHold(of);
-    return `${of} ${brief(low)} to ${brief(high)} %`;
-  }),
-)}. The ± grows with it. Where the steel has none, write 0.`;
+export const contentNotKnownSaid =
+  'Leave a field empty if you don’t know it: it may then be anything the steels of the list hold. The ± grows with it. Where the steel has none, write 0.';
+
+/** What the designations hold of a content, for the hint of its field: `0.3 to 1.5% among the steels of the list.` */
+export function heldByDesignations(of: (typeof contents)[number]): string {
+  const { low, high } = designationsHold(of);
+  return `The list has ${brief(low)} to ${brief(high)}%.`;
+}
 
 /** What a composition comes to, in words. */
 export function compositionSaid(hardened: Hardened): string[] {
@@ -20,14 +22,14 @@ export function compositionSaid(hardened: Hardened): string[] {
   const names = { Fe3C: formula, CrC: formula, MC: 'MC', M6C: 'M6C' } as const;
   const kinds = (Object.keys(names) as (keyof typeof names)[]).flatMap((kind) => {
     const volume = volPercent[kind];
-    return volume === undefined ? [] : [`${plain(volume, 2)} % ${names[kind]}`];
+    return volume === undefined ? [] : [`${plain(volume, 2)}% ${names[kind]}`];
   });
   return [
     `Carbide ${hardenedFrom(hardened)}: ${carbideWithPlusMinus(hardened)} by volume${kinds.length > 1 ? `, of it ${list(kinds)}` : kinds.length === 1 ? `, all of it ${tieLineName(volPercent, names)}` : ''}.`,
     ...(basis === 'table'
       ? []
       : [
-          `The matrix keeps ${plain(austeniteCarbon.value, 2)} ± ${plain(austeniteCarbon.plusMinus, 1)} % carbon by mass, by a table from memory.`,
+          `The matrix keeps ${plain(austeniteCarbon.value, 2)} ± ${plain(austeniteCarbon.plusMinus, 1)}% carbon by mass. That is from a table we know from memory.`,
         ]),
     ...notes,
   ];

@@ -6,7 +6,7 @@ import { costAskedFirst, costsOf } from './values.ts';
 import { costVerdict, offerInWords } from './words.ts';
 import { drawLevel } from '../../scene/draw-level.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { brief, percent, plain } from '../../scene/show.ts';
+import { brief, percent, short } from '../../scene/show.ts';
 
 /** Few, so that a page does not stand still for it: the ends of the band are good to about a tenth of its width. */
 const samples = 100;
@@ -40,14 +40,17 @@ export const levelBand = memoizeByObject((scene: Scene): AnswerBand => {
 export function levelBandWords(scene: Scene): string[] {
   const { low, high, inReach, belowFloor } = levelBand(scene);
   const pair = `${scene.baseline.name} and a knife like it in the steel of ${scene.subject.name}`;
-  const tries = `Draw what is uncertain of ${pair} ${brief(samples)} times: friction, exponents, the two steels, the scatter of the published line, and how the effects combine.`;
-  if (low === null || high === null) return [tries, 'No try has an angle at which the two draw level.'];
-  const [from, to] = [plain(low), plain(high)];
+  const tries = [
+    `Take ${pair}, and draw everything uncertain about them ${brief(samples)} times.`,
+    'That is friction, exponents, both steels, the scatter of the published line, and how the effects combine.',
+  ];
+  if (low === null || high === null) return [...tries, 'No try has an angle at which the two draw level.'];
+  const [from, to] = [short(low, 2), short(high, 2)];
   return [
-    tries,
+    ...tries,
     from === to
-      ? `The angle of drawing level is ${from}° in nine tries of ten: nothing uncertain bears on it.`
-      : `${inReach < 1 ? 'Where there is an angle of drawing level, it lies' : 'The angle of drawing level lies'} between ${from}° and ${to}° in nine tries of ten.`,
+      ? `The angle of drawing level is ${from}° in nine tries out of ten: nothing uncertain bears on it.`
+      : `${inReach < 1 ? 'Where there is an angle of drawing level, it lies' : 'The angle of drawing level lies'} between ${from}° and ${to}° in nine tries out of ten.`,
     inReach < 1 ? `In ${percent(1 - inReach)} of the tries no angle does it.` : '',
     belowFloor > 0 ? `In ${percent(belowFloor)} of the tries it is below the floor.` : '',
   ];

@@ -3,9 +3,10 @@
 import type { Cost, Ends, Gain } from '../../model/index.ts';
 import type { CostAsked, OfferAsked } from './asked.ts';
 import type { Offered } from './values.ts';
+import { asLongAs } from '../../phrases/as-long-as.ts';
 import { finishText } from '../../phrases/measures.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { percent, plain, readsAsOne, short, signedPercent, times } from '../../scene/show.ts';
+import { percent, ratioInWords, readsAsOne, short, signedPercent, times } from '../../scene/show.ts';
 import { knifeName } from '../what-it-takes/words.ts';
 
 const names = { refinish: 'Refinish', regrind: 'Regrind', steel: 'Another steel' } as const;
@@ -29,7 +30,7 @@ const gainSaid = (gain: Gain | null): string =>
 /** A side load as a share of what the edge stands now, both ends. */
 const sideLoad = (range: Ends | null): string =>
   range === null
-    ? 'not known: a toughness is missing'
+    ? 'not known, without the toughness'
     : percent(range.low) === percent(range.high)
       ? percent(range.low)
       : `${percent(range.low)} to ${percent(range.high)}`;
@@ -43,8 +44,8 @@ function timeSaid(minutes: number, { minutes: typed }: OfferAsked): string {
 type Row = readonly [head: string, cell: (cost: Cost, asked: OfferAsked) => string];
 
 const rows = (scene: Scene, { against }: CostAsked): readonly Row[] => [
-  ['What is done', (_, asked) => doneSaid(asked)],
-  ['Cuts, with now as 1, if the factors multiply', ({ ratioGained }) => times(ratioGained)],
+  ['What you do', (_, asked) => doneSaid(asked)],
+  ['Cuts, now as 1, if the factors multiply', ({ ratioGained }) => times(ratioGained)],
   [
     `Against ${knifeName(scene, against)}`,
     ({ overAgainst: { now, then } }) => `${times(then)}, now ${times(now)}`,
@@ -77,7 +78,7 @@ export function costTable(
     rows: rows(scene, asked).map(([head, cell], index) => [
       head,
       ...offered.map((one) =>
-        'cost' in one ? cell(one.cost, one.asked) : index === 0 ? `cannot be: ${one.refused}` : '–',
+        'cost' in one ? cell(one.cost, one.asked) : index === 0 ? `can’t be done: ${one.refused}` : '–',
       ),
     ]),
   };
@@ -86,13 +87,13 @@ export function costTable(
 /** An offer in a sentence: what is done, what it gives, what it costs. */
 export function offerInWords(one: Offered): string {
   const name = `${offerName(one.asked)} ${one.asked.of === 'steel' ? `(${doneSaid(one.asked)})` : doneSaid(one.asked)}`;
-  if ('refused' in one) return `${name}: this cannot be, since the ${one.refused}.`;
+  if ('refused' in one) return `${name}: this can’t be done, since the ${one.refused}.`;
   const { ratioGained, minutes, price } = one.cost;
   const costs = [
     ...(price === null ? [] : [`a price of ${short(price)}`]),
     ...(minutes === null ? [] : [timeSaid(minutes, one.asked)]),
   ].join(' and ');
-  return `${name}: ${plain(ratioGained, 2)} times as long as now, for ${costs === '' ? 'a price not given' : costs}.`;
+  return `${name}: ${asLongAs(ratioGained, 'now')}, for ${costs === '' ? 'a price not given' : costs}.`;
 }
 
 type Known = { asked: OfferAsked; cost: Cost };
@@ -126,21 +127,21 @@ export function costVerdict(scene: Scene, asked: CostAsked, offered: readonly Of
   const byMinute = most(gains, ({ gainPerMinute }) => gainPerMinute);
   const broken = worked.filter(({ cost }) => cost.belowFloor);
   return [
-    `Most is gained by ${lowered(first.asked)}, at the middle settings, if the factors multiply.`,
-    `${name} would cut ${plain(first.cost.ratioGained, 2)} times as long as now, and ${plain(first.cost.overAgainst.then, 2)} times as long as ${knifeName(scene, asked.against)}.`,
+    `The best of these offers is ${lowered(first.asked)}, at the middle settings, if the factors multiply.`,
+    `${name} would cut ${asLongAs(first.cost.ratioGained, 'now')}. That is ${ratioInWords(first.cost.overAgainst.then)} as ${knifeName(scene, asked.against)}.`,
     byMoney
-      ? `Most for the money: ${lowered(byMoney.asked)}, ${gainSaid(byMoney.cost.gainPerMoney)} of its present cutting for each unit.`
+      ? `Most for your money: ${lowered(byMoney.asked)}, which gains ${gainSaid(byMoney.cost.gainPerMoney).replace('+', '')} for each unit of money.`
       : '',
     byMinute
-      ? `Most for the time: ${lowered(byMinute.asked)}, ${
+      ? `Most for your time: ${lowered(byMinute.asked)}, ${
           // Under a minute a gain for each minute would be more than the whole gain.
           byMinute.cost.minutes !== null && byMinute.cost.minutes < 1
             ? `in ${timeSaid(byMinute.cost.minutes, byMinute.asked)}`
-            : `${gainSaid(byMinute.cost.gainPerMinute)} for each minute`
+            : `which gains ${gainSaid(byMinute.cost.gainPerMinute).replace('+', '')} for each minute`
         }.`
       : '',
     ...broken.map(
-      ({ asked: own }) => `${offerName(own)} is not counted: the edge would lie below its floor.`,
+      ({ asked: own }) => `${offerName(own)} doesn’t count: the edge would lie below its floor.`,
     ),
   ].filter((sentence) => sentence !== '');
 }

@@ -75,7 +75,7 @@ const ratioOver = ({ id, what, units, axis, endPoints, one, show, words }: Way):
   scale: 'ratio: logarithmic axis',
   reading: (scene) =>
     endPointsOf(scene).origin === 'own' ? 'as logged; no model in it' : 'careful estimate as the truth',
-  source: 'least squares; 95 % for all end points at once, as logs are judged',
+  source: 'least squares; 95% for all end points at once, as logs are judged',
   options(scene, { narrow }) {
     const compared = endPointsOf(scene);
     const points = endPoints(compared);

@@ -102,7 +102,7 @@ export const endPointsWords: Record<string, WordsOf> = {
     ];
   },
 
-  /** Every curve with its values and their 95 % intervals. */
+  /** Every curve with its values and their 95% intervals. */
   'stops-curves': (scene) => {
     const { subject, baseline } = scene;
     const { subject: own, baseline: other, stretch } = endPointsOf(scene);

@@ -1,7 +1,7 @@
 import * as Plot from '@observablehq/plot';
 import { additiveGuess, compound } from '../../model/index.ts';
 import { percentagesOf } from '../../scene/percentages.ts';
-import { roundedPercent, times } from '../../scene/show.ts';
+import { plain, roundedPercent, times } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineY, gridY } from '../../figure-kit/grid.ts';
 
@@ -108,6 +108,6 @@ export const growingBars: Figure = {
     const list = percentages.map(roundedPercent).join(', ');
     return percentages.length === 0
       ? 'No effect: the bar stays at its start.'
-      : `${list}: multiplied they make ${times(compound(percentages))}, added they would make ${times(additiveGuess(percentages))}. The bars are the product, the line across each is the sum.`;
+      : `Multiplied, ${list} make ${plain(compound(percentages), 2)}; added, they would make ${plain(additiveGuess(percentages), 2)}. Bars show the product, and lines across them the sum.`;
   },
 };

@@ -1,7 +1,7 @@
 import * as Plot from '@observablehq/plot';
 import { samples } from '../../comparison/predicted.ts';
 import { isExact, ratiosAt, sureOf } from '../../scene/sure.ts';
-import { percent, thousands, times, wholePercent } from '../../scene/show.ts';
+import { percent, plain, thousands, times, wholePercent } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineX, gridX, gridY } from '../../figure-kit/grid.ts';
 import { ratioAxisX, tickValues } from '../../figure-kit/ratio-axis.ts';
@@ -87,6 +87,7 @@ export const histogram: Figure = {
   caption(scene) {
     const { low, high } = sureOf(scene);
     const { subject, baseline } = scene;
-    return `Of ${thousands(samples)} samples of ${subject.name} against ${baseline.name} nine tenths fall between ${times(low)} and ${times(high)}.`;
+    const ends = [...new Set([plain(low, 2), plain(high, 2)])].join(' to ');
+    return `In nine tenths of ${thousands(samples)} samples ${subject.name} cuts ${ends} times as long as ${baseline.name}.`;
   },
 };

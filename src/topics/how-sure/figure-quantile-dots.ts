@@ -1,7 +1,9 @@
 import * as Plot from '@observablehq/plot';
 import { quantileDots } from '../../model/index.ts';
-import { bandSentence } from './words.ts';
-import { sureOf } from '../../scene/sure.ts';
+import { exactSaid } from './words.ts';
+import { rangeInWords } from '../../phrases/headline.ts';
+import { headlineOf } from '../../scene/headline.ts';
+import { isExact, sureOf } from '../../scene/sure.ts';
 import { percent, times } from '../../scene/show.ts';
 import type { Scene } from '../../scene/scene.ts';
 import type { Figure, Size } from '../../figure-kit/figure.ts';
@@ -120,7 +122,7 @@ const bandMarks = (
   Plot.text([sure], {
     x: 'median',
     y: dotsPx + 12,
-    text: () => (narrow ? '90 %' : '90 % of the samples'),
+    text: () => (narrow ? '90%' : '90% of the samples'),
     dy: -9,
     className: 'kf-value kf-on-paper',
   }),
@@ -169,9 +171,9 @@ export const quantileDotsFigure: Figure = {
     return {
       columns: ['What', 'Times as long'],
       rows: [
-        ['Band, lower end (5 % of samples below)', times(low)],
+        ['Band, lower end (5% of samples below)', times(low)],
         ['Middle of the samples', times(median)],
-        ['Band, upper end (5 % above)', times(high)],
+        ['Band, upper end (5% above)', times(high)],
         ['Share of samples ahead', percent(beats, 1)],
         ['Band to first order, lower end', times(line.low)],
         ['Band to first order, upper end', times(line.high)],
@@ -182,5 +184,8 @@ export const quantileDotsFigure: Figure = {
       ],
     };
   },
-  caption: bandSentence,
+  caption: (scene) =>
+    isExact(sureOf(scene))
+      ? exactSaid(scene)
+      : `Nine dots in ten lie where ${scene.subject.name} cuts ${rangeInWords(headlineOf(scene))} as long as ${scene.baseline.name}.`,
 };

@@ -5,7 +5,7 @@ import type { WorkedOf } from '../worked.ts';
 /** Four digits where a value goes on into the next step, so that the reader's own sum agrees with the page. */
 const on = (value: number): string => plain(value, 4);
 
-/** The 95 % point of a normal distribution. */
+/** The 95% point of a normal distribution. */
 const reachOf90 = 1.645;
 
 /** The band by hand: uncertainties times sensitivities, squared, added, rooted. */

@@ -85,7 +85,7 @@ export const lessLines: Figure = {
       columns: ['Left', 'Less', 'Face value', 'Inverse', 'Damped'],
       rows: [...marked, 90].map((percent) => {
         const { leftPercent, faceValue, inverse, damped } = readLess(percent, exponent);
-        return [`${brief(leftPercent)} %`, `${percent} %`, times(faceValue), times(inverse), times(damped)];
+        return [`${brief(leftPercent)}%`, `${percent}%`, times(faceValue), times(inverse), times(damped)];
       }),
     };
   },

@@ -56,9 +56,9 @@ export function lessPercentOf(entry: ComparisonEntry): number {
 export const lessOf = ({ entry }: Pick<Scene, 'entry'>): Less =>
   readLess(lessPercentOf(entry), thicknessExponentOf(entry));
 
-/** A percentage to three figures, without empty decimals: `41.7 %`. */
-export const shortPercent = (percent: number): string => `${short(inDecimals(inFigures(percent), 4))} %`;
+/** A percentage to three figures, without empty decimals: `41.7%`. */
+export const shortPercent = (percent: number): string => `${short(inDecimals(inFigures(percent), 4))}%`;
 
-/** The same with its sign: `+41.7 %`. */
+/** The same with its sign: `+41.7%`. */
 export const signedShortPercent = (percent: number): string =>
   `${percent < 0 ? '' : '+'}${shortPercent(percent)}`;

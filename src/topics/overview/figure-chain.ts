@@ -6,6 +6,7 @@ import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineX, gridX } from '../../figure-kit/grid.ts';
 import { ratioAxisX, tickValues } from '../../figure-kit/ratio-axis.ts';
 import { hatch, ink } from '../../figure-kit/inks.ts';
+import { asLongAs } from '../../phrases/as-long-as.ts';
 import { readingName } from '../../phrases/reading-name.ts';
 import { factorName } from '../../phrases/factor-names.ts';
 import { familyName } from '../../phrases/family-names.ts';
@@ -136,16 +137,16 @@ export const chain: Figure = {
           times(term.factor),
           times(term.low),
           times(term.high),
-          row.logShares ? `${plain((row.logShares[term.id] ?? 0) * 100, 2)} %` : 'they cancel',
+          row.logShares ? `${plain((row.logShares[term.id] ?? 0) * 100, 2)}%` : 'they cancel',
         ]),
         ...totalsOf(row, scene.entry.reading).map(({ y, x }) => [y, '', times(x), '', '', '']),
       ],
     };
   },
   caption({ entry, row, subject, baseline }) {
-    const { multiplied, added, toLimit } = row[entry.reading];
-    if (entry.reading === 'quick')
-      return `By the quick sum the factors of ${subject.name} against ${baseline.name} make ${times(multiplied)} together.`;
-    return `${subject.name} against ${baseline.name}, at the middle settings: ${times(multiplied)} if all factors multiply, ${times(added)} if the forces add, ${times(toLimit)} if the force has a limit.`;
+    const cuts = `${subject.name} cuts ${asLongAs(row[entry.reading].multiplied, baseline.name)}`;
+    return entry.reading === 'quick'
+      ? `By the quick sum, with all factors multiplied, ${cuts}.`
+      : `At the middle settings, if all factors multiply, ${cuts}.`;
   },
 };

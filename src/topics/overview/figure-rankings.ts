@@ -88,7 +88,10 @@ export const rankingsFigure: Figure = {
     const places = placesOf(scene);
     const best = (job: string) => places.find((place) => place.job === job);
     const [slicing, rolling, chipping] = jobs.map(best);
-    const first = `${slicing?.name} leads in slicing, ${rolling?.name === slicing?.name ? 'and in resisting a roll too' : `${rolling?.name} in resisting a roll`}`;
-    return `${first}; ${chipping ? `${chipping.name} in resisting chips.` : 'chipping cannot be ranked, since no toughness is known.'}`;
+    const first =
+      rolling?.name === slicing?.name
+        ? `${slicing?.name} slices longest, and resists rolling best.`
+        : `${slicing?.name} slices longest; ${rolling?.name} resists rolling best.`;
+    return `${first} ${chipping ? `${chipping.name} resists chipping best.` : 'Chipping can’t be ranked, since no toughness is known.'}`;
   },
 };

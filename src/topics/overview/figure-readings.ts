@@ -1,5 +1,6 @@
 import * as Plot from '@observablehq/plot';
 import type { Scene } from '../../scene/scene.ts';
+import { ratioSaid } from '../../phrases/judged-runs.ts';
 import { times } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineX, gridX } from '../../figure-kit/grid.ts';
@@ -62,7 +63,9 @@ export const readings: Figure = {
     rows: answersOf(scene).map(({ name, ratio }) => [name, times(ratio)]),
   }),
   caption: (scene) => {
-    const [quick, multiplied, added, toLimit] = answersOf(scene).map(({ ratio }) => times(ratio));
-    return `Quick sum ${quick}. At the middle settings: ${multiplied} if all factors multiply, ${added} if the forces add, ${toLimit} if the force has a limit.`;
+    const { added, multiplied, toLimit } = scene.row.careful;
+    const ends = [Math.min(added, multiplied, toLimit), Math.max(added, multiplied, toLimit)];
+    const range = [...new Set(ends.map((end) => ratioSaid(end)))].join(' to ');
+    return `The quick sum gives ${ratioSaid(scene.row.quick.multiplied)}. At its middle settings the careful estimate gives ${range}${range.includes(' to ') ? ', by how the effects combine' : ', however the effects combine'}.`;
   },
 };

@@ -2,7 +2,7 @@ import * as Plot from '@observablehq/plot';
 import { nominal } from '../../model/index.ts';
 import type { Knife } from '../../model/index.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { brief, plain } from '../../scene/show.ts';
+import { brief, plain, short } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { gridY } from '../../figure-kit/grid.ts';
 import { edgeShape, halfOutline, thicknessAboveApexMm } from '../../figure-kit/outline.ts';
@@ -108,5 +108,13 @@ export const sections: Figure = {
     };
   },
   caption: ({ subject, baseline, subjectKnife, baselineKnife }) =>
-    `${baseline.name} comes to its edge at ${plain(nominal(baselineKnife.angleDeg))}° per side from ${plain(nominal(baselineKnife.edgeMm))} mm, ${subject.name} at ${plain(nominal(subjectKnife.angleDeg))}° from ${plain(nominal(subjectKnife.edgeMm))} mm.`,
+    [
+      [baseline.name, baselineKnife] as const,
+      [subject.name, subjectKnife] as const,
+    ]
+      .map(
+        ([name, { angleDeg, edgeMm }]) =>
+          `${name} has ${short(nominal(angleDeg))}° per side and ${short(nominal(edgeMm))} mm behind the edge.`,
+      )
+      .join(' '),
 };

@@ -3,6 +3,7 @@ import type { Family, TermId } from '../../model/index.ts';
 import { ofKnife } from '../../comparison/found.ts';
 import { jobOf } from '../../phrases/job.ts';
 import { aboutJob, resists } from '../../phrases/about-job.ts';
+import { asLongAs } from '../../phrases/as-long-as.ts';
 import { onlyTogether } from '../../phrases/only-together.ts';
 import { capital, list } from '../../phrases/list.ts';
 import { differs } from '../../scene/terms.ts';
@@ -57,7 +58,7 @@ export const words: Record<string, WordsOf> = {
         `${helping.length > 0 ? 'It' : subject.name} loses${hurting.length > 1 ? ' most' : ''} by ${named(hurting.slice(0, 3))}.`,
       );
     if (same.length > 0)
-      sentences.push(`${baseline.name} has ${list(same.map(({ id }) => factorName(id).shared))}.`);
+      sentences.push(`Both have the same ${list(same.map(({ id }) => factorName(id).shared))}.`);
     return sentences;
   },
 
@@ -76,7 +77,7 @@ export const words: Record<string, WordsOf> = {
       .filter(([, factor]) => readsAsOne(factor))
       .map(([family]) => familyName[family].withParts);
     const most = capital(familyName[first[0]].withParts);
-    const amount = `${inTwo(first[1])} times as long as ${baseline.name}`;
+    const amount = asLongAs(first[1], baseline.name);
     const head =
       others.length === 0
         ? `${most} makes all the difference: ${subject.name} should cut ${amount}.`
@@ -150,10 +151,10 @@ export const words: Record<string, WordsOf> = {
     ...row[entry.reading].notes,
     ...ofKnife(rows[entry.reading], entry.baseline).notes,
     isUnknown(entry.friction) && entry.reading === 'careful'
-      ? `The friction in the cut isn’t known for ${subject.name} or ${baseline.name}: ${short(nominal(entry.friction))} stands in, the middle of ${short(entry.friction.low)} to ${short(entry.friction.high)}.`
+      ? `The friction in the cut isn’t known for ${subject.name} or ${baseline.name}. We use ${short(nominal(entry.friction))}, the middle of ${short(entry.friction.low)} to ${short(entry.friction.high)}.`
       : '',
     isUnknown(entry.contactDepthMm) && entry.reading === 'careful'
-      ? `How deep ${subject.name} and ${baseline.name} go into the cut isn’t known: ${short(nominal(entry.contactDepthMm))} mm stands in, the middle of ${short(entry.contactDepthMm.low)} to ${short(entry.contactDepthMm.high)} mm.`
+      ? `How deep ${subject.name} and ${baseline.name} go into the cut isn’t known. We use ${short(nominal(entry.contactDepthMm))} mm, the middle of ${short(entry.contactDepthMm.low)} to ${short(entry.contactDepthMm.high)} mm.`
       : '',
   ],
 

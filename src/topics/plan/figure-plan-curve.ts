@@ -53,7 +53,7 @@ function shownAlike(scene: Scene): Point[] {
 }
 
 /** Never rounded up to certainty. */
-const chanceSaid = (chance: number): string => (chance > 0.99 ? 'over 99 %' : percent(chance));
+const chanceSaid = (chance: number): string => (chance > 0.99 ? 'over 99%' : percent(chance));
 
 /** Half and twice as far from equal, on the axis of ratios. */
 const nearer = (ratio: number): number => Math.sqrt(ratio);
@@ -121,7 +121,7 @@ export const planCurve: Figure = {
   units: 'chance, by sharpenings of each',
   scale: 'both axes even',
   reading: () => 'by the noncentral t; below 6 of each the page adds a simulation',
-  source: 'derived; 95 % confidence for all pairs, lives lognormal',
+  source: 'derived; 95% confidence for all pairs, lives lognormal',
   options(scene, { narrow }) {
     const last = placesOf(scene).at(-1) ?? 10;
     return {

@@ -28,7 +28,7 @@ const level = 0.05;
 
 /** What is planned, and where its scatter comes from. */
 export interface Planned extends PlanEntry {
-  /** Scatter of the lives of one knife: as entered, or the upper 80 % limit of what the runs show, or assumed. */
+  /** Scatter of the lives of one knife: as entered, or the upper 80% limit of what the runs show, or assumed. */
   cv: number;
   from: 'entered' | 'the runs' | 'assumed';
   /** The scatter the runs show, where `cv` is its upper limit. */

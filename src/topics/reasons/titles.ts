@@ -1,3 +1,4 @@
+import { howLong } from '../../phrases/as-long-as.ts';
 import { factorName } from '../../phrases/factor-names.ts';
 import { plain, readsAsOne, short } from '../../scene/show.ts';
 import type { Scene } from '../../scene/scene.ts';
@@ -62,5 +63,5 @@ export function titleOf(reason: Reason, scene: Scene): string {
   const total = pull(scene.row.careful.multiplied);
   const head =
     total === 0 || total === pull(factor) ? alone : `${before} ${factor > 1 ? 'wins' : 'takes'} some back`;
-  return `${head}: ${ratioSaid(factor)} times as long`;
+  return `${head}: ${howLong(factor)}`;
 }

@@ -9,6 +9,7 @@ import { gridX } from '../../figure-kit/grid.ts';
 import { ratioAxisX, tickValues } from '../../figure-kit/ratio-axis.ts';
 import { shortName } from '../../figure-kit/short-name.ts';
 import { span } from '../../figure-kit/span.ts';
+import { rangeSaid } from '../../phrases/judged-runs.ts';
 import { batchName } from '../../phrases/batch-name.ts';
 
 /** More batches than this share one row: the figure would otherwise outgrow its sheet. */
@@ -277,7 +278,7 @@ export const runDots: Figure = {
         ? logged.promised.waiting
           ? 'The verdict waits for the number planned.'
           : 'They give no interval yet.'
-        : `The line below leads from the middle of ${baseline.name} to ${times(measured.ratio)} of it; the thick part is the interval, ${times(measured.low)} to ${times(measured.high)}${logged.log.family === 1 ? ', at 95%' : `, at 95% for all ${logged.log.family} pairs`}.`
+        : `The line below leads from the middle of ${baseline.name} to that of ${subject.name}. Its thick part is the ${logged.log.family === 1 ? '95%' : `95% for all ${logged.log.family} pairs`} interval, ${rangeSaid(measured.low, measured.high)}.`
     }${odd === 0 ? '' : ` ${odd === 1 ? 'One lies' : `${odd} lie`} far from the others and ${odd === 1 ? 'is' : 'are'} drawn all the same.`}`;
   },
 };

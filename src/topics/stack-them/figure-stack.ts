@@ -6,6 +6,7 @@ import { list } from '../../phrases/list.ts';
 import { factorOf as factorIn } from '../../comparison/found.ts';
 import { ends, stackOf, ways } from '../../scene/stack.ts';
 import type { Stacked, Way } from '../../scene/stack.ts';
+import { rangeSaid } from '../../phrases/judged-runs.ts';
 import { readingName } from '../../phrases/reading-name.ts';
 import type { Figure, Size } from '../../figure-kit/figure.ts';
 import { baselineX, gridX } from '../../figure-kit/grid.ts';
@@ -197,9 +198,9 @@ export const stack: Figure = stackFigure({
   drawn: byRatio,
   table: factorsTable,
   caption(scene) {
-    const { first, last, ratio } = ends(scene, 'multiplied');
-    const [quick, added, toLimit] = [ends(scene, 'quick'), ends(scene, 'added'), ends(scene, 'toLimit')];
-    return `${first.name} and ${last.name}, the two ends, are ${times(ratio)} apart if all factors multiply, ${times(added.ratio)} if the forces add and ${times(toLimit.ratio)} if the force has a limit; the quick sum gives ${times(quick.ratio)}. All at the middle settings, with ${scene.baseline.name} at 1.`;
+    const { first, last } = ends(scene, 'multiplied');
+    const ratios = (['multiplied', 'added', 'toLimit'] as const).map((way) => first[way] / last[way]);
+    return `At the two ends, ${first.name} cuts ${rangeSaid(Math.min(...ratios), Math.max(...ratios))} times as long as ${last.name}, by how the effects combine.`;
   },
 });
 

@@ -133,7 +133,7 @@ function limit(scene: Scene): string[] {
   const { row } = scene;
   const [own, other] = [scene.subject.name, scene.baseline.name];
   return [
-    `Say that wedging takes ${percent(share)} of the last force for an ordinary blade (assumed, 10 to 60 %).`,
+    `Say that wedging takes ${percent(share)} of the last force for an ordinary blade (assumed, 10 to 60%).`,
     `Then it takes ${percent(baseline.wedging)} of it for ${other} and ${percent(subject.wedging)} for ${own}; the blunt edge has the rest.`,
     readsAsOne(subject.width / baseline.width)
       ? 'Both edges may grow equally wide before the hand gives up.'
@@ -177,7 +177,7 @@ function factorsThatCount({ row: { careful }, subject, baseline }: Scene): strin
   if (doing.length > 1) sentences.push(`The strongest factor is ${strongest.id}.`);
   if (idle.length > 0)
     sentences.push(
-      `Both have ${list(idle.map(({ id }) => factorName(id).shared))}, so ${idle.length > 1 ? 'these factors are' : 'this factor is'} 1.`,
+      `Both have the same ${list(idle.map(({ id }) => factorName(id).shared))}, so ${idle.length > 1 ? 'these factors are' : 'this factor is'} 1.`,
     );
   const gain = productOf(doing.filter(({ factor }) => factor > 1));
   const loss = productOf(doing.filter(({ factor }) => factor < 1));

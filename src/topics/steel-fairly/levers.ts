@@ -106,9 +106,9 @@ const leversTable = (rows: readonly Hardened[]): Table => ({
     const { matrix, whole, carbide, formula, massFraction } = hardened.estimate.tieLine;
     return [
       from(hardened),
-      `${plain(matrix, 2)} ± ${plain(hardened.estimate.austeniteCarbon.plusMinus, 1)} %`,
-      `${plain(whole)} %`,
-      `${plain(carbide)} % (${formula})`,
+      `${plain(matrix, 2)} ± ${plain(hardened.estimate.austeniteCarbon.plusMinus, 1)}%`,
+      `${plain(whole)}%`,
+      `${plain(carbide)}% (${formula})`,
       plain(massFraction, 2),
       carbideWithPlusMinus(hardened),
     ];

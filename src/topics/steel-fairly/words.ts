@@ -71,7 +71,7 @@ const content = (scene: Scene): string => {
   return list(
     Object.entries(symbols).flatMap(([element, symbol]) => {
       const value = composition[element as keyof typeof symbols];
-      return value === undefined ? [] : [`${brief(value)} % ${symbol}`];
+      return value === undefined ? [] : [`${brief(value)}% ${symbol}`];
     }),
   );
 };
@@ -93,7 +93,7 @@ function tieWhose(scene: Scene): string {
 
 const plusMinusOf = (quantity: Quantity): string => {
   const { low, high } = rangeOf(quantity);
-  return `${short(nominal(quantity))} ± ${short((high - low) / 2)} %`;
+  return `${short(nominal(quantity))} ± ${short((high - low) / 2)}%`;
 };
 
 /** What is typical of a designation; of each kind, where it has several. */

@@ -27,7 +27,7 @@ const addedSaid = ({ carbides }: Steel): string => {
   const parts = (Object.entries(carbides) as [CarbideKind, number][])
     .filter(([, volume]) => volume > 0)
     .map(
-      ([kind, volume]) => `${brief(volume)} % ${kind} at ${brief(regression.perVolPercent[kind])} mm each`,
+      ([kind, volume]) => `${brief(volume)}% ${kind} at ${brief(regression.perVolPercent[kind])} mm each`,
     );
   return parts.length === 0 ? 'no carbide' : list(parts);
 };
@@ -187,7 +187,7 @@ function besideLever(hardened: Hardened): string {
   const { MC = 0, M6C = 0 } = volPercent;
   const bound = Object.entries({ MC, M6C }).filter(([, percent]) => percent > 0);
   return bound.length > 0
-    ? ` Beside it ${bound.length > 1 ? 'stand' : 'stands'} ${list(bound.map(([kind, percent]) => `${plain(percent, 2)} % ${kind}`))} by volume, bound before.`
+    ? ` Beside it ${bound.length > 1 ? 'stand' : 'stands'} ${list(bound.map(([kind, percent]) => `${plain(percent, 2)}% ${kind}`))} by volume, bound before.`
     : '';
 }
 
@@ -199,7 +199,7 @@ function lever(scene: Scene): Worked {
   const { matrix, whole, carbide, formula } = tieLine;
   const { plusMinus } = austeniteCarbon;
   return {
-    givens: `${steelDrawn.designation} hardened from ${middle.celsius} °C; ${on(whole)} % carbon is left for the lever, the austenite holds ${on(matrix)} ± ${plain(plusMinus, 2)} % (from memory), and ${formula} has ${on(carbide)} %.`,
+    givens: `${steelDrawn.designation} hardened from ${middle.celsius} °C; ${on(whole)}% carbon is left for the lever, the austenite holds ${on(matrix)} ± ${plain(plusMinus, 2)}% (from memory), and ${formula} has ${on(carbide)}%.`,
     steps: [
       armStep(`The short arm over the whole lever: the share of ${formula} by mass.`, tieLine, matrix),
       volumeStep(tieLine, besideLever(middle)),

@@ -6,7 +6,7 @@ import type { Scene } from '../../scene/scene.ts';
 import { ratiosAt } from '../../scene/sure.ts';
 import { hardnessExponentOf, lifeExponentOf, takenAtDeg } from '../../scene/steel.ts';
 
-/** A ratio and the central 90 % of its samples. */
+/** A ratio and the central 90% of its samples. */
 export interface Banded {
   low: number;
   high: number;

@@ -1,11 +1,13 @@
 import { structures } from '../../model/index.ts';
 import type { Structure } from '../../model/index.ts';
 import { factorOf } from '../../comparison/found.ts';
+import { asLongAs } from '../../phrases/as-long-as.ts';
 import { list } from '../../phrases/list.ts';
 import { refusedWork } from '../../phrases/refused-work.ts';
+import { rangeSaid, ratioSaid } from '../../phrases/judged-runs.ts';
 import { restSaid } from '../../phrases/the-rest.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { plain, ratioInWords, readAlike, readsAsOne, times } from '../../scene/show.ts';
+import { ratioInWords, readAlike, readsAsOne } from '../../scene/show.ts';
 import { geometryBy } from '../../scene/terms.ts';
 import { steelBandsOf } from './bands.ts';
 import type { Banded } from './bands.ts';
@@ -14,7 +16,7 @@ import { lineUse } from '../steel-fairly/line-use.ts';
 import { steelsOf } from '../../scene/steel.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
 
-const between = ({ low, high }: Banded): string => `${times(low)} to ${times(high)}`;
+const between = ({ low, high }: Banded): string => rangeSaid(low, high);
 const hasNone = ({ low, high }: Banded): boolean => readAlike(low, high);
 
 const favoured = (factor: number, { subject, baseline }: Scene): string =>
@@ -30,16 +32,18 @@ const worth: WordsOf = (scene) => {
     if (readsAsOne(factor) && hasNone(band))
       return `${what}: 1, for ${subject.name} has what ${baseline.name} has.`;
     const value = readsAsOne(factor)
-      ? '1 at the middle values'
-      : `${times(factor)}, in favour of ${favoured(factor, scene)}`;
-    return `${what}: ${value}; ${hasNone(band) ? 'it was entered without a ±' : `by its own ± ${between(band)}`}.`;
+      ? '1'
+      : `${ratioSaid(factor)}, in favour of ${favoured(factor, scene)}`;
+    return hasNone(band)
+      ? `${what}: ${value}. It was entered without a ±.`
+      : `${what}: ${between(band)} by its own ±. The middle is ${value}.`;
   };
   return [
     factorText('Hardness', factorOf(careful, 'hardness'), bands.hardness),
     factorText('Carbide', factorOf(careful, 'carbide'), bands.carbide),
     readsAsOne(steel) && hasNone(bands.all)
       ? `Both have one steel: nothing of it sets ${subject.name} apart from ${baseline.name}.`
-      : `Together: ${times(steel)}${hasNone(bands.all) ? '' : `; with everything that can be off, ${between(bands.all)}`}.`,
+      : `Together: ${ratioSaid(steel)}.${hasNone(bands.all) ? '' : ` With everything that can be off, it is ${between(bands.all)}.`}`,
     ...lineUse(scene),
   ];
 };
@@ -95,13 +99,13 @@ const againstGeometry: WordsOf = (scene) => {
     `All of this is counted in ${material}, at the middle settings.`,
     readsAsOne(steel)
       ? `The steel of ${subject.name} makes no difference.`
-      : `By its steel ${subject.name} should cut ${plain(steel, 2)} times as long as ${baseline.name}, however the factors combine.`,
+      : `By its steel ${subject.name} should cut ${asLongAs(steel, baseline.name)}, however the factors combine.`,
     alone
       ? 'Its geometry makes no difference.'
-      : `By its geometry it should cut ${plain(geometry.multiplied, 2)} times as long ${under.multiplied}.`,
+      : `By its geometry it should cut ${asLongAs(geometry.multiplied, baseline.name)} ${under.multiplied}.`,
     alone
       ? ''
-      : `That is ${plain(geometry.added, 2)} times ${under.added}, and ${plain(geometry.toLimit, 2)} times ${under.toLimit}.`,
+      : `It is ${ratioSaid(geometry.added)} ${under.added}, and ${ratioSaid(geometry.toLimit)} ${under.toLimit}.`,
     alone || readsAsOne(steel) ? '' : weighed('So geometry', geometry, steel),
     alone || readsAsOne(steel) || readsAsOne(finish)
       ? ''
@@ -126,7 +130,7 @@ const ownKnives: WordsOf = (scene) => {
     all.low < 1 && all.high > 1 && !hasNone(all) ? 'By steel alone the two can’t be told apart.' : '',
     ...byAngle(scene),
     steelsOf(scene).subject.designation === null
-      ? `No designation was entered for the steel of ${subject.name}; with one, the lever rule could check its carbide.`
+      ? `You gave no designation for the steel of ${subject.name}. With one, the lever rule could check its carbide.`
       : '',
     ...(refused === '' ? restSaid(scene, steel) : []),
   ];

@@ -3,9 +3,10 @@
 import { angleFloorDeg, nearestGrade, nominal, vickersFromRockwellC } from '../../model/index.ts';
 import type { AnswerBand, Knife } from '../../model/index.ts';
 import { found } from '../../comparison/found.ts';
+import { asLongAs } from '../../phrases/as-long-as.ts';
 import { finishText } from '../../phrases/measures.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { percent, plain, ratioInWords, readsAsOne, times } from '../../scene/show.ts';
+import { percent, plain, ratioInWords, readsAsOne, short, times } from '../../scene/show.ts';
 import { asEntered, ratioNow } from './values.ts';
 import type { Asked, Take } from './values.ts';
 import { attributeNamed, valueSaid } from './attributes.ts';
@@ -21,9 +22,9 @@ export function askedSaid(scene: Scene, asked: Asked): string {
   const now = ratioNow(asEntered(scene), asked);
   const wanted = readsAsOne(asked.target)
     ? `would draw level with ${other}`
-    : `would cut ${plain(asked.target)} times as long as ${other}`;
-  return `At the middle settings, if the factors multiply, ${name} now cuts ${ratioInWords(now)} as ${other} (${times(now)}). Each row changes one thing of ${name} and nothing else, to the value at which it ${wanted}. The band draws the settings and all three ways to combine.${
-    scene.entry.madeEqual.length === 0 ? '' : ' The knives count as entered, before anything is made equal.'
+    : `would cut ${short(asked.target)} times as long as ${other}`;
+  return `At the middle settings, if the factors multiply, ${name} now cuts ${ratioInWords(now)} as ${other}. Each row changes one thing about ${name}, and nothing else, until it ${wanted}.${
+    scene.entry.madeEqual.length === 0 ? '' : ' The knives count as you entered them, before anything is made equal.'
   }`;
 }
 
@@ -34,19 +35,19 @@ function valueCell(scene: Scene, asked: Asked, { attribute, now, answer, nearest
   const { value, note } = answer;
   if (value === null)
     return nearest === null
-      ? 'not in reach'
-      : `not in reach: at ${said(nearest.value)} it comes to ${times(nearest.ratio)}${breaks(scene, asked, attribute, nearest.value) ? ', below the floor' : ''}`;
+      ? 'out of reach'
+      : `out of reach: ${said(nearest.value)} comes to ${times(nearest.ratio)}${breaks(scene, asked, attribute, nearest.value) ? ', below the floor' : ''}`;
   if (said(value) === said(now)) return `${said(value)}, as it is`;
   const grade = attribute === 'finish' ? gradeSaid(scene, asked, value) : '';
   const noted =
     note === 'below the floor'
-      ? ', below the floor: such an edge breaks away'
+      ? ', below the floor: the edge breaks away'
       : note === 'out of the regression'
-        ? ', beyond the published line: an assumed exponent carries it on'
+        ? ', beyond the published line (assumed)'
         : '';
   const refused = holds
     ? ''
-    : `: a comparison takes ${said(named.low)} to ${said(named.high)}, so this is not in reach either`;
+    : `: a comparison takes ${said(named.low)} to ${said(named.high)}, so this is out of reach too`;
   return `${said(value)}${grade}${noted}${refused}`;
 }
 
@@ -68,7 +69,7 @@ function gradeSaid(scene: Scene, { knife }: Asked, um: number): string {
 /** The band as a cell: where the values lie, and how often there is one. */
 export function bandCell(scene: Scene, attribute: Take['attribute'], band: AnswerBand): string {
   const { low, high, inReach, belowFloor } = band;
-  if (low === null || high === null) return 'found in none of the tries';
+  if (low === null || high === null) return 'none of the tries';
   const named = attributeNamed(attribute);
   const said = (value: number): string => valueSaid(named, value, scene.entry);
   const outside =
@@ -80,12 +81,12 @@ export function bandCell(scene: Scene, attribute: Take['attribute'], band: Answe
   return [
     `${said(low)} to ${said(high)}`,
     ...outside,
-    ...(inReach < 1 ? [`found in ${percent(inReach)} of the tries`] : []),
+    ...(inReach < 1 ? [`only ${percent(inReach)} of the tries`] : []),
     ...(belowFloor > 0 ? [`below the floor in ${percent(belowFloor)}`] : []),
   ].join('; ');
 }
 
-export const takesColumns = ['What changes', 'Now', 'What it takes', 'Band, 90 %'] as const;
+export const takesColumns = ['What changes', 'Now', 'What it takes', 'Nine tries in ten'] as const;
 
 /** A row of the table without its band. */
 export function takeCells(scene: Scene, asked: Asked, take: Take): [string, string, string] {
@@ -108,6 +109,6 @@ export function putDone(scene: Scene, asked: Asked, attribute: Take['attribute']
   const named = attributeNamed(attribute);
   const comparison = asEntered(scene);
   const value = valueSaid(named, named.now(knifeOf({ comparison }, asked.knife)), scene.entry);
-  const now = times(ratioNow(comparison, asked));
-  return `${knifeName(scene, asked.knife)}, ${named.name.toLowerCase()}: ${value} is in the comparison. It now cuts ${now} as long as ${knifeName(scene, asked.against)}. Undo takes it back.`;
+  const now = asLongAs(ratioNow(comparison, asked), knifeName(scene, asked.against));
+  return `${knifeName(scene, asked.knife)}, ${named.name.toLowerCase()}: ${value} is in the comparison. It now cuts ${now}. Undo takes it back.`;
 }

@@ -99,7 +99,7 @@ describe('by hand', () => {
   });
 
   test('a bar is dragged to the per cent it stands above the one before', () => {
-    // 2.1 over 1.4 is 1.5, which is 50 % more.
+    // 2.1 over 1.4 is 1.5, which is 50% more.
     expect(value('growing-bars', { x: 2, y: 1.5 }, { x: 2, y: 2.1 })).toEqual(['percentage.2', 50]);
     expect(value('growing-bars', { x: 0, y: 1 }, { x: 0, y: 2 })).toBeUndefined();
   });

@@ -8,7 +8,7 @@ const options = pollOf(sceneOf(loft()));
 const read = (text: string) => readGuesses(text, options);
 
 test('reads a guess a line, in any way a ratio is written', () =>
-  expect(read('2\n×3\r\n+50 %\n3/2\n2,5').guesses.map(({ ratio }) => ratio)).toEqual([2, 3, 1.5, 1.5, 2.5]));
+  expect(read('2\n×3\r\n+50%\n3/2\n2,5').guesses.map(({ ratio }) => ratio)).toEqual([2, 3, 1.5, 1.5, 2.5]));
 
 test('reads several in one line', () =>
   expect(read('2 3 4; 5').guesses.map(({ ratio }) => ratio)).toEqual([2, 3, 4, 5]));

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { verdictOn } from '../../../src/elements/teach/check-verdict.ts';
 import { answerInWords, judge, workedExample } from '../../../src/exercises/index.ts';
 
-/** 40 % more, twice: 1.4 × 1.4 = 1.96, which is 96 % more; added it would be 80 %. */
+/** 40% more, twice: 1.4 × 1.4 = 1.96, which is 96% more; added it would be 80%. */
 const problem = workedExample('forward-chain');
 const answer = answerInWords(problem);
 const after = (typed: string, tries = 0) => verdictOn(judge(problem, typed), tries, answer);

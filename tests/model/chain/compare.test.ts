@@ -129,7 +129,7 @@ describe('what cannot be compared', () => {
     [
       'a share of carbide there is no room for',
       { carbideVolPercent: { CrC: 30, MC: 31 } },
-      'Plain: carbide volume of all kinds together 61 % is not between 0 % and 60 %',
+      'Plain: carbide volume of all kinds together 61% is not between 0% and 60%',
     ],
     [
       'an edge thicker than the spine',

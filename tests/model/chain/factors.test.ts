@@ -102,7 +102,7 @@ describe('hardness and carbide', () => {
   test('their ends are those of the power of a life, with one coefficient of variation to either side', () => {
     const apart = term(comparison({}), 'carbide');
     const card = apart.factor ** (1 / 1.5);
-    // p 0.5 to 2.2; a residual of 10 % where none is stated, before the power.
+    // p 0.5 to 2.2; a residual of 10% where none is stated, before the power.
     expect(apart.high).toBeCloseTo(card ** 2.2 * 1.1 ** 1.5, 10);
     expect(apart.low).toBeCloseTo(card ** 0.5 / 1.1 ** 1.5, 10);
     const strokes = term(comparison({}, {}, { outcome: 'fixed-strokes' }), 'carbide');

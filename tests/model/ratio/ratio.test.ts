@@ -12,7 +12,7 @@ const typed = '20' as unknown as number;
 
 describe('percentages and factors at the ends of what they can be', () => {
   it.each([-100, -101, Number.NaN, Infinity, -Infinity, typed])('refuses %s per cent by name', (percent) => {
-    const message = new RegExp(`^percentage ${percent} % is not a number above −100 %$`);
+    const message = new RegExp(`^percentage ${percent}% is not a number above −100%$`);
     for (const refused of [
       () => compound([10, percent]),
       () => additiveGuess([10, percent]),
@@ -22,7 +22,7 @@ describe('percentages and factors at the ends of what they can be', () => {
     expect(() => compound([10, percent])).toThrow(message);
   });
 
-  it('takes whatever is above −100 %', () => {
+  it('takes whatever is above −100%', () => {
     expect(compound([-99.5])).toBeCloseTo(0.005, 12);
     expect(undoPercent(-99.5)).toBeCloseTo(19_900, 6);
   });
@@ -34,8 +34,8 @@ describe('percentages and factors at the ends of what they can be', () => {
   });
 
   it('refuses readings outside their ranges by name', () => {
-    expect(() => percentReadings(100, 0.5)).toThrow(/^percentage 100 % is not between 0 % and /);
-    expect(() => percentReadings(-1, 0.5)).toThrow(/^percentage -1 % /);
+    expect(() => percentReadings(100, 0.5)).toThrow(/^percentage 100% is not between 0% and /);
+    expect(() => percentReadings(-1, 0.5)).toThrow(/^percentage -1% /);
     expect(() => percentReadings(40, 1.1)).toThrow(/^exponent 1.1 is not between 0 and 1$/);
     expect(percentReadings(0, 1)).toEqual({ faceValue: 1, inverse: 1, damped: 1 });
   });

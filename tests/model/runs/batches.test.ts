@@ -11,7 +11,7 @@ import { upperVarianceFactor } from '../../../src/model/runs/upper-scatter.ts';
 import { chiSquareCdf, chiSquareQuantile } from '../../../src/model/statistics/chi-square.ts';
 
 describe('runs within batches', () => {
-  // Own calculation by the noncentral t, 80 % power at 5 %.
+  // Own calculation by the noncentral t, 80% power at 5%.
   test.each([
     [0.1, 1.1, 19],
     [0.1, 1.2, 6],
@@ -26,7 +26,7 @@ describe('runs within batches', () => {
     expect(runsNeeded({ cv, ratio, batches: 1 })).toBe(runs);
   });
 
-  // Own calculation: the pooled formula with 2n − 1 − 3 degrees of freedom, scatter 10 %, ratio 1.25.
+  // Own calculation: the pooled formula with 2n − 1 − 3 degrees of freedom, scatter 10%, ratio 1.25.
   test.each([
     [3, 0.341],
     [4, 0.663],
@@ -78,8 +78,8 @@ describe('runs within batches', () => {
 });
 
 describe('the scatter of a pilot', () => {
-  it('enters by its upper 80 % limit', () => {
-    // χ² of 4 and 10 degrees of freedom at 20 %: 1.649 and 6.179 (tables of the chi-square distribution, memory).
+  it('enters by its upper 80% limit', () => {
+    // χ² of 4 and 10 degrees of freedom at 20%: 1.649 and 6.179 (tables of the chi-square distribution, memory).
     expect(upperVarianceFactor(4)).toBeCloseTo(4 / 1.649, 3);
     expect(upperVarianceFactor(10)).toBeCloseTo(10 / 6.179, 3);
     const logVariance = Math.log(1 + 0.15 ** 2) * upperVarianceFactor(4);

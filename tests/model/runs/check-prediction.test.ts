@@ -42,7 +42,7 @@ describe('squaring a prediction with a measurement', () => {
   });
 
   it('reads the width of a band by the share it holds', () => {
-    // 50 % of a normal distribution lie within 0.6744898 standard deviations, 99 % within 2.5758293 (any table).
+    // 50% of a normal distribution lie within 0.6744898 standard deviations, 99% within 2.5758293 (any table).
     const shared = checkPrediction({
       predicted: { median: 8.58, ...band(8.58, 0.208, 0.6744898) },
       predictedShare: 0.5,

@@ -14,8 +14,8 @@ const sigma = (cv: number): number => Math.sqrt(Math.log(1 + cv * cv));
 
 describe('the power of two one-sided tests', () => {
   // The example a statistics package for such studies prints for a crossover of n subjects, true ratio 0.95 within
-  // 0.8–1.25, each test at 5 % (memory); the n are those of Diletti, Hauschke & Steinijans, Int. J. Clin. Pharmacol. 29
-  // (1991), the least that reach 80 % (memory). There the error is σ√(2/n), with n − 2 degrees of freedom.
+  // 0.8–1.25, each test at 5% (memory); the n are those of Diletti, Hauschke & Steinijans, Int. J. Clin. Pharmacol. 29
+  // (1991), the least that reach 80% (memory). There the error is σ√(2/n), with n − 2 degrees of freedom.
   test.each([
     [0.2, 20, 0.83468],
     [0.3, 40, 0.815845],

@@ -245,12 +245,12 @@ export function passed(scenario: Scenario, outcome: Outcome, logs: number, error
   const intervals = (logs * outcome.usable) / 100;
   const { usable, falseAlarms, coverage, falseAlike } = outcome;
   return [
-    ...(usable >= scenario.leastUsable - ease(scenario.leastUsable, logs) ? [] : [`only ${usable} % usable`]),
-    ...(falseAlarms <= MOST_FALSE + ease(MOST_FALSE, intervals) ? [] : [`${falseAlarms} % false alarms`]),
+    ...(usable >= scenario.leastUsable - ease(scenario.leastUsable, logs) ? [] : [`only ${usable}% usable`]),
+    ...(falseAlarms <= MOST_FALSE + ease(MOST_FALSE, intervals) ? [] : [`${falseAlarms}% false alarms`]),
     ...(falseAlike <= MOST_FALSE + ease(MOST_FALSE, intervals)
       ? []
-      : [`${falseAlike} % falsely as good as equal`]),
-    ...(coverage >= LEAST_COVERAGE - ease(LEAST_COVERAGE, intervals) ? [] : [`${coverage} % coverage`]),
+      : [`${falseAlike}% falsely as good as equal`]),
+    ...(coverage >= LEAST_COVERAGE - ease(LEAST_COVERAGE, intervals) ? [] : [`${coverage}% coverage`]),
   ];
 }
 

@@ -15,7 +15,7 @@ describe('the judge on simulated logs: false alarms, intervals and coverage', ()
 });
 
 describe('the power of the judge, by simulation', () => {
-  // Own calculation, simulated elsewhere with the same rules: 10 % scatter, true ratio 1.25.
+  // Own calculation, simulated elsewhere with the same rules: 10% scatter, true ratio 1.25.
   test.each([
     [3, 0.34, 0.44],
     [4, 0.57, 0.7],

@@ -36,7 +36,7 @@ describe('what the judge says', () => {
     expect((shorter.ratio ?? 0) * (longer.ratio ?? 0)).toBeCloseTo(1, 12);
   });
 
-  it('as good as equal only inside the bounds, with the 90 % interval', () => {
+  it('as good as equal only inside the bounds, with the 90% interval', () => {
     const log = [...runsOf('Dunlin', [101, 109, 121, 129]), ...plover];
     const equal = judge(log);
     expect(equal.verdict).toBe('as good as equal');
@@ -182,7 +182,7 @@ describe('lives that are not known exactly', () => {
     const look = { from: 100, to: 125 };
     const judged = judge([...runsOf('Dunlin', [look, look, look]), ...runsOf('Plover', [look, look, look])]);
     // Uniform between two logs: variance ln(1.25)²/12 for each run. All lives lie between the same two looks, so the
-    // same again for each knife that more runs would not average out. t(4) 97.5 % is 2.776445 (tables).
+    // same again for each knife that more runs would not average out. t(4) 97.5% is 2.776445 (tables).
     const variance = Math.log(1.25) ** 2 / 12;
     expect(judged.ratio).toBeCloseTo(1, 12);
     expect(judged.df).toBeCloseTo(4, 9);

@@ -39,7 +39,7 @@ describe('two series of runs', () => {
     );
   });
 
-  it('show p below 5 % exactly where the 95 % interval leaves 1 out', () => {
+  it('show p below 5% exactly where the 95% interval leaves 1 out', () => {
     fc.assert(
       fc.property(series, series, (x, y) => {
         fc.pre(scatters(x, y));
@@ -97,7 +97,7 @@ describe('runs needed', () => {
   });
 
   it('promises more than Welch gives below five a knife', () => {
-    // Three runs a knife, ratio 1.3, scatter 10 %: about 0.57 by Welch where the pooled test has 0.68.
+    // Three runs a knife, ratio 1.3, scatter 10%: about 0.57 by Welch where the pooled test has 0.68.
     const uniform = uniformStream(3);
     const normal = (): number => Math.sqrt(-2 * Math.log(uniform())) * Math.cos(2 * Math.PI * uniform());
     const runs = (mean: number): number[] =>

@@ -19,7 +19,7 @@ for (const scenario of scenarios) {
 }
 const { usable } = simulate(disjoint, logs, seed);
 console.log(disjoint.name.padEnd(66) + cell(usable));
-if (usable > 0) faults.push(`${disjoint.name}: ${usable} % got an interval`);
+if (usable > 0) faults.push(`${disjoint.name}: ${usable}% got an interval`);
 
 console.log('\nfalse alarms where runs are added after a look that showed no difference (4000 logs):');
 for (const batches of [0, 3])

@@ -30,7 +30,7 @@ describe('a band for what it would take', () => {
   it('is the other knife’s own range where all else is alike', () => {
     const comparison = against({ angleDeg: { value: 15, plusMinus: 1 } });
     const band = whatItTakesBand(comparison, { ...ask, attribute: 'angleDeg' }, { samples: 2000 });
-    // The 5, 50 and 95 % points of a uniform distribution over 14–16, within three standard errors of 2000 draws.
+    // The 5, 50 and 95% points of a uniform distribution over 14–16, within three standard errors of 2000 draws.
     expect(Math.abs((band.low ?? 0) - 14.1)).toBeLessThan(0.03);
     expect(Math.abs((band.median ?? 0) - 15)).toBeLessThan(0.07);
     expect(Math.abs((band.high ?? 0) - 15.9)).toBeLessThan(0.03);

@@ -66,11 +66,11 @@ describe('steel and height, measured on the sections by strips', () => {
   });
 
   test('a finish takes a thin layer', () => {
-    // 4 % of 50 µm is 2 µm, off two faces of 0.6/(2 sin 20°) mm; the apex steps back 2 µm/sin 20°.
+    // 4% of 50 µm is 2 µm, off two faces of 0.6/(2 sin 20°) mm; the apex steps back 2 µm/sin 20°.
     const cost = ask({ kind: 'refinish', finish: { um: 50 } });
     expect(cost.steelMm3).toBeCloseTo((100 * 0.002 * 0.6) / 0.342020143, 8);
     expect(cost.bladeHeightLostMm).toBeCloseTo(0.002 / 0.342020143, 10);
-    // Going finer, it is the present scratches that are ground out: 4 % of 15 µm.
+    // Going finer, it is the present scratches that are ground out: 4% of 15 µm.
     expect(ask({ kind: 'refinish', finish: { um: 3 } }).steelMm3).toBeCloseTo(
       (100 * 0.0006 * 0.6) / 0.342020143,
       8,

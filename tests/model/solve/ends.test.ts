@@ -31,7 +31,7 @@ test('a gauge’s common error moves the answer by as much as it may be off, and
   const { low, high } = whatItTakesBand({ ...comparison, gaugeBias: { edgeMm: 0.02 } }, question, {
     samples: 300,
   });
-  // 90 % of an even spread of ±0.02 mm is ±0.018.
+  // 90% of an even spread of ±0.02 mm is ±0.018.
   expect(low).toBeGreaterThan(0.2799);
   expect(high).toBeLessThan(0.3201);
   expect((high ?? 0) - (low ?? 0)).toBeGreaterThan(0.03);

@@ -234,7 +234,7 @@ describe('every attribute, over comparisons of several knives', () => {
   it('says when a hardness lies outside the published regression', () => {
     const alike: Comparison = { knives: [plover, { ...plover, id: 'curlew' }], baseline: 'plover' };
     const ask = { knife: 'plover', against: 'curlew', attribute: 'hrc' } as const;
-    // The law done again here: from 58 HRC with 4 % CrC, 270.2 mm of card, down the line to 50 HRC, 143.8 mm, bent below
+    // The law done again here: from 58 HRC with 4% CrC, 270.2 mm of card, down the line to 50 HRC, 143.8 mm, bent below
     // 200 to 151.0, and on by HV^1.2 from 513 to 300 HV by the closed form of ASTM E140; to the power 1.5 (all assumed).
     const bent = 200 * Math.exp((143.8 - 200) / 200);
     const target = ((bent / 270.2) * (300 / 513) ** 1.2) ** 1.5;

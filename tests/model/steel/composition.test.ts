@@ -29,7 +29,7 @@ describe('the saturation table', () => {
   });
 
   test('keeps its ± between the points of a row, and widens it by a tenth each 50 °C beyond them', () => {
-    // From memory: 5 % Cr 0.65 at 960 and 0.80 at 1000 °C; 17 % Cr 0.42 at 1050 and 0.52 at 1100 °C.
+    // From memory: 5% Cr 0.65 at 960 and 0.80 at 1000 °C; 17% Cr 0.42 at 1050 and 0.52 at 1100 °C.
     expect(at('Cr7C3', 5, 980).value).toBeCloseTo(0.725, 12);
     expect(at('Cr7C3', 5, 980).plusMinus).toBeCloseTo(0.15, 12);
     expect(at('Cr23C6', 17, 1075).value).toBeCloseTo(0.47, 12);
@@ -49,20 +49,20 @@ describe('the saturation table', () => {
       }
   });
 
-  test('above 14 % chromium is as at 14 %', () => {
+  test('above 14% chromium is as at 14%', () => {
     expect(hardeningRange(18)).toEqual(hardeningRange(14));
     for (const celsius of [950, 1050, 1150])
       expect(at('Cr23C6', 18, celsius)).toEqual(at('Cr23C6', 14, celsius));
   });
 
   test('is refused beyond its ends by name', () => {
-    expect(() => hardeningRange(18.1)).toThrow(new RangeError('chromium 18.1 % is not between 0 % and 18 %'));
+    expect(() => hardeningRange(18.1)).toThrow(new RangeError('chromium 18.1% is not between 0% and 18%'));
     expect(() => at('Cr7C3', 12, 949)).toThrow(
-      new RangeError('hardening temperature at 12 % chromium 949 °C is not between 950 °C and 1100 °C'),
+      new RangeError('hardening temperature at 12% chromium 949 °C is not between 950 °C and 1100 °C'),
     );
   });
 
-  test('the usual temperatures turn at 3 and at 9 % chromium', () => {
+  test('the usual temperatures turn at 3 and at 9% chromium', () => {
     // From memory.
     expect(usualHardening(0)).toEqual({ low: 780, high: 860 });
     expect(usualHardening(2.9)).toEqual({ low: 780, high: 860 });
@@ -72,7 +72,7 @@ describe('the saturation table', () => {
 });
 
 describe('the ± of the carbon in austenite', () => {
-  // Of 17 % Cr with little carbon, ±0.15: 0.32, 0.42 and 0.52 at 1000, 1050 and 1100 °C (memory).
+  // Of 17% Cr with little carbon, ±0.15: 0.32, 0.42 and 0.52 at 1000, 1050 and 1100 °C (memory).
   test.each([
     [1000, 0.15],
     [{ value: 1050, plusMinus: 50 }, 0.52 + 0.15 - 0.42],
@@ -85,7 +85,7 @@ describe('the ± of the carbon in austenite', () => {
 });
 
 describe('the ± of the volume', () => {
-  test('is 30 % of MC and M6C where the austenite holds the rest of the carbon', () => {
+  test('is 30% of MC and M6C where the austenite holds the rest of the carbon', () => {
     for (const steel of [
       { carbon: 1.6, vanadium: 5 },
       { carbon: 1, tungsten: 7 },
@@ -97,8 +97,8 @@ describe('the ± of the volume', () => {
     }
   });
 
-  test('is what the carbon in austenite may be off, and 30 % of MC', () => {
-    // Of 17 % Cr 0.42 ± 0.15 % C at 1050 °C (memory): by the lever, worked by hand.
+  test('is what the carbon in austenite may be off, and 30% of MC', () => {
+    // Of 17% Cr 0.42 ± 0.15% C at 1050 °C (memory): by the lever, worked by hand.
     const steel = { carbon: 0.75, chromium: 17, vanadium: 0.5, austenitizingC: 1050 };
     const { volPercent, plusMinus, tieLine } = carbideFromComposition(steel);
     const volume = (matrix: number) => {
@@ -140,7 +140,7 @@ describe('tungsten and molybdenum steels', () => {
   };
 
   test('like AISI M2 take the range of the table, whatever the temperature, and say so', () => {
-    // AISI M2 7–10, ±30 % (memory).
+    // AISI M2 7–10, ±30% (memory).
     for (const austenitizingC of [undefined, 1000, 1220, { value: 1210, plusMinus: 15 }]) {
       const found = carbideFromComposition({
         ...m2,
@@ -170,7 +170,7 @@ describe('tungsten and molybdenum steels', () => {
     ['all contents not known', wide],
     ['all but carbon not known', { ...wide, carbon: 0.85 }],
     ['plain', { carbon: 0.85 }],
-    ['tungsten of 0.5 %', { carbon: 0.92, chromium: 0.5, tungsten: 0.5 }],
+    ['tungsten of 0.5%', { carbon: 0.92, chromium: 0.5, tungsten: 0.5 }],
     ['only tungsten not known', { carbon: 0.85, chromium: 4.1, vanadium: 1.9, tungsten: unknown(0, 6.1) }],
   ])('%s: never the narrow range of AISI M2', (_what, steel) => {
     const found = carbideFromComposition(steel);
@@ -181,10 +181,10 @@ describe('tungsten and molybdenum steels', () => {
 
   test('are hardened from 1300 °C at the hottest', () => {
     expect(() => carbideFromComposition({ ...m2, austenitizingC: 1310 })).toThrow(
-      /hardening temperature at 4\.1 % chromium 1310 °C is not between .* and 1300 °C/,
+      /hardening temperature at 4\.1% chromium 1310 °C is not between .* and 1300 °C/,
     );
     expect(() => carbideFromComposition({ carbon: 1, chromium: 4.1, austenitizingC: 1220 })).toThrow(
-      'hardening temperature at 4.1 % chromium 1220 °C is not between',
+      'hardening temperature at 4.1% chromium 1220 °C is not between',
     );
   });
 });
@@ -196,7 +196,7 @@ test('what M6C and MC bind and weigh is missing from the matrix', () => {
     vanadium: 2,
     austenitizingC: 1000,
   });
-  // IUPAC weights; W above 2 % (1 % of W/2) as Fe3W3C, V as VC, a carbon each; moles in 100 g.
+  // IUPAC weights; W above 2% (1% of W/2) as Fe3W3C, V as VC, a carbon each; moles in 100 g.
   const [m6c, mc] = [4 / 183.84 / 3, 2 / 50.9415];
   const left = 100 - 4 - m6c * (3 * 55.845 + 12.011) - mc * (50.9415 + 12.011);
   expect(tieLine.whole).toBeCloseTo((100 * (1.4 - (m6c + mc) * 12.011)) / left, 9);
@@ -219,14 +219,14 @@ describe('which carbide the chromium makes', () => {
     expect(of(carbon, chromium)).toEqual(carbides);
   });
 
-  test('cementite below 3 % chromium, either within 1 % of that', () => {
+  test('cementite below 3% chromium, either within 1% of that', () => {
     expect(of(1, 2)).toEqual(['Fe3C']);
     expect(of(1, 2.9)).toEqual(['Fe3C', 'Cr7C3']);
     expect(of(1, 3)).toEqual(['Cr7C3', 'Fe3C']);
     expect(of(1, 4)).toEqual(['Cr7C3']);
   });
 
-  test('Cr7C3 below 11 %, either from there to 13 % where carbon is low', () => {
+  test('Cr7C3 below 11%, either from there to 13% where carbon is low', () => {
     expect(of(0.2, 10.9)).toEqual(['Cr7C3']);
     expect(of(0.4, 11.5)).toEqual(['Cr7C3', 'Cr23C6']);
     expect(of(0.4, 12.5)).toEqual(['Cr23C6', 'Cr7C3']);
@@ -241,9 +241,9 @@ describe('what is told with an estimate', () => {
   const unknown = (low: number, high: number) => ({ unknown: true, low, high }) as const;
   const [open, between, dissolved, kept] = [
     'The hardening temperature is not known, which widens the ±.',
-    'Between the rows at 5 and 12 % chromium the carbon of the matrix is interpolated.',
-    'Molybdenum and tungsten up to 1 % Mo + W/2 are taken as dissolved (assumed).',
-    'Vanadium, molybdenum and tungsten could bind more carbon than there is: 0.3 % is kept for the matrix (assumed).',
+    'Between the rows at 5 and 12% chromium the carbon of the matrix is interpolated.',
+    'Molybdenum and tungsten up to 1% Mo + W/2 are taken as dissolved (assumed).',
+    'Vanadium, molybdenum and tungsten could bind more carbon than there is: 0.3% is kept for the matrix (assumed).',
   ];
   const held = (formula: string) =>
     `At the hardening temperature the austenite could hold all the carbon that is left, so no ${formula} is found.`;
@@ -261,32 +261,32 @@ describe('what is told with an estimate', () => {
     ],
     ['all carbon held', { carbon: 0.5, austenitizingC: 800 }, [held('Fe3C')]],
     ['all carbon held, with chromium', { carbon: 0.1, chromium: 14, austenitizingC: 1050 }, [held('Cr23C6')]],
-    ['chromium of 2 %', { carbon: 1.5, chromium: 2, austenitizingC: 850 }, []],
-    ['chromium of 2.5 %', { carbon: 1.5, chromium: 2.5, austenitizingC: 850 }, [either('Fe3C or Cr7C3')]],
-    ['chromium of 17 %', { carbon: 1, chromium: 17, austenitizingC: 1050 }, [either('Cr23C6 or Cr7C3')]],
-    ['chromium of 5.5 %', { carbon: 1.9, chromium: 5.5, austenitizingC: 1000 }, []],
-    ['chromium above 5.5 %', { carbon: 1.9, chromium: 5.6, austenitizingC: 1000 }, [between]],
-    ['chromium below 11.5 %', { carbon: 1.9, chromium: 11.4, austenitizingC: 1000 }, [between]],
-    ['chromium of 11.5 %', { carbon: 1.9, chromium: 11.5, austenitizingC: 1000 }, []],
-    ['molybdenum of 1 %', { carbon: 1.9, chromium: 12, molybdenum: 1, austenitizingC: 1000 }, [dissolved]],
-    ['tungsten of 2 %', { carbon: 1.9, chromium: 12, tungsten: 2, austenitizingC: 1000 }, [dissolved]],
+    ['chromium of 2%', { carbon: 1.5, chromium: 2, austenitizingC: 850 }, []],
+    ['chromium of 2.5%', { carbon: 1.5, chromium: 2.5, austenitizingC: 850 }, [either('Fe3C or Cr7C3')]],
+    ['chromium of 17%', { carbon: 1, chromium: 17, austenitizingC: 1050 }, [either('Cr23C6 or Cr7C3')]],
+    ['chromium of 5.5%', { carbon: 1.9, chromium: 5.5, austenitizingC: 1000 }, []],
+    ['chromium above 5.5%', { carbon: 1.9, chromium: 5.6, austenitizingC: 1000 }, [between]],
+    ['chromium below 11.5%', { carbon: 1.9, chromium: 11.4, austenitizingC: 1000 }, [between]],
+    ['chromium of 11.5%', { carbon: 1.9, chromium: 11.5, austenitizingC: 1000 }, []],
+    ['molybdenum of 1%', { carbon: 1.9, chromium: 12, molybdenum: 1, austenitizingC: 1000 }, [dissolved]],
+    ['tungsten of 2%', { carbon: 1.9, chromium: 12, tungsten: 2, austenitizingC: 1000 }, [dissolved]],
     [
       'as much of both',
       { carbon: 1.9, chromium: 12, molybdenum: 0.4, tungsten: 0.4, austenitizingC: 1000 },
       [dissolved],
     ],
-    ['molybdenum above 1 %', { carbon: 1.9, chromium: 12, molybdenum: 1.5, austenitizingC: 1000 }, []],
+    ['molybdenum above 1%', { carbon: 1.9, chromium: 12, molybdenum: 1.5, austenitizingC: 1000 }, []],
     ['more vanadium than carbon', { carbon: 0.6, vanadium: 5, austenitizingC: 850 }, [held('Fe3C'), kept]],
     [
       'chromium not known',
       { carbon: 1.9, chromium: unknown(11.5, 13), austenitizingC: 1000 },
-      ['Not known, which widens the ±: chromium from 12 to 13 %.'],
+      ['Not known, which widens the ±: chromium from 12 to 13%.'],
     ],
     [
       'little known',
       { carbon: unknown(1.8, 2), chromium: unknown(11.5, 13), austenitizingC: 1000 },
       [
-        'Not known, which widens the ±: carbon from 1.8 to 2 %, chromium from 12 to 13 %.',
+        'Not known, which widens the ±: carbon from 1.8 to 2%, chromium from 12 to 13%.',
         'With neither carbon nor chromium known, this says little more than that it is such a steel.',
       ],
     ],
@@ -294,7 +294,7 @@ describe('what is told with an estimate', () => {
       'carbon not known, over two carbides',
       { carbon: unknown(0.5, 2), chromium: 17, austenitizingC: 1000 },
       [
-        'Not known, which widens the ±: carbon from 0.5 to 2 %.',
+        'Not known, which widens the ±: carbon from 0.5 to 2%.',
         'Over these contents the carbide may be Cr23C6 or Cr7C3; the ± covers them.',
       ],
     ],
@@ -302,7 +302,7 @@ describe('what is told with an estimate', () => {
       'tungsten not known',
       { carbon: 1.9, chromium: 12, tungsten: unknown(0, 12), austenitizingC: 1000 },
       [
-        'Not known, which widens the ±: tungsten from 0 to 12 %.',
+        'Not known, which widens the ±: tungsten from 0 to 12%.',
         'Over these contents it may be a tungsten or molybdenum steel. The ± covers the range of the table for AISI M2 too, from memory.',
       ],
     ],
@@ -321,8 +321,8 @@ describe('what is told with an estimate', () => {
   });
 
   test.each([
-    [{ carbon: 1, molybdenum: 11 }, 'molybdenum 11 % is not between 0 % and 10 %'],
-    [{ carbon: 1, tungsten: unknown(22, 24) }, 'tungsten 23 % is not between 0 % and 20 %'],
+    [{ carbon: 1, molybdenum: 11 }, 'molybdenum 11% is not between 0% and 10%'],
+    [{ carbon: 1, tungsten: unknown(22, 24) }, 'tungsten 23% is not between 0% and 20%'],
   ])('%o is outside the tables', (steel, message) => {
     expect(() => carbideFromComposition(steel)).toThrow(new RangeError(message));
   });

@@ -43,7 +43,7 @@ test('hardness alone: 15.8 mm of card a point, to the power 1.5 of a life, by ha
   expect(logSd).toBeCloseTo((1.5 * 15.8) / 313 / Math.sqrt(3), 6);
 });
 
-test('within 2 % of the sampling where the ± are small, and parted where they are not', () => {
+test('within 2% of the sampling where the ± are small, and parted where they are not', () => {
   const width = ({ low, high }: { low: number; high: number }) => Math.log(high / low);
   const both = (comparison: Comparison) => ({
     line: width(firstOrderBand(comparison, 'b')),
@@ -71,7 +71,7 @@ test.each([
   expect(Math.abs(slopeAt(end) / slopeAt(inside) - 1)).toBeLessThan(1e-3);
 });
 
-// Every slope again by moving the comparison itself and comparing: ±0.01 % of the value, straight differences.
+// Every slope again by moving the comparison itself and comparing: ±0.01% of the value, straight differences.
 test('every slope is that of compare, by knife, with the standard uncertainty of its shape', () => {
   const a: Knife = {
     ...known,
@@ -193,7 +193,7 @@ test('every slope is that of compare, by knife, with the standard uncertainty of
     expect((sensitivities[i]?.sensitivity ?? NaN) / by).toBeCloseTo(1, 4);
   });
   expect(logSd).toBeCloseTo(Math.hypot(...expected.map(([, , u, by]) => u * by)), 4);
-  // 90 % of a normal lies within 1.644854 standard deviations (standard tables).
+  // 90% of a normal lies within 1.644854 standard deviations (standard tables).
   expect(Math.log(high / low) / (2 * 1.644854 * logSd)).toBeCloseTo(1, 9);
   expect(Math.log(high * low) / 2).toBeCloseTo(logRatio(comparison), 12);
   expect(Math.log(middle)).toBeCloseTo(logRatio(comparison), 12);

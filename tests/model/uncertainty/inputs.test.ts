@@ -144,7 +144,7 @@ describe('the inputs of a comparison', () => {
       inputsOf(comparison)
         .filter(({ name }) => name === 'residual')
         .map(({ knife, spread }) => [knife, spread.shape, spread.middle, spread.high]);
-    // A standard normal draw: its 95 % half width is 1.959964 standard deviations.
+    // A standard normal draw: its 95% half width is 1.959964 standard deviations.
     expect(residuals(loft)).toEqual([
       ['plover', 'normal', 0, 1.959964],
       ['curlew', 'normal', 0, 1.959964],
@@ -153,7 +153,7 @@ describe('the inputs of a comparison', () => {
     // 0 in the middle is not none.
     const about = { value: 0, plusMinus: 0.1 };
     expect(residuals({ ...loft, assumptions: { residualCv: about } })).toHaveLength(2);
-    // Its size is 10 % unless a comparison says how well it is known.
+    // Its size is 10% unless a comparison says how well it is known.
     expect(named(loft)['/residualCv']).toMatchObject({ low: 0.1, middle: 0.1, high: 0.1 });
     expect(named({ ...loft, assumptions: { residualCv: about } })['/residualCv']).toMatchObject({
       high: 0.1,
@@ -261,9 +261,9 @@ describe('a spread', () => {
     );
   });
 
-  test('that is normal has 95 % within its ±', () => {
+  test('that is normal has 95% within its ±', () => {
     const of = spread('normal', 3, 5, 7);
-    // Standard tables: 2.5, 50 and 97.5 % points.
+    // Standard tables: 2.5, 50 and 97.5% points.
     expect(valueAt(of, 0.025)).toBeCloseTo(3, 6);
     expect(valueAt(of, 0.5)).toBeCloseTo(5, 12);
     expect(valueAt(of, 0.975)).toBeCloseTo(7, 6);

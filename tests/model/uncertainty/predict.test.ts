@@ -137,8 +137,8 @@ describe('a prediction', () => {
     });
   });
 
-  it('puts the 90 % points of one uniform input where that input has its own', () => {
-    // The ratio falls as the angle grows, so its 5 % point is that of the angle's 95 % point, 14 + 0.9·2.
+  it('puts the 90% points of one uniform input where that input has its own', () => {
+    // The ratio falls as the angle grows, so its 5% point is that of the angle's 95% point, 14 + 0.9·2.
     const comparison = loft({ ...curlew, angleDeg: within(14, 2) });
     const at = (angleDeg: number): number =>
       of(compare(loft({ ...curlew, angleDeg })).rows, 'curlew').multiplied;

@@ -174,7 +174,7 @@ test.each(Object.entries(cases))(
         if (ratio >= low && ratio <= high) inside += 1;
         if (ratio > median) above += 1;
       }
-      // Of 3000 the standard error of the count is 0.55 % of them.
+      // Of 3000 the standard error of the count is 0.55% of them.
       expect(inside / truths).toBeGreaterThan(0.88);
       expect(inside / truths).toBeLessThan(0.92);
       expect(Math.abs(above / truths - 0.5)).toBeLessThan(0.03);

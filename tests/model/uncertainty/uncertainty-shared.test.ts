@@ -59,13 +59,13 @@ describe('the residual of the regression', () => {
       expect(Math.abs(sdOfLog(strokes) / (Math.SQRT2 * cv) - 1)).toBeLessThan(0.015);
       expect(second(withCv(cv)).variance['residual']).toBeGreaterThan(0.99);
     }
-    // 90 % of a normal lies within 1.6449 standard deviations (standard tables).
+    // 90% of a normal lies within 1.6449 standard deviations (standard tables).
     const { low, high } = second(withCv(0.1));
     expect(Math.log(high / low) / (2 * 1.6449 * 1.5 * Math.SQRT2 * 0.1)).toBeCloseTo(1, 1);
   });
 
   it('is there unless it is set to 0, its own size within its range if one is stated', () => {
-    // 10 % where nothing is said (assumed).
+    // 10% where nothing is said (assumed).
     expect(Math.abs(sdOfLog(withCv(undefined)) / (1.5 * Math.SQRT2 * 0.1) - 1)).toBeLessThan(0.03);
     // Even over 0.1 ± 0.1, a triangle: E[cv²] = 0.1² + 0.1²/6 (JCGM 100, 4.3.9).
     const rms = Math.sqrt(0.01 + 0.01 / 6);
@@ -162,7 +162,7 @@ describe('beside first-order propagation', () => {
     return (at(value * 1.0001) - at(value * 0.9999)) / (value * 0.0002);
   };
 
-  it('agrees within 2 % where the ± are small, one by one and together', () => {
+  it('agrees within 2% where the ± are small, one by one and together', () => {
     const plusMinus = { angleDeg: 0.3, edgeMm: 0.02, hrc: 0.5 } as const;
     const names = ['angleDeg', 'edgeMm', 'hrc'] as const;
     const part = (name: (typeof names)[number]) => ({

@@ -17,7 +17,7 @@ test.each(kinds)('%s is asked in a labelled box, or with every option to choose 
     );
   } else {
     expect(form.querySelector('label')?.getAttribute('for')).toBe('x');
-    expect(form.querySelector('small')?.textContent).toMatch(/within 1 %/);
+    expect(form.querySelector('small')?.textContent).toMatch(/within 1%/);
   }
 });
 

@@ -124,7 +124,7 @@ describe('what moved', () => {
     expect(moves[0]?.idea).toBe('right');
     expect(moves[1]).toMatchObject({ idea: 'added the percentages', clear: true });
     expect(movedInWords(moves).join(' ')).toMatch(
-      /The idea that moved most is “added the percentages”\. It was given up: from 4\d % to (9|1\d) % of the answers/,
+      /The idea that moved most is “added the percentages”\. It was given up: from 4\d% to (9|1\d)% of the answers/,
     );
   });
 
@@ -138,11 +138,11 @@ describe('what moved', () => {
       row[place(form, 'added the percentages')] = added;
       return [row];
     };
-    // 5 of 20 right and 15 added; then 12 of 16 right and 4 added: 25 % to 75 %, 75 % to 25 %.
+    // 5 of 20 right and 15 added; then 12 of 16 right and 4 added: 25% to 75%, 75% to 25%.
     const moves = moved(one, counts(one.before, 5, 15), counts(one.after, 12, 4));
     expect(movedInWords(moves)).toEqual([
-      'Right answers: 25 % before, 75 % after.',
-      'The idea that moved most is “added the percentages”. It was given up: from 75 % to 25 % of the answers where it could be chosen.',
+      'Right answers: 25% before, 75% after.',
+      'The idea that moved most is “added the percentages”. It was given up: from 75% to 25% of the answers where it could be chosen.',
     ]);
     expect(moves.filter(({ clear }) => clear).map(({ idea }) => idea)).toEqual([
       'right',

@@ -65,8 +65,8 @@ describe('a tally', () => {
 
   test('says who added and who multiplied, where that is the question', () => {
     const chain = workedExample('forward-chain');
-    // By hand: 40 % and 40 % make 1.4 × 1.4 = 1.96 multiplied, 1.8 added, the percentages themselves multiplied 16 % more.
-    const tally = tallyOf(chain, '1.96\n1,8; 80 % more\t+96 %\n+16 %\n5\nabout two');
+    // By hand: 40% and 40% make 1.4 × 1.4 = 1.96 multiplied, 1.8 added, the percentages themselves multiplied 16% more.
+    const tally = tallyOf(chain, '1.96\n1,8; 80% more\t+96%\n+16%\n5\nabout two');
     expect(tally).toMatchObject({
       right: 2,
       other: 1,

@@ -112,7 +112,7 @@ describe('a visitor’s own runs', () => {
   it.each([
     ['the log has none of one', runs([100, 110], []), /Only Curlew has runs to compare/],
     ['the log has one of one', runs([100, 110], [90]), /Avocet has fewer than two sharpenings/],
-    ['none scatters', runs([100, 100], [90, 90]), /do not show how much they vary/],
+    ['none scatters', runs([100, 100], [90, 90]), /don’t show how much they vary/],
     [
       'they ended early',
       [...runs([100, 110], []), run('avocet', 90, { censored: true }), run('avocet', 95)],
@@ -147,7 +147,7 @@ describe('a visitor’s own runs', () => {
 });
 
 describe('the plan', () => {
-  // Exact power of the pooled t test (model’s checks, R’s power.t.test (memory)): CV 20 %, ratio 1.2 → 20 a knife.
+  // Exact power of the pooled t test (model’s checks, R’s power.t.test (memory)): CV 20%, ratio 1.2 → 20 a knife.
   it('crosses its power where it says', () => {
     for (const scene of [
       sceneOf(nearlyAlike()),

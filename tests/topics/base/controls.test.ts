@@ -127,9 +127,9 @@ test('a percentage beyond the chain fills it with effects of nothing', () => {
 });
 
 test.each([
-  ['percentage.1', 40, '+40 %'],
-  ['percentage.1', 0, '0 %'],
-  ['percentage.1', -25, '−25 %'],
+  ['percentage.1', 40, '+40%'],
+  ['percentage.1', 0, '0%'],
+  ['percentage.1', -25, '−25%'],
   ['subject.angle', 14.5, '14.5°'],
 ])('%s at %f reads %s', (id, value, text) => {
   expect(showControl(named(id), value, loft())).toBe(text);

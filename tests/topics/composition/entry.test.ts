@@ -12,7 +12,7 @@ import {
 import type { CarbideVolPercent, Knife } from '../../../src/model/index.ts';
 import { carbideOf, contents, readComposition, textsOf } from '../../../src/topics/composition/entry.ts';
 import type { CompositionTexts } from '../../../src/topics/composition/entry.ts';
-import { compositionSaid, contentNotKnownSaid } from '../../../src/topics/composition/words.ts';
+import { compositionSaid, heldByDesignations } from '../../../src/topics/composition/words.ts';
 import { sceneOf } from '../../../src/scene/scene.ts';
 import { validate } from '../../../src/comparison/validate.ts';
 import { compositionLever } from '../../../src/topics/composition/figure-composition-lever.ts';
@@ -51,7 +51,7 @@ test.each([
 
 test('a steel like AISI M2 has the volume of the table, and every sentence says so', () => {
   const hardened = hardenedOf({ ...textsOf('AISI M2'), hardening: '1220' });
-  // AISI M2 7–10, ±30 % (memory).
+  // AISI M2 7–10, ±30% (memory).
   expect(hardened.percent).toBe(8.5);
   expect(hardened.estimate.plusMinus).toBeCloseTo(2.55, 9);
   const said = compositionSaid(hardened).join(' ');
@@ -96,13 +96,13 @@ test.each(contents)(
       expect(open.estimate.notKnown).toEqual([content]);
       expect(open.estimate.plusMinus).toBeGreaterThan(known.estimate.plusMinus);
       const said = compositionSaid(open).join(' ');
-      expect(said).toContain(`Not known, which widens the ±: ${content} from ${low} to ${high} %.`);
+      expect(said).toContain(`Not known, which widens the ±: ${content} from ${low} to ${high}%.`);
       expect(compositionLever(open).caption(sceneOf(loft()))).toContain(
         `Of ${content}, not known, the middle is drawn.`,
       );
       expect(Object.values(carbideOf(open.estimate)).map(nominal)).not.toContain(NaN);
     }
-    expect(contentNotKnownSaid).toContain(`${content} ${low} to ${high} %`);
+    expect(heldByDesignations(content)).toBe(`The list has ${low} to ${high}%.`);
   },
 );
 
@@ -121,8 +121,8 @@ test('with carbon and chromium emptied little is said, and said so; with all emp
 });
 
 test.each<[Partial<CompositionTexts>, keyof CompositionTexts, RegExp]>([
-  [{ carbon: '5' }, 'carbon', /5 % is not between 0 % and 3 %/],
-  [{ chromium: '30' }, 'chromium', /not between 0 % and 18 %/],
+  [{ carbon: '5' }, 'carbon', /5% is not between 0% and 3%/],
+  [{ chromium: '30' }, 'chromium', /not between 0% and 18%/],
   [{ vanadium: 'some' }, 'vanadium', /not readable/],
   [{ carbon: '1,075' }, 'carbon', /could be 1075 or 1.075/],
   [{ hardening: '400' }, 'hardening', /400 °C is not between 950 °C and 1150 °C/],
@@ -182,7 +182,7 @@ test('in a comparison the wider ± of an unknown heat treatment or content makes
 });
 
 test('a steel without carbide says so, and the most it may have', () => {
-  // 0.3 % carbon is less than the austenite holds at 1000 °C (about 1.5 %, from memory): none is left for cementite.
+  // 0.3% carbon is less than the austenite holds at 1000 °C (about 1.5%, from memory): none is left for cementite.
   const soft = {
     carbon: '0.3',
     chromium: '0',
@@ -195,7 +195,7 @@ test('a steel without carbide says so, and the most it may have', () => {
   const { plusMinus } = hardened.estimate;
   expect(hardened.percent).toBe(0);
   expect(compositionSaid(hardened)[0]).toBe(
-    `Carbide hardened from 1000 °C: none, at most ${plusMinus.toPrecision(2)} % by volume.`,
+    `Carbide hardened from 1000 °C: none, at most ${plusMinus.toPrecision(2)}% by volume.`,
   );
 });
 

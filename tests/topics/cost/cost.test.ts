@@ -65,9 +65,9 @@ test('an empty field leaves its offer out, empty costs are not known', () => {
 // tan 16°/tan 24° = 0.6440 and its square 0.4148: school tables.
 test('the side load a lower angle gives up is a range', () => {
   const { cell } = table({ 'regrind-angle': '16', 'regrind-edge': '' });
-  expect(cell('Regrind', 'Side load before it rolls')).toBe('41 % to 64 %');
-  expect(cell('Refinish', 'Side load before it rolls')).toBe('100 %');
-  expect(cell('Regrind', 'Side load before it chips')).toBe('not known: a toughness is missing');
+  expect(cell('Regrind', 'Side load before it rolls')).toBe('41% to 64%');
+  expect(cell('Refinish', 'Side load before it rolls')).toBe('100%');
+  expect(cell('Regrind', 'Side load before it chips')).toBe('not known, without the toughness');
 });
 
 test('a price of 0 is a price, and nothing is gained for nothing', () => {
@@ -78,7 +78,7 @@ test('a price of 0 is a price, and nothing is gained for nothing', () => {
 
 test('minutes that come of the steel alone, and under one, are said as such', () => {
   const texts = { rate: '1000', 'refinish-grit': '', 'steel-hrc': '' };
-  expect(verdict(texts)).toContain('Most for the time: regrind, in under a minute of taking off steel.');
+  expect(verdict(texts)).toContain('Most for your time: regrind, in under a minute of taking off steel.');
   const [regrind] = costsOf(scene, asked(texts));
   expect(regrind && offerInWords(regrind)).toMatch(
     /^Regrind to 16° per side and 0.4 mm behind the edge: [\d.]+ times as long as now, for a price of 25 and under a minute of taking off steel\.$/,
@@ -111,13 +111,13 @@ test('the verdict keeps to what is known', () => {
   const free = { 'refinish-price': '', 'regrind-price': '', 'steel-price': '' };
   expect(verdict(free)).not.toContain('for the money');
   const timeless = { rate: '', 'refinish-minutes': '' };
-  expect(verdict(timeless)).toContain('Most for the money: ');
+  expect(verdict(timeless)).toContain('Most for your money: ');
   expect(verdict(timeless)).not.toContain('for the time');
 });
 
 test('an offer the model refuses says why, and keeps no other from its column', () => {
   const { cell } = table({ 'regrind-edge': '0.9' });
-  expect(cell('Regrind', 'What is done')).toContain('steel cannot be put on');
+  expect(cell('Regrind', 'What you do')).toContain('steel cannot be put on');
   expect(cell('Regrind', 'Minutes')).toBe('–');
   expect(cell('Refinish', 'Cuts')).toMatch(/^×1\./);
 });
@@ -125,8 +125,8 @@ test('an offer the model refuses says why, and keeps no other from its column', 
 test('an edge below its floor is named in the table and does not win', () => {
   const texts = { 'regrind-angle': '4', 'regrind-price': '0.01' };
   expect(table(texts).cell('Regrind', 'Floor')).toBe('below it: the edge breaks away');
-  expect(verdict(texts)).toContain('Regrind is not counted: the edge would lie below its floor.');
-  expect(verdict(texts)).not.toContain('Most for the money: regrind');
+  expect(verdict(texts)).toContain('Regrind doesn’t count: the edge would lie below its floor.');
+  expect(verdict(texts)).not.toContain('Most for your money: regrind');
 });
 
 test('a finer finish by the careful estimate is no gain, and no offer is said to be one', () => {

@@ -173,7 +173,7 @@ describe('readings that say little', () => {
   test('that end before half of the start say how far they go, and the ratio there', () => {
     // Of Dunlin 100/1.4 = 71.4 is left at last; (1/0.714 − 1)/0.0004 = 1000 cuts against half as many.
     expect(say('stops-loss', logged(whole, falls(100, 0.0004), falls(92, 0.0008)))).toBe(
-      'No end point at half of the start is common to all edges of Dunlin and Plover. With 71 % of it left the ratio is 2.',
+      'No end point at half of the start is common to all edges of Dunlin and Plover. With 71% of it left the ratio is 2.',
     );
   });
 

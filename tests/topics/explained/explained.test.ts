@@ -74,7 +74,7 @@ test('a name cannot break the Markdown it stands in', () => {
   expect(explainedText(scene, 'all of it', 'plain text', link)).toContain('[x](y) *b* <i> `c` | #');
 });
 
-test('the tempting sum of 40 % and 40 % is 1.8, where the product is 1.96', () => {
+test('the tempting sum of 40% and 40% is 1.8, where the product is 1.96', () => {
   // Worked by hand: 1 + 0.4 + 0.4.
   const { row } = sceneOf(loft());
   const [first, second, ...others] = row.careful.terms;
@@ -125,17 +125,17 @@ test('runs that go along are counted by knife', () => {
 describe('a guess is judged', () => {
   const held = { answer: 4, sum: 2.5 };
   test.each([
-    [4.05, /You called it/],
+    [4.05, /You’re right/],
     [2.5, /the sum/],
     [3.4, /a little low/],
     [4.8, /a little high/],
-    [2, /called it low/],
-    [9, /called it high/],
+    [2, /^Too low/],
+    [9, /^Too high/],
     [0.5, /the other knife/],
   ])('%s', (guess, verdict) => expect(guessVerdict(guess, held)).toMatch(verdict));
 
   test('by how far it is off as a ratio', () =>
-    expect(guessVerdict(2, held)).toBe('You called it low: the answer is 2.0 times your call.'));
+    expect(guessVerdict(2, held)).toBe('Too low: the answer is 2.0 times your guess.'));
 });
 
 describe('every sentence of the page', () => {

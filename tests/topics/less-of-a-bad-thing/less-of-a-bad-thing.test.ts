@@ -81,13 +81,13 @@ describe('the slider of less', () => {
 });
 
 describe('there and back', () => {
-  // +25 % and −25 %: 1.25 × 0.75 = 15/16; 1/1.25 = 0.8, so −20 % undoes it; 1/0.75 = 4/3, so +33.3 % undoes the fall.
+  // +25% and −25%: 1.25 × 0.75 = 15/16; 1/1.25 = 0.8, so −20% undoes it; 1/0.75 = 4/3, so +33.3% undoes the fall.
   it('loses the percentage taken of itself', () => {
     const entry = typed([-25]);
     expect(number('less.back', entry)).toBe('×0.938');
-    expect(number('less.back.percent', entry)).toBe('−6.25 %');
-    expect(number('less.undo', entry)).toBe('−20 %');
-    expect(number('less.undo.fall', entry)).toBe('+33.3 %');
+    expect(number('less.back.percent', entry)).toBe('−6.25%');
+    expect(number('less.undo', entry)).toBe('−20%');
+    expect(number('less.undo.fall', entry)).toBe('+33.3%');
   });
 
   it('counts out the splices of a shift', () => {
@@ -99,15 +99,15 @@ describe('there and back', () => {
 
 describe('the words of less', () => {
   it('say of a thinner knife that it has less in the way', () => {
-    // 0.25 mm of 0.60 mm is 5/12: 58.3 % less, inverse 2.4, its square root 1.549.
+    // 0.25 mm of 0.60 mm is 5/12: 58.3% less, inverse 2.4, its square root 1.549.
     expect(said(loft())).toMatch(
-      /58\.3 % less .* 1\.58 at face value and 2\.40 as the inverse\..* to the power 0\.50: 1\.55 for Dunlin/,
+      /58\.3% less .* 1\.58 at face value and 2\.40 as the inverse\..* to the power 0\.50: 1\.55 for Dunlin/,
     );
   });
 
   it('turn the percentage over for the thicker one', () => {
     const turned = said({ ...loft(), subject: 'plover', baseline: 'dunlin' });
-    expect(turned).toMatch(/140 % more of what is in the way for Plover/);
+    expect(turned).toMatch(/140% more of what is in the way for Plover/);
     expect(turned).toMatch(/the inverse makes 0\.417/);
   });
 

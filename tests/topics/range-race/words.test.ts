@@ -77,7 +77,7 @@ describe('no angle at which the baseline draws level', () => {
         .join(' '),
     ).toContain('and no angle at which it draws level with the steel of Dunlin');
     expect(levelBandWords(scene).join(' ')).toMatch(
-      /Where there is an angle of drawing level, it lies between .* In \d+ % of the tries no angle does it\./,
+      /Where there is an angle of drawing level, it lies between .* In \d+% of the tries no angle does it\./,
     );
   });
 

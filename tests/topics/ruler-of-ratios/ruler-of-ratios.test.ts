@@ -123,7 +123,7 @@ describe('the slider of the order', () => {
     expect(slider?.write(typed([7]), 3).faceValues).toEqual([7]);
   });
 
-  // −60 % is ×0.4, further from 1 than ×2: it undoes ×2.5.
+  // −60% is ×0.4, further from 1 than ×2: it undoes ×2.5.
   it('reads a deep fall as the largest', () => {
     expect(slider?.read(typed([20, 100, -60]))).toBe(3);
   });
@@ -139,13 +139,13 @@ describe('the slider of the order', () => {
 describe('the words of the ruler', () => {
   // Of 2, 1.5 and 1.2, whose product is 3.6: first, the double adds 1 of 2.6; last, half of 3.6, which is 1.8 of 2.6.
   it('say how far the order moves the largest', () => {
-    expect(said('ruler-orders', typed([50, 100, 20]))).toMatch(/comes to 58 % .* from 38 % to 69 %/);
-    expect(rulerNumbers['ruler.largest.share']?.(sceneOf(typed([50, 100, 20])))).toBe('54 %');
+    expect(said('ruler-orders', typed([50, 100, 20]))).toMatch(/comes to 58% .* from 38% to 69%/);
+    expect(rulerNumbers['ruler.largest.share']?.(sceneOf(typed([50, 100, 20])))).toBe('54%');
   });
 
   it('refuse a share of next to nothing', () => {
     expect(said('ruler-shares', typed([100, -50]))).toMatch(
-      /none is given.*\+100 % \(\+50 %\) and −50 % \(−50 %\)/,
+      /none is given.*\+100% \(\+50%\) and −50% \(−50%\)/,
     );
     expect(said('ruler-orders', typed([100, -50]))).toMatch(/next to nothing/);
   });
@@ -200,7 +200,7 @@ test('ticks of a linear ruler are round, even, inside and few', () => {
 test('effects that undo each other leave the worked example no share to find', () => {
   const work = rulerWorked['share-of-each']?.(sceneOf(typed([25, -20])));
   expect(work?.givens).toBe(
-    '+25 %, −20 %, in this order. The largest is +25 %. They nearly cancel, so there is no share to find.',
+    '+25%, −20%, in this order. The largest is +25%. They nearly cancel, so there is no share to find.',
   );
   // 1.25 · 0.8 = 1, so all that was added is nothing, and no part of it can be named.
   const [, whole, ...shares] = work?.steps ?? [];

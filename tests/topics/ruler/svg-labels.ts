@@ -35,7 +35,7 @@ const place = (element: Element): [number, number] => {
 
 /**
  * The texts of a drawing with their boxes. Widths are of IBM Plex Sans as measured in a browser, in hundredths of the
- * size of the type; heavier letters take up to 8 % more.
+ * size of the type; heavier letters take up to 8% more.
  */
 export function labelsOf(svg: SVGSVGElement): DrawnLabel[] {
   return [...svg.querySelectorAll('text')].map((element) => {

@@ -93,7 +93,7 @@ describe('the push', () => {
 describe('the words of the stack', () => {
   it('say of two knives from one bench what is alike and so counts as 1', () => {
     const entry = { ...loft(), subject: 'avocet', baseline: 'curlew' };
-    expect(described('stack', entry)).toMatch(/Both have .*the same finish.* these factors are 1/);
+    expect(described('stack', entry)).toMatch(/Both have the same .*finish.* these factors are 1/);
   });
 
   it('say where the quick sum sets the knives in another order', () => {
@@ -107,7 +107,7 @@ describe('the words of the stack', () => {
     expect(described('stack', loftWith('dunlin', { hrc: 46 }))).toMatch(/hardness ×0\.\d+ and carbide ×/);
   });
 
-  // 20 runs a knife tell 1.2 apart at CV 20 %, power 80 %, both tails 5 %: exact power by the noncentral t.
+  // 20 runs a knife tell 1.2 apart at CV 20%, power 80%, both tails 5%: exact power by the noncentral t.
   it('give the runs that planning gives', () => {
     const um = 15.3 * 1.2 ** (1 / 0.3);
     expect(described('stack-near', against({ finish: { um } }))).toMatch(

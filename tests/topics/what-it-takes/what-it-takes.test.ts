@@ -62,14 +62,14 @@ test('what is not in reach says how near the attribute comes, and has nothing to
   expect(takes.every((take) => !canPut(take))).toBe(true);
   const [angle] = takes;
   expect(angle && takeCells(scene, far, angle)[2]).toMatch(
-    /^not in reach: at 4° it comes to ×[\d.]+, below the floor$/,
+    /^out of reach: 4° comes to ×[\d.]+, below the floor$/,
   );
 });
 
 test('an angle below the floor is named as such', () => {
   const takes = takesOf(scene, { ...asked, target: 2.4 });
   const said = takes.map((take) => takeCells(scene, asked, take)[2]);
-  expect(said.join('\n')).toContain('below the floor: such an edge breaks away');
+  expect(said.join('\n')).toContain('below the floor: the edge breaks away');
 });
 
 test('a value a comparison does not hold is not in reach either', () => {
@@ -139,9 +139,9 @@ test('knives that only making equal made possible are refused by name', () => {
 test('a band says how often there is a value at all', () => {
   const band = { low: 12, median: 13, high: 14, inReach: 0.8, belowFloor: 0.25 };
   expect(bandCell(scene, 'angleDeg', band)).toBe(
-    '12° to 14°; found in 80 % of the tries; below the floor in 25 %',
+    '12° to 14°; only 80% of the tries; below the floor in 25%',
   );
   expect(bandCell(scene, 'hrc', { ...band, low: null, median: null, high: null, inReach: 0 })).toBe(
-    'found in none of the tries',
+    'none of the tries',
   );
 });
