@@ -39,6 +39,7 @@ test('an angle typed moves the answer, the drawing and the table, and its link s
   await other.goto(page.url());
   await expect(answer(other)).toHaveText(at13);
   await other.goto(page.url().replace('/compare/', '/explained/'));
+  await other.getByText('Show the answer without a guess').click();
   await expect(other.locator('main')).toContainText(at13);
   await other.context().close();
 
@@ -173,6 +174,7 @@ test('links of a page and steps within it keep the comparison', async ({ page })
   await page.keyboard.press('Enter');
   await expect(page.locator('main')).toBeFocused();
   await expect(page).toHaveURL(/#with=/);
-  await page.getByRole('link', { name: "Open in Compare" }).click();
+  await page.getByText('Show the answer without a guess').click();
+  await page.getByRole('link', { name: 'Open in Compare' }).click();
   await expect(answer(page)).toHaveText(at13);
 });
