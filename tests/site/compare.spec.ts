@@ -83,7 +83,7 @@ test('an empty angle is not known: a stated range, never a silent value', async 
   await expect(place.locator('input')).toHaveValue('');
   await expect(place.locator('input')).toHaveAttribute('placeholder', 'not known');
   await unfold(page, 'sure');
-  await expect(page.locator('kf-words[of=notes]')).toContainText('edge angle of Dunlin is not known');
+  await expect(page.locator('kf-words[of=notes]')).toContainText('edge angle of Dunlin isn’t known');
   await expect(page.locator('kf-words[of=notes]')).toContainText('12–28° per side');
 });
 
@@ -98,22 +98,22 @@ test('what nobody measured of the section may stay empty, and travels so in the 
     await expect(notes).toContainText(said);
   };
   for (const fold of ['sure', 'more', 'work']) await unfold(page, fold);
-  await clear('spine', 'thickness at the spine of Dunlin is not known');
-  await clear('grindHeight', 'height of the grind of Dunlin is not known');
+  await clear('spine', 'thickness at the spine of Dunlin isn’t known');
+  await clear('grindHeight', 'height of the grind of Dunlin isn’t known');
   await unfold(page, 'caliper');
   await field(page, 'dunlin', 'angleWay').locator('select').selectOption('width');
-  await clear('bevelThickness', 'edge angle of Dunlin is not known');
+  await clear('bevelThickness', 'edge angle of Dunlin isn’t known');
   const depth = page.locator('[data-field=contactDepth] input');
   await depth.fill('');
   await page.keyboard.press('Tab');
   await expect(depth).toHaveValue('not known (2–30)');
-  await expect(notes).toContainText('is not known: 16.0 mm, the middle of 2.00–30.0 mm, stands in');
+  await expect(notes).toContainText('isn’t known. We use 16 mm, the middle of 2 to 30 mm.');
   // The address follows after a pause.
   await expect.poll(() => carried(page)?.contactDepthMm).toEqual({ unknown: true, low: 2, high: 30 });
   await page.reload();
   for (const fold of ['sure', 'work']) await unfold(page, fold);
   await expect(field(page, 'dunlin', 'bevelThickness').locator('input')).toHaveValue('');
-  await expect(notes).toContainText('height of the grind of Dunlin is not known');
+  await expect(notes).toContainText('height of the grind of Dunlin isn’t known');
   await expect(depth).toHaveValue('not known (2–30)');
 });
 
