@@ -1,6 +1,6 @@
 import type { RunsVerdict } from '../model/index.ts';
 import type { LogJudgement, Measured } from '../runs/judge-log.ts';
-import { countInWords, inDecimals, short, thousands } from '../scene/show.ts';
+import { countInWords, inDecimals, percent, short, thousands } from '../scene/show.ts';
 
 /** Two knives by the names sentences take: the one looked at, and the one it is compared with. */
 export interface Pair {
@@ -22,6 +22,14 @@ export function rangeSaid(low: number, high: number): string {
   const [from, to] = [ratioSaid(low), ratioSaid(high)];
   return from === to ? `about ${from}` : `${from} to ${to}`;
 }
+
+/**
+ * An interval about 1 as how much less or more it is.
+ *
+ * @example lessOrMore(0.86, 1.08) // → '14% less to 8% more'
+ */
+export const lessOrMore = (low: number, high: number): string =>
+  [low, high].map((end) => `${percent(Math.abs(end - 1))} ${end < 1 ? 'less' : 'more'}`).join(' to ');
 
 /** The range and its middle, once. */
 export const measuredSaid = ({ ratio, low, high }: Measured, { subject, baseline }: Pair): string =>
@@ -46,7 +54,7 @@ export function verdictSaid(verdict: RunsVerdict, measured: Measured, pair: Pair
   const { low, high, low90, high90 } = measured;
   if (verdict === 'as good as equal')
     return [
-      `${subject} lasted ${rangeSaid(low90, high90)} times as long as ${baseline}, by a 90% interval.`,
+      `${subject} lasted ${lessOrMore(low90, high90)} than ${baseline}, by a 90% interval.`,
       `All of it lies within 25%, so ${subject} and ${baseline} are as good as equal.`,
     ];
   const range = measuredSaid(measured, pair);

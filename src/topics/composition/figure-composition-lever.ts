@@ -14,7 +14,7 @@ export const compositionLever = (hardened: Hardened): Figure =>
     caption: () => {
       const { tieLine, otherTieLine, basis, notKnown } = hardened.estimate;
       const { matrix, whole, carbide, formula } = tieLine;
-      const percent = (value: number): string => `${short(value)}%`;
+      const percent = (value: number): string => `${short(value, 2)}%`;
       const volume = `${carbideWithPlusMinus(hardened)} by volume, ${hardenedFrom(hardened)}`;
       return [
         `The steel’s free carbon, ${percent(whole)}, lies between the ${percent(matrix)} its matrix keeps and the ${percent(carbide)} of ${formula}.`,

@@ -1,7 +1,7 @@
 import * as Plot from '@observablehq/plot';
 import { additiveGuess, compound } from '../../model/index.ts';
 import { percentagesOf } from '../../scene/percentages.ts';
-import { plain, roundedPercent, times } from '../../scene/show.ts';
+import { plain, roundedPercent, signedPercent, times } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineY, gridY } from '../../figure-kit/grid.ts';
 
@@ -105,7 +105,10 @@ export const growingBars: Figure = {
   },
   caption(scene) {
     const percentages = percentagesOf(scene);
-    const list = percentages.map(roundedPercent).join(', ');
+    // What was typed stays as it was typed; what the factors give is rounded.
+    const list = percentages
+      .map((one) => (scene.entry.faceValues ? roundedPercent(one) : signedPercent(one / 100)))
+      .join(', ');
     return percentages.length === 0
       ? 'No effect: the bar stays at its start.'
       : `Multiplied, ${list} make ${plain(compound(percentages), 2)}; added, they would make ${plain(additiveGuess(percentages), 2)}. Bars show the product, and lines across them the sum.`;

@@ -94,9 +94,7 @@ const alikeBut = (
 test('the angle’s two routes are those one can work by hand', () => {
   const thin = alikeBut({ angle: { deg: 12 } }, { reading: 'quick' });
   // By hand: 24/12 = 2 by each route, 4 together.
-  expect(described('angle-twice', thin)).toContain(
-    '2, at the apex that wears 2. Multiplied that is 4.0.',
-  );
+  expect(described('angle-twice', thin)).toContain('2, at the apex that wears 2. Multiplied that is 4.');
   // By hand: arctan 0.25 = 14.036°; tan 38.036° / tan 26.036° = 0.7823 / 0.4885 = 1.601.
   const careful = { ...thin, reading: 'careful', slicePush: 0, friction: 0.25 } as const;
   expect(described('angle-twice', careful)).toContain('As a wedge that opens the cut the angle makes 1.6,');
@@ -117,7 +115,7 @@ test('whether the order is sure depends on the band before it is rounded', () =>
 test('where adding turns geometry and steel round, the answer says so', () => {
   expect(described('all-steel', loft())).toContain('steel makes 2.1, geometry 4.9 and finish 1.6.');
   expect(described('all-steel', loft())).toContain(
-    'But geometry has the smaller effect of the two if the forces add (2.0).',
+    'But geometry has the smaller effect of the two if the forces add (2).',
   );
   // The same thickness and finish, no harder: geometry stays the larger whichever way it is combined.
   expect(described('all-steel', alikeBut({ angle: { deg: 8 }, hrc: 58 }))).not.toContain('effect of the two');
