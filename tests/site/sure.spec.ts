@@ -65,7 +65,7 @@ test('two knives whose bands overlap are said not to be distinguished', async ({
   await expect(band(page)).toContainText('By the model Tern and Knot can’t be told apart');
   await expect(band(page)).not.toContainText('Dunlin');
   await expect(page.locator('kf-figure[of=quantile-dots] [data-part=caption]')).toContainText('Tern');
-  await expect(page.locator('kf-words[of=band-matters]')).toContainText(
+  await expect(page.locator('kf-figure[of=what-matters] [data-part=caption]')).toContainText(
     'The largest part of the doubt about Tern',
   );
 });
@@ -100,11 +100,13 @@ test('the fields of the assumptions: exact ones leave no band, a cleared one wid
   for (const [name, text] of Object.entries(structure)) await ofAll(name).locator('input').fill(text);
   await ofAll('residualCv').locator('input').fill('0');
   await page.keyboard.press('Tab');
-  await expect(band(page)).toContainText('Nothing about Dunlin against Plover is left uncertain');
+  await expect(band(page)).toContainText('Nothing about Dunlin and Plover is left uncertain');
   await expect(page.locator('#sure > summary')).toContainText('nothing is left uncertain');
   // The loft at the middle settings, all multiplied: 16.06 with its own grinds; own calculation.
-  await expect(band(page)).toContainText(/no width: ×16\.\d\./);
-  await expect(page.locator('kf-words[of=band-matters]')).toContainText('nothing matters to the band');
+  await expect(band(page)).toContainText('no range: 16.');
+  await expect(page.locator('kf-figure[of=what-matters] [data-part=caption]')).toContainText(
+    'nothing widens the range',
+  );
 
   // Cleared with the keyboard alone: it says that it is not known, and only that makes the band.
   await ofAll('finishExponent').locator('input').focus();
@@ -112,12 +114,16 @@ test('the fields of the assumptions: exact ones leave no band, a cleared one wid
   await page.keyboard.press('Delete');
   await page.keyboard.press('Tab');
   await expect(ofAll('finishExponent').locator('input')).toHaveValue('not known (0–0.7)');
-  await expect(band(page)).toContainText('Not known: what finish is worth.');
-  await expect(page.locator('kf-words[of=band-matters]')).toContainText('what finish is worth');
+  await expect(band(page)).toContainText('Left open for all knives: what finish is worth.');
+  await expect(page.locator('kf-figure[of=what-matters] [data-part=caption]')).toContainText(
+    'what finish is worth',
+  );
   await ofKnife('dunlin', 'carbideCrC').fill('');
   await page.keyboard.press('Tab');
   await expect(ofKnife('dunlin', 'carbideCrC')).toHaveValue('');
-  await expect(band(page)).toContainText('Not known: the carbide of Dunlin and what finish is worth.');
+  await expect(page.locator('kf-words[of=notes]').first()).toContainText(
+    'The carbide volume of Dunlin isn’t known.',
+  );
   await ofAll('gaugeAngle').locator('input').fill('2');
   await expect(page.locator('kf-figure[of=what-matters] table')).toContainText('common error of the angle');
 

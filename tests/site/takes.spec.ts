@@ -17,7 +17,7 @@ test('what it takes is fetched when it is touched, follows the question, and can
   // A multiple that is in reach by the angle alone.
   const target = page.locator('#takes-target');
   await target.fill('0,15');
-  await expect(page.locator('kf-takes [data-part=asked]')).toContainText('0.150 times as long as Dunlin');
+  await expect(page.locator('kf-takes [data-part=asked]')).toContainText('0.15 times as long as Dunlin');
   expect(fetched()).toBe(true);
   await expect(row('angleDeg').getByRole('button')).toHaveText(/^Put \d/);
   // Bands come one by one, worked out beside the page.
@@ -27,13 +27,13 @@ test('what it takes is fetched when it is touched, follows the question, and can
   await target.fill('lots');
   await target.blur();
   await expect(page.locator('#takes-target-problem')).toContainText('is not readable');
-  await expect(page.locator('kf-takes [data-part=asked]')).toContainText('0.150 times as long as Dunlin');
+  await expect(page.locator('kf-takes [data-part=asked]')).toContainText('0.15 times as long as Dunlin');
   await target.fill('0.15');
   await expect(page.locator('#takes-target-problem')).toBeEmpty();
 
   await row('angleDeg').getByRole('button').press('Enter');
   const said = page.locator('kf-takes [data-part=put-said]');
-  await expect(said).toContainText('It now cuts ×0.150 as long as Dunlin. Undo takes it back.');
+  await expect(said).toContainText('It now cuts 0.15 times as long as Dunlin. Undo takes it back.');
   await expect(row('angleDeg')).toContainText('as it is');
   await expect(page.locator('[data-part=invented]')).toBeHidden();
   await page.getByRole('button', { name: 'Undo' }).click();
@@ -55,9 +55,9 @@ test('offers are typed, worked out, drawn and refused, and stay out of the compa
     cost.locator('tr', { hasText: head }).locator('td').nth(offer);
   await page.locator('#cost-regrind-edge').fill('');
   await page.locator('#cost-regrind-angle').fill('20');
-  await expect(cell('What is done', 1)).toHaveText('to 20° per side');
+  await expect(cell('What you do', 1)).toHaveText('to 20° per side');
   await expect(page.locator('#figure-price-gain figcaption')).toContainText(
-    'Most is gained by another steel',
+    'The best of these offers is another steel',
   );
   const gain = await cell('Gain for each unit', 1).innerText();
   await page.locator('#cost-regrind-price').fill('5');
@@ -70,13 +70,13 @@ test('offers are typed, worked out, drawn and refused, and stay out of the compa
   await page.locator('#cost-regrind-price').fill('');
   await expect(page.locator('#cost-regrind-price-problem')).toBeEmpty();
   await page.locator('#cost-regrind-edge').fill('0.9');
-  await expect(cell('What is done', 1)).toContainText('steel cannot be put on');
+  await expect(cell('What you do', 1)).toContainText('steel cannot be put on');
   // A list made longer by something else on the machine.
   const steels = page.locator('#cost-steel-designation');
   await steels.evaluate((select: HTMLSelectElement) => select.add(new Option('AISI X9')));
   await steels.selectOption('AISI X9');
   await expect(page.locator('#cost-steel-designation-problem')).toContainText('is not known here');
-  await expect(cell('What is done', 2)).toContainText('AISI D2');
+  await expect(cell('What you do', 2)).toContainText('AISI D2');
   await steels.selectOption('AISI D2');
   await expect(page.locator('#cost-steel-designation-problem')).toBeEmpty();
   await page.locator('#cost-knife').selectOption('dunlin');

@@ -24,8 +24,8 @@ export function bandSentences(scene: Scene): string[] {
 }
 
 /** That there is no range. */
-export const exactSaid = ({ subject, baseline }: Scene): string =>
-  `Nothing about ${subject.name} and ${baseline.name} is left uncertain, so there is one number and no range.`;
+export const exactSaid = (scene: Scene): string =>
+  `Nothing about ${scene.subject.name} and ${scene.baseline.name} is left uncertain, so there is one number and no range: ${short(sureOf(scene).median, 2)}.`;
 
 /** Where the middle lies under each structure, and that the weights are a choice. */
 export function structureSentences(scene: Scene): string[] {
