@@ -9,7 +9,7 @@ test('what it takes is fetched when it is touched, follows the question, and can
   await page.goto('/compare/');
   await live(page);
   const row = (name: string) => page.locator(`[data-attribute=${name}]`);
-  await expect(row('angleDeg')).toContainText('not in reach: at 4° it comes to');
+  await expect(row('angleDeg')).toContainText('out of reach: 4° comes to');
   await page.waitForLoadState('networkidle');
   expect(fetched()).toBe(false);
   await unfold(page, 'takes');
