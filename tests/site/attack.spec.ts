@@ -241,9 +241,9 @@ const struckComparison: ComparisonEntry = {
   corrections: [{ date: '2026-11-25', reason: image, changed: [script, drawing] }],
 };
 
-/** Pages that show a comparison of their address; of the lessons, whose elements are the same, one. */
+/** Pages that show a comparison of their address; of the lessons, whose elements are the same, one. The percentages alone name no knife. */
 const withComparison = kindsOfPage().filter(
-  (page) => built(page).includes('id="page-comparison"') && !/^\/(lessons|answers|class)\//.test(page),
+  (page) => built(page).includes('id="page-comparison"') && !/^\/(lessons|answers|class|explained\/percentages)\//.test(page),
 );
 
 test('names that are markup stay text on every page that a link opens', async ({ page }) => {

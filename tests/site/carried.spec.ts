@@ -57,13 +57,13 @@ test('without a comparison of a visitor no way on carries one, and knives kept o
 
   await page.goto('/compare/');
   await live(page);
-  const explained = page.locator('footer').getByRole('link', { name: 'The explanation' });
-  await expect(explained).toHaveAttribute('href', '/explained/');
+  const sealed = page.locator('footer').getByRole('link', { name: 'Seal a prediction' });
+  await expect(sealed).toHaveAttribute('href', '/seal/');
   await page.locator('[data-field="name"] input').first().fill('Whimbrel');
-  await expect(explained).toHaveAttribute('href', /\/explained\/#with=/);
+  await expect(sealed).toHaveAttribute('href', /\/seal\/#with=/);
   await page.goto('/');
   await page.goto('/compare/');
-  await expect(explained).toHaveAttribute('href', /\/explained\/#with=/);
-  await explained.click();
+  await expect(sealed).toHaveAttribute('href', /\/seal\/#with=/);
+  await sealed.click();
   await expect(page.locator('main')).toContainText('Whimbrel');
 });

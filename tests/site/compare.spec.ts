@@ -99,10 +99,10 @@ test('what nobody measured of the section may stay empty, and travels so in the 
   };
   for (const fold of ['sure', 'more', 'work']) await unfold(page, fold);
   await clear('spine', 'thickness at the spine of Dunlin isn’t known');
-  await clear('grindHeight', 'height of the grind of Dunlin isn’t known');
+  await clear('grindHeight', 'Not known of Dunlin: thickness at the spine and height of the grind.');
   await unfold(page, 'caliper');
   await field(page, 'dunlin', 'angleWay').locator('select').selectOption('width');
-  await clear('bevelThickness', 'edge angle of Dunlin isn’t known');
+  await clear('bevelThickness', 'Not known of Dunlin: edge angle, thickness at the spine and height of the grind.');
   const depth = page.locator('[data-field=contactDepth] input');
   await depth.fill('');
   await page.keyboard.press('Tab');
@@ -113,7 +113,7 @@ test('what nobody measured of the section may stay empty, and travels so in the 
   await page.reload();
   for (const fold of ['sure', 'work']) await unfold(page, fold);
   await expect(field(page, 'dunlin', 'bevelThickness').locator('input')).toHaveValue('');
-  await expect(notes).toContainText('height of the grind of Dunlin isn’t known');
+  await expect(notes).toContainText('thickness at the spine and height of the grind');
   await expect(depth).toHaveValue('not known (2–30)');
 });
 

@@ -1,6 +1,6 @@
 import type { Locator, Page } from '@playwright/test';
 import { crc32, deflateRaw, toBase64Url } from '../../src/comparison/link/bytes.ts';
-import { expect, live, test } from './test.ts';
+import { expect, live, test, unfold } from './test.ts';
 import { visitorLink, visitorComparison } from './visitor.ts';
 
 const megabytes = 2_000_000;
@@ -66,6 +66,7 @@ for (const [path, name] of [
 ] as const)
   test(`${path}: two megabytes pasted are kept out, and the guesses there stay`, async ({ page }) => {
     await page.goto(path);
+    await unfold(page);
     const field = page.locator(`textarea[name=${name}]`);
     await field.focus();
     await live(page);
@@ -81,13 +82,13 @@ for (const [path, name] of [
 test('a long text in a field of one line is refused at the field', async ({ page }) => {
   await page.goto(`/compare/${visitorLink}`);
   await live(page);
-  const answer = page.locator('kf-words').first();
-  // It takes samples, and is not shown before it is the visitor's own.
+  const answer = page.locator('.answer-line');
   await expect.poll(() => answer.innerText()).toContain('Tern');
   const before = await answer.innerText();
   const name = page.locator('[data-knife="tern"] [data-field="name"]');
   await paste(page, name.locator('input'), 'n'.repeat(megabytes / 10));
-  await expect(name.locator('[data-part=problem]')).toContainText(/20000\d characters/);
+  await expect(page.locator('#tern-name-problem')).toContainText(/20000\d characters/);
+  await unfold(page, 'corrections');
   const published = page.locator('#published');
   for (const text of [nested, bomb(), `#with=2.${'A'.repeat(megabytes / 10)}`]) {
     await published.evaluate((field: HTMLInputElement, typed) => {
@@ -150,6 +151,7 @@ test('the page of runs says what is wrong with files and texts dropped on it, an
 
 test('a seal is opened by no file but its own', async ({ page }) => {
   await page.goto('/seal/');
+  await unfold(page);
   await page.locator('input[name=posted]').focus();
   await live(page);
   await page.locator('input[name=posted]').fill('A'.repeat(26));

@@ -150,8 +150,11 @@ const everySaying = `${followed}, [data-part=text]`;
 
 const said = /could not be (loaded|read|fetched)/;
 
-/** A figure that cannot be dragged still has its sliders, and a band that no worker works out is said in its cell. */
-const goesWithout = (script: string) => /\/(drag|takes-worker)[.-]/.test(script);
+/**
+ * A figure that cannot be dragged still has its sliders, a band that no worker works out is said in its cell, and what
+ * keeps a comparison is fetched again at the next change.
+ */
+const goesWithout = (script: string) => /\/(drag|takes-worker|keeping)[.-]/.test(script);
 
 const nameOf = (address: string) => address.replace(/^.*\//, '');
 const textOf = (script: string) => readFileSync(`${dist}/_astro/${nameOf(script)}`, 'utf8');

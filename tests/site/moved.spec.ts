@@ -29,9 +29,9 @@ for (const { old, to } of all)
   });
 
 test('a place in a page is carried on as well', async ({ page }) => {
-  await page.goto('/bench/#work-title', { waitUntil: 'commit' });
-  await expect(page).toHaveURL(/\/compare\/#work-title$/);
-  await expect(page.locator('#work-title')).toBeInViewport();
+  await page.goto('/bench/#work', { waitUntil: 'commit' });
+  await expect(page).toHaveURL(/\/compare\/#work$/);
+  await expect(page.locator('#work')).toBeInViewport();
 });
 
 test.describe('without script', () => {
