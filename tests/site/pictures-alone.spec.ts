@@ -97,7 +97,10 @@ for (let first = 0; first < all.length; first += many) {
     for (const [figure, path] of batch) {
       await page.goto(path);
       const sheet = page.locator(`#figure-${figure}`);
-      await sheet.evaluate((element) => element.closest('details')?.setAttribute('open', ''));
+      await sheet.evaluate((element) => {
+        for (let fold = element.closest('details'); fold; fold = fold.parentElement?.closest('details') ?? null)
+          fold.open = true;
+      });
       const svg = (await saved(await menuOf(sheet), 'Save as SVG')).toString();
       const before = await asOnPage(sheet);
       await openAlone(alone, svg);

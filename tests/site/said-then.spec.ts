@@ -24,7 +24,7 @@ test('a link of another model says what it said then, what is said now, and why;
     await page.goto(`${path}${old}`);
     await expect(then, path).toContainText('factor model no. 1; this page has no.');
     await expect(then).toContainText('Now it says, for Dunlin against Plover: about 5 to 30 times as long');
-    await expect(then).toContainText('With no. 2, bands moved');
+    await expect(then).toContainText('With no. 2, the ranges moved');
     await expect(page.locator('#address-message')).toBeHidden();
   }
   await page.goto('about:blank');

@@ -101,7 +101,7 @@ export class GuessStripElement extends SceneElement {
     const { guess: mine } = scene;
     this.toggleAttribute('data-guessed', mine !== null);
     if (mine === null) this.removeAttribute('data-changing');
-    for (const chip of this.querySelectorAll<HTMLElement>('button[value]'))
+    for (const chip of this.querySelectorAll<HTMLElement>('form.guess button[value]'))
       chip.setAttribute('aria-pressed', String(mine !== null && Number(chip.getAttribute('value')) === mine));
     writeText(this.place('verdict'), this.verdict(scene));
   }
@@ -121,7 +121,8 @@ export class GuessStripElement extends SceneElement {
 
   #pressed = (event: Event): void => {
     const button = event.target instanceof Element ? event.target.closest('button') : null;
-    if (!button) return;
+    // What the fold holds has buttons of its own.
+    if (!button?.closest('form.guess')) return;
     if (button.value !== '') this.#guess(Number(button.value));
     else if (button.dataset['act'] === 'change') {
       this.toggleAttribute('data-changing', true);
@@ -130,12 +131,13 @@ export class GuessStripElement extends SceneElement {
   };
 
   #submitted = (event: Event): void => {
+    if (!(event.target instanceof Element) || !event.target.matches('form.guess')) return;
     event.preventDefault();
     this.save();
   };
 
   protected get typed(): HTMLInputElement | null {
-    return this.querySelector('input[type=text]');
+    return this.querySelector('form.guess input[type=text]');
   }
 
   /** Takes the number that was typed as the guess. */

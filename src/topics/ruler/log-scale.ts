@@ -55,10 +55,12 @@ export function logScale(low: number, high: number, fromPx: number, toPx: number
  * @param room what stands at the ruler's ends may reach these places, px
  */
 export function scaleFor(
-  claims: readonly Claim[],
+  wanted: readonly Claim[],
   [fromPx, toPx]: readonly [number, number],
   [firstPx, lastPx]: readonly [number, number],
 ): LogScale {
+  // A ratio that is none has no place.
+  const claims = wanted.filter(({ at }) => at > 0 && Number.isFinite(at));
   const all = claims.map(({ at }) => at);
   const [first, last] = [Math.min(1, ...all), Math.max(1, ...all)];
   let low = first < 1 ? nextBelow(first * 1.02) : 1;
