@@ -115,17 +115,17 @@ function gauge(id: Gauge, label: string, unit: Unit, notKnown: number): WorkFiel
  * that is missing here does not compile.
  */
 export const assumptionFields = {
-  angleExponent: assumption(
-    'angleExponent',
-    'What an angle is worth',
-    'The exponent E, for 15° per side.',
-  ),
+  angleExponent: assumption('angleExponent', 'What an angle is worth', 'The exponent E, for 15° per side.'),
   thicknessExponent: assumption(
     'thicknessExponent',
     'What thickness is worth',
     'The exponent of the thickness behind the edge.',
   ),
-  finishExponent: assumption('finishExponent', 'What finish is worth', 'The exponent of the grain size, in slicing.'),
+  finishExponent: assumption(
+    'finishExponent',
+    'What finish is worth',
+    'The exponent of the grain size, in slicing.',
+  ),
   hardnessExponent: assumption(
     'hardnessExponent',
     'What hardness is worth',

@@ -63,7 +63,6 @@ function carbideShown({ carbideVolPercent }: Knife, { carbide }: KnifeEntry): st
   return 'designation' in carbide ? `about ${all}% carbide` : `${all}% carbide`;
 }
 
-
 /** The fields in the order in which a person measures a knife. */
 export const knifeFieldsShown: Readonly<Record<KnifeFieldName, KnifeFieldShown>> = {
   id: { asked: [], inputs: {}, row: null, numbers: noNumbers },
@@ -90,7 +89,12 @@ export const knifeFieldsShown: Readonly<Record<KnifeFieldName, KnifeFieldShown>>
       },
       { place: 'caliper', title: 'Use for the angle', inputs: ['angleWay'] },
       { place: 'caliper', title: 'A', hint: 'across the shoulder', inputs: ['bevelThickness'] },
-      { place: 'caliper', title: 'B or C', hint: 'along one bevel, or along the blade', inputs: ['bevelSide'] },
+      {
+        place: 'caliper',
+        title: 'B or C',
+        hint: 'along one bevel, or along the blade',
+        inputs: ['bevelSide'],
+      },
     ],
     inputs: angleFields,
     row: { title: 'Edge angle', cell: factorWords('wedge').measure },
@@ -124,9 +128,7 @@ export const knifeFieldsShown: Readonly<Record<KnifeFieldName, KnifeFieldShown>>
       'um' in finish ? [['finish, µm', nominal(finish.um)]] : [[`finish, grit ${finish.scale}`, finish.grit]],
   },
   microbevelDeg: {
-    asked: [
-      { place: 'more', title: 'Microbevel, per side', hint: 'empty: none', inputs: ['microbevel'] },
-    ],
+    asked: [{ place: 'more', title: 'Microbevel, per side', hint: 'empty: none', inputs: ['microbevel'] }],
     inputs: microbevelFields,
     row: {
       title: 'At the apex',
@@ -146,7 +148,12 @@ export const knifeFieldsShown: Readonly<Record<KnifeFieldName, KnifeFieldShown>>
         hint: 'shoulder to full thickness',
         inputs: ['grindHeight'],
       },
-      { place: 'more', title: 'Radius of the face', hint: 'of the wheel, or of the bulge', inputs: ['radius'] },
+      {
+        place: 'more',
+        title: 'Radius of the face',
+        hint: 'of the wheel, or of the bulge',
+        inputs: ['radius'],
+      },
     ],
     inputs: grindFields,
     row: { title: factorWords('grind').title, cell: factorWords('grind').measure },
@@ -157,9 +164,7 @@ export const knifeFieldsShown: Readonly<Record<KnifeFieldName, KnifeFieldShown>>
     ],
   },
   hrc: {
-    asked: [
-      { place: 'essentials', title: 'Hardness', inputs: ['hrc'] },
-    ],
+    asked: [{ place: 'essentials', title: 'Hardness', inputs: ['hrc'] }],
     inputs: hardnessFields,
     row: { title: factorWords('hardness').title, cell: factorWords('hardness').measure },
     numbers: ({ hrc }) => [['hardness, HRC', nominal(hrc)]],

@@ -3,7 +3,13 @@ import type { ComparisonEntry } from './entry.ts';
 import { toModel } from './to-model.ts';
 
 /** What can be asked for first, in this order, by the names the model's list of unknown measures takes. */
-const askedFirst = ['edge angle', 'thickness behind the edge', 'hardness', 'finish', 'carbide volume'] as const;
+const askedFirst = [
+  'edge angle',
+  'thickness behind the edge',
+  'hardness',
+  'finish',
+  'carbide volume',
+] as const;
 
 /** A measure that is asked for. */
 export type AskedMeasure = (typeof askedFirst)[number];

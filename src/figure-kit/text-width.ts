@@ -1,3 +1,4 @@
+// cspell:ignore czsvy agkeo
 /** How wide signs of the site's face are, as shares of the size of its type: each class a little wider than its widest. */
 const classes: readonly (readonly [signs: string, em: number])[] = [
   [" '’.,:;ijl()", 0.34],

@@ -21,8 +21,7 @@ export function carbideText(volumes: Knife['carbideVolPercent']): string {
         : [low + nominal(volume), high + nominal(volume)],
     [0, 0],
   );
-  if (all.some(isUnknown))
-    return `${short(ends[0])}–${short(ends[1])}% of carbide by volume (not known)`;
+  if (all.some(isUnknown)) return `${short(ends[0])}–${short(ends[1])}% of carbide by volume (not known)`;
   return ends[0] > 0 ? `${short(ends[0])}% of carbide by volume` : 'no carbide';
 }
 

@@ -11,19 +11,12 @@ const fortyAndForty = workedExample('forward-chain');
 
 describe('forty and forty', () => {
   // By hand: 1.4 × 1.4 = 1.96.
-  test.each([
-    ['1.96'],
-    ['1,96'],
-    ['×1.96'],
-    ['+96%'],
-    ['196%'],
-    ['49/25'],
-    ['1 24/25'],
-    ['1.95'],
-    ['1.97'],
-  ])('%s is right', (typed) => {
-    expect(judge(fortyAndForty, typed)).toEqual({ verdict: 'right', message: 'Yes: 1.96 times as long.' });
-  });
+  test.each([['1.96'], ['1,96'], ['×1.96'], ['+96%'], ['196%'], ['49/25'], ['1 24/25'], ['1.95'], ['1.97']])(
+    '%s is right',
+    (typed) => {
+      expect(judge(fortyAndForty, typed)).toEqual({ verdict: 'right', message: 'Yes: 1.96 times as long.' });
+    },
+  );
 
   // By hand: 1 + 0.4 + 0.4; 1 + 0.4 × 0.4; 1.96 − 1; 0.4 + 0.4; 1.4 + 1.4; (1.4 + 1.4)/2.
   test.each([

@@ -39,7 +39,9 @@ test('a question goes out without its answer open, and guesses come back as dots
   await expect(page.locator('.audience-sheet')).toBeHidden();
 });
 
-test('an option or a number opens the answer and says where it lies, by pointer and by keyboard', async ({ page }) => {
+test('an option or a number opens the answer and says where it lies, by pointer and by keyboard', async ({
+  page,
+}) => {
   await page.goto('/explained/ask/');
   await page.getByText('Choose one').hover();
   await live(page);
@@ -75,13 +77,20 @@ test('an option or a number opens the answer and says where it lies, by pointer 
   await page.getByLabel('Your own number').press('Enter');
   await expect(verdict).toContainText('Your guess, 2.5, is below the range.');
   await expect(page.locator('input[type=radio]:checked')).toHaveCount(0);
-  await expect(page.locator('kf-figure[of=ruler] .drawing > svg').filter({ visible: true })).toContainText('you: 2.5');
+  await expect(page.locator('kf-figure[of=ruler] .drawing > svg').filter({ visible: true })).toContainText(
+    'you: 2.5',
+  );
   await options.last().check();
   await expect(verdict).toHaveText(/^You chose E\. /);
-  await expect(page.locator('kf-figure[of=ruler] .drawing > svg').filter({ visible: true })).not.toContainText('you:');
+  await expect(
+    page.locator('kf-figure[of=ruler] .drawing > svg').filter({ visible: true }),
+  ).not.toContainText('you:');
 });
 
-test('without script the question has its options, and its answer in a fold', async ({ browser, baseURL }) => {
+test('without script the question has its options, and its answer in a fold', async ({
+  browser,
+  baseURL,
+}) => {
   const context = await browser.newContext({ javaScriptEnabled: false, ...(baseURL ? { baseURL } : {}) });
   const page = await context.newPage();
   await page.goto('/explained/ask/');

@@ -243,7 +243,9 @@ const struckComparison: ComparisonEntry = {
 
 /** Pages that show a comparison of their address; of the lessons, whose elements are the same, one. The percentages alone name no knife. */
 const withComparison = kindsOfPage().filter(
-  (page) => built(page).includes('id="page-comparison"') && !/^\/(lessons|answers|class|explained\/percentages)\//.test(page),
+  (page) =>
+    built(page).includes('id="page-comparison"') &&
+    !/^\/(lessons|answers|class|explained\/percentages)\//.test(page),
 );
 
 test('names that are markup stay text on every page that a link opens', async ({ page }) => {

@@ -35,7 +35,10 @@ const focusInSight = (page: Page) =>
     const { activeElement } = document;
     if (!activeElement || activeElement === document.body) return true;
     const { left, top, right, bottom } = activeElement.getBoundingClientRect();
-    const there = document.elementFromPoint((left + right) / 2, (Math.max(0, top) + Math.min(innerHeight, bottom)) / 2);
+    const there = document.elementFromPoint(
+      (left + right) / 2,
+      (Math.max(0, top) + Math.min(innerHeight, bottom)) / 2,
+    );
     return there !== null && (activeElement.contains(there) || there.contains(activeElement));
   });
 
@@ -86,7 +89,9 @@ test('on a phone the bar opens to the answer with its ruler and edges, and close
   await expect(page.locator('.answer-line')).toBeHidden();
 });
 
-test('an edge dragged by its shoulder or its flank changes the field, and one step undoes it', async ({ page }) => {
+test('an edge dragged by its shoulder or its flank changes the field, and one step undoes it', async ({
+  page,
+}) => {
   await open(page);
   const angle = page.locator('#plover-angle');
   const thickness = page.locator('#plover-edge');
@@ -100,8 +105,10 @@ test('an edge dragged by its shoulder or its flank changes the field, and one st
     await shoulder.hover();
     await expect(drawing).toHaveAttribute('data-handle', '', { timeout: 500 });
   }).toPass();
-  const box = (await shoulder.boundingBox())!;
-  const at = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+  const at = await shoulder.evaluate((dot) => {
+    const { x, y, width, height } = dot.getBoundingClientRect();
+    return { x: x + width / 2, y: y + height / 2 };
+  });
   await page.mouse.down();
   await page.mouse.move(at.x, at.y - 12, { steps: 6 });
   await page.mouse.up();
@@ -112,7 +119,9 @@ test('an edge dragged by its shoulder or its flank changes the field, and one st
   await expect(thickness).toHaveValue('0.6 ± 0.03');
 });
 
-test('started empty it asks for the first number, and answers once something is known of both', async ({ page }) => {
+test('started empty it asks for the first number, and answers once something is known of both', async ({
+  page,
+}) => {
   await open(page);
   await page.getByRole('button', { name: 'start empty' }).click();
   const line = page.locator('.answer-line');
@@ -135,9 +144,12 @@ test('started empty it asks for the first number, and answers once something is 
   await expect(line).toContainText('Dunlin should cut about 5 to 30 times');
 });
 
-test('of eight knives the two that are asked about stand side by side, and all are ranked', async ({ page }) => {
+test('of eight knives the two that are asked about stand side by side, and all are ranked', async ({
+  page,
+}) => {
   await open(page);
-  for (let knives = 3; knives <= 8; knives += 1) await page.getByRole('button', { name: 'Add a knife' }).click();
+  for (let knives = 3; knives <= 8; knives += 1)
+    await page.getByRole('button', { name: 'Add a knife' }).click();
   await expect(page.getByRole('button', { name: 'Add a knife' })).toBeDisabled();
   await expect(page.locator('[data-row=angle] .cell:visible')).toHaveCount(2);
   await expect(page.locator('.all-against dt')).toHaveCount(7);

@@ -32,7 +32,9 @@ test('an angle typed moves the answer, the drawing and the table, and its link s
   await field(page, 'dunlin', 'angle').locator('input').fill('13');
   await expect(answer(page)).not.toHaveText(at22 ?? '');
   const at13 = (await answer(page).textContent()) ?? '';
-  await expect(page.locator('kf-figure[of=edges] .drawing[data-size=wide] svg')).toContainText('13° per side');
+  await expect(page.locator('kf-figure[of=edges] .drawing[data-size=wide] svg')).toContainText(
+    '13° per side',
+  );
   await expect.poll(() => carried(page)?.knives[1]?.angle).toEqual({ deg: 13 });
 
   const other = await (await browser.newContext()).newPage();
@@ -102,7 +104,10 @@ test('what nobody measured of the section may stay empty, and travels so in the 
   await clear('grindHeight', 'Not known of Dunlin: thickness at the spine and height of the grind.');
   await unfold(page, 'caliper');
   await field(page, 'dunlin', 'angleWay').locator('select').selectOption('width');
-  await clear('bevelThickness', 'Not known of Dunlin: edge angle, thickness at the spine and height of the grind.');
+  await clear(
+    'bevelThickness',
+    'Not known of Dunlin: edge angle, thickness at the spine and height of the grind.',
+  );
   const depth = page.locator('[data-field=contactDepth] input');
   await depth.fill('');
   await page.keyboard.press('Tab');

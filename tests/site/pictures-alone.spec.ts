@@ -98,7 +98,11 @@ for (let first = 0; first < all.length; first += many) {
       await page.goto(path);
       const sheet = page.locator(`#figure-${figure}`);
       await sheet.evaluate((element) => {
-        for (let fold = element.closest('details'); fold; fold = fold.parentElement?.closest('details') ?? null)
+        for (
+          let fold = element.closest('details');
+          fold;
+          fold = fold.parentElement?.closest('details') ?? null
+        )
           fold.open = true;
       });
       const svg = (await saved(await menuOf(sheet), 'Save as SVG')).toString();

@@ -12,7 +12,13 @@ const desk = { width: 1440, height: 900 };
 /** How many phone screens a page may take while its folds are shut. Glossary and sources are looked up, not read through. */
 const most: Readonly<Record<string, number>> = { 'words/': 11, 'sources/': 9, 'explained/ask/': 2.5 };
 
-const others = ['explained/ask/', 'comparisons/loft/', 'comparisons/curlew-and-avocet/', 'answers/just-add/', 'answers/other-work/'];
+const others = [
+  'explained/ask/',
+  'comparisons/loft/',
+  'comparisons/curlew-and-avocet/',
+  'answers/just-add/',
+  'answers/other-work/',
+];
 const all = [...named.map(({ page }) => page), ...others];
 
 async function open(page: Page, path: string, size: typeof phone): Promise<void> {
@@ -41,7 +47,9 @@ for (const { page: path, says } of named)
   });
 
 for (const path of all)
-  test(`/${path} opens with a drawing, has no wall of text, and stays within its height`, async ({ page }) => {
+  test(`/${path} opens with a drawing, has no wall of text, and stays within its height`, async ({
+    page,
+  }) => {
     for (const size of [desk, phone]) {
       await open(page, path, size);
       expect(await drawingInSight(page), `drawing at ${size.width} px`).toBeGreaterThan(80);
@@ -72,7 +80,10 @@ for (const path of all)
     for (const size of [phone, desk]) {
       await open(page, path, size);
       const left = (selector: string) =>
-        page.locator(selector).first().evaluate((element) => element.getBoundingClientRect().left);
+        page
+          .locator(selector)
+          .first()
+          .evaluate((element) => element.getBoundingClientRect().left);
       expect(await left('main h1')).toBeCloseTo(await left('header .mark'), 0);
     }
   });

@@ -142,7 +142,10 @@ const ofTheComparison = [
   'runs-sheet',
   'runs-start',
   // Cells of a table and positions taken: two knives may have the same.
-  ...['angle', 'edge', 'finish'].flatMap((measure) => [`short-${measure}-baseline`, `short-${measure}-subject`]),
+  ...['angle', 'edge', 'finish'].flatMap((measure) => [
+    `short-${measure}-baseline`,
+    `short-${measure}-subject`,
+  ]),
   ...['apex', 'push', 'structure', 'floor'].map((dispute) => `short-held-${dispute}`),
   'short-asked-work',
   'side-load',

@@ -44,7 +44,9 @@ export function createAnswer(root: HTMLElement): AnswerBeside {
     root.style.setProperty('--covered', `${covered}px`);
   };
 
-  const others = new Pause(othersMs, () => showOthers(part('all'), part('against'), part('all-rows'), scene.value));
+  const others = new Pause(othersMs, () =>
+    showOthers(part('all'), part('against'), part('all-rows'), scene.value),
+  );
 
   return {
     start() {
@@ -87,7 +89,11 @@ function showOthers(
     .flatMap(({ id, name }) => {
       const band = unlessRefused(() => predictedOf(comparison, id));
       if (!band) return [];
-      const [low, middle, high] = [band.low, band.median, band.high].map(shownRatio) as [number, number, number];
+      const [low, middle, high] = [band.low, band.median, band.high].map(shownRatio) as [
+        number,
+        number,
+        number,
+      ];
       return [
         Object.assign(document.createElement('dt'), { textContent: name }),
         Object.assign(document.createElement('dd'), { textContent: headlineInWords({ low, middle, high }) }),

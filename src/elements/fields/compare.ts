@@ -114,7 +114,9 @@ export class CompareElement extends HTMLElement {
     const refused = written.ok
       ? changeOwn((entry) => withKnife(entry, written.knife), `${id}.${name}`)
       : written.message;
-    return refused === '' ? '' : `${knife.name}: ${refused}${/[.?!]$/.test(refused) ? '' : '.'} ${this.#keeps(knife, name)}`;
+    return refused === ''
+      ? ''
+      : `${knife.name}: ${refused}${/[.?!]$/.test(refused) ? '' : '.'} ${this.#keeps(knife, name)}`;
   }
 
   /** Which value the answer goes on with. */

@@ -39,7 +39,11 @@ function deal(parts: HTMLElement[], ids: readonly string[]): HTMLElement[] {
 }
 
 /** Puts text in an input, unless somebody is typing there or what they typed can't be read. */
-function fill(input: Typed, { text, placeholder }: { text: string; placeholder: string }, typing: Typed | null): void {
+function fill(
+  input: Typed,
+  { text, placeholder }: { text: string; placeholder: string },
+  typing: Typed | null,
+): void {
   if (input instanceof HTMLInputElement && input.placeholder !== placeholder) input.placeholder = placeholder;
   if (input === typing || input.getAttribute('aria-invalid') === 'true' || input.value === text) return;
   input.value = text;

@@ -1,3 +1,4 @@
+// cspell:ignore ztntfp
 import { guessesKey } from '../start/guesses-key.ts';
 
 /** So many are kept; the oldest goes first. */

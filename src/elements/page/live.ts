@@ -27,7 +27,8 @@ const nextTask = (): Promise<void> => new Promise((resolve) => setTimeout(resolv
  * shows a visitor's comparison comes all at once, so that no part of it shows the example for a moment.
  */
 function isUnhurried(): boolean {
-  if (!document.documentElement.hasAttribute('data-live-at-once') || carriesComparison(location.hash)) return false;
+  if (!document.documentElement.hasAttribute('data-live-at-once') || carriesComparison(location.hash))
+    return false;
   try {
     return localStorage.getItem(lastKey) === null;
   } catch {

@@ -17,9 +17,7 @@ const coarseness = (grainUm: number): string =>
 
 const finishCell = (finish: Finish): string => {
   const grain = 'um' in finish ? finish.um : grainSizeUm(finish);
-  return isUnknown(grain)
-    ? finishText(finish)
-    : `${coarseness(nominal(grain))}, ${finishText(finish)}`;
+  return isUnknown(grain) ? finishText(finish) : `${coarseness(nominal(grain))}, ${finishText(finish)}`;
 };
 
 /** The three measures that say most of an edge, each in a cell, by its name. */

@@ -88,7 +88,10 @@ export const words: Record<string, WordsOf> = {
   'short-answer': (scene) => {
     const lacks = missing(scene);
     if (lacks !== '') return [lacks.slice(0, -1)];
-    if (!jobOf(scene.entry).slicingChain) return aboutJob(scene).slice(-1).map((said) => said.replace(/\.$/, ''));
+    if (!jobOf(scene.entry).slicingChain)
+      return aboutJob(scene)
+        .slice(-1)
+        .map((said) => said.replace(/\.$/, ''));
     const { subject, baseline } = scene;
     const headline = headlineOf(scene);
     if (headline.low === 1 && headline.high === 1)

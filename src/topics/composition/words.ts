@@ -2,7 +2,7 @@ import { carbideWithPlusMinus, hardenedFrom, leverFormula } from '../../phrases/
 import { list } from '../../phrases/list.ts';
 import { brief, plain } from '../../scene/show.ts';
 import type { Hardened } from '../../scene/steel.ts';
-import { contents } from './entry.ts';
+import type { contents } from './entry.ts';
 import { designationsHold } from '../../model/index.ts';
 
 /** What a content left empty is taken for. */

@@ -140,8 +140,6 @@ export function costVerdict(scene: Scene, asked: CostAsked, offered: readonly Of
             : `which gains ${gainSaid(byMinute.cost.gainPerMinute).replace('+', '')} for each minute`
         }.`
       : '',
-    ...broken.map(
-      ({ asked: own }) => `${offerName(own)} doesn’t count: the edge would lie below its floor.`,
-    ),
+    ...broken.map(({ asked: own }) => `${offerName(own)} doesn’t count: the edge would lie below its floor.`),
   ].filter((sentence) => sentence !== '');
 }

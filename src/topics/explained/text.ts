@@ -31,9 +31,7 @@ const say = (name: string, scene: Scene): string[] =>
     { answer: answerOf, question: questionOf, ...words, ...reasons, ...explainedWords },
     name,
     scene,
-  ).filter(
-    (sentence) => sentence !== '',
-  );
+  ).filter((sentence) => sentence !== '');
 
 function sections(scene: Scene, depth: Depth, band: readonly string[]): Section[] {
   const paragraph = (...names: string[]) =>

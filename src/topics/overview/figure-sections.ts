@@ -99,19 +99,13 @@ export const sections: Figure = {
       rows: [
         ['Edge angle per side', ...column(scene, (knife) => `${plain(nominal(knife.angleDeg))}°`)],
         ['Thickness behind the edge', ...column(scene, (knife) => `${plain(nominal(knife.edgeMm))} mm`)],
-        [
-          'Height of the bevel',
-          ...column(scene, (knife) => `${plain(edgeShape(knife).shoulder.upMm)} mm`),
-        ],
+        ['Height of the bevel', ...column(scene, (knife) => `${plain(edgeShape(knife).shoulder.upMm)} mm`)],
         ...[1, 2, 4, 6, 8].map((up) => [`Thickness ${up} mm above the apex`, ...column(scene, at(up))]),
       ],
     };
   },
   caption: ({ subject, baseline, subjectKnife, baselineKnife }) =>
-    [
-      [baseline.name, baselineKnife] as const,
-      [subject.name, subjectKnife] as const,
-    ]
+    [[baseline.name, baselineKnife] as const, [subject.name, subjectKnife] as const]
       .map(
         ([name, { angleDeg, edgeMm }]) =>
           `${name} has ${short(nominal(angleDeg))}° per side and ${short(nominal(edgeMm))} mm behind the edge.`,

@@ -26,9 +26,7 @@ const on = (value: number): string => plain(value, 4);
 const addedSaid = ({ carbides }: Steel): string => {
   const parts = (Object.entries(carbides) as [CarbideKind, number][])
     .filter(([, volume]) => volume > 0)
-    .map(
-      ([kind, volume]) => `${brief(volume)}% ${kind} at ${brief(regression.perVolPercent[kind])} mm each`,
-    );
+    .map(([kind, volume]) => `${brief(volume)}% ${kind} at ${brief(regression.perVolPercent[kind])} mm each`);
   return parts.length === 0 ? 'no carbide' : list(parts);
 };
 

@@ -31,9 +31,7 @@ const worth: WordsOf = (scene) => {
   const factorText = (what: string, factor: number, band: Banded) => {
     if (readsAsOne(factor) && hasNone(band))
       return `${what}: 1, for ${subject.name} has what ${baseline.name} has.`;
-    const value = readsAsOne(factor)
-      ? '1'
-      : `${ratioSaid(factor)}, in favour of ${favoured(factor, scene)}`;
+    const value = readsAsOne(factor) ? '1' : `${ratioSaid(factor)}, in favour of ${favoured(factor, scene)}`;
     return hasNone(band)
       ? `${what}: ${value}. It was entered without a ±.`
       : `${what}: ${between(band)} by its own ±. The middle is ${value}.`;

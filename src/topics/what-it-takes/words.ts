@@ -24,7 +24,9 @@ export function askedSaid(scene: Scene, asked: Asked): string {
     ? `would draw level with ${other}`
     : `would cut ${short(asked.target)} times as long as ${other}`;
   return `At the middle settings, if the factors multiply, ${name} now cuts ${ratioInWords(now)} as ${other}. Each row changes one thing about ${name}, and nothing else, until it ${wanted}.${
-    scene.entry.madeEqual.length === 0 ? '' : ' The knives count as you entered them, before anything is made equal.'
+    scene.entry.madeEqual.length === 0
+      ? ''
+      : ' The knives count as you entered them, before anything is made equal.'
   }`;
 }
 

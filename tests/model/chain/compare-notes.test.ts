@@ -103,7 +103,9 @@ describe('what a reader is told of a knife', () => {
   });
 
   test('what is not known, once, where that is more than one measure', () => {
-    expect(notes({ angleDeg: unknown(15, 20), hrc: unknown(56, 60), finish: { um: unknown(10, 40) } })).toEqual([
+    expect(
+      notes({ angleDeg: unknown(15, 20), hrc: unknown(56, 60), finish: { um: unknown(10, 40) } }),
+    ).toEqual([
       'Not known of Dunlin: edge angle, finish and hardness. The middles of their ranges stand in, and the true ratio may be well off.',
     ]);
   });

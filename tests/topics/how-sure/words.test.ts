@@ -35,9 +35,7 @@ describe('the band by hand beside the samples', () => {
     };
     const said = described('band-line', pair({ angle: { deg: 10 } }, {}, open));
     expect(said).toMatch(/ [56]% wider than the range of 20,000 samples\./);
-    expect(said).toMatch(
-      /Where one evenly spread range matters most, the samples end sooner\.$/,
-    );
+    expect(said).toMatch(/Where one evenly spread range matters most, the samples end sooner\.$/);
   });
 });
 

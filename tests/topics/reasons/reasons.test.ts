@@ -55,7 +55,8 @@ describe.each(all)('the reasons of %s', (_name, scene) => {
         const own = sentence.replaceAll(scene.subject.name, 'X').replaceAll(scene.baseline.name, 'X');
         expect(own.split(' ').length, sentence).toBeLessThanOrEqual(25);
         expect(sentence).toMatch(/^[A-Z\u2068]|^\p{L}/u);
-        if (name.endsWith('-title')) expect(sentence).toMatch(/: (?:[\d.]+ times as long|[\d.]+% (?:more|less))$/);
+        if (name.endsWith('-title'))
+          expect(sentence).toMatch(/: (?:[\d.]+ times as long|[\d.]+% (?:more|less))$/);
         else if (name !== 'reasons-heading') expect(sentence).toMatch(/\.$/);
       }
     }

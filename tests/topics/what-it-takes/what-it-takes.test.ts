@@ -138,9 +138,7 @@ test('knives that only making equal made possible are refused by name', () => {
 
 test('a band says how often there is a value at all', () => {
   const band = { low: 12, median: 13, high: 14, inReach: 0.8, belowFloor: 0.25 };
-  expect(bandCell(scene, 'angleDeg', band)).toBe(
-    '12° to 14°; only 80% of the tries; below the floor in 25%',
-  );
+  expect(bandCell(scene, 'angleDeg', band)).toBe('12° to 14°; only 80% of the tries; below the floor in 25%');
   expect(bandCell(scene, 'hrc', { ...band, low: null, median: null, high: null, inReach: 0 })).toBe(
     'none of the tries',
   );
