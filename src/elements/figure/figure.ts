@@ -1,9 +1,9 @@
 import type { Scene } from '../../scene/scene.ts';
-import { draw } from '../../figure-kit/draw.ts';
 import { sizes } from '../../figure-kit/figure.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { afterDrawing } from '../page/after-drawing.ts';
 import type { Shown } from './drag.ts';
+import { drawAtHand, fetchDraw } from './draw-at-hand.ts';
 import { example } from '../page/page.ts';
 import { Pause } from '../page/pause.ts';
 import { SceneElement } from '../page/scene-element.ts';
@@ -160,6 +160,10 @@ export class FigureElement extends SceneElement {
     this.#drawIn(this.#shown);
   };
 
+  protected override whatShows(): Promise<unknown> {
+    return fetchDraw();
+  }
+
   /** The drawing that is not shown as well. */
   override settle(): void {
     for (const drawing of this.#drawings) this.#drawIn(drawing);
@@ -183,6 +187,11 @@ export class FigureElement extends SceneElement {
   #drawIn(drawing: HTMLElement | undefined): void {
     const scene = this.#latest;
     if (!scene || !drawing || drawing.dataset['drawn']) return;
+    const draw = drawAtHand();
+    if (!draw) {
+      fetchDraw().then(this.#draw, () => undefined);
+      return;
+    }
     const size = drawing.dataset['size'] === 'narrow' ? 'narrow' : 'wide';
     const detail = this.#detail;
     const room = detail > 0 ? { ...sizes[size], detail } : sizes[size];
