@@ -9,7 +9,7 @@ export const chunks = [
     // The script that every page starts with. All that it imports is named here: what the live half imports too would
     // otherwise be put there, and every page would fetch the live half at once.
     name: 'start',
-    of: ['src/layouts/Boot.astro', 'src/elements/start/', 'src/topics/index.ts', 'src/offline/saves-data.ts'],
+    of: ['src/elements/start/', 'src/topics/index.ts', 'src/offline/saves-data.ts'],
     added: ['vite/preload-helper', 'rolldown/runtime'],
   },
   // The live half of every page with all it imports: in one piece it packs better.
