@@ -1,3 +1,5 @@
+import { thinned } from './thinned.ts';
+
 const placing = [
   'd',
   'transform',
@@ -16,11 +18,13 @@ const placing = [
 ];
 
 /**
- * A drawing for a page, its coordinates cut to hundredths of a pixel: seventeen digits of each are a tenth of a page's
+ * A drawing for a page, its lines with no more points than they need and its coordinates cut to hundredths of a pixel: seventeen digits of each are a tenth of a page's
  * bytes, and no screen shows them.
  */
 export function rounded(svg: SVGSVGElement): SVGSVGElement {
   for (const element of svg.querySelectorAll('*')) {
+    const path = element.getAttribute('d');
+    if (path) element.setAttribute('d', thinned(path));
     for (const name of placing) {
       const value = element.getAttribute(name);
       if (value?.includes('.') && !/scale|matrix/.test(value))

@@ -118,6 +118,7 @@ export class FigureElement extends SceneElement {
     const isBuilt = scene.entry === example && scene.guess === null;
     if (first && isBuilt && this.#drawings.every(({ dataset }) => dataset['drawn'])) return;
     this.#waits = true;
+    this.#makeRoom();
     this.#forget();
     if (first) {
       // What is hidden loses the focus: where the reader is in it already, it is drawn at once.
@@ -129,6 +130,17 @@ export class FigureElement extends SceneElement {
     if (this.matches(':focus-within, :hover')) this.#drawAtOnce();
     else afterDrawing(this.#drawNear);
     this.#pause.ask();
+  }
+
+  /** What was built at one size alone is drawn at the other as well. */
+  #makeRoom(): void {
+    const [only, other] = this.#drawings;
+    if (!only || other || only.dataset['size'] !== 'narrow') return;
+    const wide = only.cloneNode() as HTMLElement;
+    wide.dataset['size'] = 'wide';
+    only.before(wide);
+    this.#drawings = [wide, only];
+    this.#shown = undefined;
   }
 
   /** What is drawn is of something else than what is to be seen. */
