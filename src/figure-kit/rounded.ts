@@ -18,8 +18,8 @@ const placing = [
 ];
 
 /**
- * A drawing for a page, its lines with no more points than they need and its coordinates cut to hundredths of a pixel: seventeen digits of each are a tenth of a page's
- * bytes, and no screen shows them.
+ * A drawing for a page, its lines with no more points than they need and its coordinates cut to tenths of a pixel:
+ * seventeen digits of each are a tenth of a page's bytes, and no screen shows them.
  */
 export function rounded(svg: SVGSVGElement): SVGSVGElement {
   for (const element of svg.querySelectorAll('*')) {
@@ -30,8 +30,8 @@ export function rounded(svg: SVGSVGElement): SVGSVGElement {
       if (value?.includes('.') && !/scale|matrix/.test(value))
         element.setAttribute(
           name,
-          value.replaceAll(/-?\d+\.\d{3,}(?:e-?\d+)?/g, (digits) =>
-            String(Math.round(Number(digits) * 100) / 100),
+          value.replaceAll(/-?\d+\.\d{2,}(?:e-?\d+)?/g, (digits) =>
+            String(Math.round(Number(digits) * 10) / 10),
           ),
         );
     }
