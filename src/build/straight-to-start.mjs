@@ -20,7 +20,9 @@ export const straightToStart = () => ({
       const [boot, ...others] = files.filter((file) => /_astro[\\/]Boot\.[\w.-]+\.js$/.test(file));
       const start = boot && onlyImports.exec(readFileSync(join(folder, boot), 'utf8'))?.[1];
       if (!boot || !start || others.length > 0)
-        throw new Error('the script that every page starts with is not fetched by one file that does only that');
+        throw new Error(
+          'the script that every page starts with is not fetched by one file that does only that',
+        );
       for (const file of files.filter((path) => path.endsWith('.html'))) {
         const page = readFileSync(join(folder, file), 'utf8');
         writeFileSync(join(folder, file), page.replaceAll(basename(boot), start));

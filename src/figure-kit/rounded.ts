@@ -23,6 +23,8 @@ const placing = [
  */
 export function rounded(svg: SVGSVGElement): SVGSVGElement {
   for (const element of svg.querySelectorAll('*')) {
+    // What Plot calls a mark serves nobody who reads it, and its lines meet in round corners or not at all.
+    for (const name of ['data-mark', 'stroke-miterlimit']) element.removeAttribute(name);
     const path = element.getAttribute('d');
     if (path) element.setAttribute('d', thinned(path));
     for (const name of placing) {

@@ -30,10 +30,13 @@ function needed(points: readonly Point[]): readonly Point[] {
 export const thinned = (path: string): string =>
   /^(?:[ML]-?[\d.]+,-?[\d.]+|Z)+$/.test(path)
     ? path.replaceAll(/M[^MZ]+/g, (line) => {
-        const points = line.slice(1).split('L').map((pair): Point => {
-          const [x = 0, y = 0] = pair.split(',').map(Number);
-          return [x, y];
-        });
+        const points = line
+          .slice(1)
+          .split('L')
+          .map((pair): Point => {
+            const [x = 0, y = 0] = pair.split(',').map(Number);
+            return [x, y];
+          });
         return `M${needed(points).join('L')}`;
       })
     : path;
