@@ -2,8 +2,14 @@ import { readFileSync, readdirSync, unlinkSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
-/** All that the first script of a page does: it fetches the one that every page starts with. */
-const onlyImports = /^(?:\/\/.*\n)*import"\.\/(start\.[\w-]+\.js)";\s*$/;
+/** The script that a file fetches, where it does nothing else; a comment is nothing. */
+function onlyFetches(code) {
+  const [verb, path = '', rest] = code
+    .replaceAll(/^\/\/.*$/gm, '')
+    .trim()
+    .split('"');
+  return verb === 'import' && rest === ';' ? path.replace('./', '') : undefined;
+}
 
 /**
  * Names in every page the script it starts with, in place of the file that only fetches it: one request fewer, and the
@@ -18,7 +24,7 @@ export const straightToStart = () => ({
       const folder = fileURLToPath(dir);
       const files = readdirSync(folder, { recursive: true, encoding: 'utf8' });
       const [boot, ...others] = files.filter((file) => /_astro[\\/]Boot\.[\w.-]+\.js$/.test(file));
-      const start = boot && onlyImports.exec(readFileSync(join(folder, boot), 'utf8'))?.[1];
+      const start = boot && onlyFetches(readFileSync(join(folder, boot), 'utf8'));
       if (!boot || !start || others.length > 0)
         throw new Error(
           'the script that every page starts with is not fetched by one file that does only that',
