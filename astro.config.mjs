@@ -8,6 +8,7 @@ import { readWhole } from './src/build/read-whole.mjs';
 import { headers } from './src/build/headers/integration.mjs';
 import { model } from './src/build/model/integration.mjs';
 import { offline } from './src/offline/integration.mjs';
+import { straightToStart } from './src/build/straight-to-start.mjs';
 import { zipApart } from './src/teach/qti/zip-apart.mjs';
 import { leanPlot } from './src/figure-kit/lean-plot.mjs';
 import { sitemap } from './src/build/sitemap/integration.mjs';
@@ -17,7 +18,7 @@ export default defineConfig({
   site: process.env['KEENFOLD_SITE'] ?? 'https://keenfold.example',
   base: process.env['KEENFOLD_BASE'] ?? '/',
   trailingSlash: 'always',
-  integrations: [mdx(), sitemap(), headers(), model(), offline()],
+  integrations: [mdx(), straightToStart(), sitemap(), headers(), model(), offline()],
   markdown: {
     syntaxHighlight: false,
     processor: unified({

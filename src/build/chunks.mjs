@@ -15,8 +15,13 @@ export const chunks = [
   // The live half of every page with all it imports: in one piece it packs better.
   { name: 'live', of: ['src/elements/page/live.ts'] },
   { name: 'plot', of: ['node_modules/@observablehq/plot/'] },
+  // The element of a figure, which comes to a page without what draws where all its figures come late.
+  {
+    name: 'figure-element',
+    of: ['src/elements/figure/figure.ts', 'src/elements/figure/draw-at-hand.ts', 'src/figure-kit/figure.ts'],
+  },
   // What every drawing needs.
-  { name: 'figure', of: ['src/elements/figure/figure.ts', 'src/figure-kit/'] },
+  { name: 'figure', of: ['src/figure-kit/'] },
 ];
 
 /** The same as the bundler takes it: where two rules fit a module, the first one holds. */

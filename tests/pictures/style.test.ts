@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { grounds, inked, pictureStyle } from '../../src/pictures/style.ts';
 
 /** All that a page has, as the page in a browser gives it. */
-const css = globSync('src/styles/*.css')
+const css = globSync('src/styles/**/*.css')
   .sort()
   .map((file) => readFileSync(file, 'utf8'))
   .join('\n');

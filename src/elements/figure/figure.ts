@@ -1,9 +1,9 @@
 import type { Scene } from '../../scene/scene.ts';
-import { draw } from '../../figure-kit/draw.ts';
 import { sizes } from '../../figure-kit/figure.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { afterDrawing } from '../page/after-drawing.ts';
 import type { Shown } from './drag.ts';
+import { drawAtHand, fetchDraw } from './draw-at-hand.ts';
 import { example } from '../page/page.ts';
 import { Pause } from '../page/pause.ts';
 import { SceneElement } from '../page/scene-element.ts';
@@ -118,6 +118,7 @@ export class FigureElement extends SceneElement {
     const isBuilt = scene.entry === example && scene.guess === null;
     if (first && isBuilt && this.#drawings.every(({ dataset }) => dataset['drawn'])) return;
     this.#waits = true;
+    this.#makeRoom();
     this.#forget();
     if (first) {
       // What is hidden loses the focus: where the reader is in it already, it is drawn at once.
@@ -129,6 +130,17 @@ export class FigureElement extends SceneElement {
     if (this.matches(':focus-within, :hover')) this.#drawAtOnce();
     else afterDrawing(this.#drawNear);
     this.#pause.ask();
+  }
+
+  /** What was built at one size alone is drawn at the other as well. */
+  #makeRoom(): void {
+    const [only, other] = this.#drawings;
+    if (!only || other || only.dataset['size'] !== 'narrow') return;
+    const wide = only.cloneNode() as HTMLElement;
+    wide.dataset['size'] = 'wide';
+    only.before(wide);
+    this.#drawings = [wide, only];
+    this.#shown = undefined;
   }
 
   /** What is drawn is of something else than what is to be seen. */
@@ -160,6 +172,10 @@ export class FigureElement extends SceneElement {
     this.#drawIn(this.#shown);
   };
 
+  protected override whatShows(): Promise<unknown> {
+    return fetchDraw();
+  }
+
   /** The drawing that is not shown as well. */
   override settle(): void {
     for (const drawing of this.#drawings) this.#drawIn(drawing);
@@ -183,6 +199,11 @@ export class FigureElement extends SceneElement {
   #drawIn(drawing: HTMLElement | undefined): void {
     const scene = this.#latest;
     if (!scene || !drawing || drawing.dataset['drawn']) return;
+    const draw = drawAtHand();
+    if (!draw) {
+      fetchDraw().then(this.#draw, () => undefined);
+      return;
+    }
     const size = drawing.dataset['size'] === 'narrow' ? 'narrow' : 'wide';
     const detail = this.#detail;
     const room = detail > 0 ? { ...sizes[size], detail } : sizes[size];

@@ -72,6 +72,11 @@ export abstract class SceneElement extends HTMLElement {
     return this.querySelector<HTMLElement>(`[data-part="${name}"]`);
   }
 
+  /** What it shows its topic with, where that comes late as well. */
+  protected whatShows(): Promise<unknown> | undefined {
+    return undefined;
+  }
+
   /** Fetches the topic that comes late, where it is not there yet, and shows the scene of the moment. */
   protected fetchLate(): void {
     if (!this.#waits) return;
@@ -79,7 +84,7 @@ export abstract class SceneElement extends HTMLElement {
     if (scene.value.entry !== example) this.dataset['stale'] = 'yes';
     // Of the address, it is waited for; beside a hand that moves it waits for the pause.
     const pause = isOfAddress(scene.value.entry) ? 0 : pauseMs;
-    lateTopic(this.dataset['late'] as string).then(
+    Promise.all([lateTopic(this.dataset['late'] as string), this.whatShows()]).then(
       () => {
         clearTimeout(this.#arrival);
         if (this.#underHand) this.#arrived();

@@ -22,7 +22,15 @@ const large: Record<string, () => Promise<CustomElementConstructor>> = {
   'kf-corrections': async () => (await import('../fields/corrections.ts')).CorrectionsElement,
   'kf-saved': async () => (await import('../page/saved.ts')).SavedElement,
   'kf-drawing': async () => (await import('../figure/drawing.ts')).DrawingElement,
-  'kf-figure': async () => (await import('../figure/figure.ts')).FigureElement,
+  'kf-figure': async () => {
+    const [{ FigureElement }] = await Promise.all([
+      import('../figure/figure.ts'),
+      // Figures that come late bring what draws with them.
+      document.querySelector('kf-figure:not([data-late])') &&
+        import('../figure/draw-at-hand.ts').then(({ fetchDraw }) => fetchDraw()),
+    ]);
+    return FigureElement;
+  },
   'kf-forms': async () => (await import('../teach/forms.ts')).FormsElement,
   'kf-guess-strip': async () => (await import('../page/guess-strip.ts')).GuessStripElement,
   'kf-late': async () => (await import('../page/late.ts')).LateElement,

@@ -4,7 +4,6 @@ import { percentagesNumbers } from './numbers.ts';
 import { pageWords } from './page-words.ts';
 import { percentagesWords } from './words.ts';
 import { percentagesWorked } from './worked.ts';
-import { growingBars } from './figure-growing-bars.ts';
 import type { Topic } from '../topic.ts';
 
 /** Percentages that compound: the first lesson. */
@@ -18,5 +17,4 @@ export const topic: Topic = {
       sum: additiveGuess(percentagesOf(scene)),
     }),
   },
-  figures: [growingBars],
 };

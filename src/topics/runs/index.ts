@@ -1,6 +1,5 @@
 import { runsWords } from './words.ts';
-import { runDots } from './figure-run-dots.ts';
 import type { Topic } from '../topic.ts';
 
 /** What was cut: the log and its verdict. */
-export const topic: Topic = { words: runsWords, figures: [runDots] };
+export const topic: Topic = { words: runsWords };
