@@ -119,6 +119,28 @@ test('an edge dragged by its shoulder or its flank changes the field, and one st
   await expect(thickness).toHaveValue('0.6 ± 0.03');
 });
 
+test('a bar of the ruler dragged by its end changes the angle it stands for', async ({ page }) => {
+  await open(page);
+  const drawing = page.locator('kf-figure[of=ruler] .drawing[data-size=wide]');
+  await drawing.hover();
+  const end = await drawing.locator('rect[fill*=geometry]').first().evaluate((bar) => {
+    const { right, top, height } = bar.getBoundingClientRect();
+    return { x: right - 1, y: top + height / 2 };
+  });
+  await expect(async () => {
+    await page.mouse.move(end.x - 3, end.y);
+    await page.mouse.move(end.x, end.y);
+    await expect(drawing).toHaveAttribute('data-handle', '', { timeout: 500 });
+  }).toPass();
+  await page.mouse.down();
+  await page.mouse.move(end.x + 25, end.y, { steps: 5 });
+  await page.mouse.up();
+  await expect(page.locator('#dunlin-angle')).toHaveValue(/^\d+(\.5)? ± 1$/);
+  await expect(page.locator('#dunlin-angle')).not.toHaveValue('14 ± 1');
+  await page.locator('[data-act=undo]').click();
+  await expect(page.locator('#dunlin-angle')).toHaveValue('14 ± 1');
+});
+
 test('started empty it asks for the first number, and answers once something is known of both', async ({
   page,
 }) => {

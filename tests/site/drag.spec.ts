@@ -145,7 +145,7 @@ test('a drag that leaves the drawing stops at the end of the slider, and one tha
 
 for (const { path, of, from, to } of [
   { path: 'embed/less-lines', of: 'less-lines', from: [60, 1], to: [20, 1] },
-  { path: 'compare', of: 'chain', from: [1.3, 0], to: [1.6, 0] },
+  { path: 'embed/chain', of: 'chain', from: [1.3, 0], to: [1.6, 0] },
 ] as const)
   test(`where no slider is, as on /${path}, nothing of ${of} is dragged`, async ({ page }) => {
     await page.goto(`/${path}/`);

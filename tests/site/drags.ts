@@ -233,12 +233,4 @@ export const drags: readonly Drag[] = [
     control: 'limits.angle',
     value: 10,
   },
-  {
-    path: '',
-    of: 'chain',
-    from: [1.3, 0],
-    to: [1.6, 0],
-    control: 'subject.angle',
-    table: [/^Wedge/, 2, 1.6, 0.03],
-  },
 ];

@@ -1,4 +1,4 @@
-import { expect, live, test } from './test.ts';
+import { expect, live, test, unfold } from './test.ts';
 import { lessons, oneIn } from './pages.ts';
 
 /** A drawing as far as a reader sees it: attributes sorted, coordinates to a tenth of a pixel (from hundredths, which is what a page is built with), ids and labels aside. */
@@ -25,6 +25,7 @@ for (const path of ['/', '/argue/', ...oneIn(4, lessons())]) {
         `[...document.querySelectorAll('kf-figure')].map(figure => figure.getAttribute('of') + [...figure.querySelectorAll('.drawing')].filter(one => one.checkVisibility()).map(one => ${seen}(one.firstElementChild)).join())`,
       );
     await page.goto(path);
+    await unfold(page);
     const built = (await read()) as string[];
     expect(built.length).toBeGreaterThan(0);
     const control = page.locator('main [data-own] input, main [data-live] input').first();

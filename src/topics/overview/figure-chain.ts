@@ -123,7 +123,7 @@ export const chain: Figure = {
     const control = id && sliders[id];
     const endIn = (other: Scene) => linksOf(other).find((link) => link.id === id)?.to;
     return control && endIn(scene) !== undefined
-      ? { control, stands: (other) => endIn(other) ?? 1 }
+      ? { control, typed: true, stands: (other) => endIn(other) ?? 1 }
       : undefined;
   },
   table(scene) {

@@ -307,7 +307,7 @@ export const ruler: Figure = {
     const step = laid.steps[Math.floor((y - rowY(endPx, 0) + rowPx / 2) / rowPx)];
     const control = step && sliders[step.id];
     const endIn = (other: Scene) => stepsOf(other.row.careful).find(({ id }) => id === step?.id)?.to;
-    return control ? { control, stands: (other) => endIn(other) ?? 1 } : undefined;
+    return control ? { control, typed: true, stands: (other) => endIn(other) ?? 1 } : undefined;
   },
   table(scene) {
     const { careful } = scene.row;
