@@ -123,14 +123,17 @@ test('a bar of the ruler dragged by its end changes the angle it stands for', as
   await open(page);
   const drawing = page.locator('kf-figure[of=ruler] .drawing[data-size=wide]');
   await drawing.hover();
-  const end = await drawing.locator('rect[fill*=geometry]').first().evaluate((bar) => {
-    const { right, top, height } = bar.getBoundingClientRect();
-    return { x: right - 1, y: top + height / 2 };
-  });
+  const bar = drawing.locator('rect[fill*=geometry]').first();
+  let end = { x: 0, y: 0 };
+  // What draws and what drags have to come first.
   await expect(async () => {
-    await page.mouse.move(end.x - 3, end.y);
+    end = await bar.evaluate((element) => {
+      const { right, top, height } = element.getBoundingClientRect();
+      return { x: right - 2, y: top + height / 2 };
+    });
+    await page.mouse.move(end.x - 8, end.y);
     await page.mouse.move(end.x, end.y);
-    await expect(drawing).toHaveAttribute('data-handle', '', { timeout: 500 });
+    expect(await drawing.getAttribute('data-handle')).toBe('');
   }).toPass();
   await page.mouse.down();
   await page.mouse.move(end.x + 25, end.y, { steps: 5 });

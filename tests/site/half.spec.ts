@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
 import { comesLive, dist, isStart } from './pages.ts';
-import { expect, live, test } from './test.ts';
+import { expect, live, test, unfold } from './test.ts';
 import { visitorLink } from './visitor.ts';
 
 test.use({ scriptsMayFail: true });
@@ -226,6 +226,7 @@ test.describe('one script', () => {
         await page.goto('about:blank');
         await page.goto(`${path}${visitorLink}`);
         await atRest(page);
+        await unfold(page);
         await touch(page);
         await atRest(page);
       };

@@ -7,7 +7,7 @@ import { writeWorker } from '../../src/offline/integration.mjs';
 import { builtFiles, dist, isAlone, pages } from './pages.ts';
 import { headersFor, hostOf } from './static-host.ts';
 import type { StaticHost } from './static-host.ts';
-import { expect, live, test as site } from './test.ts';
+import { expect, live, test as site, unfold } from './test.ts';
 import { visitorLink } from './visitor.ts';
 
 /** A site of its own for each test, which can be changed and taken away. */
@@ -82,6 +82,7 @@ test('a visited site opens whole without a network', async ({ page, host }) => {
   for (const path of ['', 'compare/', 'test/', 'explained/', 'argue/', 'class/', 'lessons/two-routes/']) {
     expect((await page.goto(path || '.'))?.status(), path).toBe(200);
     await expect(page.locator('h1')).toBeVisible();
+    await unfold(page);
     const touched = page.locator('main [data-own] input, main [data-live] input').first();
     if ((await touched.count()) === 0) continue;
     await touched.focus();

@@ -30,7 +30,7 @@ test('a link of another model says what it said then, what is said now, and why;
   await page.goto('about:blank');
   await page.goto(`/explained/${madeWith('1', [9.87, 9.87, 9.87, 1])}`);
   await expect(then).toContainText(
-    'Then it said, for Tern against Knot: 9.87 times as long by the careful estimate',
+    'Then it said, for Tern against Knot: 9.9 times as long by the careful estimate',
   );
   await expect(page.locator('#address-message')).toHaveText(/runs .* stayed behind/);
   // Another one in the address of the open page, of this model: what was said of the first is taken back.
