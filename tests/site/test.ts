@@ -62,8 +62,9 @@ export const test = base.extend<{ watched: undefined; scriptsMayFail: boolean }>
 /** Opens what is folded away on a page: the parts that are named by their ids, or all there are. */
 export const unfold = (page: Page, ...ids: readonly string[]): Promise<void> =>
   page.evaluate((wanted) => {
-    for (const details of document.querySelectorAll('details'))
-      if (wanted.length === 0 || wanted.includes(details.id)) details.open = true;
+    // A menu lies over the page while it is open.
+    for (const details of document.querySelectorAll('details:not(.share)'))
+      if (wanted.length === 0 || wanted.includes(details.id)) (details as HTMLDetailsElement).open = true;
   }, ids);
 
 /** Resolves once the live half of the page is there, and its figures show what they are to show. */

@@ -116,5 +116,10 @@ export const predictionCheckFigure: Figure = {
       times(high),
     ]),
   }),
-  caption: (scene) => (predictionCheckWords['runs-square']?.(scene) ?? []).filter(Boolean).join(' '),
+  /** The sentence that says most of what is there: how far the runs are off, what they say, or what was expected. */
+  caption(scene) {
+    const said = (predictionCheckWords['runs-square']?.(scene) ?? []).filter(Boolean);
+    const begins = (words: string) => said.find((sentence) => sentence.startsWith(words));
+    return begins('Measured over') ?? begins('The runs say') ?? begins('Without a single cut') ?? '';
+  },
 };
