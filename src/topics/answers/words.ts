@@ -1,6 +1,6 @@
 import { compare, makeEqual, isUnknown, nominal, runsNeeded } from '../../model/index.ts';
 import type { Ends, Row, TermId } from '../../model/index.ts';
-import { isRefused, opening } from './opening.ts';
+import { called, isRefused, opening } from './opening.ts';
 import { factorOf, ofKnife, termOf } from '../../comparison/found.ts';
 import { resists } from '../../phrases/about-job.ts';
 import { factorName } from '../../phrases/factor-names.ts';
@@ -10,7 +10,16 @@ import { capital, list } from '../../phrases/list.ts';
 import { sideOf } from '../../phrases/side-load.ts';
 import { differs, temptingSum } from '../../scene/terms.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { brief, countInWords, inFigures, plain, readAlike, readsAsOne, short, shownRatio } from '../../scene/show.ts';
+import {
+  brief,
+  countInWords,
+  inFigures,
+  plain,
+  readAlike,
+  readsAsOne,
+  short,
+  shownRatio,
+} from '../../scene/show.ts';
 import { isExact, sureOf } from '../../scene/sure.ts';
 import { unlessRefused } from '../../comparison/unless-refused.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
@@ -44,8 +53,10 @@ const range = ({ low, high }: Ends): string =>
   two(low) === two(high) ? two(low) : `${two(low)} to ${two(high)}`;
 
 /** Which of the two edges bears more side load before it gives, in a sentence. */
-const bears = (load: Ends, what: 'rolling' | 'chipping', { subject, baseline }: Scene): string =>
-  `${resists(load, what, subject.name, baseline.name)}.`;
+const bears = (load: Ends, what: 'rolling' | 'chipping', scene: Scene): string => {
+  const { subject, baseline } = called(scene);
+  return capital(`${resists(load, what, subject, baseline)}.`);
+};
 
 /** The factors' own names behind “the”: what two knives differ in alone. */
 const theFactor = (id: TermId): string => factorName(id).own.replaceAll(/\bits\b/g, 'the');
@@ -79,11 +90,11 @@ function turnedRound({ terms, added, multiplied, toLimit, families: { geometry, 
 }
 
 /** What the finish makes of the answer, with both ends where they read differently. */
-function finishSaid({ subject }: Scene, factor: number, [least, most]: [number, number]): string {
+function finishSaid(scene: Scene, factor: number, [least, most]: [number, number]): string {
   const range = readAlike(least, most)
     ? `${two(factor)} times as long`
     : `${two(least)} to ${two(most)} times as long; ${two(factor)} is the middle`;
-  return `For its ${factor > 1 ? 'coarser' : 'finer'} finish alone ${subject.name} should cut ${range}.`;
+  return `For its ${factor > 1 ? 'coarser' : 'finer'} finish alone ${called(scene).subject} should cut ${range}.`;
 }
 
 /**
@@ -138,13 +149,13 @@ export const answersWords: Record<string, WordsOf> = {
 
   'answer-sharpen-alike': (scene) => {
     const left = sharpenedAlike(scene);
-    const { subject, baseline } = scene;
+    const { subject, baseline } = called(scene);
     const same = left !== null && sideOf(left) === 'same';
     return [
       opening(scene),
       left === null
-        ? `${subject.name} can’t take the angle and thickness of ${baseline.name} as measured, so the sum can’t be done.`
-        : `${meant(scene)}, with the angle, thickness and finish of ${baseline.name}, ${subject.name} would cut ${same ? `as long as ${baseline.name}` : `${range(left)} times as long`}.`,
+        ? `${capital(subject)} can’t take the angle and thickness of ${baseline} as measured, so the sum can’t be done.`
+        : `${meant(scene)}, with the angle, thickness and finish of ${baseline}, ${subject} would cut ${same ? `as long as ${baseline}` : `${range(left)} times as long`}.`,
       left === null
         ? ''
         : same
@@ -162,7 +173,7 @@ export const answersWords: Record<string, WordsOf> = {
       chipping === null
         ? 'Chipping can’t be compared without the toughness of both.'
         : bears(chipping, 'chipping', scene),
-      priceOf(totals(scene.row.careful), rolling, scene.subject.name),
+      priceOf(totals(scene.row.careful), rolling, called(scene).subject),
     ];
   },
 

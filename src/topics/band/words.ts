@@ -67,8 +67,7 @@ export const bandWords: Record<string, WordsOf> = {
   'whole-band': (scene) => {
     const sure = sureOf(scene);
     const { subject, baseline } = scene;
-    const whole =
-      refusedWork(scene) === '' ? 'All in all' : 'All in all, though only for clean slicing';
+    const whole = refusedWork(scene) === '' ? 'All in all' : 'All in all, though only for clean slicing';
     const answer = `${whole}: ${headlineSentence(scene)}`;
     return isExact(sure)
       ? [

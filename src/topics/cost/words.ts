@@ -38,7 +38,12 @@ const sideLoad = (range: Ends | null): string =>
 
 /** Minutes as a time of something: a derived one holds no more than the taking off of steel. */
 function timeSaid(minutes: number, { minutes: typed }: OfferAsked): string {
-  const time = minutes < 1 ? 'under a minute' : minutes === 1 ? 'a minute' : `${short(minutes, typed === undefined ? 2 : 3)} minutes`;
+  const time =
+    minutes < 1
+      ? 'under a minute'
+      : minutes === 1
+        ? 'a minute'
+        : `${short(minutes, typed === undefined ? 2 : 3)} minutes`;
   return `${time} of ${typed === undefined ? 'taking off steel' : 'work'}`;
 }
 
@@ -144,6 +149,8 @@ export function costVerdict(scene: Scene, asked: CostAsked, offered: readonly Of
             : `which gains ${gainSaid(byMinute.cost.gainPerMinute).replace('+', '')} for each minute`
         }.`
       : '',
-    ...broken.map(({ asked: own }) => `${capital(named(own))} doesn’t count: the edge would lie below its floor.`),
+    ...broken.map(
+      ({ asked: own }) => `${capital(named(own))} doesn’t count: the edge would lie below its floor.`,
+    ),
   ].filter((sentence) => sentence !== '');
 }

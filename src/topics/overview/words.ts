@@ -118,7 +118,9 @@ export const words: Record<string, WordsOf> = {
     const [forward, back] = [parts.filter(({ share }) => share > 0), parts.filter(({ share }) => share < 0)];
     const [only] = parts;
     if (parts.length === 1 && only && back.length === 0)
-      return [`On a ruler of ratios, ${only.name} goes all the way from ${baseline.name} to ${subject.name}.`];
+      return [
+        `On a ruler of ratios, ${only.name} goes all the way from ${baseline.name} to ${subject.name}.`,
+      ];
     return [
       `On a ruler of ratios, from ${baseline.name} to ${subject.name}, ${list(forward.map(said)).replace(/ (\d+%)/, ' goes $1 of the way')}.`,
       back.length > 0

@@ -62,6 +62,8 @@ export function titleOf(reason: Reason, scene: Scene): string {
   const { alone, before } = isNamed(id) ? names[id](reason, scene) : name(factorName(id).name);
   const total = pull(scene.row.careful.multiplied);
   const head =
-    total === 0 || total === pull(factor) || biggestReasons(scene)[0]?.id === id ? alone : `${before} ${factor > 1 ? 'wins' : 'takes'} some back`;
+    total === 0 || total === pull(factor) || biggestReasons(scene)[0]?.id === id
+      ? alone
+      : `${before} ${factor > 1 ? 'wins' : 'takes'} some back`;
   return `${head}: ${howLong(factor)}`;
 }

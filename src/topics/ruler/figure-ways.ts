@@ -200,11 +200,10 @@ export const ways: Figure = {
       return quick === '1'
         ? 'All three ways and the quick sum see no difference.'
         : `All three ways see no difference; the quick sum makes ${quick}.`;
-    const said = ways
-      .map(
-        ({ names, ratio }, index) =>
-          `${ratio}${index === 0 ? ' times as long' : ''} ${namesText(names).replace(/^all/, 'in all').replace(' and ', ' or ')}`,
-      );
+    const said = ways.map(
+      ({ names, ratio }, index) =>
+        `${ratio}${index === 0 ? ' times as long' : ''} ${namesText(names).replace(/^all/, 'in all').replace(' and ', ' or ')}`,
+    );
     return `The middle is ${list(said)}; the quick sum makes ${quick}.`;
   },
 };
