@@ -134,7 +134,9 @@ export const gainsAdded: Figure = {
     const added = `${which} added`;
     if (sum > 0 && sumText(sum) === markText(careful.multiplied))
       return readsAsOne(sum)
-        ? 'Added or multiplied, they make no difference.'
+        ? careful.terms.some(differs)
+          ? 'Gains and losses cancel, whether added or multiplied.'
+          : 'There is nothing to add or to multiply.'
         : `${which} make ${sumText(sum)} times as long, whether added or multiplied.`;
     if (sum <= 0) return `${added} make ${sumText(sum)}, less than nothing; ${product} times as long.`;
     return readsAsOne(sum)
