@@ -49,7 +49,7 @@ function angleNotes({ comparison, knife, point, reading }: Noted): string[] {
     );
   if (knife.microbevelAngleDeg !== undefined)
     notes.push(
-      `${name} has a microbevel at ${short(apexAngleDeg)}°. The apex and the side load take that angle; the wedge takes the bevel's ${short(angleDeg)}° (assumed).`,
+      `${name} has a microbevel at ${short(apexAngleDeg)}°. The apex and the side load take that angle; the wedge takes the bevel’s ${short(angleDeg)}° (assumed).`,
     );
   return notes;
 }

@@ -152,7 +152,7 @@ function removed(now: Knife, then: Knife): { areaMm2: number; heightMm: number }
   const [from, to] = [nominal(now.angleDeg), nominal(then.angleDeg)];
   if (t2 > t1)
     refuse(
-      `new thickness behind the edge ${t2} mm is not at most the present ${t1} mm: steel cannot be put on`,
+      `new thickness behind the edge, ${t2} mm, is more than the present ${t1} mm: steel can’t be put on`,
     );
   const thinning = ((t1 - t2) * nominal(now.grind.heightMm)) / 2 + ((t1 - t2) ** 2 * cot(from)) / 4;
   const bevel = steelRemovedMm2({

@@ -1,14 +1,25 @@
 import { compare, makeEqual, isUnknown, nominal, runsNeeded } from '../../model/index.ts';
-import type { Ends, Row } from '../../model/index.ts';
-import { isRefused, opening } from './opening.ts';
+import type { Ends, Row, TermId } from '../../model/index.ts';
+import { called, isRefused, opening } from './opening.ts';
 import { factorOf, ofKnife, termOf } from '../../comparison/found.ts';
-import { jobOf } from '../../phrases/job.ts';
+import { resists } from '../../phrases/about-job.ts';
+import { factorName } from '../../phrases/factor-names.ts';
+import { jobDone, jobOf } from '../../phrases/job.ts';
 import { onlyTogether, smallParts } from '../../phrases/only-together.ts';
 import { capital, list } from '../../phrases/list.ts';
-import { sideLoadInWords, sideOf } from '../../phrases/side-load.ts';
+import { sideOf } from '../../phrases/side-load.ts';
 import { differs, temptingSum } from '../../scene/terms.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { brief, inFigures, plain, readAlike, readsAsOne, short, shownRatio } from '../../scene/show.ts';
+import {
+  brief,
+  countInWords,
+  inFigures,
+  plain,
+  readAlike,
+  readsAsOne,
+  short,
+  shownRatio,
+} from '../../scene/show.ts';
 import { isExact, sureOf } from '../../scene/sure.ts';
 import { unlessRefused } from '../../comparison/unless-refused.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
@@ -41,22 +52,25 @@ const sharpenedAlike = ({ comparison, entry }: Scene): Ends | null =>
 const range = ({ low, high }: Ends): string =>
   two(low) === two(high) ? two(low) : `${two(low)} to ${two(high)}`;
 
-/** What side load the one edge bears before it rolls, in a sentence. */
-const rolls = (load: Ends): string =>
-  sideOf(load) === 'same'
-    ? 'Both edges bear the same side load before they roll.'
-    : `Before it rolls, the first bears ${sideLoadInWords(load)} the side load of the other.`;
+/** Which of the two edges bears more side load before it gives, in a sentence. */
+const bears = (load: Ends, what: 'rolling' | 'chipping', scene: Scene): string => {
+  const { subject, baseline } = called(scene);
+  return capital(`${resists(load, what, subject, baseline)}.`);
+};
+
+/** The factors' own names behind “the”: what two knives differ in alone. */
+const theFactor = (id: TermId): string => factorName(id).own.replaceAll(/\bits\b/g, 'the');
 
 /** What is made of a thin edge's price, by which way slicing and side load speak. */
-function priceOf(slicing: Ends, load: Ends): string {
+function priceOf(slicing: Ends, load: Ends, name: string): string {
   const [cut, roll] = [sideOf(slicing), sideOf(load)];
-  if (roll === 'same') return 'Here that price is not paid.';
+  if (roll === 'same') return 'So here there’s no such price to pay.';
   if (roll === 'open') return 'The model doesn’t say which of the two rolls first.';
   if (roll === 'less' && cut === 'more')
-    return 'So yes, that is the price: it slices longer and rolls sooner. Whether that matters depends on the work.';
+    return `So yes, that is the price: ${name} slices longer and rolls sooner. Whether that matters depends on the work.`;
   if (roll === 'more' && cut === 'less')
-    return 'Here it’s the other way round: this one rolls later, and pays for it in slicing.';
-  if (roll === 'less') return 'So it rolls sooner, and may gain nothing in slicing for it.';
+    return `Here it’s the other way round: ${name} rolls later, and pays for it in slicing.`;
+  if (roll === 'less') return `So ${name} rolls sooner, and may gain nothing in slicing for it.`;
   return 'So here it isn’t so: the edge that slices longer doesn’t roll sooner.';
 }
 
@@ -72,7 +86,15 @@ function turnedRound({ terms, added, multiplied, toLimit, families: { geometry, 
       : [`if the force has a limit (${two(toLimit / rest)})`]),
   ];
   if (other.length === 0) return '';
-  return `But geometry has the ${larger(geometry) ? 'smaller' : 'larger'} effect of the two ${list(other)}.`;
+  return `But geometry has a ${larger(geometry) ? 'smaller' : 'larger'} effect than steel ${list(other)}.`;
+}
+
+/** What the finish makes of the answer, with both ends where they read differently. */
+function finishSaid(scene: Scene, factor: number, [least, most]: [number, number]): string {
+  const range = readAlike(least, most)
+    ? `${two(factor)} times as long`
+    : `${two(least)} to ${two(most)} times as long; ${two(factor)} is the middle`;
+  return `For its ${factor > 1 ? 'coarser' : 'finer'} finish alone ${called(scene).subject} should cut ${range}.`;
 }
 
 /**
@@ -89,12 +111,14 @@ export const answersWords: Record<string, WordsOf> = {
         opening(scene),
         factors.length === 0
           ? onlyTogether(scene, row) || 'They differ in nothing that counts here, so there is nothing to add.'
-          : `They differ in ${list(factors.map(({ id }) => id))} alone, so adding and multiplying agree.`,
+          : `They differ in ${list(factors.map(({ id }) => theFactor(id)))} alone, so adding and multiplying agree.`,
       ];
     return [
       opening(scene),
-      `${meant(scene)} there are ${factors.length} factors: ${factors.map(({ factor }) => two(factor)).join(', ')}.`,
-      `Multiplied they make ${two(row.multiplied)}${smallParts(factors, row.multiplied)}. Added up as percentages they make ${sum > 0 ? two(sum) : 'less than nothing'}.`,
+      `${meant(scene)} the ${countInWords(factors.length)} factors are ${list(factors.map(({ factor }) => two(factor)))}.`,
+      sum > 0 && two(sum) === two(row.multiplied)
+        ? `Multiplied or added up as percentages, they make ${two(sum)}${smallParts(factors, row.multiplied)}.`
+        : `Multiplied they make ${two(row.multiplied)}${smallParts(factors, row.multiplied)}. Added up as percentages they make ${sum > 0 ? two(sum) : 'less than nothing'}.`,
       'Effects multiply when each works on what the others leave. Forces side by side add, but as forces.',
     ];
   },
@@ -107,9 +131,11 @@ export const answersWords: Record<string, WordsOf> = {
     const alone = readsAsOne(geometry) && readsAsOne(finish);
     return [
       opening(scene),
-      `${meant(scene)}, multiplied, steel makes ${two(steel)}, geometry ${two(geometry)} and finish ${two(finish)}.`,
       readsAsOne(steel) && alone
-        ? 'None of the three sets them apart.'
+        ? ''
+        : `${meant(scene)}, multiplied, steel makes ${two(steel)}, geometry ${two(geometry)} and finish ${two(finish)}.`,
+      readsAsOne(steel) && alone
+        ? 'Neither steel nor geometry nor finish sets them apart.'
         : readsAsOne(steel)
           ? 'So here none of it is steel: the grinding makes the difference.'
           : alone
@@ -123,12 +149,13 @@ export const answersWords: Record<string, WordsOf> = {
 
   'answer-sharpen-alike': (scene) => {
     const left = sharpenedAlike(scene);
+    const { subject, baseline } = called(scene);
     const same = left !== null && sideOf(left) === 'same';
     return [
       opening(scene),
       left === null
-        ? 'This blade can’t take the other’s angle and thickness as measured, so the sum can’t be done.'
-        : `${meant(scene)}, with the other’s angle, thickness and finish, it would cut ${same ? 'as long as the other' : `${range(left)} times as long`}.`,
+        ? `${capital(subject)} can’t take the angle and thickness of ${baseline} as measured, so the sum can’t be done.`
+        : `${meant(scene)}, with the angle, thickness and finish of ${baseline}, ${subject} would cut ${same ? `as long as ${baseline}` : `${range(left)} times as long`}.`,
       left === null
         ? ''
         : same
@@ -142,13 +169,11 @@ export const answersWords: Record<string, WordsOf> = {
     const { rolling, chipping } = sideLoad;
     return [
       opening(scene),
-      rolls(rolling),
+      bears(rolling, 'rolling', scene),
       chipping === null
         ? 'Chipping can’t be compared without the toughness of both.'
-        : sideOf(chipping) === 'same'
-          ? 'They bear the same before they chip.'
-          : `Before it chips it bears ${sideLoadInWords(chipping)} that of the other.`,
-      priceOf(totals(scene.row.careful), rolling),
+        : bears(chipping, 'chipping', scene),
+      priceOf(totals(scene.row.careful), rolling, called(scene).subject),
     ];
   },
 
@@ -159,7 +184,7 @@ export const answersWords: Record<string, WordsOf> = {
       opening(scene),
       readsAsOne(factor)
         ? 'Polish makes no difference between these two: that factor is 1.'
-        : `The ${factor > 1 ? 'coarser' : 'finer'} finish of the first makes ${readAlike(least, most) ? two(factor) : `${two(least)} to ${two(most)}; ${two(factor)} is the middle`}.`,
+        : finishSaid(scene, factor, [least, most]),
       'That coarse scratches keep biting in a slice is assumed. A card study of 2018 reports that finish matters; its numbers were not at hand. In a push cut it’s the other way round.',
     ];
   },
@@ -199,7 +224,7 @@ export const answersWords: Record<string, WordsOf> = {
       opening(scene),
       isExact(sure)
         ? 'Nothing was given with a ±, so no band comes out. That isn’t the same as being sure.'
-        : 'Nobody can. That is why it is a range. If the model is about right, there are nine chances in ten that it lies in it.',
+        : 'Nobody can. That is why it is a range. If the model is about right, there are nine chances in ten that the true figure lies in it.',
       isExact(sure)
         ? ''
         : `Before rounding it runs from ${two(sure.low)} to ${two(sure.high)}. ${open ? 'It holds 1, so the order of the two is not sure.' : 'It does not hold 1, so the order is fairly sure even if the number is not.'}`,
@@ -215,7 +240,7 @@ export const answersWords: Record<string, WordsOf> = {
     const unknown = isUnknown(subjectKnife.hrc) || isUnknown(baselineKnife.hrc);
     return [
       opening(scene),
-      `${own === other ? `Both have ${brief(own)} HRC` : `It’s ${brief(own)} against ${brief(other)} HRC`}${unknown ? ', the middle standing in where it is not known' : ''}.`,
+      `${own === other ? `Both have ${brief(own)} HRC` : `It’s ${brief(own)} against ${brief(other)} HRC`}${unknown ? ', with a middle value where it isn’t known' : ''}.`,
       readsAsOne(factor)
         ? `${meant(scene)} that makes no difference: here hardness decides nothing.`
         : `${meant(scene)}, multiplied, that makes ${two(factor)} of ${two(row.multiplied)} in all. Geometry and finish make ${two(geometry * finish)}.`,
@@ -243,9 +268,9 @@ export const answersWords: Record<string, WordsOf> = {
     return [
       opening(scene),
       isRefused(scene)
-        ? `Right. ${capital(job.reason)}. So that range doesn’t hold for ${job.name}.`
+        ? `Right. ${capital(job.reason)}. So that range doesn’t hold for ${jobDone(scene.entry)}.`
         : `This is for ${job.name}: ${job.reason}. Where edges bend instead, side load counts.`,
-      rolls(rolling),
+      bears(rolling, 'rolling', scene),
       (cut === 'more' && roll === 'less') || (cut === 'less' && roll === 'more')
         ? 'So slicing and side load put them in opposite order.'
         : '',

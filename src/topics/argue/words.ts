@@ -16,7 +16,7 @@ import { floorDeg } from '../../scene/limits.ts';
 import { refusedWork } from '../../phrases/refused-work.ts';
 import { capital, list } from '../../phrases/list.ts';
 import type { Scene } from '../../scene/scene.ts';
-import { percent, plain, ratioInWords, readAlike, short } from '../../scene/show.ts';
+import { percent, plain, ratioInWords, readAlike, readsAsOne, short } from '../../scene/show.ts';
 import type { WordsOf } from '../../phrases/sentences-of.ts';
 
 /** How a position is named in a sentence. */
@@ -93,7 +93,7 @@ function settling(scene: Scene, dispute: Dispute): string[] {
       runs === null
         ? 'No number of runs can tell: both say the same.'
         : `About ${short(runs, 2)} ${counted[dispute]} would tell.`;
-    return `If ${nameOf(dispute, a)}, ${outcome[dispute](one)}. If ${nameOf(dispute, b)}, it’s ${other}. ${runsText}`;
+    return `If ${nameOf(dispute, a)}, ${outcome[dispute](one)}. If ${nameOf(dispute, b)}, ${dispute === 'floor' && readsAsOne(says[1]) ? 'both floors are the same' : `it’s ${other}`}. ${runsText}`;
   });
 }
 

@@ -35,6 +35,15 @@ export function verdict({ beats }: Sure, { subject, baseline }: Scene): string {
   return `By the model ${subject.name} and ${baseline.name} can’t be told apart: ${subject.name} is ahead in ${ofHundred(beats)}.`;
 }
 
+/** The three totals at the middle settings; once where they read alike. */
+const threeWays = ([multiplied, added, toLimit]: string[]): string[] =>
+  multiplied === added && multiplied === toLimit
+    ? [`At the middle settings it is ${multiplied} whichever way the effects combine.`]
+    : [
+        `At the middle settings it is ${multiplied} if all factors multiply.`,
+        `It is ${added} if the forces add, and ${toLimit} if the force has a limit.`,
+      ];
+
 export const bandWords: Record<string, WordsOf> = {
   /** Behind the one sentence that is the answer: how sure it is. */
   'answer-band': (scene) => {
@@ -49,8 +58,7 @@ export const bandWords: Record<string, WordsOf> = {
     return [
       chancesOfRange,
       verdict(sure, scene),
-      `At the middle settings it is ${short(careful.multiplied, 2)} if all factors multiply.`,
-      `It is ${short(careful.added, 2)} if the forces add, and ${short(careful.toLimit, 2)} if the force has a limit.`,
+      ...threeWays([careful.multiplied, careful.added, careful.toLimit].map((total) => short(total, 2))),
       `The quick sum says ${short(quick.multiplied, 2)}.`,
     ];
   },
@@ -59,8 +67,7 @@ export const bandWords: Record<string, WordsOf> = {
   'whole-band': (scene) => {
     const sure = sureOf(scene);
     const { subject, baseline } = scene;
-    const whole =
-      refusedWork(scene) === '' ? 'All in all' : 'All in all, and in clean slicing, which this work is not';
+    const whole = refusedWork(scene) === '' ? 'All in all' : 'All in all, though only for clean slicing';
     const answer = `${whole}: ${headlineSentence(scene)}`;
     return isExact(sure)
       ? [

@@ -101,7 +101,10 @@ export const words: Record<string, WordsOf> = {
     ];
   },
 
-  'short-work': ({ entry }) => [`${jobOf(entry).name}, ${motionName(entry.slicePush)}`],
+  'short-work': ({ entry }) => {
+    const { name, slicingChain } = jobOf(entry);
+    return [slicingChain ? `${name}, ${motionName(entry.slicePush)}` : name];
+  },
 
   'short-matters': (scene) => {
     const families = familiesOf(scene);
@@ -113,7 +116,7 @@ export const words: Record<string, WordsOf> = {
     ];
     const said = (of: readonly [Family, number][]) => names(of).join(', then ');
     if (up.length === 0)
-      return [`${said(down)}: ${families.length > 1 ? 'all' : 'it'} against ${scene.subject.name}`];
+      return [`${said(down)}${families.length > 1 ? ': all' : ','} against ${scene.subject.name}`];
     return [
       down.length === 0
         ? `${said(up)}, if they multiply`
@@ -126,12 +129,12 @@ export const words: Record<string, WordsOf> = {
     const now = row.careful.multiplied;
     if (entry.madeEqual.length > 0)
       return [
-        `made equal: ${list(entry.madeEqual.map((attribute) => attributeName[attribute].name))}; ${inTwo(now)} is left, if all multiply`,
+        `made equal: ${list(entry.madeEqual.map((attribute) => attributeName[attribute].name))}; ${readsAsOne(now) ? 'nothing' : inTwo(now)} is left${readsAsOne(now) ? '' : ', if all multiply'}`,
       ];
     const most = mostByOne(scene);
     return [
       most
-        ? `${most.said}: about ${inTwo(most.left)} instead of ${inTwo(now)}, if all multiply`
+        ? `${most.said}: ${readsAsOne(most.left) ? 'level' : `about ${inTwo(most.left)}`} instead of ${readsAsOne(now) ? 'level' : inTwo(now)}, if all multiply`
         : 'no single thing changes the answer',
     ];
   },

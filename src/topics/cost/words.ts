@@ -4,6 +4,7 @@ import type { Cost, Ends, Gain } from '../../model/index.ts';
 import type { CostAsked, OfferAsked } from './asked.ts';
 import type { Offered } from './values.ts';
 import { asLongAs } from '../../phrases/as-long-as.ts';
+import { capital } from '../../phrases/list.ts';
 import { finishText } from '../../phrases/measures.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { percent, ratioInWords, readsAsOne, short, signedPercent, times } from '../../scene/show.ts';
@@ -37,7 +38,12 @@ const sideLoad = (range: Ends | null): string =>
 
 /** Minutes as a time of something: a derived one holds no more than the taking off of steel. */
 function timeSaid(minutes: number, { minutes: typed }: OfferAsked): string {
-  const time = minutes < 1 ? 'under a minute' : minutes === 1 ? 'a minute' : `${short(minutes)} minutes`;
+  const time =
+    minutes < 1
+      ? 'under a minute'
+      : minutes === 1
+        ? 'a minute'
+        : `${short(minutes, typed === undefined ? 2 : 3)} minutes`;
   return `${time} of ${typed === undefined ? 'taking off steel' : 'work'}`;
 }
 
@@ -111,7 +117,10 @@ function most(all: readonly Known[], gain: (cost: Cost) => Gain | null): Known |
   return best?.one;
 }
 
-const lowered = (offer: OfferAsked): string => offerName(offer).toLowerCase();
+const wins = { refinish: 'a new finish', regrind: 'a new grind', steel: 'another steel' } as const;
+
+/** What an offer is called within a sentence. */
+const named = ({ of }: OfferAsked): string => wins[of];
 
 /** Which offer gives most, for money and for minutes, and what must not be missed. */
 export function costVerdict(scene: Scene, asked: CostAsked, offered: readonly Offered[]): string[] {
@@ -127,19 +136,21 @@ export function costVerdict(scene: Scene, asked: CostAsked, offered: readonly Of
   const byMinute = most(gains, ({ gainPerMinute }) => gainPerMinute);
   const broken = worked.filter(({ cost }) => cost.belowFloor);
   return [
-    `The best of these offers is ${lowered(first.asked)}, at the middle settings, if the factors multiply.`,
-    `${name} would cut ${asLongAs(first.cost.ratioGained, 'now')}. That is ${ratioInWords(first.cost.overAgainst.then)} as ${knifeName(scene, asked.against)}.`,
+    `The best of these offers is ${named(first.asked)}, at the middle settings, if the factors multiply.`,
+    `${name} would cut ${asLongAs(first.cost.ratioGained, 'now')}. That is ${ratioInWords(first.cost.overAgainst.then)} as ${knifeName(scene, asked.against)}${scene.entry.madeEqual.length > 0 ? ', both as entered' : ''}.`,
     byMoney
-      ? `Most for your money: ${lowered(byMoney.asked)}, which gains ${gainSaid(byMoney.cost.gainPerMoney).replace('+', '')} for each unit of money.`
+      ? `Most for your money: ${named(byMoney.asked)}, which gains ${gainSaid(byMoney.cost.gainPerMoney).replace('+', '')} for each unit of money.`
       : '',
     byMinute
-      ? `Most for your time: ${lowered(byMinute.asked)}, ${
+      ? `Most for your time: ${named(byMinute.asked)}, ${
           // Under a minute a gain for each minute would be more than the whole gain.
           byMinute.cost.minutes !== null && byMinute.cost.minutes < 1
             ? `in ${timeSaid(byMinute.cost.minutes, byMinute.asked)}`
             : `which gains ${gainSaid(byMinute.cost.gainPerMinute).replace('+', '')} for each minute`
         }.`
       : '',
-    ...broken.map(({ asked: own }) => `${offerName(own)} doesn’t count: the edge would lie below its floor.`),
+    ...broken.map(
+      ({ asked: own }) => `${capital(named(own))} doesn’t count: the edge would lie below its floor.`,
+    ),
   ].filter((sentence) => sentence !== '');
 }

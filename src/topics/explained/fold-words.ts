@@ -67,7 +67,7 @@ export const foldWords: Record<string, WordsOf> = {
     const { better, other } = longer(scene);
     return [
       readsAsOne(scene.row.careful.multiplied)
-        ? `Do ${better.name} and ${other.name} bear as much side load?`
+        ? `Do ${better.name} and ${other.name} bear the same side load?`
         : `Is ${better.name} better at everything?`,
     ];
   },
@@ -79,7 +79,7 @@ export const foldWords: Record<string, WordsOf> = {
       .filter(({ factor }) => !readsAsOne(factor))
       .sort((one, other) => Math.abs(Math.log(other.factor)) - Math.abs(Math.log(one.factor)));
     return sorted.length === 0
-      ? [`neither sets ${subject.name} and ${baseline.name} apart`]
+      ? [`none of them sets ${subject.name} and ${baseline.name} apart`]
       : [
           sorted
             .map(

@@ -48,7 +48,7 @@ export const explainedWords: Record<string, WordsOf> = {
 
   /** What was compared, by its measures. */
   'explained-compared': ({ entry, subject, baseline, subjectKnife, baselineKnife }) => [
-    `${subject.name} is compared with ${baseline.name}, ${jobDone(entry)}.`,
+    `${subject.name} is compared with ${baseline.name} for ${jobDone(entry)}.`,
     `${subject.name}: ${measuresText(subjectKnife)}.`,
     `${baseline.name}, the baseline: ${measuresText(baselineKnife)}.`,
     entry.invented ? 'All these numbers are invented.' : '',

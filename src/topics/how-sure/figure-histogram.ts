@@ -1,7 +1,7 @@
 import * as Plot from '@observablehq/plot';
 import { samples } from '../../comparison/predicted.ts';
 import { isExact, ratiosAt, sureOf } from '../../scene/sure.ts';
-import { percent, plain, thousands, times, wholePercent } from '../../scene/show.ts';
+import { percent, plain, readsAsOne, thousands, times, wholePercent } from '../../scene/show.ts';
 import type { Figure } from '../../figure-kit/figure.ts';
 import { baselineX, gridX, gridY } from '../../figure-kit/grid.ts';
 import { ratioAxisX, tickValues } from '../../figure-kit/ratio-axis.ts';
@@ -88,6 +88,8 @@ export const histogram: Figure = {
     const { low, high } = sureOf(scene);
     const { subject, baseline } = scene;
     const ends = [...new Set([plain(low, 2), plain(high, 2)])].join(' to ');
+    if (isExact(sureOf(scene)) && readsAsOne(low))
+      return `In all ${thousands(samples)} samples ${subject.name} cuts as long as ${baseline.name}.`;
     return `In nine tenths of ${thousands(samples)} samples ${subject.name} cuts ${ends} times as long as ${baseline.name}.`;
   },
 };

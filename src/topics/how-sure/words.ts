@@ -35,7 +35,9 @@ export function structureSentences(scene: Scene): string[] {
   return [
     readAlike(multiplied.median, added.median) && readAlike(multiplied.median, toLimit.median)
       ? 'The middle is the same whichever way the effects combine.'
-      : `One by one, the middle is near ${middle(multiplied)} if the factors multiply, ${middle(added)} if the forces add and ${middle(toLimit)} if the force has a limit.`,
+      : middle(multiplied) === middle(added) && middle(multiplied) === middle(toLimit)
+        ? `The middle is near ${middle(multiplied)} whichever way the effects combine.`
+        : `One by one, the middle is near ${middle(multiplied)} if the factors multiply, ${middle(added)} if the forces add and ${middle(toLimit)} if the force has a limit.`,
     `Nobody has measured which of the three holds, and there may be others. ${weights ? `Here they have the weights ${weights.map((weight) => short(weight)).join(' to ')}` : 'We give each a third'}: a choice, not a finding.`,
   ];
 }

@@ -24,6 +24,9 @@ function further(total: number, other: number): boolean {
 const inTwo = (ratio: number): string =>
   Number(plain(ratio, 2)) === 1 ? (readsAsOne(ratio) ? '1' : plain(ratio, 3)) : short(ratio, 2);
 
+/** How many factors are named before “most” is said of them. */
+const mostNamed = 3;
+
 /** From here on a share of the way says no more than that gains and losses nearly cancel. */
 const mostShare = 1.5;
 
@@ -48,14 +51,14 @@ export const words: Record<string, WordsOf> = {
       ];
     const sentences: string[] = [];
     if (!jobOf(entry).slicingChain)
-      sentences.push('What follows would be so in clean slicing, which this work is not.');
+      sentences.push('What follows would be so in clean slicing, which isn’t this work.');
     if (helping.length > 0)
       sentences.push(
-        `${subject.name} gains${helping.length > 1 ? ' most' : ''} by ${named(helping.slice(0, 3))}.`,
+        `${subject.name} gains${helping.length > mostNamed ? ' most' : ''} by ${named(helping.slice(0, mostNamed))}.`,
       );
     if (hurting.length > 0)
       sentences.push(
-        `${helping.length > 0 ? 'It' : subject.name} loses${hurting.length > 1 ? ' most' : ''} by ${named(hurting.slice(0, 3))}.`,
+        `${helping.length > 0 ? 'It' : subject.name} loses${hurting.length > mostNamed ? ' most' : ''} by ${named(hurting.slice(0, mostNamed))}.`,
       );
     if (same.length > 0)
       sentences.push(`Both have the same ${list(same.map(({ id }) => factorName(id).shared))}.`);
@@ -113,6 +116,11 @@ export const words: Record<string, WordsOf> = {
     const said = ({ name, share }: { name: string; share: number }) =>
       `${name} ${whole(Math.abs(share) * 100)}%`;
     const [forward, back] = [parts.filter(({ share }) => share > 0), parts.filter(({ share }) => share < 0)];
+    const [only] = parts;
+    if (parts.length === 1 && only && back.length === 0)
+      return [
+        `On a ruler of ratios, ${only.name} goes all the way from ${baseline.name} to ${subject.name}.`,
+      ];
     return [
       `On a ruler of ratios, from ${baseline.name} to ${subject.name}, ${list(forward.map(said)).replace(/ (\d+%)/, ' goes $1 of the way')}.`,
       back.length > 0

@@ -3,7 +3,7 @@ import { factorName } from '../../phrases/factor-names.ts';
 import { plain, readsAsOne, short } from '../../scene/show.ts';
 import type { Scene } from '../../scene/scene.ts';
 import { carbidePercent, grainUm } from './measures.ts';
-import { isNamed } from './reasons.ts';
+import { biggestReasons, isNamed } from './reasons.ts';
 import type { NamedReason, Reason } from './reasons.ts';
 
 /** How a factor pulls: 1 up, −1 down, 0 where it reads as one. */
@@ -56,12 +56,14 @@ const names: Record<NamedReason, (reason: Reason, scene: Scene) => Name> = {
   steel: steelName,
 };
 
-/** A reason in a few words, with what it makes: a loss takes back what others give, a gain wins it back. */
+/** A reason in a few words, with what it makes: a loss takes back what bigger ones give, a gain wins it back. */
 export function titleOf(reason: Reason, scene: Scene): string {
   const { id, factor } = reason;
   const { alone, before } = isNamed(id) ? names[id](reason, scene) : name(factorName(id).name);
   const total = pull(scene.row.careful.multiplied);
   const head =
-    total === 0 || total === pull(factor) ? alone : `${before} ${factor > 1 ? 'wins' : 'takes'} some back`;
+    total === 0 || total === pull(factor) || biggestReasons(scene)[0]?.id === id
+      ? alone
+      : `${before} ${factor > 1 ? 'wins' : 'takes'} some back`;
   return `${head}: ${howLong(factor)}`;
 }

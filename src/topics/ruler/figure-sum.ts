@@ -129,7 +129,15 @@ export const gainsAdded: Figure = {
     const sum = temptingSum(careful);
     const product = `if they multiply, they make ${markText(careful.multiplied)}`;
     const loses = careful.terms.some((term) => differs(term) && term.factor < 1);
-    const added = loses ? 'Gains and losses added' : 'Gains added';
+    const gains = careful.terms.some((term) => differs(term) && term.factor > 1);
+    const which = !loses ? 'Gains' : gains ? 'Gains and losses' : 'Losses';
+    const added = `${which} added`;
+    if (sum > 0 && sumText(sum) === markText(careful.multiplied))
+      return readsAsOne(sum)
+        ? careful.terms.some(differs)
+          ? 'Gains and losses cancel, whether added or multiplied.'
+          : 'There is nothing to add or to multiply.'
+        : `${which} make ${sumText(sum)} times as long, whether added or multiplied.`;
     if (sum <= 0) return `${added} make ${sumText(sum)}, less than nothing; ${product} times as long.`;
     return readsAsOne(sum)
       ? `${added} make no difference; ${product}.`

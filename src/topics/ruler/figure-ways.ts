@@ -194,12 +194,16 @@ export const ways: Figure = {
       names: names.filter((name) => name !== quickName),
       ratio: markText(ratio),
     }));
-    const said = marks
-      .filter(({ names }) => names.length > 0)
-      .map(
-        ({ names, ratio }, index) =>
-          `${ratio}${index === 0 ? ' times as long' : ''} ${namesText(names).replace(/^all/, 'in all')}`,
-      );
-    return `The middle is ${list(said)}; the quick sum makes ${markText(scene.row.quick.multiplied)}.`;
+    const ways = marks.filter(({ names }) => names.length > 0);
+    const quick = markText(scene.row.quick.multiplied);
+    if (ways.length === 1 && ways[0]?.ratio === '1')
+      return quick === '1'
+        ? 'All three ways and the quick sum see no difference.'
+        : `All three ways see no difference; the quick sum makes ${quick}.`;
+    const said = ways.map(
+      ({ names, ratio }, index) =>
+        `${ratio}${index === 0 ? ' times as long' : ''} ${namesText(names).replace(/^all/, 'in all').replace(' and ', ' or ')}`,
+    );
+    return `The middle is ${list(said)}; the quick sum makes ${quick}.`;
   },
 };

@@ -62,7 +62,7 @@ describe('what a reader is told of a knife', () => {
 
   test('which term takes the angle of a microbevel', () => {
     expect(notes({ microbevelAngleDeg: 24.5 })).toEqual([
-      "Dunlin has a microbevel at 24.5°. The apex and the side load take that angle; the wedge takes the bevel's 20° (assumed).",
+      'Dunlin has a microbevel at 24.5°. The apex and the side load take that angle; the wedge takes the bevel’s 20° (assumed).',
     ]);
   });
 

@@ -174,7 +174,7 @@ describe('nonsense is refused', () => {
     [{ against: 'heron' }, 'against heron is not one of'],
     [{ against: 'plover' }, 'against plover is the knife itself'],
     [{ offer: { kind: 'regrind' } }, 'offer regrind changes nothing'],
-    [{ offer: { kind: 'regrind', edgeMm: 0.8 } }, '0.8 mm is not at most the present 0.6 mm'],
+    [{ offer: { kind: 'regrind', edgeMm: 0.8 } }, '0.8 mm, is more than the present 0.6 mm'],
     [{ offer: { kind: 'regrind', angleDeg: 2 } }, '2° is not between 4° and 45° per side'],
     [{ offer: { kind: 'refinish', finish: { um: -1 } } }, '-1 µm is not'],
     [{ offer: { kind: 'polish' } as unknown as Offer }, 'offer polish is not one of refinish, regrind'],

@@ -115,7 +115,7 @@ test('whether the order is sure depends on the band before it is rounded', () =>
 test('where adding turns geometry and steel round, the answer says so', () => {
   expect(described('all-steel', loft())).toContain('steel makes 2.1, geometry 4.9 and finish 1.6.');
   expect(described('all-steel', loft())).toContain(
-    'But geometry has the smaller effect of the two if the forces add (2).',
+    'But geometry has a smaller effect than steel if the forces add (2).',
   );
   // The same thickness and finish, no harder: geometry stays the larger whichever way it is combined.
   expect(described('all-steel', alikeBut({ angle: { deg: 8 }, hrc: 58 }))).not.toContain('effect of the two');
@@ -133,7 +133,7 @@ test('the three ways are named, at the middle settings and by their samples', ()
 
 test('one difference leaves nothing to add', () => {
   const finer = alikeBut({ finish: { scale: 'FEPA-P', grit: 220 } });
-  expect(described('just-add', finer)).toContain('They differ in finish alone');
+  expect(described('just-add', finer)).toContain('They differ in the finish of the edge alone');
   expect(described('all-steel', finer)).toContain('none of it is steel');
   expect(described('sharpen-alike', finer)).toContain('no difference');
 });
@@ -141,7 +141,7 @@ test('one difference leaves nothing to add', () => {
 test('the price of a thin edge is owned up to, and not claimed where it is not paid', () => {
   expect(described('thin-rolls', loft())).toContain('So yes, that is the price');
   expect(described('thin-rolls', opposed(loft()))).toContain(
-    'this one rolls later, and pays for it in slicing',
+    'Plover rolls later, and pays for it in slicing',
   );
 });
 

@@ -78,7 +78,7 @@ test('a price of 0 is a price, and nothing is gained for nothing', () => {
 
 test('minutes that come of the steel alone, and under one, are said as such', () => {
   const texts = { rate: '1000', 'refinish-grit': '', 'steel-hrc': '' };
-  expect(verdict(texts)).toContain('Most for your time: regrind, in under a minute of taking off steel.');
+  expect(verdict(texts)).toContain('Most for your time: a new grind, in under a minute of taking off steel.');
   const [regrind] = costsOf(scene, asked(texts));
   expect(regrind && offerInWords(regrind)).toMatch(
     /^Regrind to 16° per side and 0.4 mm behind the edge: [\d.]+ times as long as now, for a price of 25 and under a minute of taking off steel\.$/,
@@ -117,7 +117,7 @@ test('the verdict keeps to what is known', () => {
 
 test('an offer the model refuses says why, and keeps no other from its column', () => {
   const { cell } = table({ 'regrind-edge': '0.9' });
-  expect(cell('Regrind', 'What you do')).toContain('steel cannot be put on');
+  expect(cell('Regrind', 'What you do')).toContain('steel can’t be put on');
   expect(cell('Regrind', 'Minutes')).toBe('–');
   expect(cell('Refinish', 'Cuts')).toMatch(/^×1\./);
 });
@@ -125,8 +125,8 @@ test('an offer the model refuses says why, and keeps no other from its column', 
 test('an edge below its floor is named in the table and does not win', () => {
   const texts = { 'regrind-angle': '4', 'regrind-price': '0.01' };
   expect(table(texts).cell('Regrind', 'Floor')).toBe('below it: the edge breaks away');
-  expect(verdict(texts)).toContain('Regrind doesn’t count: the edge would lie below its floor.');
-  expect(verdict(texts)).not.toContain('Most for your money: regrind');
+  expect(verdict(texts)).toContain('A new grind doesn’t count: the edge would lie below its floor.');
+  expect(verdict(texts)).not.toContain('Most for your money: a new grind');
 });
 
 test('a finer finish by the careful estimate is no gain, and no offer is said to be one', () => {
