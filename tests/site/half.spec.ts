@@ -232,6 +232,7 @@ test.describe('one script', () => {
       };
 
       await page.goto(path);
+      await unfold(page);
       const example = await spoken(page, everySaying);
       await open();
       await live(page);
