@@ -6,8 +6,7 @@ import type { ComparisonEntry } from '../../src/comparison/entry.ts';
 
 const band = (page: Page) => page.locator('kf-words[of=band]');
 const answer = (page: Page) => page.locator('.answer-line');
-const dots = (page: Page) =>
-  page.locator('kf-figure[of=quantile-dots] .drawing:visible .kf-chance circle');
+const dots = (page: Page) => page.locator('kf-figure[of=quantile-dots] .drawing:visible .kf-chance circle');
 
 test('the band comes with another comparison, never with the example’s numbers, and the dots can be chosen', async ({
   page,
