@@ -31,6 +31,8 @@ const rulerPx = 44;
 const nearPx = 12;
 /** Extents are rounded up to these, so that the drawing stays where it is while it is dragged, px. */
 const evenPx = 12;
+/** As high as two slim blades may need: what stands below them then stays in its place, whichever of these they are. */
+const leastPx = { wide: 308, narrow: 248 };
 /** How far a torn end bulges, px. */
 const tornPx = 5;
 
@@ -75,7 +77,8 @@ function layoutOf(scene: Scene, size: Size) {
   const lengthMm = lengthShownMm(edges, usualMm, lengthPx, thickPx);
   const pxPerMm = lengthPx / lengthMm;
   const both = edges.map((edge) => placed(edge, size, lengthMm, pxPerMm));
-  const heightPx = both.reduce((sum, { abovePx, belowPx }) => sum + abovePx + belowPx, rulerPx);
+  const neededPx = both.reduce((sum, { abovePx, belowPx }) => sum + abovePx + belowPx, rulerPx);
+  const heightPx = Math.max(neededPx, leastPx[narrow ? 'narrow' : 'wide']);
   let topPx = 0;
   const lying = both.map((edge) => {
     const centreMm = (heightPx - topPx - edge.abovePx) / pxPerMm;
