@@ -5,7 +5,7 @@ import { makeSet, setCsv, setMarkdown } from '../../src/exercises/set/index.ts';
 import { FIRST_SET, setCode } from '../../src/teach/set/address.ts';
 import { decodeLink } from '../../src/comparison/link/codec.ts';
 import { sceneOf } from '../../src/scene/scene.ts';
-import { headlineSentence } from '../../src/phrases/headline.ts';
+import { headlineRange } from '../../src/phrases/headline.ts';
 import { hostOf } from '../site/static-host.ts';
 import type { StaticHost } from '../site/static-host.ts';
 import { visitorLink } from '../site/visitor.ts';
@@ -44,27 +44,27 @@ const live = 'document.documentElement.dataset.live === "on"';
 function answerOf(link: string): string {
   const opened = decodeLink(link.slice(link.indexOf('#')));
   if (!opened.ok) throw new Error(opened.why);
-  return headlineSentence(sceneOf(opened.entry));
+  return headlineRange(sceneOf(opened.entry));
 }
 
 test('an angle typed on the Compare page moves answer and drawing, and its link shows the same anew', async () => {
   await open('compare/');
   await tab.until(live);
-  const before = await tab.text('.live-answer');
+  const before = await tab.text('.answer-line');
   await tab.type('[data-knife=dunlin] [data-field=angle] input', '13');
-  await tab.until(`!document.querySelector('.live-answer').textContent.includes(${JSON.stringify(before)})`);
+  await tab.until(`!document.querySelector('.answer-line').textContent.includes(${JSON.stringify(before)})`);
   await tab.until(
-    `document.querySelector('kf-figure[of=sections] .drawing[data-size=wide] svg').ariaLabel.includes('13.0°')`,
+    `document.querySelector('kf-figure[of=edges] .drawing[data-size=wide] svg').textContent.includes('13° per side')`,
   );
   await tab.until(`location.hash.startsWith('#with=')`);
-  const answer = await tab.text('.live-answer');
+  const answer = await tab.text('.answer-line');
   const link = await tab.read('location.href');
   expect(answer).toContain(answerOf(link));
   await tab.open('about:blank');
   await tab.open(link);
   await tab.until(live);
   // The answer takes samples, so it comes a moment after the page is live.
-  await tab.until(`document.querySelector('.live-answer').textContent === ${JSON.stringify(answer)}`);
+  await tab.until(`document.querySelector('.answer-line').textContent === ${JSON.stringify(answer)}`);
 });
 
 test('a lesson opened with a link covers its knives, and a slider moves them by keyboard', async () => {
@@ -91,9 +91,9 @@ test('a lesson opened with a link covers its knives, and a slider moves them by 
 test('the explained page of a link says the ratio Node finds', async () => {
   await open(`explained/${visitorLink}`);
   await tab.until(live);
-  const lead = await tab.text('.lead');
-  expect(lead).toContain('Tern');
-  expect(lead).toContain(answerOf(visitorLink));
+  await tab.read(`String(document.querySelector('kf-guess-strip .reveal > summary').click())`);
+  await tab.until(`document.querySelector('kf-guess-strip .reveal').textContent.includes('Tern should cut')`);
+  expect(await tab.text('kf-guess-strip .reveal')).toContain(answerOf(visitorLink));
 });
 
 test('cells of a spreadsheet are pasted, taken and judged', async () => {

@@ -70,7 +70,7 @@ test('offers are typed, worked out, drawn and refused, and stay out of the compa
   await page.locator('#cost-regrind-price').fill('');
   await expect(page.locator('#cost-regrind-price-problem')).toBeEmpty();
   await page.locator('#cost-regrind-edge').fill('0.9');
-  await expect(cell('What you do', 1)).toContainText('steel cannot be put on');
+  await expect(cell('What you do', 1)).toContainText('steel can’t be put on');
   // A list made longer by something else on the machine.
   const steels = page.locator('#cost-steel-designation');
   await steels.evaluate((select: HTMLSelectElement) => select.add(new Option('AISI X9')));

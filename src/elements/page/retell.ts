@@ -31,11 +31,14 @@ export class RetellElement extends SceneElement {
   #write = (): void => {
     this.#say('');
     const asked = (this.#asked += 1);
-    void this.#text().then((written) => {
+    this.#text().then((written) => {
       const text = this.place('text');
       if (text && asked === this.#asked) text.textContent = written;
-    });
+    }, this.#notCome);
   };
+
+  /** A part of the page did not come; the next choice asks for it again. */
+  #notCome = (): void => this.#say('This text could not be fetched. Check the connection and choose again.');
 
   async #text(): Promise<string> {
     const scene = this.#scene;
@@ -49,15 +52,17 @@ export class RetellElement extends SceneElement {
 
   #copy = (event: Event): void => {
     event.preventDefault();
-    void this.#text().then((text) =>
-      navigator.clipboard.writeText(text).then(
-        () => this.#say(`Copied: ${text.length} characters, the link among them.`),
-        () => {
-          const details = this.querySelector('details');
-          if (details) details.open = true;
-          this.#say('The browser did not let the page copy. The text is below: mark it and copy it.');
-        },
-      ),
+    this.#text().then(
+      (text) =>
+        navigator.clipboard.writeText(text).then(
+          () => this.#say(`Copied: ${text.length} characters, the link among them.`),
+          () => {
+            const details = this.querySelector('details');
+            if (details) details.open = true;
+            this.#say('The browser did not let the page copy. The text is below: mark it and copy it.');
+          },
+        ),
+      this.#notCome,
     );
   };
 
