@@ -4,8 +4,6 @@ import type { Family } from '../model/index.ts';
 export interface FamilyName {
   /** Beside a bar and over a column. */
   name: string;
-  /** Beside a bar, so that colour never carries the meaning alone. */
-  letter: string;
   /** In a sentence. */
   inSentence: string;
   /** In a sentence, with what belongs to it. */
@@ -15,14 +13,12 @@ export interface FamilyName {
 export const familyName: Record<Family, FamilyName> = {
   geometry: {
     name: 'Geometry',
-    letter: 'G',
     inSentence: 'geometry',
     withParts: 'geometry (angle, thickness and grind)',
   },
-  finish: { name: 'Finish', letter: 'F', inSentence: 'the finish', withParts: 'the finish of the edge' },
+  finish: { name: 'Finish', inSentence: 'the finish', withParts: 'the finish of the edge' },
   steel: {
     name: 'Steel',
-    letter: 'S',
     inSentence: 'the steel',
     withParts: 'the steel (hardness and carbide)',
   },

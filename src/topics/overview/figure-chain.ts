@@ -9,7 +9,6 @@ import { hatch, ink } from '../../figure-kit/inks.ts';
 import { asLongAs } from '../../phrases/as-long-as.ts';
 import { readingName } from '../../phrases/reading-name.ts';
 import { factorName } from '../../phrases/factor-names.ts';
-import { familyName } from '../../phrases/family-names.ts';
 
 interface Link extends Term {
   from: number;
@@ -32,7 +31,7 @@ const sliders: Partial<Record<TermId, string>> = {
   thickness: 'subject.edge',
 };
 
-const label = (term: Term) => `${factorName(term.id).name} ${familyName[term.family].letter}`;
+const label = (term: Term) => factorName(term.id).name;
 
 /** The links with their factors. */
 const linkMarks = (steps: readonly Link[]): Plot.RenderableMark[] => {

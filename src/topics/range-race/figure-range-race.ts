@@ -22,8 +22,7 @@ interface Bar extends Room {
 
 const readings: readonly Reading[] = ['quick', 'careful'];
 const title: Record<Reading, string> = { quick: 'Quick', careful: 'Careful' };
-const lineOf = (reading: Reading, family: Family): string =>
-  `${title[reading]}: ${familyName[family].name} ${familyName[family].letter}`;
+const lineOf = (reading: Reading, family: Family): string => `${title[reading]}: ${familyName[family].name}`;
 
 const barsOf = ({ comparison }: Scene): Bar[] => {
   const rooms = roomOfFamilies(comparison);
