@@ -25,14 +25,14 @@ function knownOf(entry: ComparisonEntry, id: string): readonly AskedMeasure[] {
  * What to ask for next, until something is known of both the knife asked about and the one it is compared with. Null
  * once there is: then there is an answer, however wide.
  */
-export function nextAsked({ subject, baseline, knives, ...rest }: ComparisonEntry): {
+export function nextAsked(entry: ComparisonEntry): {
   /** The id of the knife. */
   knife: string;
   measure: AskedMeasure;
   /** Nothing is known of either yet. */
   first: boolean;
 } | null {
-  const entry = { subject, baseline, knives, ...rest };
+  const { subject, baseline, knives } = entry;
   const pair = knives.map(({ id }) => id).filter((id) => id === subject || id === baseline);
   const known = pair.map((id) => knownOf(entry, id));
   const at = known.findIndex(({ length }) => length === 0);

@@ -34,7 +34,7 @@ export interface NumbersOf {
   'missing-factor': { known: readonly number[]; total: number };
   'reverse-base': { base: number; percents: readonly number[] };
   undo: Percents;
-  /** Which of the context's amounts hinders the baseline, and by how many per cent the subject's differs. */
+  /** Which of the context's amounts hinders the baseline, and by what percentage the subject's differs. */
   'inverse-proportion': { amountIndex: number; percent: number };
   /** The number of times in all, and what the causes that are set equal are worth. */
   'even-up': { total: number; evened: readonly number[] };

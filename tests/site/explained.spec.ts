@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import type { Run } from '../../src/runs/log.ts';
+import { aRun } from '../runs/runs.ts';
 import { expect, live, test, unfold } from './test.ts';
 import { visitorLink, visitorComparison } from './visitor.ts';
 
@@ -173,19 +173,7 @@ test('everything is of the comparison in the address, and never of the example',
 
 test('runs that come along open a fold of their own', async ({ page }) => {
   const { encodeLink } = await import('../../src/comparison/link/codec.ts');
-  const { notRecorded } = await import('../../src/runs/log.ts');
-  const run: Run = {
-    knife: 'tern',
-    batch: notRecorded,
-    sharpening: notRecorded,
-    cuts: 100,
-    endPoint: notRecorded,
-    checkedEvery: notRecorded,
-    startSharpness: notRecorded,
-    angleDeg: notRecorded,
-    burrChecked: notRecorded,
-    judge: notRecorded,
-  };
+  const run = aRun({ knife: 'tern', cuts: 100 });
   await page.goto(`${path}${encodeLink({ ...visitorComparison, runs: [run, run] })}`);
   await live(page);
   await guess(page, 2);

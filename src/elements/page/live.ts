@@ -1,5 +1,6 @@
 import { lastKey } from '../../comparison/saved/last-key.ts';
 import { carriesComparison } from '../start/address.ts';
+import { nextTask } from '../start/next-task.ts';
 import type { Topic } from '../../topics/topic.ts';
 import { GuessElement } from './guess.ts';
 import { NumElement } from './num.ts';
@@ -18,9 +19,6 @@ const small: Record<string, CustomElementConstructor> = {
   // Last: one that was moved before changes the comparison at once, and what stands above need not say the example first.
   'kf-slider': SliderElement,
 };
-
-/** Lets the browser paint and answer before what comes next. */
-const nextTask = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
 
 /**
  * Whether the elements may come one after another: on a page that comes to life by itself and shows its own example. What

@@ -4,6 +4,7 @@ import type { Topic } from '../../topics/topic.ts';
 import { hasGuesses } from './guesses-key.ts';
 import { carriesComparison, carriesSet } from './address.ts';
 import { carry } from './carry.ts';
+import { nextTask } from './next-task.ts';
 import { whenRested } from './when-rested.ts';
 
 /**
@@ -62,9 +63,6 @@ const named = (): string[] => {
   );
   return [...new Set(names)].filter(isTopicName);
 };
-
-/** Lets the browser paint and answer before what comes next. */
-const nextTask = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
 
 async function fetchAll(): Promise<void> {
   const held = Object.keys(large).filter((name) => document.querySelector(name));

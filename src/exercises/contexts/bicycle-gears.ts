@@ -11,7 +11,7 @@ export const bicycleGears: Context = {
   timesAs: (subject, baseline) => `how many times as far does ${subject} go as ${baseline}?`,
   isTimes: (subject, baseline, times) => `${subject} goes ${times} as far as ${baseline}`,
   perCentMore: (subject, baseline, more = 'more') =>
-    `how many per cent ${more} distance does ${subject} cover than ${baseline}?`,
+    `what percentage ${more} distance does ${subject} cover than ${baseline}?`,
   isMore: (subject, baseline, more) => `${subject} covers ${more} distance than ${baseline}`,
   output: (name) => `the distance that ${name} goes`,
   amount: {

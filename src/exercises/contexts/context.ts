@@ -24,7 +24,7 @@ export interface Context {
   timesAs: (subject: string, baseline: string) => string;
   /** "Dunlin cuts 2.4 times as long as Plover", also with "180%" for the number of times. */
   isTimes: (subject: string, baseline: string, times: string) => string;
-  /** "how many per cent more rope does Dunlin cut than Plover?" */
+  /** "what percentage more rope does Dunlin cut than Plover?" */
   perCentMore: (subject: string, baseline: string, more?: string) => string;
   /** "Dunlin cuts 40% more rope than Plover" */
   isMore: (subject: string, baseline: string, more: string) => string;

@@ -11,7 +11,7 @@ export const riggingLoft: Context = {
   timesAs: (subject, baseline) => `how many times as long does ${subject} cut as ${baseline}?`,
   isTimes: (subject, baseline, times) => `${subject} cuts ${times} as long as ${baseline}`,
   perCentMore: (subject, baseline, more = 'more') =>
-    `how many per cent ${more} rope does ${subject} cut than ${baseline}?`,
+    `what percentage ${more} rope does ${subject} cut than ${baseline}?`,
   isMore: (subject, baseline, more) => `${subject} cuts ${more} rope than ${baseline}`,
   output: (name) => `the rope that ${name} cuts in a shift`,
   amount: {

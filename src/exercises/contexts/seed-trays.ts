@@ -11,7 +11,7 @@ export const seedTrays: Context = {
   timesAs: (subject, baseline) => `how many times as many seedlings does ${subject} raise as ${baseline}?`,
   isTimes: (subject, baseline, times) => `${subject} raises ${times} as many seedlings as ${baseline}`,
   perCentMore: (subject, baseline, more = 'more') =>
-    `how many per cent ${more} seedlings does ${subject} raise than ${baseline}?`,
+    `what percentage ${more} seedlings does ${subject} raise than ${baseline}?`,
   isMore: (subject, baseline, more) => `${subject} raises ${more} seedlings than ${baseline}`,
   output: (name) => `the number of seedlings on ${name}`,
   amount: {

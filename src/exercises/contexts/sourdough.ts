@@ -11,7 +11,7 @@ export const sourdough: Context = {
   timesAs: (subject, baseline) => `how many times as much does ${subject} rise as ${baseline}?`,
   isTimes: (subject, baseline, times) => `${subject} rises ${times} as much as ${baseline}`,
   perCentMore: (subject, baseline, more = 'more') =>
-    `how many per cent ${more} does ${subject} rise than ${baseline}?`,
+    `what percentage ${more} does ${subject} rise than ${baseline}?`,
   isMore: (subject, baseline, more) => `${subject} rises ${more} than ${baseline}`,
   output: (name) => `the volume of ${name}`,
   amount: {

@@ -11,7 +11,7 @@ export const tides: Context = {
   timesAs: (subject, baseline) => `how many times as high is the tide in ${subject} as in ${baseline}?`,
   isTimes: (subject, baseline, times) => `the tide in ${subject} is ${times} as high as in ${baseline}`,
   perCentMore: (subject, baseline, more = 'more') =>
-    `how many per cent ${more} tide is there in ${subject} than in ${baseline}?`,
+    `what percentage ${more} tide is there in ${subject} than in ${baseline}?`,
   isMore: (subject, baseline, more) => `there is ${more} tide in ${subject} than in ${baseline}`,
   output: (name) => `the tide in ${name}`,
   amount: {

@@ -92,7 +92,7 @@ export const gritByScale: Maker<NumbersOf['grit-by-scale']> = {
     return {
       question: `${context.place}, ${subject} is finished with ${named(own)}, whose grain is ${inFigures(coarse)} µm, and ${baseline} with ${named(other)}, whose grain is ${inFigures(fine)} µm. ${
         level === 3
-          ? `How many per cent smaller is the grain used on ${baseline} than that used on ${subject}?`
+          ? `What percentage smaller is the grain used on ${baseline} than that used on ${subject}?`
           : `How many times as coarse is the grain used on ${subject} as that used on ${baseline}?`
       }`,
       givens: [

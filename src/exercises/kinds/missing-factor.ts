@@ -37,7 +37,7 @@ export const missingFactor: Maker<NumbersOf['missing-factor']> = {
     );
 
     return {
-      question: `${context.place}, ${context.isMore(subject, baseline, change(total, context.less))}. Of this, ${list(said)}. All the rest comes from ${sought}. Each works on what the others leave. How many per cent more ${context.yields} does ${sought} alone give?`,
+      question: `${context.place}, ${context.isMore(subject, baseline, change(total, context.less))}. Of this, ${list(said)}. All the rest comes from ${sought}. Each works on what the others leave. What percentage more ${context.yields} does ${sought} alone give?`,
       givens: [...percentsGiven(known, context.causes), { name: 'all together', value: total, unit: '%' }],
       unit: '% more',
       answer: missing,

@@ -46,7 +46,7 @@ const addStep = (one: number, other: number) => ({
 function partsOfWhole(one: number, other: number, { context, subject }: Scene): Draft {
   const { of, parts } = context.whole;
   return {
-    question: `${context.place}, of ${of(subject)}, ${inFigures(one)}% ${String(parts[0])} and ${inFigures(other)}% ${String(parts[1])}. How many per cent is that together?`,
+    question: `${context.place}, of ${of(subject)}, ${inFigures(one)}% ${String(parts[0])} and ${inFigures(other)}% ${String(parts[1])}. What percentage is that together?`,
     givens: percentsGiven([one, other], parts),
     unit: '%',
     answer: (one + other) / 100,
@@ -82,7 +82,7 @@ function partsOfWhole(one: number, other: number, { context, subject }: Scene): 
 
 function percentagePoints(one: number, other: number, { context, subject, baseline }: Scene): Draft {
   return {
-    question: `${context.place}, ${context.share(baseline)} is ${inFigures(one)}%. With ${subject} it is ${inFigures(other)} percentage points higher. How many per cent is it with ${subject}?`,
+    question: `${context.place}, ${context.share(baseline)} is ${inFigures(one)}%. With ${subject} it is ${inFigures(other)} percentage points higher. What percentage is it with ${subject}?`,
     givens: percentsGiven([one, other], [`share with ${baseline}`, 'percentage points higher']),
     unit: '%',
     answer: (one + other) / 100,

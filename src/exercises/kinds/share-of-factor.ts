@@ -76,7 +76,7 @@ export const shareOfFactor: Maker<NumbersOf['share-of-factor']> = {
     const log = base === 10 ? '\\log' : `\\log_{${base}}`;
 
     return {
-      question: `${context.place}, ${subject} is compared with ${baseline}: ${list(said)}. They multiply. How many per cent of the whole length has ${String(causes[asked])}, laid end to end on a ruler of ratios?`,
+      question: `${context.place}, ${subject} is compared with ${baseline}: ${list(said)}. They multiply. What percentage of the whole length has ${String(causes[asked])}, laid end to end on a ruler of ratios?`,
       givens: causes.map((name, index) => ({
         name,
         value: Number((asPercent ? percents : factors)[index]),

@@ -37,7 +37,7 @@ export const undo: Maker<NumbersOf['undo']> = {
     const asks = back < 1 ? '% less' : '% more';
     const sum = percents.reduce((total, percent) => total + percent, 0);
     return {
-      question: `${context.place}, ${context.output(subject)} ${percents.map(moves).join(' and then ')}. By how many per cent must it then ${back < 1 ? 'fall' : 'rise'} to be where it was at the start?`,
+      question: `${context.place}, ${context.output(subject)} ${percents.map(moves).join(' and then ')}. By what percentage must it then ${back < 1 ? 'fall' : 'rise'} to be where it was at the start?`,
       givens: percentsGiven(percents, changes),
       unit: asks,
       answer: back,

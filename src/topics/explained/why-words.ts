@@ -63,7 +63,7 @@ function middle(scene: Scene): string {
 /** From this share of the samples on one knife counts as ahead. */
 const ahead = 0.95;
 
-/** What the range says, and whether the two can be told apart. */
+/** What the range says, and whether it shows a real difference. */
 function chances(scene: Scene): string[] {
   const { subject, baseline } = scene;
   const sure = sureOf(scene);

@@ -90,6 +90,6 @@ export const histogram: Figure = {
     const ends = [...new Set([plain(low, 2), plain(high, 2)])].join(' to ');
     if (isExact(sureOf(scene)) && readsAsOne(low))
       return `In all ${thousands(samples)} samples ${subject.name} cuts as long as ${baseline.name}.`;
-    return `In nine tenths of ${thousands(samples)} samples ${subject.name} cuts ${ends} times as long as ${baseline.name}.`;
+    return `In 90% of ${thousands(samples)} samples ${subject.name} cuts ${ends} times as long as ${baseline.name}.`;
   },
 };

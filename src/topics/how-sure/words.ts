@@ -109,7 +109,7 @@ function byHandSaid({ line, low, high }: Sure): string[] {
 }
 
 export const sureWords: Record<string, WordsOf> = {
-  /** Beside every ratio: its range, whether the two can be told apart, and what the structures have to do with it. */
+  /** Beside every ratio: its range, whether it shows a real difference, and what the structures have to do with it. */
   band: (scene) => {
     const sure = sureOf(scene);
     return [
@@ -162,7 +162,7 @@ export const sureWords: Record<string, WordsOf> = {
     ];
   },
 
-  /** The two of the comparison that lie nearest to each other: where "can't be told apart" mostly belongs. */
+  /** The two of the comparison that lie nearest to each other: these are the likeliest to show no real difference. */
   'band-nearest': (scene) => {
     const pairing = nearestPairing(scene);
     if (!pairing) return [];

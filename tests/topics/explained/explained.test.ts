@@ -8,8 +8,7 @@ import { topic } from '../../../src/topics/explained/index.ts';
 import { explainedWords } from '../../../src/topics/explained/words.ts';
 import { temptingSum } from '../../../src/scene/terms.ts';
 import { compare } from '../../../src/model/index.ts';
-import { notRecorded } from '../../../src/runs/log.ts';
-import type { Run } from '../../../src/runs/log.ts';
+import { aRun } from '../../runs/runs.ts';
 import type { ComparisonEntry } from '../../../src/comparison/entry.ts';
 import { oddComparisons, pair } from '../odd-comparisons.ts';
 import { loft, loftWith } from '../../comparison/entries.ts';
@@ -104,18 +103,7 @@ test('that nobody knows how the factors combine is said only where it matters', 
 });
 
 test('runs that go along are counted by knife', () => {
-  const run = (knife: string): Run => ({
-    knife,
-    batch: notRecorded,
-    sharpening: notRecorded,
-    cuts: 100,
-    endPoint: notRecorded,
-    checkedEvery: notRecorded,
-    startSharpness: notRecorded,
-    angleDeg: notRecorded,
-    burrChecked: notRecorded,
-    judge: notRecorded,
-  });
+  const run = (knife: string) => aRun({ knife, cuts: 100 });
   const scene = sceneOf({ ...loft(), runs: [run('dunlin'), run('dunlin'), run('plover'), run('Heron')] });
   expect(explainedWords['explained-runs']?.(scene)[0]).toBe(
     '4 measured runs go along with this comparison: 2 runs of Dunlin, one run of Plover.',
